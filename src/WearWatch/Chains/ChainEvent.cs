@@ -1,0 +1,47 @@
+using WearWatch.Running;
+
+namespace WearWatch.Chains;
+
+/// <summary>What can happen to a chain or to its hour counter.</summary>
+public enum ChainEventKind
+{
+    /// <summary>A new chain was fitted.</summary>
+    Replacement,
+
+    /// <summary>The hour counter was set back or replaced.</summary>
+    MeterReset,
+
+    /// <summary>Lubricant was applied.</summary>
+    Oiling,
+
+    /// <summary>Pitches were taken out.</summary>
+    Shortened,
+
+    /// <summary>The slack was taken up.</summary>
+    Tensioned,
+
+    /// <summary>Somebody looked at it.</summary>
+    Inspection,
+}
+
+/// <summary>One thing that happened, kept for ever as it was told.</summary>
+public sealed record ChainEvent
+{
+    /// <summary>The chain's name.</summary>
+    public required string Chain { get; init; }
+
+    /// <summary>What happened.</summary>
+    public required ChainEventKind Kind { get; init; }
+
+    /// <summary>When, if it was told.</summary>
+    public DateTimeOffset? At { get; init; }
+
+    /// <summary>The hour counter just before, if it was told.</summary>
+    public RunningHours? CounterBefore { get; init; }
+
+    /// <summary>The hour counter just after; differs from the one before only when the counter was changed.</summary>
+    public RunningHours? CounterAfter { get; init; }
+
+    /// <summary>What else the person wanted to say.</summary>
+    public string Note { get; init; } = "";
+}

@@ -1,0 +1,44 @@
+using WearWatch.Running;
+
+namespace WearWatch.Gauging;
+
+/// <summary>With what a length was measured.</summary>
+public enum Tool
+{
+    /// <summary>A steel tape, pin centre to pin centre.</summary>
+    Tape,
+
+    /// <summary>A caliper, inside and outside of the end rollers.</summary>
+    Caliper,
+
+    /// <summary>Sensors on the running chain.</summary>
+    Sensor,
+}
+
+/// <summary>What somebody or something measured, as it was told: raw input, kept for ever.</summary>
+public sealed record Reading
+{
+    /// <summary>The chain's name.</summary>
+    public required string Chain { get; init; }
+
+    /// <summary>When it was taken, if it was told. At least one of this and <see cref="Counter"/> is known.</summary>
+    public DateTimeOffset? TakenAt { get; init; }
+
+    /// <summary>The hour counter when it was taken, if it was told.</summary>
+    public RunningHours? Counter { get; init; }
+
+    /// <summary>With what it was measured.</summary>
+    public required Tool Tool { get; init; }
+
+    /// <summary>The marked section of the chain, or empty.</summary>
+    public string Place { get; init; } = "";
+
+    /// <summary>Number of pitches in the measured length.</summary>
+    public required int Pitches { get; init; }
+
+    /// <summary>The measured length in millimetres.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Temperature of the chain in degrees Celsius; null when it was not told (taken as 20).</summary>
+    public double? TemperatureC { get; init; }
+}

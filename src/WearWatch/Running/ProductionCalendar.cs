@@ -1,0 +1,114 @@
+namespace WearWatch.Running;
+
+/// <summary>When a line runs, so that running hours left become a date and a stretch of days becomes running hours.</summary>
+/// <remarks>
+/// Planned production is the weekly shifts less the holidays; of every planned hour the share <see cref="Utilisation"/> is run.
+/// Shifts follow the wall clock of <see cref="TimeZone"/>; a shift over a change of clock keeps its length. Shifts are taken as
+/// they stand: two that overlap count twice, so the plant's settings are checked before they get here.
+/// </remarks>
+public sealed class ProductionCalendar
+{
+    /// <summary>Beyond this the answer is "not in sight": no plan reaches so far, and dates would overflow.</summary>
+    private const int HorizonDays = 366 * 60;
+
+    private readonly ILookup<DayOfWeek, Shift> shifts;
+    private readonly double plannedHoursPerWeek;
+
+    /// <summary>Makes a calendar.</summary>
+    /// <param name="shifts">The weekly shifts; empty means round the clock.</param>
+    /// <param name="utilisation">Share of the planned hours that is really run, above 0 and at most 1.</param>
+    /// <param name="timeZone">The plant's time zone.</param>
+    /// <param name="holidays">Plant-time dates on which no shift begins.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The utilisation is not in (0, 1].</exception>
+    public ProductionCalendar(
+        IReadOnlyList<Shift> shifts, double utilisation = 1, TimeZoneInfo? timeZone = null, IEnumerable<DateOnly>? holidays = null)
+    {
+        if (utilisation is not (> 0 and <= 1))
+            throw new ArgumentOutOfRangeException(nameof(utilisation), utilisation, "Utilisation is a share above 0 and at most 1.");
+        Shifts = shifts.Count > 0 ? [.. shifts] : [.. Enum.GetValues<DayOfWeek>().Select(d => new Shift(d, default, TimeSpan.FromHours(24)))];
+        Utilisation = utilisation;
+        TimeZone = timeZone ?? TimeZoneInfo.Utc;
+        Holidays = (holidays ?? []).ToHashSet();
+        this.shifts = Shifts.ToLookup(s => s.Day);
+        plannedHoursPerWeek = Shifts.Sum(s => s.Length.TotalHours);
+    }
+
+    /// <summary>Round the clock, every day, always running.</summary>
+    public static ProductionCalendar AlwaysRunning { get; } = new([]);
+
+    /// <summary>The weekly shifts, never empty.</summary>
+    public IReadOnlyList<Shift> Shifts { get; }
+
+    /// <summary>Share of the planned hours that is really run, above 0 and at most 1.</summary>
+    public double Utilisation { get; }
+
+    /// <summary>The time zone in which the shifts are meant.</summary>
+    public TimeZoneInfo TimeZone { get; }
+
+    /// <summary>Plant-time dates on which no shift begins.</summary>
+    public IReadOnlySet<DateOnly> Holidays { get; }
+
+    /// <summary>The running hours of a week without holidays.</summary>
+    public RunningHours PerWeek => new(plannedHoursPerWeek * Utilisation);
+
+    /// <summary>The running hours to be expected between two moments; zero when <paramref name="to"/> is not later.</summary>
+    public RunningHours Between(DateTimeOffset from, DateTimeOffset to)
+    {
+        if (to <= from) return RunningHours.Zero;
+        var hours = 0.0;
+        for (var day = FirstDayToLookAt(from); StartOf(day) < to; day = day.AddDays(1))
+        {
+            foreach (var (start, end) in StretchesOf(day))
+                hours += Math.Max(0, (Earlier(end, to) - Later(start, from)).TotalHours);
+        }
+
+        return new RunningHours(hours * Utilisation);
+    }
+
+    /// <summary>The moment at which <paramref name="ahead"/> running hours from <paramref name="from"/> will have been run.</summary>
+    /// <returns>The moment; <paramref name="from"/> itself for nothing ahead; null when it lies more than 60 years ahead.</returns>
+    public DateTimeOffset? After(DateTimeOffset from, RunningHours ahead)
+    {
+        if (!(ahead.Hours > 0)) return from;
+        var left = ahead.Hours / Utilisation;
+        if (left > plannedHoursPerWeek * HorizonDays / 7) return null;
+
+        var first = FirstDayToLookAt(from);
+        for (var day = first; day.DayNumber - first.DayNumber <= HorizonDays; day = day.AddDays(1))
+        {
+            foreach (var (start, end) in StretchesOf(day))
+            {
+                var begin = Later(start, from);
+                var run = (end - begin).TotalHours;
+                if (run <= 0) continue;
+                if (left <= run) return TimeZoneInfo.ConvertTime(begin + TimeSpan.FromHours(left), TimeZone);
+                left -= run;
+            }
+        }
+
+        return null;
+    }
+
+    private IEnumerable<(DateTimeOffset Start, DateTimeOffset End)> StretchesOf(DateOnly day) =>
+        Holidays.Contains(day)
+            ? []
+            : shifts[day.DayOfWeek].OrderBy(s => s.Start).Select(s => (AtPlant(day, s.Start), AtPlant(day, s.Start) + s.Length));
+
+    /// <summary>The day before, since yesterday's night shift may still run.</summary>
+    private DateOnly FirstDayToLookAt(DateTimeOffset moment) =>
+        DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, TimeZone).Date).AddDays(-1);
+
+    private DateTimeOffset StartOf(DateOnly day) => AtPlant(day, default);
+
+    private DateTimeOffset AtPlant(DateOnly day, TimeOnly time)
+    {
+        var wall = day.ToDateTime(time);
+        // A shift that would begin in the hour that spring leaves out begins when the clock goes on.
+        if (TimeZone.IsInvalidTime(wall)) wall = wall.AddHours(1);
+        return new DateTimeOffset(wall, TimeZone.GetUtcOffset(wall));
+    }
+
+    private static DateTimeOffset Earlier(DateTimeOffset a, DateTimeOffset b) => a < b ? a : b;
+
+    private static DateTimeOffset Later(DateTimeOffset a, DateTimeOffset b) => a > b ? a : b;
+}

@@ -1,0 +1,30 @@
+namespace WearWatch.Wear;
+
+/// <summary>What a notice is about; there is at most one open notice of a kind for a chain.</summary>
+public enum NoticeKind
+{
+    /// <summary>The limit has been passed, or comes near.</summary>
+    LimitNear,
+
+    /// <summary>The chain wears faster than it did.</summary>
+    RateHasRisen,
+
+    /// <summary>A reading does not fit: measure again.</summary>
+    MeasureAgain,
+
+    /// <summary>A reading that cannot be was held back.</summary>
+    ReadingHeldBack,
+
+    /// <summary>Oil is due.</summary>
+    OilingDue,
+
+    /// <summary>The take-up has little travel left.</summary>
+    TakeUpEnds,
+}
+
+/// <summary>Something that asks for a person's attention.</summary>
+/// <param name="Kind">What it is about.</param>
+/// <param name="Urgent">Whether to act now (red) rather than to attend to it (yellow).</param>
+/// <param name="Why">The reason with its numbers, in plain words.</param>
+/// <param name="WhatToDo">What to do, in plain words.</param>
+public sealed record Notice(NoticeKind Kind, bool Urgent, string Why, string WhatToDo);
