@@ -1,0 +1,46 @@
+using WearWatch.Chains;
+using WearWatch.Running;
+
+namespace WearWatch.Storage.Rows;
+
+/// <summary>One event as it was told. Rows are only ever added.</summary>
+public sealed class EventRow
+{
+    public long Id { get; init; }
+
+    public int ChainId { get; init; }
+
+    /// <summary>Given by whoever sends it, or made from its content: the same event sent twice is stored once.</summary>
+    public required string Key { get; init; }
+
+    public ChainEventKind Kind { get; init; }
+
+    public DateTimeOffset? At { get; init; }
+
+    public double? CounterBeforeH { get; init; }
+
+    public double? CounterAfterH { get; init; }
+
+    public string Note { get; init; } = "";
+
+    /// <summary>The event that this one replaces, or null.</summary>
+    public long? CorrectsId { get; init; }
+
+    /// <summary>Set on a correction that withdraws an event.</summary>
+    public bool Withdraws { get; init; }
+
+    public string ToldBy { get; init; } = "";
+
+    public DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The event as the domain knows it.</summary>
+    public ChainEvent ToEvent(string chain) => new()
+    {
+        Chain = chain,
+        Kind = Kind,
+        At = At,
+        CounterBefore = CounterBeforeH is { } before ? new RunningHours(before) : null,
+        CounterAfter = CounterAfterH is { } after ? new RunningHours(after) : null,
+        Note = Note,
+    };
+}

@@ -1,0 +1,69 @@
+using WearWatch.Chains;
+using WearWatch.Wear;
+
+namespace WearWatch.Storage.Rows;
+
+/// <summary>One forecast, kept with the model that made it. Rows are only ever added; the newest of a chain is what the screens show.</summary>
+public sealed class ForecastRow
+{
+    public long Id { get; init; }
+
+    public int ChainId { get; init; }
+
+    public DateTimeOffset MadeAt { get; init; }
+
+    /// <summary>Whether it is the newest of its chain; the one flag that changes.</summary>
+    public bool IsLatest { get; set; }
+
+    /// <summary>The newest reading it knew, or null when it knew none.</summary>
+    public long? LastReadingId { get; init; }
+
+    /// <summary>The fleet model that gave the prior, or "broad prior".</summary>
+    public required string ModelVersion { get; init; }
+
+    /// <summary>Which of the position's fitted chains it is about, from 0.</summary>
+    public int Life { get; init; }
+
+    public int ReadingsUsed { get; init; }
+
+    public double HoursAtLastReading { get; init; }
+
+    public double HoursNow { get; init; }
+
+    public double? ElongationPct { get; init; }
+
+    public double? ElongationSdPct { get; init; }
+
+    public double RatePctPer1000H { get; init; }
+
+    public double LogRateSd { get; init; }
+
+    public double LimitPct { get; init; }
+
+    public LimitReason LimitReason { get; init; }
+
+    public required string LimitSource { get; init; }
+
+    public double ProbabilityPassed { get; init; }
+
+    /// <summary>Hours left from the last reading at 1, 2, ... 99 %.</summary>
+    public required IReadOnlyList<double> PercentilesH { get; init; }
+
+    public DateTimeOffset? EarlyDate { get; init; }
+
+    public DateTimeOffset? MiddleDate { get; init; }
+
+    public DateTimeOffset? LateDate { get; init; }
+
+    public Condition Condition { get; init; }
+
+    public double? OilingIntervalH { get; init; }
+
+    public double? HoursSinceOiling { get; init; }
+
+    public DateTimeOffset? NextOilingAt { get; init; }
+
+    /// <summary>The distribution as the domain knows it.</summary>
+    public WearForecast ToForecast() =>
+        new() { LimitPercent = LimitPct, ProbabilityPassed = ProbabilityPassed, PercentilesHours = PercentilesH };
+}

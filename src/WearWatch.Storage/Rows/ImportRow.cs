@@ -1,0 +1,24 @@
+namespace WearWatch.Storage.Rows;
+
+/// <summary>One file that was taken in, with what became of its rows.</summary>
+public sealed class ImportRow
+{
+    public int Id { get; init; }
+
+    public required string FileName { get; init; }
+
+    public required string Sha256 { get; init; }
+
+    public DateTimeOffset ReceivedAt { get; init; }
+
+    public int Taken { get; init; }
+
+    public int AlreadyKnown { get; init; }
+
+    public int Waiting { get; init; }
+
+    public int Refused { get; init; }
+
+    /// <summary>The refusals and warnings, a line each.</summary>
+    public required string Report { get; init; }
+}

@@ -1,0 +1,24 @@
+namespace WearWatch.Storage.Rows;
+
+/// <summary>The plant's settings.</summary>
+public sealed class PlantRow
+{
+    public int Id { get; init; }
+
+    public required string Name { get; set; }
+
+    /// <summary>IANA time zone, such as Europe/Vienna.</summary>
+    public required string TimeZone { get; set; }
+
+    /// <summary>Weekly shifts as JSON: day, start, hours. Empty means round the clock.</summary>
+    public string Shifts { get; set; } = "[]";
+
+    /// <summary>Dates without production as JSON.</summary>
+    public string Holidays { get; set; } = "[]";
+
+    /// <summary>Share of the planned hours that is really run.</summary>
+    public double Utilisation { get; set; } = 1;
+
+    /// <summary>Whether the simulated mill was loaded, so that screens say so.</summary>
+    public bool IsDemo { get; set; }
+}

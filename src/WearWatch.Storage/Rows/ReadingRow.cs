@@ -1,0 +1,71 @@
+using WearWatch.Gauging;
+using WearWatch.Running;
+
+namespace WearWatch.Storage.Rows;
+
+/// <summary>Whether a reading may be used.</summary>
+public enum ReadingStanding
+{
+    /// <summary>It is used.</summary>
+    Accepted,
+
+    /// <summary>It is kept and waits for a person's yes, since a chain hardly has such a length.</summary>
+    Waiting,
+}
+
+/// <summary>One reading as it was told. Rows are only ever added: a correction is a new row that names the one it replaces.</summary>
+public sealed class ReadingRow
+{
+    public long Id { get; init; }
+
+    public int ChainId { get; init; }
+
+    /// <summary>Given by whoever sends it, or made from its content: the same reading sent twice is stored once.</summary>
+    public required string Key { get; init; }
+
+    public DateTimeOffset? TakenAt { get; init; }
+
+    public double? CounterH { get; init; }
+
+    public Tool Tool { get; init; }
+
+    public string Place { get; init; } = "";
+
+    public int Pitches { get; init; }
+
+    public double LengthMm { get; init; }
+
+    public double? TemperatureC { get; init; }
+
+    /// <summary>The length as it was typed, with its unit, so that a slip can be found later.</summary>
+    public string LengthAsTold { get; init; } = "";
+
+    public ReadingStanding Standing { get; init; }
+
+    /// <summary>Why it waits; empty when it does not.</summary>
+    public string WhyWaiting { get; init; } = "";
+
+    /// <summary>The reading that this one replaces, or null.</summary>
+    public long? CorrectsId { get; init; }
+
+    /// <summary>Set on a correction that withdraws a reading rather than giving another value.</summary>
+    public bool Withdraws { get; init; }
+
+    /// <summary>Who or what told it: a person, a file with its line, a sensor.</summary>
+    public string ToldBy { get; init; } = "";
+
+    public DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The reading as the domain knows it.</summary>
+    public Reading ToReading(string chain) => new()
+    {
+        Chain = chain,
+        TakenAt = TakenAt,
+        Counter = CounterH is { } h ? new RunningHours(h) : null,
+        Tool = Tool,
+        Place = Place,
+        Pitches = Pitches,
+        LengthMm = LengthMm,
+        TemperatureC = TemperatureC,
+    };
+}

@@ -1,0 +1,82 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
+using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Storage;
+
+/// <summary>The plant's memory: the register, raw readings and events, and what was concluded from them.</summary>
+public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options)
+{
+    public DbSet<PlantRow> Plants => Set<PlantRow>();
+
+    public DbSet<ChainRow> Chains => Set<ChainRow>();
+
+    public DbSet<ReadingRow> Readings => Set<ReadingRow>();
+
+    public DbSet<EventRow> Events => Set<EventRow>();
+
+    public DbSet<ForecastRow> Forecasts => Set<ForecastRow>();
+
+    public DbSet<NoticeRow> Notices => Set<NoticeRow>();
+
+    public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();
+
+    public DbSet<ImportRow> Imports => Set<ImportRow>();
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        // SQLite cannot order or compare DateTimeOffset; ticks in UTC can.
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<ChainRow>(chain =>
+        {
+            chain.HasIndex(c => c.Name).IsUnique();
+            chain.HasIndex(c => new { c.Line, c.Position });
+            chain.Property(c => c.SprocketTeeth).HasConversion(new JsonList<int>(), JsonList<int>.Comparer);
+        });
+        modelBuilder.Entity<ReadingRow>(reading =>
+        {
+            reading.HasIndex(r => r.Key).IsUnique();
+            reading.HasIndex(r => r.ChainId);
+            reading.HasOne<ChainRow>().WithMany().HasForeignKey(r => r.ChainId).OnDelete(DeleteBehavior.Restrict);
+            reading.HasOne<ReadingRow>().WithMany().HasForeignKey(r => r.CorrectsId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<EventRow>(happening =>
+        {
+            happening.HasIndex(e => e.Key).IsUnique();
+            happening.HasIndex(e => e.ChainId);
+            happening.HasOne<ChainRow>().WithMany().HasForeignKey(e => e.ChainId).OnDelete(DeleteBehavior.Restrict);
+            happening.HasOne<EventRow>().WithMany().HasForeignKey(e => e.CorrectsId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<ForecastRow>(forecast =>
+        {
+            forecast.HasIndex(f => new { f.ChainId, f.IsLatest });
+            forecast.HasIndex(f => new { f.IsLatest, f.EarlyDate });
+            forecast.HasOne<ChainRow>().WithMany().HasForeignKey(f => f.ChainId).OnDelete(DeleteBehavior.Restrict);
+            forecast.Property(f => f.PercentilesH).HasConversion(new JsonList<double>(), JsonList<double>.Comparer);
+        });
+        modelBuilder.Entity<NoticeRow>(notice =>
+        {
+            notice.HasIndex(n => new { n.ChainId, n.Kind }).IsUnique().HasFilter("EndedAt IS NULL");
+            notice.HasOne<ChainRow>().WithMany().HasForeignKey(n => n.ChainId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
+        modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
+    }
+
+    private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(
+        moment => moment.UtcTicks, ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
+
+    private sealed class JsonList<T>() : ValueConverter<IReadOnlyList<T>, string>(
+        list => JsonSerializer.Serialize(list, JsonSerializerOptions.Default),
+        text => JsonSerializer.Deserialize<List<T>>(text, JsonSerializerOptions.Default) ?? new List<T>())
+    {
+        public static ValueComparer<IReadOnlyList<T>> Comparer { get; } = new(
+            (a, b) => ReferenceEquals(a, b) || (a != null && b != null && a.SequenceEqual(b)),
+            list => list.Aggregate(0, (hash, item) => HashCode.Combine(hash, item)),
+            list => list.ToList());
+    }
+}
