@@ -3,8 +3,8 @@ namespace WearWatch.Running;
 /// <summary>When a line runs, so that running hours left become a date and a stretch of days becomes running hours.</summary>
 /// <remarks>
 /// Planned production is the weekly shifts less the holidays; of every planned hour the share <see cref="Utilisation"/> is run.
-/// Shifts follow the wall clock of <see cref="TimeZone"/>; a shift over a change of clock keeps its length. Shifts are taken as
-/// they stand: two that overlap count twice, so the plant's settings are checked before they get here.
+/// Shifts begin and end by the wall clock of <see cref="TimeZone"/>, so the night on which the clock goes on is an hour shorter.
+/// Shifts are taken as they stand: two that overlap count twice, so the plant's settings are checked before they get here.
 /// </remarks>
 public sealed class ProductionCalendar
 {
@@ -92,18 +92,17 @@ public sealed class ProductionCalendar
     private IEnumerable<(DateTimeOffset Start, DateTimeOffset End)> StretchesOf(DateOnly day) =>
         Holidays.Contains(day)
             ? []
-            : shifts[day.DayOfWeek].OrderBy(s => s.Start).Select(s => (AtPlant(day, s.Start), AtPlant(day, s.Start) + s.Length));
+            : shifts[day.DayOfWeek].OrderBy(s => s.Start).Select(s => (AtPlant(day.ToDateTime(s.Start)), AtPlant(day.ToDateTime(s.Start) + s.Length)));
 
     /// <summary>The day before, since yesterday's night shift may still run.</summary>
     private DateOnly FirstDayToLookAt(DateTimeOffset moment) =>
         DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, TimeZone).Date).AddDays(-1);
 
-    private DateTimeOffset StartOf(DateOnly day) => AtPlant(day, default);
+    private DateTimeOffset StartOf(DateOnly day) => AtPlant(day.ToDateTime(default));
 
-    private DateTimeOffset AtPlant(DateOnly day, TimeOnly time)
+    private DateTimeOffset AtPlant(DateTime wall)
     {
-        var wall = day.ToDateTime(time);
-        // A shift that would begin in the hour that spring leaves out begins when the clock goes on.
+        // What would fall into the hour that spring leaves out falls on the hour after it.
         if (TimeZone.IsInvalidTime(wall)) wall = wall.AddHours(1);
         return new DateTimeOffset(wall, TimeZone.GetUtcOffset(wall));
     }
