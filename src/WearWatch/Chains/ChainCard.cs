@@ -54,6 +54,72 @@ public sealed record ChainCard
             : throw new ArgumentOutOfRangeException(nameof(value), value, "A replacement limit lies between 0 and 10 %.");
     }
 
+    /// <summary>Why the plant set its own limit, as the person who set it told; or empty.</summary>
+    public string LimitSetReason { get; init; } = "";
+
+    /// <summary>Strands of a multi-strand chain on common pins, such as 3 for a <c>16B-3</c>.</summary>
+    public int Strands
+    {
+        get;
+        init => field = value is >= 1 and <= 24
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A chain has 1 to 24 strands.");
+    } = 1;
+
+    /// <summary>Whether the centres are fixed, so that nothing takes up the slack.</summary>
+    public bool FixedCentres { get; init; }
+
+    /// <summary>Whether it runs side by side with another chain that must stay alike.</summary>
+    public bool RunsInParallel { get; init; }
+
+    /// <summary>Whether it is an engine's timing chain.</summary>
+    public bool Timing { get; init; }
+
+    /// <summary>Whether it positions something or keeps two shafts in step.</summary>
+    public bool Positioning { get; init; }
+
+    /// <summary>Whether it is a high-performance drive.</summary>
+    public bool HighPerformance { get; init; }
+
+    /// <summary>Whether it lifts or holds a load; every leaf chain does.</summary>
+    public bool Lifts { get; init; }
+
+    /// <summary>Distance of the two shafts in millimetres.</summary>
+    public double? CentreDistanceMm
+    {
+        get;
+        init => field = value is null or > 0
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A centre distance lies above 0.");
+    }
+
+    /// <summary>How far the take-up can move a shaft from where a new chain is taut, in millimetres.</summary>
+    public double? TakeUpTravelMm
+    {
+        get;
+        init => field = value is null or >= 0
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A travel of the take-up is not negative.");
+    }
+
+    /// <summary>The plant's own interval between two oilings (or looks at the oiler) in running hours; null leaves it to the handbook.</summary>
+    public double? OilingIntervalHours
+    {
+        get;
+        init => field = value is null or (> 0 and <= 100_000)
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "An oiling interval lies above 0 and at most at 100,000 h.");
+    }
+
+    /// <summary>What the surroundings make of the handbook's oiling interval: 0.5 halves it. No published factor was found.</summary>
+    public double OilingSurroundingsFactor
+    {
+        get;
+        init => field = value is >= 0.05 and <= 20
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A factor for the surroundings lies between 0.05 and 20.");
+    } = 1;
+
     /// <summary>What the chain has to stand.</summary>
     public Duty Duty { get; init; } = new();
 }

@@ -1,0 +1,49 @@
+using System.Globalization;
+using WearWatch.Chains;
+
+namespace WearWatch.Lubrication;
+
+/// <summary>What is to be done for a chain's oil, how often, and who says so.</summary>
+/// <param name="Task">What is to be done.</param>
+/// <param name="IntervalHours">Running hours between two times; null when nothing is foreseen.</param>
+/// <param name="Basis">Where the interval comes from, in words for the screen.</param>
+public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string Basis)
+{
+    /// <summary>Oiling by hand: about every 8 hours of running, or before the joints dry. Source: docs/references.md [13].</summary>
+    public const double HandbookByHandHours = 8;
+
+    /// <summary>Looking at an automatic oiler: once a week of running round the clock. Common practice, no source found.</summary>
+    public const double CheckOfOilerHours = 168;
+
+    /// <summary>The plan for a chain.</summary>
+    /// <remarks>
+    /// The plant's own interval wins. Else the handbook's, times the factor for the surroundings that the plant sets. No
+    /// published factor for dust, moisture or heat was found, so it is 1 until the plant knows better.
+    /// </remarks>
+    public static OilingPlan For(ChainCard card)
+    {
+        var task = card.Duty.Lubrication switch
+        {
+            LubricationState.Auto => OilingTask.CheckOiler,
+            LubricationState.Manual or LubricationState.Poor => OilingTask.OilByHand,
+            _ => card.OilingIntervalHours is null ? OilingTask.None : OilingTask.OilByHand,
+        };
+        if (card.OilingIntervalHours is { } own) return new OilingPlan(task, own, $"interval set by the plant: {Hours(own)}");
+        return task switch
+        {
+            OilingTask.OilByHand => Handbook(
+                task, HandbookByHandHours, "about every 8 h of running or before the joints dry [13]", card.OilingSurroundingsFactor),
+            OilingTask.CheckOiler => Handbook(
+                task, CheckOfOilerHours, "look at the oiler once a running week (common practice)", card.OilingSurroundingsFactor),
+            _ => new OilingPlan(task, null, card.Duty.Lubrication == LubricationState.Dry
+                ? "this chain runs dry; set an interval if it is to be oiled"
+                : "how this chain is oiled is not recorded"),
+        };
+    }
+
+    private static OilingPlan Handbook(OilingTask task, double hours, string basis, double factor) => new(
+        task, hours * factor,
+        factor == 1 ? basis : string.Create(CultureInfo.InvariantCulture, $"{basis}, times {factor:0.##} for the surroundings, set by the plant"));
+
+    private static string Hours(double hours) => string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} h");
+}
