@@ -1,0 +1,20 @@
+using WearWatch.Gauging;
+
+namespace WearWatch.Worker.Intake;
+
+/// <summary>A reading on its way in, as it was told.</summary>
+/// <param name="Key">Given by whoever sends it: the same key sent twice is stored once.</param>
+/// <param name="Chain">The chain's name.</param>
+/// <param name="TakenAt">When it was taken; this or the counter is needed.</param>
+/// <param name="CounterH">The hour counter when it was taken.</param>
+/// <param name="Tool">With what it was measured.</param>
+/// <param name="Place">The marked section of the chain, or empty.</param>
+/// <param name="Pitches">Number of pitches in the length.</param>
+/// <param name="Length">The length as it was typed, such as <c>1533.5</c> or <c>60 3/8</c>.</param>
+/// <param name="Unit">The unit of the length.</param>
+/// <param name="TemperatureC">Temperature of the chain in degrees Celsius, or null.</param>
+/// <param name="ToldBy">Who or what told it.</param>
+/// <param name="Confirmed">Whether a person has already said yes to a length or counter that looks wrong.</param>
+public sealed record NewReading(
+    string Key, string Chain, DateTimeOffset? TakenAt, double? CounterH, Tool Tool, string Place, int Pitches, string Length,
+    LengthUnit Unit, double? TemperatureC, string ToldBy, bool Confirmed = false);

@@ -1,0 +1,21 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Hosting;
+using WearWatch.Storage;
+
+namespace WearWatch.Worker.Jobs;
+
+/// <summary>Makes the database and brings it to the present layout before anything else of the host starts.</summary>
+public sealed class DatabaseOpening(IDbContextFactory<WearDb> database) : IHostedLifecycleService
+{
+    public Task StartingAsync(CancellationToken cancellationToken) => database.PrepareAsync(cancellationToken);
+
+    public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public Task StartedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public Task StoppingAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public Task StoppedAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+}

@@ -1,0 +1,23 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace WearWatch.Worker;
+
+/// <summary>The settings of the section <c>WearWatch</c>.</summary>
+public sealed class WearWatchOptions
+{
+    /// <summary>Where everything is kept; relative to the content root.</summary>
+    [Required(AllowEmptyStrings = false)]
+    public string DataFolder { get; set; } = "data";
+
+    /// <summary>How often time's own changes are reviewed: dates, conditions, oiling; from a minute to a day.</summary>
+    [Range(typeof(TimeSpan), "00:01:00", "1.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    public TimeSpan ReviewEvery { get; set; } = TimeSpan.FromMinutes(15);
+
+    /// <summary>How often the inbox folder is looked into; from a tenth of a second to an hour.</summary>
+    [Range(typeof(TimeSpan), "00:00:00.1", "01:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    public TimeSpan InboxEvery { get; set; } = TimeSpan.FromSeconds(5);
+
+    /// <summary>The plant's hour of day at which the fleet model is trained, 0 to 23.</summary>
+    [Range(0, 23)]
+    public int TrainingHour { get; set; } = 2;
+}

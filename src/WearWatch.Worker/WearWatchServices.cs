@@ -1,0 +1,35 @@
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using WearWatch.Storage;
+using WearWatch.Worker.Demo;
+using WearWatch.Worker.Intake;
+using WearWatch.Worker.Jobs;
+using WearWatch.Worker.Tracking;
+
+namespace WearWatch.Worker;
+
+/// <summary>Puts the worker into a host.</summary>
+public static class WearWatchServices
+{
+    /// <summary>Adds the plant's memory, the intake, the tracking and the jobs.</summary>
+    /// <param name="services">The host's services.</param>
+    /// <param name="configuration">The host's configuration; the section <c>WearWatch</c> holds the settings.</param>
+    public static IServiceCollection AddWearWatch(this IServiceCollection services, IConfiguration configuration)
+    {
+        services.AddOptions<WearWatchOptions>().Bind(configuration.GetSection("WearWatch")).ValidateDataAnnotations().ValidateOnStart();
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton<DataFolder>();
+        services.AddDbContextFactory<WearDb>((provider, options) => options.UseWearSqlite(provider.GetRequiredService<DataFolder>().Database));
+        services.AddSingleton<PlantNews>();
+        services.AddSingleton<PlantSettings>();
+        services.AddSingleton<FleetModels>();
+        services.AddSingleton<ChainReader>();
+        services.AddSingleton<ChainReview>();
+        services.AddSingleton<IntakeDesk>();
+        services.AddSingleton<FileImport>();
+        services.AddSingleton<DemoPlant>();
+        services.AddHostedService<DatabaseOpening>();
+        return services;
+    }
+}
