@@ -1,0 +1,41 @@
+using WearWatch.Chains;
+
+namespace WearWatch.Learning;
+
+/// <summary>One thing on a chain's card that its wear rate may depend on, as columns of the regression.</summary>
+/// <remarks>
+/// A number is one column, its logarithm: Archard's law multiplies load and sliding distance, so that logarithms add
+/// (docs/references.md [18]). A state is a column for each of its values but the ordinary one, in no order: between oiled by hand and
+/// not oiled there is no midpoint to assume.
+/// </remarks>
+/// <param name="Name">Its name on the card, in words.</param>
+/// <param name="Columns">Names of its columns.</param>
+/// <param name="ValuesOf">Its columns' values for a card; null when the card does not tell.</param>
+internal sealed record DutyInput(string Name, IReadOnlyList<string> Columns, Func<ChainCard, double[]?> ValuesOf)
+{
+    /// <summary>All inputs, in the order of their columns.</summary>
+    public static IReadOnlyList<DutyInput> All { get; } =
+    [
+        Number("relative load", "ln(load / 0.5)", card => card.Duty.RelativeLoad / 0.5),
+        Number("speed", "ln(speed / 1 m/s)", card => card.Duty.SpeedMetresPerSecond),
+        State("lubrication", card => card.Duty.Lubrication, ordinary: LubricationState.Manual),
+        State("dust", card => card.Duty.Dust, ordinary: DustLevel.Clean),
+        Number("pitch", "ln(pitch / 25.4 mm)", card => card.PitchMm / 25.4),
+        Number("teeth", "ln(teeth / 38)", card => card.SprocketTeeth.Count > 0 ? card.SprocketTeeth.Max() / 38.0 : null),
+        Number("length", "ln(pitches / 100)", card => card.Pitches / 100.0),
+        State("family", card => (ChainFamily?)card.Family, ordinary: ChainFamily.Roller),
+    ];
+
+    private static DutyInput Number(string name, string column, Func<ChainCard, double?> value) =>
+        new(name, [column], card => value(card) is > 0 and < double.PositiveInfinity and var v ? [Math.Log(v)] : null);
+
+    private static DutyInput State<TState>(string name, Func<ChainCard, TState?> state, TState ordinary)
+        where TState : struct, Enum
+    {
+        TState[] others = [.. Enum.GetValues<TState>().Where(s => !s.Equals(ordinary))];
+        return new DutyInput(
+            name,
+            [.. others.Select(s => $"{name} {s}")],
+            card => state(card) is { } s ? [.. others.Select(other => other.Equals(s) ? 1.0 : 0.0)] : null);
+    }
+}

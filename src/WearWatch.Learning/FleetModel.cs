@@ -1,0 +1,65 @@
+using System.Globalization;
+using Microsoft.ML;
+using WearWatch.Chains;
+using WearWatch.Wear;
+
+namespace WearWatch.Learning;
+
+/// <summary>What the fleet teaches about a chain before its first reading: the wear rate that its card lets expect. Safe for many threads.</summary>
+public sealed class FleetModel
+{
+    private readonly FleetStatistics statistics;
+    private readonly MLContext ml;
+    private readonly ITransformer pipeline;
+    private readonly EnginePool engines;
+
+    internal FleetModel(FleetStatistics statistics, MLContext ml, ITransformer pipeline)
+    {
+        (this.statistics, this.ml, this.pipeline) = (statistics, ml, pipeline);
+        engines = new EnginePool(ml, pipeline, statistics.Line.Design.Width);
+        Version = FleetVersion.Of(statistics, pipeline);
+    }
+
+    /// <summary>Names the model by its content: the same chains and seed give the same version on every machine.</summary>
+    public string Version { get; }
+
+    /// <summary>Chains that it learned from.</summary>
+    public int Chains => statistics.Chains;
+
+    /// <summary>Whether it has trees on top of the log-linear part.</summary>
+    public bool UsesTrees => statistics.UsesTrees;
+
+    /// <summary>Half the width of the interval of ln rate that holds 90 % of further chains, by conformal prediction.</summary>
+    public double ConformalHalfWidth90 => statistics.ConformalHalfWidth90;
+
+    /// <summary>What is to be believed of a chain before its first reading.</summary>
+    /// <remarks>What the card does not tell is taken as the fleet's average, and widens the prior.</remarks>
+    public WearPrior PriorFor(ChainCard card) => new(
+        ExpectedLogRate(card),
+        statistics.VarianceScale * statistics.Line.Variance(card),
+        statistics.StartPercent,
+        statistics.StartDeviationPercent,
+        SourceOf(card));
+
+    /// <summary>Which of the card's inputs lie outside what the fleet has shown; there the prior is a guess.</summary>
+    public IReadOnlyList<string> OutsideTrainingRange(ChainCard card) => statistics.Line.Design.OutsideTrainingRange(card);
+
+    /// <summary>Saves the model: one file that <see cref="Load"/> reads.</summary>
+    public void Save(Stream stream) => FleetModelFile.Write(stream, statistics, ml, pipeline);
+
+    /// <summary>Loads a model; one that is damaged or of another make is refused with an <see cref="InvalidDataException"/>.</summary>
+    public static FleetModel Load(Stream stream) => FleetModelFile.Read(stream);
+
+    /// <summary>Mean of ln(wear rate in percent per 1,000 h) by the pipeline.</summary>
+    internal double ExpectedLogRate(ChainCard card) => engines.Predict(new FleetRow { Row = statistics.Line.Design.Row(card) });
+
+    /// <summary>The log-linear part's mean, without pipeline and trees.</summary>
+    internal double LineLogRate(ChainCard card) => statistics.Line.Expect(card);
+
+    private string SourceOf(ChainCard card)
+    {
+        var outside = OutsideTrainingRange(card);
+        var source = string.Create(CultureInfo.InvariantCulture, $"fleet model {Version} from {Chains} chains");
+        return outside.Count == 0 ? source : $"{source}, outside its experience in {string.Join(", ", outside)}";
+    }
+}

@@ -1,0 +1,83 @@
+using WearWatch.Trends;
+
+namespace WearWatch.Learning;
+
+/// <summary>Trains the fleet model.</summary>
+public static class FleetTraining
+{
+    /// <summary>Chains that it takes: from ten a fitted prior is worse than the broad one, from thirty on it is better.</summary>
+    public const int FewestChains = 30;
+
+    /// <summary>Where no two chains start more alike than this, in percent: the least spread that is believed.</summary>
+    private const double LeastStartDeviationPercent = 0.05;
+
+    /// <summary>Trains on all chains of the plant. The same chains in the same order and the same seed give the same model.</summary>
+    /// <param name="chains">Fitted chains, finished and running.</param>
+    /// <param name="seed">For the folds of the cross-validation and the trees.</param>
+    public static FleetTrainingOutcome Train(IReadOnlyList<FleetChain> chains, int seed)
+    {
+        var rates = chains.Select(chain => (chain.Card, Rate: ChainRate.Of(chain.Observations))).ToArray();
+        RateSample[] samples =
+        [
+            .. from chain in rates
+               let shown = chain.Rate as ChainRate.Shown
+               where shown is not null
+               select new RateSample(chain.Card, shown.LogRate, shown.StandardError, shown.StartPercent)
+        ];
+        if (samples.Length < FewestChains) return new FleetTrainingOutcome.TooFewChains(samples.Length, FewestChains);
+
+        var ml = FleetPipeline.Context(seed);
+        var line = LogLinearRate.Fit(samples);
+        var validation = CrossValidation.Run(ml, samples, line.TauSquared, seed);
+        var trees = validation.TreesWin ? FleetPipeline.FitTrees(ml, line, samples, seed) : null;
+        double[] starts = [.. samples.Select(s => s.StartPercent)];
+        var statistics = new FleetStatistics
+        {
+            Line = line,
+            UsesTrees = trees is not null,
+            Chains = samples.Length,
+            VarianceScale = Math.Max(1, validation.StandardisedSquares.Average()),
+            ConformalHalfWidth90 = ConformalHalfWidth(trees is null ? validation.LineErrors : validation.TreeErrors!),
+            StartPercent = Median.Of(starts),
+            StartDeviationPercent = Math.Max(Median.Deviation(starts), LeastStartDeviationPercent),
+        };
+        var skipped = rates.Select(r => r.Rate).OfType<ChainRate.NotShown>().CountBy(r => r.Why).ToDictionary();
+        return new FleetTrainingOutcome.Trained(
+            new FleetModel(statistics, ml, FleetPipeline.Build(ml, line, trees)),
+            Report(statistics, validation, skipped));
+    }
+
+    /// <summary>The 90 % quantile of unseen chains' absolute errors, one up for the chain to come: <c>ceil(0.9 (n + 1))</c>-th of n.</summary>
+    private static double ConformalHalfWidth(double[] errors)
+    {
+        double[] sorted = [.. errors.Select(Math.Abs).Order()];
+        return sorted[Math.Min((int)Math.Ceiling(0.9 * (sorted.Length + 1)), sorted.Length) - 1];
+    }
+
+    private static FleetModelReport Report(
+        FleetStatistics statistics, CrossValidation validation, IReadOnlyDictionary<NoRateReason, int> skipped)
+    {
+        var line = statistics.Line;
+        var width = line.Design.Width;
+        return new FleetModelReport
+        {
+            ChainsUsed = statistics.Chains,
+            ChainsSkipped = skipped,
+            Folds = CrossValidation.Folds,
+            MeanOnlyError = validation.RootMeanSquare(validation.MeanOnlyErrors),
+            LineError = validation.RootMeanSquare(validation.LineErrors),
+            LineAndTreesError = validation.TreeErrors is { } errors ? validation.RootMeanSquare(errors) : null,
+            UsesTrees = statistics.UsesTrees,
+            Tau = Math.Sqrt(line.TauSquared),
+            LineDeviation = Math.Sqrt(line.LineVariance),
+            ErrorOverExpected = validation.StandardisedSquares.Average(),
+            ConformalHalfWidth90 = statistics.ConformalHalfWidth90,
+            Effects =
+            [
+                .. line.Design.ColumnNames.Select((name, i) =>
+                    new LearnedEffect(name, line.Coefficients[i], Math.Sqrt(line.Covariance[i * width + i])))
+            ],
+            LearningCurve = [.. validation.LearningCurve()],
+        };
+    }
+}

@@ -1,0 +1,111 @@
+using WearWatch.Chains;
+using WearWatch.Trends;
+
+namespace WearWatch.Learning;
+
+/// <summary>The log-linear part of the fleet model: ln rate as a weighted ridge regression on what the cards tell.</summary>
+/// <remarks>
+/// Weights <c>1 / (se^2 + tau^2 + u)</c>: se of the chain's own rate, tau the spread between chains that are alike on their cards, u
+/// what the card leaves open. tau^2 is iterated: <c>max(mean of MAD^2 and variance of the residuals - mean se^2 - mean u, 0.03) (1 + p/n)</c>,
+/// p the effective number of coefficients. Effects are held back by a penalty of 0.5, which a handful of chains overcomes; those of the
+/// lines by one over their own variance, chosen where the readings are likeliest.
+/// </remarks>
+internal sealed record LogLinearRate
+{
+    /// <summary>Penalty on the square of an effect: a prior standard deviation of 1.4 in ln rate.</summary>
+    public const double EffectPenalty = 0.5;
+
+    /// <summary>With fewer chains only the average is learned.</summary>
+    public const int FewestChainsForEffects = 25;
+
+    private const double LeastTauSquared = 0.03;
+    private const int Rounds = 12;
+    private static readonly double[] LineVariances = [0, 0.01, 0.02, 0.04, 0.08, 0.16, 0.32];
+
+    /// <summary>How cards become rows.</summary>
+    public required DutyDesign Design { get; init; }
+
+    /// <summary>A coefficient for each column of the design.</summary>
+    public required IReadOnlyList<double> Coefficients { get; init; }
+
+    /// <summary>Posterior covariance of the coefficients, row by row.</summary>
+    public required IReadOnlyList<double> Covariance { get; init; }
+
+    /// <summary>Variance of ln rate between chains that are alike on their cards.</summary>
+    public required double TauSquared { get; init; }
+
+    /// <summary>Variance of ln rate between lines.</summary>
+    public required double LineVariance { get; init; }
+
+    /// <summary>Expected ln rate for a row of the design.</summary>
+    /// <remarks>The order of the additions is part of the result's bits; the pipeline calls this same function.</remarks>
+    public static double Dot(ReadOnlySpan<double> coefficients, ReadOnlySpan<double> row)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < coefficients.Length; i++) sum += coefficients[i] * row[i];
+        return sum;
+    }
+
+    /// <summary>Expected ln rate of a chain.</summary>
+    public double Expect(ChainCard card) => Dot([.. Coefficients], Design.Row(card));
+
+    /// <summary>Variance of ln rate of a further chain: between like chains, of the coefficients, and through what the card leaves open.</summary>
+    public double Variance(ChainCard card)
+    {
+        var row = Design.Row(card);
+        var variance = TauSquared + Design.VarianceOfUntold(card, Coefficients);
+        for (var i = 0; i < row.Length; i++)
+        {
+            for (var j = 0; j < row.Length; j++) variance += row[i] * Covariance[i * row.Length + j] * row[j];
+        }
+
+        return Design.KnowsLineOf(card) ? variance : variance + LineVariance;
+    }
+
+    /// <summary>Fits the regression.</summary>
+    public static LogLinearRate Fit(IReadOnlyList<RateSample> samples)
+    {
+        var design = samples.Count < FewestChainsForEffects
+            ? new DutyDesign([], [])
+            : DutyDesign.Of([.. samples.Select(s => s.Card)]);
+        var withoutLines = Iterate(samples, design with { Lines = [] }, lineVariance: 0, startTauSquared: 0.3);
+        if (design.Lines.Count < 2) return withoutLines.Model;
+
+        var lineVariance = LineVariances.MaxBy(v => v == 0
+            ? withoutLines.LogLikelihood
+            : new RidgeSolution(samples, design, withoutLines.Model, v).LogLikelihood);
+        return lineVariance == 0
+            ? withoutLines.Model
+            : Iterate(samples, design, lineVariance, withoutLines.Model.TauSquared).Model;
+    }
+
+    private static (LogLinearRate Model, double LogLikelihood) Iterate(
+        IReadOnlyList<RateSample> samples, DutyDesign design, double lineVariance, double startTauSquared)
+    {
+        var model = new LogLinearRate
+        {
+            Design = design,
+            Coefficients = new double[design.Width],
+            Covariance = [],
+            TauSquared = startTauSquared,
+            LineVariance = lineVariance,
+        };
+        for (var round = 0; ; round++)
+        {
+            var solution = new RidgeSolution(samples, design, model, lineVariance);
+            model = model with { Coefficients = solution.Coefficients, Covariance = solution.Covariance };
+            if (round == Rounds) return (model, solution.LogLikelihood);
+            model = model with { TauSquared = SpreadBetweenChains(samples, model, solution.EffectiveCoefficients) };
+        }
+    }
+
+    private static double SpreadBetweenChains(IReadOnlyList<RateSample> samples, LogLinearRate model, double effectiveCoefficients)
+    {
+        double[] residuals = [.. samples.Select(s => s.LogRate - model.Expect(s.Card))];
+        var mean = residuals.Average();
+        var variance = residuals.Average(r => (r - mean) * (r - mean));
+        var robust = Median.Deviation(residuals);
+        var known = samples.Average(s => s.StandardError * s.StandardError + model.Design.VarianceOfUntold(s.Card, model.Coefficients));
+        return Math.Max(0.5 * (variance + robust * robust) - known, LeastTauSquared) * (1 + effectiveCoefficients / samples.Count);
+    }
+}
