@@ -37,7 +37,13 @@ public sealed record ChainCard
     public int? Pitches { get; init; }
 
     /// <summary>Teeth of the sprockets; the largest sets a limit of 200/N percent.</summary>
-    public IReadOnlyList<int> SprocketTeeth { get; init; } = [];
+    public IReadOnlyList<int> SprocketTeeth
+    {
+        get;
+        init => field = value.All(teeth => teeth is >= 5 and <= 1000)
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), string.Join(", ", value), "A sprocket has 5 to 1,000 teeth.");
+    } = [];
 
     /// <summary>When the first recorded chain was fitted here.</summary>
     public DateTimeOffset? FittedAt { get; init; }

@@ -49,6 +49,49 @@ public static class Gauge
             Math.Sqrt(scatterPercent * scatterPercent + tolerancePercent * tolerancePercent + temperaturePercent * temperaturePercent),
             scatterPercent);
 
+        return Judge(elongation, pitchMm, pitches, lengthMm);
+    }
+
+    /// <summary>Gauges a length with all that is known of how it was measured.</summary>
+    /// <remarks>
+    /// As above, and: against the measured length when new where there is one; corrected for the temperatures of chain and tool,
+    /// <c>L20 = L (1 + alpha (Ttool - 20))/(1 + alpha (Tchain - 20))</c>; an odd number of pitches corrected for when the first
+    /// link was told, and with its own uncertainty when not. The budget is <see cref="UncertaintyBudget.Of"/>.
+    /// </remarks>
+    public static GaugeOutcome Measure(MeasuredSpan span)
+    {
+        if (span.LengthsMm.Count == 0) return new GaugeOutcome.Refused("length", "A length is wanted.");
+        foreach (var lengthMm in span.LengthsMm)
+        {
+            if (Measure(span.PitchMm, span.Pitches, lengthMm, span.Instrument.Tool, span.ChainTemperatureC) is GaugeOutcome.Refused refused)
+                return refused;
+        }
+
+        if (span.ToolTemperatureC is < -60 or > 100) return new GaugeOutcome.Refused("tool_temperature_c", "A tool has between -60 and 100 degrees Celsius.");
+        if (span.New is { } fresh && !(fresh.LengthMm > 0.9 * span.NominalMm && fresh.LengthMm < 1.1 * span.NominalMm))
+            return new GaugeOutcome.Refused("new_length", "The length when new must be that of the same number of pitches.");
+        if (span.OddShare == 0)
+            return new GaugeOutcome.Refused("pitches", "One outer link does not grow from pin to pin; measure an even number of pitches.");
+
+        var budget = UncertaintyBudget.Of(span);
+        return Judge(
+            new Elongation(PercentOf(span), budget.StandardUncertaintyPercent, budget.ScatterPercent), span.PitchMm, span.Pitches, span.LengthMm);
+    }
+
+    /// <summary>The elongation alone, in percent.</summary>
+    internal static double PercentOf(MeasuredSpan span)
+    {
+        var lengthAt20Mm = span.LengthMm;
+        if (span.ChainTemperatureC is { } chainC) lengthAt20Mm *= Expansion(span.ToolTemperatureC ?? ReferenceTemperatureC) / Expansion(chainC);
+        var newMm = span.New?.LengthMm ?? span.NominalMm;
+        return 100 * (lengthAt20Mm - newMm) / newMm / span.OddShare;
+    }
+
+    private static double Expansion(double temperatureC) => 1 + SteelExpansionPerKelvin * (temperatureC - ReferenceTemperatureC);
+
+    private static GaugeOutcome Judge(Elongation elongation, double pitchMm, int pitches, double lengthMm)
+    {
+        var nominalMm = pitches * pitchMm;
         return lengthMm < ShortestShare * nominalMm || lengthMm > LongestShare * nominalMm
             ? new GaugeOutcome.Doubted(elongation, FormattableString.Invariant(
                 $"{lengthMm:0.##} mm over {pitches} pitches of {pitchMm:0.###} mm is {elongation.Percent:0.0} %: no chain runs so. Check the count, the unit and the decimal point."))

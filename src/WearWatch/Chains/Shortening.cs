@@ -1,0 +1,39 @@
+namespace WearWatch.Chains;
+
+/// <summary>What elongation does to a chain's length: slack for the take-up, and pitches that can be taken out.</summary>
+/// <param name="ExtraLengthMm">How much longer the whole chain has become, in millimetres: <c>X p e/100</c>.</param>
+/// <param name="TakeUpUsedMm">How far the shaft must move to take that up between two parallel spans: half of it.</param>
+/// <param name="RemovablePitches">Pitches that can be taken out now, an even number so that no offset link is needed.</param>
+/// <param name="NextRemovalPercent">The elongation at which the next two pitches can be taken out.</param>
+public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int RemovablePitches, double NextRemovalPercent)
+{
+    /// <summary>A take-up should allow the removal of two pitches. Source: docs/references.md [38].</summary>
+    public const int UsualRemovalPitches = 2;
+
+    /// <summary>For a chain of so many pitches at an elongation.</summary>
+    /// <param name="chainPitches">Pitches of the whole chain when new, X; above zero.</param>
+    /// <param name="pitchMm">Nominal pitch in millimetres, p.</param>
+    /// <param name="elongationPercent">Elongation in percent, e; below zero counts as zero.</param>
+    public static Shortening Of(int chainPitches, double pitchMm, double elongationPercent)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(chainPitches, 1);
+        var extraPitches = chainPitches * Math.Max(0, elongationPercent) / 100;
+        // A hair's breadth below two pitches is two pitches: the percent was computed from them.
+        var pairs = (int)Math.Floor(extraPitches / UsualRemovalPitches + 1e-9);
+        return new Shortening(
+            extraPitches * pitchMm, extraPitches * pitchMm / 2, UsualRemovalPitches * pairs,
+            100.0 * UsualRemovalPitches * (pairs + 1) / chainPitches);
+    }
+
+    /// <summary>The elongation at which the travel of the take-up is used up: <c>200 s/(X p)</c> percent, s the travel.</summary>
+    /// <remarks>Two parallel spans: a shaft that moves by s takes up 2 s. Null when the travel, the length or the pitch is not known, or without any travel: then the centres are fixed.</remarks>
+    public static double? TakeUpLimitPercent(LimitCase @case) =>
+        @case is { TakeUpTravelMm: > 0 and var travel, ChainPitches: > 0 and var pitches, PitchMm: > 0 and var pitchMm }
+            ? 200 * travel / (pitches * pitchMm)
+            : null;
+
+    /// <summary>What to do about the slack, in plain words.</summary>
+    public string Advice => RemovablePitches > 0
+        ? $"Take out {RemovablePitches} pitches and set the take-up back; join with a new connecting link, never with an offset link."
+        : FormattableString.Invariant($"Nothing to take out yet: two pitches can go at {NextRemovalPercent:0.0} %.");
+}
