@@ -80,6 +80,9 @@ public sealed record ChainType
     /// <param name="pitchMm">Its pitch in millimetres, as the plant states it.</param>
     public static ChainType Custom(string designation, ChainFamily family, double pitchMm) => new()
     {
-        Designation = designation, Standard = "custom", Family = family, PitchMm = new Sourced(pitchMm, "stated by the plant", IsVerified: true),
+        Designation = designation,
+        Standard = "custom",
+        Family = family,
+        PitchMm = new Sourced(pitchMm, "stated by the plant", IsVerified: true),
     };
 }

@@ -89,7 +89,11 @@ public sealed class LimitRulesTests
         {
             var verdict = LimitRules.For(new LimitCase
             {
-                Family = family, FixedCentres = fixedCentres, Parallel = parallel, Lifts = lifts, SprocketTeeth = [teeth],
+                Family = family,
+                FixedCentres = fixedCentres,
+                Parallel = parallel,
+                Lifts = lifts,
+                SprocketTeeth = [teeth],
             });
             return verdict.Governing.IsVerified && verdict.AlsoHold.All(l => l.IsVerified)
                 && verdict.Governing.Percent <= verdict.AlsoHold.Select(l => l.Percent).DefaultIfEmpty(9).Min()
@@ -119,8 +123,17 @@ public sealed class LimitRulesTests
     {
         var card = new ChainCard
         {
-            Name = "K1", PitchMm = 25.4, Pitches = 100, SprocketTeeth = [19, 76], FixedCentres = true, RunsInParallel = true,
-            Timing = true, Positioning = true, HighPerformance = true, Lifts = true, TakeUpTravelMm = 50,
+            Name = "K1",
+            PitchMm = 25.4,
+            Pitches = 100,
+            SprocketTeeth = [19, 76],
+            FixedCentres = true,
+            RunsInParallel = true,
+            Timing = true,
+            Positioning = true,
+            HighPerformance = true,
+            Lifts = true,
+            TakeUpTravelMm = 50,
         };
         var verdict = LimitRules.For(card);
 
