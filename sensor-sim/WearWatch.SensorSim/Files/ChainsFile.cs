@@ -1,0 +1,40 @@
+using System.Globalization;
+using WearWatch.SensorSim.Histories;
+
+namespace WearWatch.SensorSim.Files;
+
+/// <summary>Writes <c>chains.csv</c>: what runs where.</summary>
+internal static class ChainsFile
+{
+    /// <summary>Writes the file.</summary>
+    public static void Write(TextWriter writer, IEnumerable<PositionHistory> histories)
+    {
+        CsvRow.Write(
+            writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h", "limit_pct",
+            "load_rel", "speed_m_s", "lubrication", "dust");
+        foreach (var history in histories) Write(writer, history);
+    }
+
+    private static void Write(TextWriter writer, PositionHistory history)
+    {
+        var (position, first) = (history.Position, history.FirstChain);
+        var isFittingKnown = !history.Fate.IsFittingUnrecorded;
+        CsvRow.Write(
+            writer,
+            position.ChainName,
+            history.Line.Name,
+            position.Label,
+            position.Size.Designation,
+            CsvRow.Number(position.Size.PitchMm, 4),
+            position.Pitches.ToString(CultureInfo.InvariantCulture),
+            CsvRow.Moment(isFittingKnown ? history.Span.Running.MomentAt(first.FittedAtHour) : null),
+            CsvRow.Number(isFittingKnown ? history.Meter.CountAt(first.FittedAtHour) : null, 1),
+            CsvRow.Number(position.ToldLimitPercent, 2),
+            CsvRow.Number(history.Fate.IsLoadUnknown ? null : position.LoadRel, 2),
+            CsvRow.Number(position.SpeedMetresPerSecond, 2),
+            Name(position.Lubrication),
+            Name(position.Dust));
+    }
+
+    private static string Name<T>(T value) where T : struct, Enum => value.ToString().ToLowerInvariant();
+}

@@ -1,0 +1,24 @@
+namespace WearWatch.SensorSim.Files;
+
+/// <summary>Writes <c>events.csv</c>: what happened and was written down.</summary>
+public static class EventsFile
+{
+    /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
+    public static void Write(TextWriter writer, IEnumerable<MillEvent> events)
+    {
+        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after");
+        foreach (var happened in events)
+        {
+            CsvRow.Write(
+                writer,
+                happened.Chain,
+                NameOf(happened.Kind),
+                CsvRow.Moment(happened.At),
+                CsvRow.Number(happened.CounterBefore, 1),
+                CsvRow.Number(happened.CounterAfter, 1));
+        }
+    }
+
+    internal static string NameOf(MillEventKind kind) =>
+        kind == MillEventKind.MeterReset ? "meter_reset" : kind.ToString().ToLowerInvariant();
+}

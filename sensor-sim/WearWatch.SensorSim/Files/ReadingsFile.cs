@@ -1,0 +1,27 @@
+using System.Globalization;
+
+namespace WearWatch.SensorSim.Files;
+
+/// <summary>Writes <c>readings.csv</c>: what was measured.</summary>
+public static class ReadingsFile
+{
+    /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
+    public static void Write(TextWriter writer, IEnumerable<ReadingRecord> readings)
+    {
+        CsvRow.Write(writer, "chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c");
+        foreach (var reading in readings)
+        {
+            CsvRow.Write(
+                writer,
+                reading.Chain,
+                CsvRow.Moment(reading.TakenAt),
+                CsvRow.Number(reading.CounterHours, 1),
+                reading.Tool.ToString().ToLowerInvariant(),
+                reading.Place,
+                reading.Pitches.ToString(CultureInfo.InvariantCulture),
+                reading.Length,
+                reading.Unit,
+                reading.TemperatureC?.ToString(CultureInfo.InvariantCulture) ?? "");
+        }
+    }
+}

@@ -1,0 +1,74 @@
+using WearWatch.SensorSim.Plant;
+using WearWatch.SensorSim.Randomness;
+using WearWatch.SensorSim.Running;
+
+namespace WearWatch.SensorSim.Histories;
+
+/// <summary>What happened at one position, from the beginning of the records as far into the future as anybody asks.</summary>
+internal sealed class EventLog(
+    int seed, MillPosition position, PositionFate fate, ChainLives lives, HourMeter meter, HistorySpan span)
+{
+    /// <summary>What happened before a moment, in order.</summary>
+    public IEnumerable<MillEvent> Until(DateTimeOffset end) =>
+        Swaps(end).Concat(MeterExchange()).Concat(Oilings(end)).Concat(Tensionings(end)).Concat(Inspections(end)).Concat(Shortenings(end))
+            .Where(e => e.At >= span.StartsAt && e.At < end)
+            .OrderBy(e => e.At);
+
+    private IEnumerable<MillEvent> Swaps(DateTimeOffset end) => lives.FittedUntil(span.Running.HoursAt(end)).Skip(1).Select(chain =>
+        new MillEvent(
+            position.ChainName, MillEventKind.Replacement, span.Running.MomentAt(chain.FittedAtHour),
+            meter.CountAt(chain.FittedAtHour), meter.CountAt(chain.FittedAtHour),
+            IsRecorded: !fate.AreReplacementsUnrecorded, Note: chain.Lot));
+
+    private IEnumerable<MillEvent> MeterExchange() => meter.Reset is not { } reset
+        ? []
+        : [new MillEvent(
+            position.ChainName, MillEventKind.MeterReset, span.Running.MomentAt(reset.AtHour), meter.CountBeforeReset, 0, reset.Recorded)];
+
+    /// <summary>Every week by hand where that is the rule, and now and then where it should be; some have been forgotten of late.</summary>
+    private IEnumerable<MillEvent> Oilings(DateTimeOffset end)
+    {
+        if (position.Lubrication is not (Lubrication.Manual or Lubrication.Poor)) return [];
+        var isRegular = position.Lubrication == Lubrication.Manual;
+        var chance = ChanceOf("oiling");
+        var lapse = span.EndsAt.AddDays(-chance.Between(24, 60));
+        return Recurring(MillEventKind.Oiling, isRegular ? 7 : 35, isRegular ? 0.06 : 0.3, chance, end)
+            .Where(e => !fate.HasOilingLapsed || e.At < lapse || e.At >= span.EndsAt);
+    }
+
+    /// <summary>Leaf chains hang and round-link chains sag by weight: nothing to tension there.</summary>
+    private IEnumerable<MillEvent> Tensionings(DateTimeOffset end) =>
+        position.Size.Family is ChainFamily.Leaf or ChainFamily.RoundLink
+            ? []
+            : Recurring(MillEventKind.Tensioned, 170, 0.2, ChanceOf("tensioning"), end);
+
+    private IEnumerable<MillEvent> Inspections(DateTimeOffset end) =>
+        Recurring(MillEventKind.Inspection, position.Size.Family == ChainFamily.Leaf ? 91 : 364, 0, ChanceOf("inspection"), end);
+
+    /// <summary>On a conveyor whose take-up is at its end, pitches are taken out.</summary>
+    private IEnumerable<MillEvent> Shortenings(DateTimeOffset end)
+    {
+        if (position.Size.Family is not (ChainFamily.Conveyor or ChainFamily.WeldedSteel)) yield break;
+        var chance = ChanceOf("shortening");
+        foreach (var chain in lives.FittedUntil(span.Running.HoursAt(end)).ToList())
+        {
+            var hour = chain.FittedAtHour + chain.Path.HoursAt(chance.Between(0.5, 0.8) * position.LimitPercent);
+            if (chance.Happens(0.25) && hour < chain.RemovedAtHour) yield return At(MillEventKind.Shortened, span.Running.MomentAt(hour));
+        }
+    }
+
+    private IEnumerable<MillEvent> Recurring(
+        MillEventKind kind, double everyDays, double isLeftOut, Chance chance, DateTimeOffset end) =>
+        Rota.Times(span.StartsAt, chance.Between(0.1, 1) * everyDays, everyDays, chance)
+            .TakeWhile(at => at < end)
+            .Where(_ => !chance.Happens(isLeftOut))
+            .Select(at => At(kind, at));
+
+    private MillEvent At(MillEventKind kind, DateTimeOffset at)
+    {
+        var count = meter.CountAt(span.Running.HoursAt(at));
+        return new MillEvent(position.ChainName, kind, at, count, count);
+    }
+
+    private Chance ChanceOf(string what) => Chance.For(seed, position.ChainName, what);
+}

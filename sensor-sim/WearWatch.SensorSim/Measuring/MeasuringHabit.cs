@@ -1,0 +1,63 @@
+using WearWatch.SensorSim.Plant;
+using WearWatch.SensorSim.Randomness;
+
+namespace WearWatch.SensorSim.Measuring;
+
+/// <summary>How the people of the mill measure one chain: with what, over how many pitches, where, how often.</summary>
+internal sealed record MeasuringHabit
+{
+    private static readonly string[] PlaceNames = ["A", "B", "C"];
+
+    /// <summary>With what.</summary>
+    public required Tool Tool { get; init; }
+
+    /// <summary>Whether lengths are written in inches.</summary>
+    public required bool InInches { get; init; }
+
+    /// <summary>Over how many pitches; even, since inner and outer links wear differently.</summary>
+    public required int Pitches { get; init; }
+
+    /// <summary>The marked sections of a long chain; one without a name on a short one.</summary>
+    public required IReadOnlyList<string> Places { get; init; }
+
+    /// <summary>How much each place wears against the worst one.</summary>
+    public required IReadOnlyList<double> WearShares { get; init; }
+
+    /// <summary>Days between two measuring rounds, in the middle.</summary>
+    public required double IntervalDays { get; init; }
+
+    /// <summary>Whether the chain's temperature is written down.</summary>
+    public required bool TellsTemperature { get; init; }
+
+    /// <summary>Standard deviation of one length, in millimetres.</summary>
+    public double ScatterMm => Tool == Tool.Tape ? 0.45 : 0.11;
+
+    /// <summary>The habit at a position that is measured every so many days.</summary>
+    public static MeasuringHabit At(MillPosition position, double intervalDays, Chance chance)
+    {
+        var tool = position.HasSensors ? Tool.Sensor
+            : position.Size.PitchMm < 20 && chance.Happens(0.7) ? Tool.Caliper
+            : Tool.Tape;
+        var places = PlacesOn(position, chance);
+        var worst = chance.Whole(0, places - 1);
+        return new MeasuringHabit
+        {
+            Tool = tool,
+            InInches = position.Size.IsInchChain && !position.HasSensors,
+            Pitches = PitchesOver(tool == Tool.Caliper ? chance.Between(220, 480) : chance.Between(700, 1900), position),
+            Places = places == 1 ? [""] : PlaceNames[..places],
+            WearShares = [.. Enumerable.Range(0, places).Select(p => p == worst ? 1 : chance.Between(0.88, 0.99))],
+            IntervalDays = position.HasSensors ? 14 : intervalDays,
+            TellsTemperature = position.TemperatureC >= 28 || chance.Happens(0.3),
+        };
+    }
+
+    /// <summary>Two or three on conveyors from 20 m on.</summary>
+    private static int PlacesOn(MillPosition position, Chance chance) =>
+        position.Size.Family is ChainFamily.Roller or ChainFamily.Leaf || position.Pitches * position.Size.PitchMm < 20_000
+            ? 1
+            : chance.Whole(2, 3);
+
+    private static int PitchesOver(double lengthMm, MillPosition position) =>
+        Math.Max(4, 2 * (int)Math.Round(lengthMm / position.Size.PitchMm / 2));
+}

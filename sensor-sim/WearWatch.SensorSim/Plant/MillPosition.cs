@@ -1,0 +1,39 @@
+namespace WearWatch.SensorSim.Plant;
+
+/// <summary>Where a chain runs, and what it has to stand there.</summary>
+/// <param name="Label">What the people of the mill call it.</param>
+/// <param name="Size">The chain that belongs there.</param>
+/// <param name="Pitches">Length of the whole chain in pitches.</param>
+/// <param name="LoadRel">Bearing pressure in the joint over the permissible one.</param>
+/// <param name="SpeedMetresPerSecond">Chain speed.</param>
+/// <param name="Lubrication">How it gets its oil.</param>
+/// <param name="Dust">How much dust reaches it.</param>
+internal sealed record MillPosition(
+    string Label, ChainSize Size, int Pitches, double LoadRel, double SpeedMetresPerSecond, Lubrication Lubrication, Dust Dust)
+{
+    /// <summary>The chain's name in all files: the line's letters and a number, such as <c>DB-07</c>.</summary>
+    public string ChainName { get; init; } = "";
+
+    /// <summary>The limit that the mill set itself, in percent; null leaves it to the general rule of 3 % for roller chains.</summary>
+    public double? OwnLimitPercent { get; init; }
+
+    /// <summary>Temperature of the chain when it is measured, in degrees Celsius.</summary>
+    public double TemperatureC { get; init; } = 20;
+
+    /// <summary>Whether sensors measure the running chain.</summary>
+    public bool HasSensors { get; init; }
+
+    /// <summary>The elongation at which this chain is to be replaced, in percent.</summary>
+    /// <remarks>General limits by kind: roller chain 3 %, double pitch 1.5 %, conveyor and leaf 2 % (rules WL01, WL14, WL07 and WL11
+    /// of the trade tables); welded steel and round link common practice.</remarks>
+    public double LimitPercent => OwnLimitPercent ?? Size.Family switch
+    {
+        ChainFamily.Roller => 3.0,
+        ChainFamily.DoublePitch => 1.5,
+        ChainFamily.Conveyor or ChainFamily.Leaf => 2.0,
+        _ => 2.5,
+    };
+
+    /// <summary>What stands in the files: the limit is left out where the general rule of roller chains says the same.</summary>
+    public double? ToldLimitPercent => OwnLimitPercent is null && Size.Family == ChainFamily.Roller ? null : LimitPercent;
+}
