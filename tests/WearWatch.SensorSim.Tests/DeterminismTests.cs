@@ -1,0 +1,67 @@
+namespace WearWatch.SensorSim.Tests;
+
+public sealed class DeterminismTests : IDisposable
+{
+    private static readonly string[] Names = ["chains.csv", "readings.csv", "events.csv", "truth.csv", "truth_events.csv", "truth_now.csv"];
+
+    private readonly string folder = Directory.CreateTempSubdirectory("mill-").FullName;
+
+    [Fact]
+    public void The_same_seed_gives_the_same_bytes()
+    {
+        var (first, second) = (Write("first", seed: 5), Write("second", seed: 5));
+        Assert.All(Names, name => Assert.Equal(File.ReadAllBytes(Path.Combine(first, name)), File.ReadAllBytes(Path.Combine(second, name))));
+    }
+
+    [Fact]
+    public void Another_seed_gives_other_readings()
+    {
+        var (first, second) = (Write("first", seed: 5), Write("second", seed: 6));
+        Assert.NotEqual(
+            File.ReadAllBytes(Path.Combine(first, "readings.csv")), File.ReadAllBytes(Path.Combine(second, "readings.csv")));
+    }
+
+    [Fact]
+    public void The_same_moment_told_in_another_time_zone_gives_the_same_mill()
+    {
+        var elsewhere = new Mill(A.HistoryEnd.ToOffset(TimeSpan.FromHours(-7)), seed: 11);
+        Assert.Equal(Readings(A.Mill()), Readings(elsewhere));
+    }
+
+    [Fact]
+    public void Looking_ahead_changes_nothing_in_the_past()
+    {
+        var mill = A.Mill();
+        var before = Readings(mill);
+        Assert.NotEmpty(new MillLive(mill).ReadingsBetween(mill.EndsAt, mill.EndsAt.AddYears(2)));
+
+        Assert.Equal(before, Readings(mill));
+    }
+
+    [Fact]
+    public void Files_already_there_are_replaced()
+    {
+        var first = Write("again", seed: 5);
+        var size = new FileInfo(Path.Combine(first, "readings.csv")).Length;
+        Write("again", seed: 5);
+
+        Assert.Equal(size, new FileInfo(Path.Combine(first, "readings.csv")).Length);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(11)]
+    public void Records_reach_back_one_to_ten_years(int years) =>
+        Assert.Throws<ArgumentOutOfRangeException>(nameof(years), () => A.Mill(years: years));
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private static List<LiveReading> Readings(Mill mill) => [.. mill.Histories.SelectMany(h => h.Readings.Between(mill.StartsAt, mill.EndsAt))];
+
+    private string Write(string name, int seed)
+    {
+        var path = Path.Combine(folder, name);
+        MillHistory.WriteTo(path, A.HistoryEnd, seed);
+        return path;
+    }
+}
