@@ -22,7 +22,7 @@ internal sealed class CrossValidation
         weights = [.. samples.Select(s => 1 / (s.StandardError * s.StandardError + tauSquared))];
         MeanOnlyErrors = new double[samples.Length];
         LineErrors = new double[samples.Length];
-        StandardisedSquares = new double[samples.Length];
+        Variances = new double[samples.Length];
         TreeErrors = samples.Length >= FewestChainsForTrees ? new double[samples.Length] : null;
     }
 
@@ -32,8 +32,8 @@ internal sealed class CrossValidation
 
     public double[]? TreeErrors { get; }
 
-    /// <summary>Squares of the line's errors over the variances that it gave.</summary>
-    public double[] StandardisedSquares { get; }
+    /// <summary>The variance of ln rate that the log-linear part gave each unseen chain.</summary>
+    public double[] Variances { get; }
 
     /// <summary>Whether trees lower the squared error by more than one standard error of the difference: less may be luck.</summary>
     public bool TreesWin
@@ -59,6 +59,10 @@ internal sealed class CrossValidation
 
     /// <summary>Root of the weighted mean square of errors: chains whose own rate is better known count more.</summary>
     public double RootMeanSquare(double[] errors) => Math.Sqrt(errors.Zip(weights, (e, w) => w * e * e).Sum() / weights.Sum());
+
+    /// <summary>How far off unseen chains lay over what the model said: mean of <c>(error^2 - se^2) / variance</c>, 1 when it is honest.</summary>
+    public double SpreadOverExpected(double[] errors) => samples
+        .Select((s, i) => (errors[i] * errors[i] - s.StandardError * s.StandardError) / Variances[i]).Average();
 
     /// <summary>Error of the log-linear part against the number of chains that it learns from.</summary>
     public IEnumerable<LearningPoint> LearningCurve()
@@ -92,8 +96,7 @@ internal sealed class CrossValidation
             var sample = samples[i];
             MeanOnlyErrors[i] = sample.LogRate - mean;
             LineErrors[i] = sample.LogRate - line.Expect(sample.Card);
-            StandardisedSquares[i] = LineErrors[i] * LineErrors[i]
-                / (line.Variance(sample.Card) + sample.StandardError * sample.StandardError);
+            Variances[i] = line.Variance(sample.Card);
             if (TreeErrors is not null) TreeErrors[i] = sample.LogRate - engines!.Predict(new FleetRow { Row = line.Design.Row(sample.Card) });
         }
     }

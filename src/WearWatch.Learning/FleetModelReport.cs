@@ -30,8 +30,8 @@ public sealed record FleetModelReport
     /// <summary>Standard deviation of ln rate between lines; zero when they do not differ beyond their cards.</summary>
     public required double LineDeviation { get; init; }
 
-    /// <summary>Mean square of the unseen chains' errors over what the model said of them; near 1 when it is honest.</summary>
-    public required double ErrorOverExpected { get; init; }
+    /// <summary>How far off unseen chains lay over what the log-linear part said, in variances; near 1 when it is honest.</summary>
+    public required double SpreadOverExpected { get; init; }
 
     /// <summary>Half the width of the interval of ln rate that holds 90 % of further chains, from the unseen chains' errors.</summary>
     public required double ConformalHalfWidth90 { get; init; }
@@ -42,14 +42,3 @@ public sealed record FleetModelReport
     /// <summary>Error against the number of chains learned from.</summary>
     public required IReadOnlyList<LearningPoint> LearningCurve { get; init; }
 }
-
-/// <summary>One effect on ln rate.</summary>
-/// <param name="Name">Of what.</param>
-/// <param name="Effect">Change of ln rate for a unit of it.</param>
-/// <param name="StandardError">Standard error.</param>
-public sealed record LearnedEffect(string Name, double Effect, double StandardError);
-
-/// <summary>One point of the learning curve.</summary>
-/// <param name="Chains">Chains learned from.</param>
-/// <param name="Error">Root mean square error of ln rate on other chains, log-linear part.</param>
-public sealed record LearningPoint(int Chains, double Error);

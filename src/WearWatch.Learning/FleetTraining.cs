@@ -11,6 +11,9 @@ public static class FleetTraining
     /// <summary>Where no two chains start more alike than this, in percent: the least spread that is believed.</summary>
     private const double LeastStartDeviationPercent = 0.05;
 
+    /// <summary>Trees may narrow the prior, but not to less than this share of the variance without them.</summary>
+    private const double LeastVarianceScale = 0.1;
+
     /// <summary>Trains on all chains of the plant. The same chains in the same order and the same seed give the same model.</summary>
     /// <param name="chains">Fitted chains, finished and running.</param>
     /// <param name="seed">For the folds of the cross-validation and the trees.</param>
@@ -30,14 +33,15 @@ public static class FleetTraining
         var line = LogLinearRate.Fit(samples);
         var validation = CrossValidation.Run(ml, samples, line.TauSquared, seed);
         var trees = validation.TreesWin ? FleetPipeline.FitTrees(ml, line, samples, seed) : null;
+        var errors = trees is null ? validation.LineErrors : validation.TreeErrors!;
         double[] starts = [.. samples.Select(s => s.StartPercent)];
         var statistics = new FleetStatistics
         {
             Line = line,
             UsesTrees = trees is not null,
             Chains = samples.Length,
-            VarianceScale = Math.Max(1, validation.StandardisedSquares.Average()),
-            ConformalHalfWidth90 = ConformalHalfWidth(trees is null ? validation.LineErrors : validation.TreeErrors!),
+            VarianceScale = Math.Max(trees is null ? 1 : LeastVarianceScale, validation.SpreadOverExpected(errors)),
+            ConformalHalfWidth90 = ConformalHalfWidth(errors),
             StartPercent = Median.Of(starts),
             StartDeviationPercent = Math.Max(Median.Deviation(starts), LeastStartDeviationPercent),
         };
@@ -70,7 +74,7 @@ public static class FleetTraining
             UsesTrees = statistics.UsesTrees,
             Tau = Math.Sqrt(line.TauSquared),
             LineDeviation = Math.Sqrt(line.LineVariance),
-            ErrorOverExpected = validation.StandardisedSquares.Average(),
+            SpreadOverExpected = validation.SpreadOverExpected(validation.LineErrors),
             ConformalHalfWidth90 = statistics.ConformalHalfWidth90,
             Effects =
             [

@@ -20,14 +20,18 @@ internal static class A
             Duty = new Duty { RelativeLoad = load, SpeedMetresPerSecond = speed, Lubrication = lubrication, Dust = dust },
         };
 
-    /// <summary>Readings every 500 h on a straight track from 0.2 %.</summary>
+    /// <summary>Readings on a straight track from 0.2 %: spread evenly until the chain has worn by 1.6 %.</summary>
     public static Observation[] Track(double percentPer1000Hours, int readings = 8, double scatterPercent = 0.03, int seed = 1)
     {
         var chance = new Random(seed);
+        var everyThousandHours = percentPer1000Hours > 0 ? 1.6 / readings / percentPer1000Hours : 0.5;
         return
         [
-            .. Enumerable.Range(1, readings).Select(i => new Observation(
-                500.0 * i, 0.2 + percentPer1000Hours * 0.5 * i + scatterPercent * (chance.NextDouble() - 0.5), scatterPercent, i - 1))
+            .. Enumerable.Range(1, readings).Select(i => everyThousandHours * i).Select((thousandHours, i) => new Observation(
+                100 + 1000 * thousandHours,
+                0.2 + percentPer1000Hours * (0.1 + thousandHours) + scatterPercent * (chance.NextDouble() - 0.5),
+                scatterPercent,
+                i))
         ];
     }
 

@@ -54,7 +54,7 @@ public sealed class FleetTrainingTests
     public void What_the_cards_tell_halves_the_squared_error_on_unseen_chains()
     {
         Assert.True(Simulated.Report.LineError * Simulated.Report.LineError < 0.5 * Simulated.Report.MeanOnlyError * Simulated.Report.MeanOnlyError);
-        Assert.InRange(Simulated.Report.ErrorOverExpected, 0.7, 1.3);
+        Assert.InRange(Simulated.Report.SpreadOverExpected, 0.7, 1.3);
     }
 
     [Fact]

@@ -1,0 +1,11 @@
+namespace WearWatch.Learning;
+
+/// <summary>The same row with what the trees are to learn from it.</summary>
+internal sealed class ResidualRow
+{
+    public double[] Row { get; set; } = [];
+
+    public float Residual { get; set; }
+
+    public float Weight { get; set; }
+}
