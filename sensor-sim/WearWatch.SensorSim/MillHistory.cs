@@ -1,4 +1,3 @@
-using System.Text;
 using WearWatch.SensorSim.Files;
 
 namespace WearWatch.SensorSim;
@@ -11,12 +10,15 @@ public sealed record MillHistorySize(int Chains, int Readings, int Events);
 
 /// <summary>The past of a fictional mill, as files that any plant could hand in.</summary>
 /// <remarks>
-/// <c>chains.csv</c>, <c>readings.csv</c> and <c>events.csv</c> are in the formats that WearWatch imports. Beside them stand
-/// <c>truth.csv</c>, <c>truth_events.csv</c> and <c>truth_now.csv</c>, which no importer reads: what was true, for whoever
-/// wants to judge a forecast.
+/// <c>chains.csv</c>, <c>readings.csv</c> and <c>events.csv</c> are in the formats that WearWatch imports. What was true stands
+/// in a folder <c>truth</c> of its own, where no importer stumbles over it, for whoever wants to judge a forecast:
+/// <c>readings.csv</c> (row by row as the readings), <c>events.csv</c> (replacements with their lots, exchanged counters,
+/// recorded or not) and <c>chains.csv</c> (how it stands with each chain at the end).
 /// </remarks>
 public static class MillHistory
 {
+    private const string TruthFolder = "truth";
+
     /// <summary>Writes the history into a folder, which is made if it is not there; files of these names are replaced.</summary>
     /// <param name="folder">Where to.</param>
     /// <param name="endsAt">The moment at which the history ends.</param>
@@ -28,7 +30,7 @@ public static class MillHistory
     /// <summary>Writes the history of a mill that may then run on in a <see cref="MillLive"/>.</summary>
     public static MillHistorySize WriteTo(string folder, Mill mill)
     {
-        Directory.CreateDirectory(folder);
+        Directory.CreateDirectory(Path.Combine(folder, TruthFolder));
         List<LiveReading> readings = [.. mill.Histories.SelectMany(h => h.Readings.Between(mill.StartsAt, mill.EndsAt))];
         List<MillEvent> events = [.. mill.Histories.SelectMany(h => h.Events.Until(mill.EndsAt))];
         List<MillEvent> recorded = [.. events.Where(e => e.IsRecorded)];
@@ -36,15 +38,11 @@ public static class MillHistory
         Write("chains.csv", writer => ChainsFile.Write(writer, mill.Histories));
         Write("readings.csv", writer => ReadingsFile.Write(writer, readings.Select(r => r.Record)));
         Write("events.csv", writer => EventsFile.Write(writer, recorded));
-        Write("truth.csv", writer => TruthFiles.WriteReadings(writer, readings));
-        Write("truth_events.csv", writer => TruthFiles.WriteEvents(writer, events));
-        Write("truth_now.csv", writer => TruthFiles.WriteNow(writer, mill.Histories));
+        Write(Path.Combine(TruthFolder, "readings.csv"), writer => TruthFiles.WriteReadings(writer, readings));
+        Write(Path.Combine(TruthFolder, "events.csv"), writer => TruthFiles.WriteEvents(writer, events));
+        Write(Path.Combine(TruthFolder, "chains.csv"), writer => TruthFiles.WriteChains(writer, mill.Histories));
         return new MillHistorySize(mill.Histories.Count, readings.Count, recorded.Count);
 
-        void Write(string name, Action<TextWriter> write)
-        {
-            using var writer = new StreamWriter(Path.Combine(folder, name), append: false, new UTF8Encoding(false));
-            write(writer);
-        }
+        void Write(string name, Action<TextWriter> write) => PlainFile.Write(Path.Combine(folder, name), write);
     }
 }

@@ -56,6 +56,21 @@ public sealed class DashboardMixTests
     }
 
     [Fact]
+    public void Three_chains_end_with_a_reading_that_cannot_be_trusted()
+    {
+        var mill = A.Mill();
+        var doubtful = mill.Histories.Where(h => h.Fate.IsLastReadingWrong).ToList();
+
+        Assert.Equal(3, doubtful.Count);
+        Assert.All(doubtful, h =>
+        {
+            var readings = h.Readings.Between(mill.StartsAt, mill.EndsAt).ToList();
+            var lastRound = readings[^1].Record.TakenAt.Date;
+            Assert.Contains(readings, r => r.Record.TakenAt.Date == lastRound && r.Truth.Slip != SensorSim.Measuring.Slip.None);
+        });
+    }
+
+    [Fact]
     public void The_bad_lot_wears_faster_than_the_law_expects_and_is_named_in_the_truth()
     {
         var bad = A.Mill().Histories.Where(h => h.Fate.Outlook == SensorSim.Histories.Outlook.BadLot).ToList();

@@ -2,7 +2,7 @@ namespace WearWatch.SensorSim.Tests;
 
 public sealed class DeterminismTests : IDisposable
 {
-    private static readonly string[] Names = ["chains.csv", "readings.csv", "events.csv", "truth.csv", "truth_events.csv", "truth_now.csv"];
+    private static readonly string[] Names = ["chains.csv", "readings.csv", "events.csv", "truth/readings.csv", "truth/events.csv", "truth/chains.csv"];
 
     private readonly string folder = Directory.CreateTempSubdirectory("mill-").FullName;
 

@@ -65,5 +65,28 @@ public sealed class MillLiveTests
     }
 
     [Fact]
+    public void A_stretch_drops_its_events_and_readings_as_whole_files_and_an_empty_one_none()
+    {
+        var inbox = Directory.CreateTempSubdirectory("inbox-").FullName;
+        try
+        {
+            var week = mill.EndsAt.AddDays(7);
+            var dropped = Live.DropInto(inbox, mill.EndsAt, week);
+
+            Assert.Equal(dropped, Directory.GetFiles(inbox).Order());
+            Assert.Equal(
+                Live.EventsBetween(mill.EndsAt, week).Select(e => e.Chain), CsvTable.Read(dropped[0]).Lines.Select(e => e["chain"]));
+            Assert.Equal(
+                Live.ReadingsBetween(mill.EndsAt, week).Select(r => (r.Record.Chain, r.Record.Length)),
+                CsvTable.Read(dropped[1]).Lines.Select(r => (r["chain"], r["length"])));
+            Assert.Empty(Live.DropInto(inbox, week, week));
+        }
+        finally
+        {
+            Directory.Delete(inbox, recursive: true);
+        }
+    }
+
+    [Fact]
     public void An_empty_stretch_holds_nothing() => Assert.Empty(Live.ReadingsBetween(mill.EndsAt, mill.EndsAt));
 }

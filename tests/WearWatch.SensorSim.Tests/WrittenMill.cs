@@ -12,9 +12,9 @@ public sealed class WrittenMill : IDisposable
         Chains = CsvTable.Read(File("chains.csv"));
         Readings = CsvTable.Read(File("readings.csv"));
         Events = CsvTable.Read(File("events.csv"));
-        Truth = CsvTable.Read(File("truth.csv"));
-        TruthOfEvents = CsvTable.Read(File("truth_events.csv"));
-        TruthNow = CsvTable.Read(File("truth_now.csv"));
+        Truth = CsvTable.Read(File("truth/readings.csv"));
+        TruthOfEvents = CsvTable.Read(File("truth/events.csv"));
+        TruthNow = CsvTable.Read(File("truth/chains.csv"));
     }
 
     public Mill Mill { get; }

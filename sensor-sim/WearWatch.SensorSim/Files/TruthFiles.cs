@@ -3,10 +3,10 @@ using WearWatch.SensorSim.Histories;
 
 namespace WearWatch.SensorSim.Files;
 
-/// <summary>Writes what is true in the mill and what nobody there knows. No importer reads these files.</summary>
+/// <summary>Writes what is true in the mill and what nobody there knows: the files of the folder <c>truth</c>.</summary>
 internal static class TruthFiles
 {
-    /// <summary>Writes <c>truth.csv</c>: a row for each row of <c>readings.csv</c>, in the same order.</summary>
+    /// <summary>Writes <c>truth/readings.csv</c>: a row for each row of <c>readings.csv</c>, in the same order.</summary>
     public static void WriteReadings(TextWriter writer, IEnumerable<LiveReading> readings)
     {
         CsvRow.Write(
@@ -29,7 +29,7 @@ internal static class TruthFiles
         }
     }
 
-    /// <summary>Writes <c>truth_events.csv</c>: replacements with their lot and exchanged counters, recorded or not.</summary>
+    /// <summary>Writes <c>truth/events.csv</c>: replacements with their lot and exchanged counters, recorded or not.</summary>
     public static void WriteEvents(TextWriter writer, IEnumerable<MillEvent> events)
     {
         CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "recorded", "lot");
@@ -47,8 +47,8 @@ internal static class TruthFiles
         }
     }
 
-    /// <summary>Writes <c>truth_now.csv</c>: how it stands with each chain when the history ends.</summary>
-    public static void WriteNow(TextWriter writer, IEnumerable<PositionHistory> histories)
+    /// <summary>Writes <c>truth/chains.csv</c>: how it stands with each chain when the history ends.</summary>
+    public static void WriteChains(TextWriter writer, IEnumerable<PositionHistory> histories)
     {
         CsvRow.Write(
             writer, "chain", "running_h", "true_elongation_pct", "true_rate_pct_per_1000h", "limit_pct", "true_hours_to_limit", "lot",

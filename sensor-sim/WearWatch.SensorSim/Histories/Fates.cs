@@ -32,6 +32,7 @@ internal static class Fates
         Hand(2, f => f with { Meter = MeterFate.ExchangeForgotten });
         Hand(6, f => f with { Meter = MeterFate.ExchangeRecorded });
         Hand(5, f => f with { IsLoadUnknown = true });
+        Hand(3, f => f with { IsLastReadingWrong = true });
 
         var byHand = positions.Where(p => p.Lubrication == Lubrication.Manual).Select(p => p.ChainName);
         foreach (var name in Chance.For(seed, "lapsed oiling").Shuffled(byHand).Take(6))

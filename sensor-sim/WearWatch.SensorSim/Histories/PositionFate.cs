@@ -21,6 +21,9 @@ internal sealed record PositionFate
     /// <summary>Nobody has oiled it by hand for some weeks now.</summary>
     public bool HasOilingLapsed { get; init; }
 
+    /// <summary>The last reading of the history is a gross error.</summary>
+    public bool IsLastReadingWrong { get; init; }
+
     /// <summary>Load is not known.</summary>
     public bool IsLoadUnknown { get; init; }
 }

@@ -60,7 +60,7 @@ internal sealed class PositionHistory
             : new MeterReset(
                 span.StartHour + chance.Between(0.25, 0.85) * (span.EndHour - span.StartHour),
                 Recorded: fate.Meter == MeterFate.ExchangeRecorded);
-        return new HourMeter(first.FittedAtHour, Math.Floor(chance.Between(0, 24_000)), chance.Happens(0.7) ? 0 : 1, reset);
+        return new HourMeter(first.FittedAtHour, Math.Floor(chance.Between(3_000, 24_000)), chance.Happens(0.7) ? 0 : 1, reset);
     }
 
     /// <summary>Two to eight weeks; what is near its limit or wears fast is looked at more often.</summary>

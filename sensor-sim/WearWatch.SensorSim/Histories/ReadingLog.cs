@@ -10,25 +10,27 @@ namespace WearWatch.SensorSim.Histories;
 internal sealed class ReadingLog(
     int seed, MillPosition position, PositionFate fate, MeasuringHabit habit, ChainLives lives, HourMeter meter, HistorySpan span)
 {
-    private const double SlipProbability = 0.015;
-    private const double SteelExpansionPerKelvin = 11.5e-6; // from memory; the gauge of WearWatch uses the same
     private static readonly TimeSpan SwapTakes = TimeSpan.FromHours(3);
     private static readonly TimeSpan PlaceTakes = TimeSpan.FromMinutes(10);
+
+    /// <summary>Somebody goes to a chain and measures it at each of its places.</summary>
+    private sealed record Round(SimulatedChain Chain, int ChainNumber, DateTimeOffset At, bool IsLastOfHistory, Chance Chance);
 
     /// <summary>The readings taken from one moment (included) to another (not included), in order.</summary>
     public IEnumerable<LiveReading> Between(DateTimeOffset from, DateTimeOffset to)
     {
-        if (fate.IsNeverMeasured || from >= to) yield break;
-        var number = 0;
-        foreach (var chain in lives.FittedUntil(span.Running.HoursAt(to)).ToList())
-        {
-            number++;
-            if (chain.RemovedAtHour < span.Running.HoursAt(from)) continue;
-            foreach (var reading in ReadingsOf(chain, number, from, to)) yield return reading;
-        }
+        if (fate.IsNeverMeasured || from >= to) return [];
+        var fromHour = span.Running.HoursAt(from);
+        return lives.FittedUntil(span.Running.HoursAt(to))
+            .Select((chain, index) => (Chain: chain, Number: index + 1))
+            .Where(life => life.Chain.RemovedAtHour >= fromHour)
+            .SelectMany(life => RoundsOf(life.Chain, life.Number).TakeWhile(round => round.At < to))
+            .Where(round => LastPlaceAt(round.At) >= from)
+            .SelectMany(Readings)
+            .Where(reading => reading.Record.TakenAt >= from && reading.Record.TakenAt < to);
     }
 
-    private IEnumerable<LiveReading> ReadingsOf(SimulatedChain chain, int number, DateTimeOffset from, DateTimeOffset to)
+    private IEnumerable<Round> RoundsOf(SimulatedChain chain, int number)
     {
         var chance = ChanceOf(number, "rounds");
         var fitted = span.Running.MomentAt(chain.FittedAtHour) + SwapTakes;
@@ -37,62 +39,47 @@ internal sealed class ReadingLog(
         var isMeasuredWhenNew = chance.Happens(0.4) && fate.Outlook != Outlook.JustFitted && begin == fitted;
         var firstAfterDays = isMeasuredWhenNew ? 1.2 : Math.Max(14, habit.IntervalDays * chance.Between(0.4, 1));
 
-        foreach (var (index, round) in Rota.Times(begin, firstAfterDays, habit.IntervalDays, chance).Index())
+        using var due = Rota.Times(begin, firstAfterDays, habit.IntervalDays, chance).GetEnumerator();
+        due.MoveNext();
+        for (var index = 0; LastPlaceAt(due.Current) < removed; index++)
         {
-            var lastPlace = round + PlaceTakes * (habit.Places.Count - 1);
-            if (round >= to || lastPlace >= removed) yield break;
-            if (round <= begin || lastPlace < from) continue;
-            foreach (var reading in Round(chain, number, round, ChanceOf(number, "round", index)))
-            {
-                if (reading.Record.TakenAt >= from && reading.Record.TakenAt < to) yield return reading;
-            }
+            var at = due.Current;
+            due.MoveNext();
+            // Each round has a stream of its own, so that a stretch of time can be had without all that came before it.
+            var isLastOfHistory = at < span.EndsAt && due.Current >= span.EndsAt;
+            if (at > begin) yield return new Round(chain, number, at, isLastOfHistory, ChanceOf(number, "round", index));
         }
     }
 
-    private IEnumerable<LiveReading> Round(SimulatedChain chain, int number, DateTimeOffset round, Chance chance)
+    private IEnumerable<LiveReading> Readings(Round round)
     {
-        var temperature = chance.Normal(habit.TellsTemperature ? position.TemperatureC : 20, 3);
+        var temperatureC = round.Chance.Normal(habit.TellsTemperature ? position.TemperatureC : 20, 3);
         for (var place = 0; place < habit.Places.Count; place++)
-            yield return Take(chain, number, place, round + PlaceTakes * place, temperature, chance);
+        {
+            var isWrong = fate.IsLastReadingWrong && round.IsLastOfHistory && place == 0;
+            yield return Take(round, place, temperatureC, isWrong ? MeasuringHabit.AnySlip(round.Chance) : habit.DrawSlip(round.Chance));
+        }
     }
 
-    private LiveReading Take(
-        SimulatedChain chain, int number, int place, DateTimeOffset at, double temperatureC, Chance chance)
+    private LiveReading Take(Round round, int place, double temperatureC, Slip slip)
     {
+        var (chain, at) = (round.Chain, round.At + PlaceTakes * place);
         var lineHour = span.Running.HoursAt(at);
-        var hours = chain.HoursAt(lineHour);
-        var share = habit.WearShares[place];
+        var (hours, share) = (chain.HoursAt(lineHour), habit.WearShares[place]);
         var elongation = share * chain.Path.ElongationAt(hours);
-        var slip = habit.Tool != Tool.Sensor && chance.Happens(SlipProbability) ? DrawSlip(chance) : Slip.None;
-
-        // Wear is not quite the same over every stretch that a tape is laid along.
-        var atThisStretch = elongation + chance.Normal(0, 0.01 * elongation);
-        var laidOver = habit.Pitches + slip switch { Slip.OnePitchTooMany => 1, Slip.OnePitchTooFew => -1, _ => 0 };
-        var length = laidOver * position.Size.PitchMm * (1 + atThisStretch / 100)
-            * (1 + SteelExpansionPerKelvin * (temperatureC - 20)) + chance.Normal(0, habit.ScatterMm);
-        var (told, written) = Write(ToldLength.Of(length, habit.Tool, habit.InInches), slip);
+        var (told, written) = habit.Measure(position.Size.PitchMm, elongation, temperatureC, slip, round.Chance);
 
         return new LiveReading(
             new ReadingRecord(
                 position.ChainName, at, meter.CountAt(lineHour), habit.Tool, habit.Places[place], habit.Pitches, told.Text, told.Unit,
                 habit.TellsTemperature ? (int)Math.Round(temperatureC) : null),
             new ReadingTruth(
-                number, hours, elongation, share * chain.Path.RateAt(hours), chain.LimitPercent, chain.HoursLeftAt(lineHour), written));
+                round.ChainNumber, hours, elongation, share * chain.Path.RateAt(hours), chain.LimitPercent,
+                chain.HoursLeftAt(lineHour), written));
     }
 
-    private static Slip DrawSlip(Chance chance) =>
-        chance.OneOf([Slip.OnePitchTooMany, Slip.OnePitchTooFew, Slip.DecimalSlip, Slip.SwappedDigits]);
+    private DateTimeOffset LastPlaceAt(DateTimeOffset round) => round + PlaceTakes * (habit.Places.Count - 1);
 
-    /// <summary>A slip of the pen changes the text; a length without a point or with equal digits offers no room for some.</summary>
-    private static (ToldLength Told, Slip Slip) Write(ToldLength told, Slip slip)
-    {
-        if (slip == Slip.DecimalSlip && told.WithSlippedPoint() is var slipped && slipped != told) return (slipped, slip);
-        if (slip is not (Slip.DecimalSlip or Slip.SwappedDigits)) return (told, slip);
-        var swapped = told.WithSwappedDigits();
-        return (swapped, swapped == told ? Slip.None : Slip.SwappedDigits);
-    }
-
-    /// <summary>Each round has a stream of its own, so that a stretch of time can be had without all that came before it.</summary>
     private Chance ChanceOf(int number, string what, int index = 0) => Chance.For(
         seed, position.ChainName, number.ToString(CultureInfo.InvariantCulture), what, index.ToString(CultureInfo.InvariantCulture));
 }

@@ -6,6 +6,10 @@ namespace WearWatch.SensorSim.Measuring;
 /// <summary>How the people of the mill measure one chain: with what, over how many pitches, where, how often.</summary>
 internal sealed record MeasuringHabit
 {
+    private const double SlipProbability = 0.015;
+
+    // From memory; 11 to 12 millionths.
+    private const double SteelExpansionPerKelvin = 11.5e-6;
     private static readonly string[] PlaceNames = ["A", "B", "C"];
 
     /// <summary>With what.</summary>
@@ -52,12 +56,36 @@ internal sealed record MeasuringHabit
         };
     }
 
+    /// <summary>Measures a chain: its length over the pitches, as it is then written down, with the slip that went into it.</summary>
+    /// <param name="pitchMm">Nominal pitch of the chain.</param>
+    /// <param name="elongationPercent">Its true elongation there.</param>
+    /// <param name="temperatureC">Its temperature.</param>
+    /// <param name="slip">The slip that is about to happen; it does not where the length written offers no room for it.</param>
+    /// <param name="chance">The scatter.</param>
+    public (ToldLength Told, Slip Slip) Measure(double pitchMm, double elongationPercent, double temperatureC, Slip slip, Chance chance)
+    {
+        // Wear is not quite the same over every stretch that a tape is laid along.
+        var atThisStretch = elongationPercent + chance.Normal(0, 0.01 * elongationPercent);
+        var laidOver = Pitches + slip switch { Slip.OnePitchTooMany => 1, Slip.OnePitchTooFew => -1, _ => 0 };
+        var at20 = laidOver * pitchMm * (1 + atThisStretch / 100);
+        var length = at20 * (1 + SteelExpansionPerKelvin * (temperatureC - 20)) + chance.Normal(0, ScatterMm);
+        return ToldLength.Of(length, Tool, InInches).With(slip);
+    }
+
+    /// <summary>Mostly none; sensors make none.</summary>
+    public Slip DrawSlip(Chance chance) => Tool != Tool.Sensor && chance.Happens(SlipProbability) ? AnySlip(chance) : Slip.None;
+
+    /// <summary>One of the slips, all alike.</summary>
+    public static Slip AnySlip(Chance chance) =>
+        chance.OneOf([Slip.OnePitchTooMany, Slip.OnePitchTooFew, Slip.DecimalSlip, Slip.SwappedDigits]);
+
     /// <summary>Two or three on conveyors from 20 m on.</summary>
     private static int PlacesOn(MillPosition position, Chance chance) =>
         position.Size.Family is ChainFamily.Roller or ChainFamily.Leaf || position.Pitches * position.Size.PitchMm < 20_000
             ? 1
             : chance.Whole(2, 3);
 
+    /// <summary>No more than the half of the chain that lies straight between its wheels.</summary>
     private static int PitchesOver(double lengthMm, MillPosition position) =>
-        Math.Max(4, 2 * (int)Math.Round(lengthMm / position.Size.PitchMm / 2));
+        2 * Math.Clamp((int)Math.Round(lengthMm / position.Size.PitchMm / 2), 2, position.Pitches / 4);
 }

@@ -18,6 +18,15 @@ internal readonly record struct ToldLength(string Text, string Unit)
         (_, true) => new(Number(lengthMm / MillimetresPerInch, 3), "in"),
     };
 
+    /// <summary>The same with a slip of the pen in it, and the slip; another or none where the text offers no room for it.</summary>
+    public (ToldLength Told, Slip Slip) With(Slip slip)
+    {
+        if (slip is not (Slip.DecimalSlip or Slip.SwappedDigits)) return (this, slip);
+        if (slip == Slip.DecimalSlip && WithSlippedPoint() is var slipped && slipped != this) return (slipped, slip);
+        var swapped = WithSwappedDigits();
+        return (swapped, swapped == this ? Slip.None : Slip.SwappedDigits);
+    }
+
     /// <summary>The same with the decimal point one digit to the left; itself where there is none, or no digit to pass.</summary>
     public ToldLength WithSlippedPoint()
     {

@@ -13,7 +13,7 @@ internal sealed record ChainSize(ChainFamily Family, string Designation, double 
     /// <summary>Whether a plant measures it with an inch tape: chains of American standards.</summary>
     public bool IsInchChain { get; private init; }
 
-    /// <summary>A roller chain of ISO 606, series A or B, such as <c>16B-2</c>: the number is the pitch in sixteenths of an inch.</summary>
+    /// <summary>A roller chain of ISO 606, such as <c>16B-2</c>: the number is the pitch in sixteenths of an inch.</summary>
     public static ChainSize Roller(string designation) =>
         new(ChainFamily.Roller, designation, SixteenthsOfAnInch(designation[..2]));
 
@@ -21,12 +21,13 @@ internal sealed record ChainSize(ChainFamily Family, string Designation, double 
     public static ChainSize Ansi(string designation) =>
         new(ChainFamily.Roller, designation, 2 * SixteenthsOfAnInch(designation[..^1])) { IsInchChain = true };
 
-    /// <summary>A double-pitch chain of ISO 1275, such as <c>212A</c>: the short-pitch chain's number after a 2, at twice its pitch.</summary>
+    /// <summary>A double-pitch chain of ISO 1275, such as <c>212A</c>: a 2 before the short-pitch chain's number, at twice its pitch.</summary>
     public static ChainSize DoublePitch(string designation) =>
         new(ChainFamily.DoublePitch, designation, 2 * SixteenthsOfAnInch(designation[1..3]));
 
-    /// <summary>A conveyor chain of ISO 1977, such as <c>M112</c>, which is made in several pitches.</summary>
-    public static ChainSize Conveyor(string designation, double pitchMm) => new(ChainFamily.Conveyor, designation, pitchMm);
+    /// <summary>A conveyor chain of ISO 1977, made in several pitches: <c>M112x160</c> is the one of 160 mm.</summary>
+    public static ChainSize Conveyor(string designation, double pitchMm) =>
+        new(ChainFamily.Conveyor, string.Create(CultureInfo.InvariantCulture, $"{designation}x{pitchMm}"), pitchMm);
 
     /// <summary>A leaf chain of ISO 4347, such as <c>LL1644</c>: the first two digits are the pitch in sixteenths of an inch.</summary>
     public static ChainSize Leaf(string designation) =>

@@ -1,3 +1,5 @@
+using WearWatch.SensorSim.Randomness;
+
 namespace WearWatch.SensorSim.Plant;
 
 /// <summary>The planned hours of a week.</summary>
@@ -6,6 +8,8 @@ namespace WearWatch.SensorSim.Plant;
 /// <param name="SundayHours">Hours planned on a Sunday.</param>
 internal sealed record ShiftPattern(double WorkdayHours, double SaturdayHours, double SundayHours)
 {
+    private const double BreakdownProbability = 0.02;
+
     /// <summary>Three shifts on five days.</summary>
     public static ShiftPattern FiveDays { get; } = new(24, 0, 0);
 
@@ -21,6 +25,16 @@ internal sealed record ShiftPattern(double WorkdayHours, double SaturdayHours, d
     /// <summary>Round the clock.</summary>
     public static ShiftPattern RoundTheClock { get; } = new(24, 24, 24);
 
+    /// <summary>The share of the planned hours that is run, in the middle over ordinary days and days with a breakdown.</summary>
+    public static double MeanAvailability => (1 - BreakdownProbability) * 0.96 + BreakdownProbability * 0.45;
+
+    /// <summary>The hours planned in a week without a shutdown.</summary>
+    public double HoursPerWeek => 5 * WorkdayHours + SaturdayHours + SundayHours;
+
+    /// <summary>The share of the planned hours that is run on one day: most of them, and now and then something breaks.</summary>
+    public static double AvailabilityOfOneDay(Chance chance) =>
+        chance.Happens(BreakdownProbability) ? chance.Between(0.2, 0.7) : chance.Between(0.92, 1.0);
+
     /// <summary>The hours planned on a day; none over Christmas and in the two weeks of the summer shutdown.</summary>
     public double PlannedHoursOn(DateOnly day)
     {
@@ -34,7 +48,7 @@ internal sealed record ShiftPattern(double WorkdayHours, double SaturdayHours, d
     }
 
     /// <summary>24 December to 1 January, and 14 days from the first Monday of August.</summary>
-    private static bool IsShutdown(DateOnly day)
+    public static bool IsShutdown(DateOnly day)
     {
         if (day is { Month: 12, Day: >= 24 } or { Month: 1, Day: 1 }) return true;
         var august = new DateOnly(day.Year, 8, 1);

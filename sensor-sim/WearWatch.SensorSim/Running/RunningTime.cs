@@ -40,10 +40,5 @@ internal sealed class RunningTime(ShiftPattern shifts, Chance chance, DateOnly f
         return before[day];
     }
 
-    /// <summary>Of the planned hours most are run; now and then something breaks.</summary>
-    private double HoursOn(DateOnly day)
-    {
-        var share = chance.Happens(0.02) ? chance.Between(0.2, 0.7) : chance.Between(0.92, 1.0);
-        return shifts.PlannedHoursOn(day) * share;
-    }
+    private double HoursOn(DateOnly day) => ShiftPattern.AvailabilityOfOneDay(chance) * shifts.PlannedHoursOn(day);
 }

@@ -19,7 +19,7 @@ public sealed class DesignationTests
     [MemberData(nameof(Designations))]
     public void Every_designation_stands_in_the_trade_tables_with_this_pitch(string designation)
     {
-        var row = Table[designation.Split('-')[0]];
+        var row = Table[designation.Split('-', 'x')[0]];
         foreach (var size in Sizes.Where(s => s.Designation == designation))
         {
             if (row[1] != "") Assert.Equal(Number(row[1]), size.PitchMm, 0.005);
