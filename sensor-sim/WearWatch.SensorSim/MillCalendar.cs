@@ -18,8 +18,8 @@ public static class MillCalendar
     public const string TimeZoneId = "Europe/Berlin";
 
     /// <summary>The share of all hours outside the shutdowns that a position runs, in the middle over all positions.</summary>
-    public static double Utilisation { get; } =
-        ShiftPattern.MeanAvailability * Mill.Lines.SelectMany(l => l.Positions.Select(_ => l.Shifts.HoursPerWeek)).Average() / HoursPerWeek;
+    public static double Utilisation { get; } = ShiftPattern.MeanAvailability
+        * Mill.Lines.SelectMany(line => line.Positions.Select(_ => line.Shifts.HoursPerWeek)).Average() / HoursPerWeek;
 
     /// <summary>The days of the shutdowns from one day (included) to another (not included).</summary>
     public static IEnumerable<DateOnly> ShutdownDays(DateOnly from, DateOnly to) => Enumerable

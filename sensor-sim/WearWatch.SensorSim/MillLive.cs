@@ -3,7 +3,7 @@ using WearWatch.SensorSim.Files;
 
 namespace WearWatch.SensorSim;
 
-/// <summary>The mill running on after its history: what is measured and what happens, as fast as the caller lets time pass.</summary>
+/// <summary>The mill running on after its history, as fast as the caller lets time pass.</summary>
 /// <remarks>
 /// The same readings come however time is cut into stretches. Readings and events of a stretch belong together: a
 /// replacement must arrive no later than the first reading of the new chain. Not safe for use by several threads at once.
@@ -22,7 +22,7 @@ public sealed class MillLive(Mill mill)
         .Where(happened => happened.IsRecorded && happened.At >= from)
         .OrderBy(happened => happened.At);
 
-    /// <summary>Drops what happened and was measured in a stretch of time into a folder that somebody watches, as CSV files.</summary>
+    /// <summary>Drops what happened and was measured in a stretch of time into a watched folder, as CSV files.</summary>
     /// <remarks>
     /// Events first, since a reading after a replacement is of another chain. A file appears under its name only when it is
     /// whole. A stretch in which nothing happened leaves no file.
@@ -33,7 +33,8 @@ public sealed class MillLive(Mill mill)
         Directory.CreateDirectory(inbox);
         List<MillEvent> events = [.. EventsBetween(from, to)];
         List<ReadingRecord> readings = [.. ReadingsBetween(from, to).Select(r => r.Record)];
-        var stretch = string.Create(CultureInfo.InvariantCulture, $"{from.UtcDateTime:yyyyMMdd'T'HHmmss}-{to.UtcDateTime:yyyyMMdd'T'HHmmss}");
+        var stretch = string.Create(
+            CultureInfo.InvariantCulture, $"{from.UtcDateTime:yyyyMMdd'T'HHmmss}-{to.UtcDateTime:yyyyMMdd'T'HHmmss}");
         List<string> paths = [];
         if (events.Count > 0) Drop($"events-{stretch}.csv", writer => EventsFile.Write(writer, events));
         if (readings.Count > 0) Drop($"readings-{stretch}.csv", writer => ReadingsFile.Write(writer, readings));

@@ -14,7 +14,8 @@ public sealed class CounterTests(WrittenMill written) : IClassFixture<WrittenMil
                 if (later.Number("counter_h") >= earlier.Number("counter_h")) continue;
                 Assert.Contains(
                     resets[chain.Key],
-                    reset => reset.Moment("taken_at") > earlier.Moment("taken_at") && reset.Moment("taken_at") <= later.Moment("taken_at"));
+                    reset => reset.Moment("taken_at") > earlier.Moment("taken_at")
+                        && reset.Moment("taken_at") <= later.Moment("taken_at"));
             }
         }
     }

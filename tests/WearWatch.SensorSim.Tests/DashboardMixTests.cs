@@ -1,3 +1,7 @@
+using WearWatch.SensorSim.Histories;
+using WearWatch.SensorSim.Measuring;
+using WearWatch.SensorSim.Plant;
+
 namespace WearWatch.SensorSim.Tests;
 
 /// <summary>Whatever the seed, the end of the history has some of everything to show.</summary>
@@ -13,8 +17,7 @@ public sealed class DashboardMixTests
     public void About_two_thirds_are_within_their_limit_a_fifth_is_due_and_a_twelfth_is_past(int seed)
     {
         var mill = A.Mill(seed);
-        var measured = mill.Histories.Where(h => h.Readings.Between(mill.StartsAt, mill.EndsAt).Any(r => h.CurrentChain.FittedAtHour
-            < h.Span.Running.HoursAt(r.Record.TakenAt))).ToList();
+        var measured = mill.Histories.Where(h => OfCurrentChain(h, mill).Any()).ToList();
         var left = measured.Select(h => h.CurrentChain.HoursLeftAt(h.Span.EndHour)).ToList();
 
         Assert.InRange(mill.Histories.Count - measured.Count, 4, 8);
@@ -28,13 +31,11 @@ public sealed class DashboardMixTests
     public void Chains_that_wear_faster_have_been_measured_before_and_after(int seed)
     {
         var mill = A.Mill(seed);
-        foreach (var history in mill.Histories.Where(h => h.Fate.Outlook == SensorSim.Histories.Outlook.WearsFaster))
+        foreach (var history in mill.Histories.Where(h => h.Fate.Outlook == Outlook.WearsFaster))
         {
-            var rates = history.Readings.Between(mill.StartsAt, mill.EndsAt)
-                .Where(r => history.CurrentChain.FittedAtHour < history.Span.Running.HoursAt(r.Record.TakenAt)
-                    && r.Truth.RunningHours > 500)
-                .Select(r => r.Truth.RatePercentPer1000Hours).ToList();
-            Assert.True(rates.Max() > 1.7 * rates.Min(), $"{history.Position.ChainName}, seed {seed}: {rates.Min()} to {rates.Max()}");
+            var rates = OfCurrentChain(history, mill)
+                .Where(r => r.Truth.RunningHours > 500).Select(r => r.Truth.RatePercentPer1000Hours).ToList();
+            Assert.True(rates.Max() > 1.7 * rates.Min(), $"{history.Position.ChainName}: {rates.Min()} to {rates.Max()}");
         }
     }
 
@@ -66,14 +67,14 @@ public sealed class DashboardMixTests
         {
             var readings = h.Readings.Between(mill.StartsAt, mill.EndsAt).ToList();
             var lastRound = readings[^1].Record.TakenAt.Date;
-            Assert.Contains(readings, r => r.Record.TakenAt.Date == lastRound && r.Truth.Slip != SensorSim.Measuring.Slip.None);
+            Assert.Contains(readings, r => r.Record.TakenAt.Date == lastRound && r.Truth.Slip != Slip.None);
         });
     }
 
     [Fact]
     public void The_bad_lot_wears_faster_than_the_law_expects_and_is_named_in_the_truth()
     {
-        var bad = A.Mill().Histories.Where(h => h.Fate.Outlook == SensorSim.Histories.Outlook.BadLot).ToList();
+        var bad = A.Mill().Histories.Where(h => h.Fate.Outlook == Outlook.BadLot).ToList();
 
         Assert.Equal(3, bad.Count);
         Assert.Single(bad.Select(h => (h.CurrentChain.Lot, h.Position.Size)).Distinct());
@@ -83,12 +84,18 @@ public sealed class DashboardMixTests
     public void Chains_oiled_by_hand_are_oiled_about_weekly_and_some_not_any_more()
     {
         var mill = A.Mill();
-        var oilings = mill.Histories.Where(h => h.Position.Lubrication == SensorSim.Plant.Lubrication.Manual)
-            .Select(h => (h.Fate, At: h.Events.Until(mill.EndsAt).Where(e => e.Kind == MillEventKind.Oiling).Select(e => e.At).ToList()))
+        var oilings = mill.Histories
+            .Where(h => h.Position.Lubrication == Lubrication.Manual)
+            .Select(h => (h.Fate, Events: h.Events.Until(mill.EndsAt).Where(e => e.Kind == MillEventKind.Oiling)))
+            .Select(h => (h.Fate, At: h.Events.Select(e => e.At).ToList()))
             .ToList();
 
         Assert.All(oilings, o => Assert.InRange(o.At.Zip(o.At.Skip(1), (a, b) => (b - a).TotalDays).Average(), 6, 9));
         Assert.Equal(6, oilings.Count(o => o.Fate.HasOilingLapsed));
         Assert.All(oilings.Where(o => o.Fate.HasOilingLapsed), o => Assert.True((mill.EndsAt - o.At[^1]).TotalDays > 20));
     }
+
+    private static IEnumerable<LiveReading> OfCurrentChain(PositionHistory history, Mill mill) => history.Readings
+        .Between(mill.StartsAt, mill.EndsAt)
+        .Where(reading => history.Span.Running.HoursAt(reading.Record.TakenAt) > history.CurrentChain.FittedAtHour);
 }

@@ -2,7 +2,8 @@ namespace WearWatch.SensorSim.Tests;
 
 public sealed class DeterminismTests : IDisposable
 {
-    private static readonly string[] Names = ["chains.csv", "readings.csv", "events.csv", "truth/readings.csv", "truth/events.csv", "truth/chains.csv"];
+    private static readonly string[] Names =
+        ["chains.csv", "readings.csv", "events.csv", "truth/readings.csv", "truth/events.csv", "truth/chains.csv"];
 
     private readonly string folder = Directory.CreateTempSubdirectory("mill-").FullName;
 
@@ -10,15 +11,14 @@ public sealed class DeterminismTests : IDisposable
     public void The_same_seed_gives_the_same_bytes()
     {
         var (first, second) = (Write("first", seed: 5), Write("second", seed: 5));
-        Assert.All(Names, name => Assert.Equal(File.ReadAllBytes(Path.Combine(first, name)), File.ReadAllBytes(Path.Combine(second, name))));
+        Assert.All(Names, name => Assert.Equal(Bytes(first, name), Bytes(second, name)));
     }
 
     [Fact]
     public void Another_seed_gives_other_readings()
     {
         var (first, second) = (Write("first", seed: 5), Write("second", seed: 6));
-        Assert.NotEqual(
-            File.ReadAllBytes(Path.Combine(first, "readings.csv")), File.ReadAllBytes(Path.Combine(second, "readings.csv")));
+        Assert.NotEqual(Bytes(first, "readings.csv"), Bytes(second, "readings.csv"));
     }
 
     [Fact]
@@ -56,7 +56,10 @@ public sealed class DeterminismTests : IDisposable
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    private static List<LiveReading> Readings(Mill mill) => [.. mill.Histories.SelectMany(h => h.Readings.Between(mill.StartsAt, mill.EndsAt))];
+    private static List<LiveReading> Readings(Mill mill) =>
+        [.. mill.Histories.SelectMany(h => h.Readings.Between(mill.StartsAt, mill.EndsAt))];
+
+    private static byte[] Bytes(string folder, string name) => File.ReadAllBytes(Path.Combine(folder, name));
 
     private string Write(string name, int seed)
     {

@@ -33,6 +33,7 @@ public sealed class MillCalendarTests
         day =>
         {
             var moment = A.HistoryEnd.AddDays(day).AddHours(day % 24);
-            Assert.Equal(TimeZoneInfo.FindSystemTimeZoneById(MillCalendar.TimeZoneId).GetUtcOffset(moment), PlantClock.At(moment).Offset);
+            var zone = TimeZoneInfo.FindSystemTimeZoneById(MillCalendar.TimeZoneId);
+            Assert.Equal(zone.GetUtcOffset(moment), PlantClock.At(moment).Offset);
         });
 }

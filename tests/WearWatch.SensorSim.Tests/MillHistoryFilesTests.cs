@@ -7,7 +7,8 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
     public void The_headers_are_those_of_the_file_formats()
     {
         Assert.Equal(
-            "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust",
+            "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,"
+            + "lubrication,dust",
             written.Chains.Header);
         Assert.Equal("chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c", written.Readings.Header);
         Assert.Equal("chain,event,taken_at,counter_h_before,counter_h_after", written.Events.Header);
@@ -18,7 +19,8 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
     {
         Assert.Equal(80, written.Size.Chains);
         Assert.Equal(
-            written.Size, new MillHistorySize(written.Chains.Lines.Count, written.Readings.Lines.Count, written.Events.Lines.Count));
+            new MillHistorySize(written.Chains.Lines.Count, written.Readings.Lines.Count, written.Events.Lines.Count),
+            written.Size);
     }
 
     [Fact]
@@ -64,10 +66,13 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
     [Fact]
     public void Readings_and_events_of_a_chain_stand_in_the_order_in_which_they_happened()
     {
-        foreach (var chain in written.Readings.Lines.GroupBy(r => r["chain"]).Concat(written.Events.Lines.GroupBy(e => e["chain"])))
+        foreach (var table in new[] { written.Readings, written.Events })
         {
-            var times = chain.Select(r => r.Moment("taken_at")).ToList();
-            Assert.Equal(times.Order(), times);
+            foreach (var chain in table.Lines.GroupBy(line => line["chain"]))
+            {
+                var times = chain.Select(line => line.Moment("taken_at")).ToList();
+                Assert.Equal(times.Order(), times);
+            }
         }
     }
 

@@ -43,7 +43,8 @@ public sealed class MillLiveTests
     [Fact]
     public void Every_chain_past_its_limit_is_replaced_within_weeks()
     {
-        var past = mill.Histories.Where(h => h.CurrentChain.HoursLeftAt(h.Span.EndHour) == 0).Select(h => h.Position.ChainName).ToList();
+        var past = mill.Histories
+            .Where(h => h.CurrentChain.HoursLeftAt(h.Span.EndHour) == 0).Select(h => h.Position.ChainName).ToList();
         var swapped = Live.EventsBetween(mill.EndsAt, mill.EndsAt.AddDays(60))
             .Where(e => e.Kind == MillEventKind.Replacement).Select(e => e.Chain).ToList();
 
@@ -75,7 +76,8 @@ public sealed class MillLiveTests
 
             Assert.Equal(dropped, Directory.GetFiles(inbox).Order());
             Assert.Equal(
-                Live.EventsBetween(mill.EndsAt, week).Select(e => e.Chain), CsvTable.Read(dropped[0]).Lines.Select(e => e["chain"]));
+                Live.EventsBetween(mill.EndsAt, week).Select(e => e.Chain),
+                CsvTable.Read(dropped[0]).Lines.Select(e => e["chain"]));
             Assert.Equal(
                 Live.ReadingsBetween(mill.EndsAt, week).Select(r => (r.Record.Chain, r.Record.Length)),
                 CsvTable.Read(dropped[1]).Lines.Select(r => (r["chain"], r["length"])));

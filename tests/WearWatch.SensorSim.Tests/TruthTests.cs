@@ -35,7 +35,7 @@ public sealed class TruthTests(WrittenMill written) : IClassFixture<WrittenMill>
     public void A_slip_is_a_gross_error()
     {
         var slips = Gauged().Where(g => g.Slip != "None").ToList();
-        Assert.All(slips, g => Assert.True(Math.Abs(g.Error) > 0.35, $"{g.Row}: {g.Slip} changed the reading by {g.Error:0.00} % only"));
+        Assert.All(slips, g => Assert.True(Math.Abs(g.Error) > 0.35, $"{g.Row}: {g.Slip} changed it by {g.Error:0.00} % only"));
     }
 
     // Four slips alike, 1.5 % in all: of some 4,000 readings 60, with a standard error of 8.

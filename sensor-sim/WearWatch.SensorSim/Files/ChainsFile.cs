@@ -10,8 +10,8 @@ internal static class ChainsFile
     public static void Write(TextWriter writer, IEnumerable<PositionHistory> histories)
     {
         CsvRow.Write(
-            writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h", "limit_pct",
-            "load_rel", "speed_m_s", "lubrication", "dust");
+            writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h",
+            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust");
         foreach (var history in histories) Write(writer, history);
     }
 

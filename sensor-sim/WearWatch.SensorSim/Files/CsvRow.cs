@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace WearWatch.SensorSim.Files;
 
-/// <summary>Writes rows by RFC 4180: commas, CRLF, quotes where a text needs them; numbers with a point, times by ISO 8601.</summary>
+/// <summary>Writes rows by RFC 4180; numbers with a decimal point, times by ISO 8601.</summary>
 internal static class CsvRow
 {
     /// <summary>Writes one row.</summary>

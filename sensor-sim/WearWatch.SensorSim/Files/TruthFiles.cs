@@ -51,8 +51,8 @@ internal static class TruthFiles
     public static void WriteChains(TextWriter writer, IEnumerable<PositionHistory> histories)
     {
         CsvRow.Write(
-            writer, "chain", "running_h", "true_elongation_pct", "true_rate_pct_per_1000h", "limit_pct", "true_hours_to_limit", "lot",
-            "outlook");
+            writer, "chain", "running_h", "true_elongation_pct", "true_rate_pct_per_1000h", "limit_pct", "true_hours_to_limit",
+            "lot", "outlook");
         foreach (var history in histories)
         {
             var (chain, now) = (history.CurrentChain, history.Span.EndHour);

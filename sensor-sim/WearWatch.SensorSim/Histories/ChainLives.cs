@@ -98,12 +98,14 @@ internal sealed class ChainLives
         }
     }
 
-    /// <summary>The path of the chain so many after (or before) the current one, and the share of its limit at which it goes.</summary>
+    /// <summary>The path of a chain so many after (or before) the current one, and its share of the limit at removal.</summary>
     private (WearPath Path, double ShareOfLimit) Draw(int after)
     {
         var chance = ChanceOf(after, "removal");
         var life = PathOf(after, 1, null).HoursAt(position.LimitPercent);
-        var change = chance.Happens(0.2) ? new RateChange(chance.Between(0.2, 0.8) * life, Math.Exp(chance.Normal(0.9, 0.3))) : null;
+        var change = chance.Happens(0.2)
+            ? new RateChange(chance.Between(0.2, 0.8) * life, Math.Exp(chance.Normal(0.9, 0.3)))
+            : null;
         return (PathOf(after, 1, change), chance.Between(0.88, 1.08));
     }
 

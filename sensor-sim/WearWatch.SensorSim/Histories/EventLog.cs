@@ -10,12 +10,14 @@ internal sealed class EventLog(
 {
     /// <summary>What happened before a moment, in order.</summary>
     public IEnumerable<MillEvent> Until(DateTimeOffset end) =>
-        Swaps(end).Concat(MeterExchange()).Concat(Oilings(end)).Concat(Tensionings(end)).Concat(Inspections(end)).Concat(Shortenings(end))
+        new[] { Swaps(end), MeterExchange(), Oilings(end), Tensionings(end), Inspections(end), Shortenings(end) }
+            .SelectMany(events => events)
             .Where(e => e.At >= span.StartsAt && e.At < end)
             .OrderBy(e => e.At);
 
-    private IEnumerable<MillEvent> Swaps(DateTimeOffset end) => lives.FittedUntil(span.Running.HoursAt(end)).Skip(1).Select(chain =>
-        new MillEvent(
+    private IEnumerable<MillEvent> Swaps(DateTimeOffset end) => lives
+        .FittedUntil(span.Running.HoursAt(end)).Skip(1)
+        .Select(chain => new MillEvent(
             position.ChainName, MillEventKind.Replacement, span.Running.MomentAt(chain.FittedAtHour),
             meter.CountAt(chain.FittedAtHour), meter.CountAt(chain.FittedAtHour),
             IsRecorded: !fate.AreReplacementsUnrecorded, Note: chain.Lot));
@@ -23,9 +25,10 @@ internal sealed class EventLog(
     private IEnumerable<MillEvent> MeterExchange() => meter.Reset is not { } reset
         ? []
         : [new MillEvent(
-            position.ChainName, MillEventKind.MeterReset, span.Running.MomentAt(reset.AtHour), meter.CountBeforeReset, 0, reset.Recorded)];
+            position.ChainName, MillEventKind.MeterReset, span.Running.MomentAt(reset.AtHour), meter.CountBeforeReset, 0,
+            reset.Recorded)];
 
-    /// <summary>Every week by hand where that is the rule, and now and then where it should be; some have been forgotten of late.</summary>
+    /// <summary>Every week by hand where that is the rule, else now and then; some have been forgotten of late.</summary>
     private IEnumerable<MillEvent> Oilings(DateTimeOffset end)
     {
         if (position.Lubrication is not (Lubrication.Manual or Lubrication.Poor)) return [];
@@ -53,7 +56,8 @@ internal sealed class EventLog(
         foreach (var chain in lives.FittedUntil(span.Running.HoursAt(end)).ToList())
         {
             var hour = chain.FittedAtHour + chain.Path.HoursAt(chance.Between(0.5, 0.8) * position.LimitPercent);
-            if (chance.Happens(0.25) && hour < chain.RemovedAtHour) yield return At(MillEventKind.Shortened, span.Running.MomentAt(hour));
+            if (chance.Happens(0.25) && hour < chain.RemovedAtHour)
+                yield return At(MillEventKind.Shortened, span.Running.MomentAt(hour));
         }
     }
 

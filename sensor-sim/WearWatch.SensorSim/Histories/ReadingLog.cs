@@ -57,7 +57,8 @@ internal sealed class ReadingLog(
         for (var place = 0; place < habit.Places.Count; place++)
         {
             var isWrong = fate.IsLastReadingWrong && round.IsLastOfHistory && place == 0;
-            yield return Take(round, place, temperatureC, isWrong ? MeasuringHabit.AnySlip(round.Chance) : habit.DrawSlip(round.Chance));
+            var slip = isWrong ? MeasuringHabit.AnySlip(round.Chance) : habit.DrawSlip(round.Chance);
+            yield return Take(round, place, temperatureC, slip);
         }
     }
 
@@ -71,8 +72,8 @@ internal sealed class ReadingLog(
 
         return new LiveReading(
             new ReadingRecord(
-                position.ChainName, at, meter.CountAt(lineHour), habit.Tool, habit.Places[place], habit.Pitches, told.Text, told.Unit,
-                habit.TellsTemperature ? (int)Math.Round(temperatureC) : null),
+                position.ChainName, at, meter.CountAt(lineHour), habit.Tool, habit.Places[place], habit.Pitches, told.Text,
+                told.Unit, habit.TellsTemperature ? (int)Math.Round(temperatureC) : null),
             new ReadingTruth(
                 round.ChainNumber, hours, elongation, share * chain.Path.RateAt(hours), chain.LimitPercent,
                 chain.HoursLeftAt(lineHour), written));
@@ -80,6 +81,6 @@ internal sealed class ReadingLog(
 
     private DateTimeOffset LastPlaceAt(DateTimeOffset round) => round + PlaceTakes * (habit.Places.Count - 1);
 
-    private Chance ChanceOf(int number, string what, int index = 0) => Chance.For(
-        seed, position.ChainName, number.ToString(CultureInfo.InvariantCulture), what, index.ToString(CultureInfo.InvariantCulture));
+    private Chance ChanceOf(int number, string what, int index = 0) =>
+        Chance.For(seed, position.ChainName, what, string.Create(CultureInfo.InvariantCulture, $"{number}/{index}"));
 }

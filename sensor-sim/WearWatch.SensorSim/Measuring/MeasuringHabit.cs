@@ -56,13 +56,14 @@ internal sealed record MeasuringHabit
         };
     }
 
-    /// <summary>Measures a chain: its length over the pitches, as it is then written down, with the slip that went into it.</summary>
+    /// <summary>Measures a chain: the length over the pitches as it is written down, and the slip that went in.</summary>
     /// <param name="pitchMm">Nominal pitch of the chain.</param>
     /// <param name="elongationPercent">Its true elongation there.</param>
     /// <param name="temperatureC">Its temperature.</param>
     /// <param name="slip">The slip that is about to happen; it does not where the length written offers no room for it.</param>
     /// <param name="chance">The scatter.</param>
-    public (ToldLength Told, Slip Slip) Measure(double pitchMm, double elongationPercent, double temperatureC, Slip slip, Chance chance)
+    public (ToldLength Told, Slip Slip) Measure(
+        double pitchMm, double elongationPercent, double temperatureC, Slip slip, Chance chance)
     {
         // Wear is not quite the same over every stretch that a tape is laid along.
         var atThisStretch = elongationPercent + chance.Normal(0, 0.01 * elongationPercent);

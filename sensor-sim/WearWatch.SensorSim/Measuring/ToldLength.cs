@@ -18,7 +18,7 @@ internal readonly record struct ToldLength(string Text, string Unit)
         (_, true) => new(Number(lengthMm / MillimetresPerInch, 3), "in"),
     };
 
-    /// <summary>The same with a slip of the pen in it, and the slip; another or none where the text offers no room for it.</summary>
+    /// <summary>The same with a slip of the pen in it, and the slip; another or none where there is no room for it.</summary>
     public (ToldLength Told, Slip Slip) With(Slip slip)
     {
         if (slip is not (Slip.DecimalSlip or Slip.SwappedDigits)) return (this, slip);
@@ -36,7 +36,7 @@ internal readonly record struct ToldLength(string Text, string Unit)
             : this;
     }
 
-    /// <summary>The same with two neighbouring digits of its whole part exchanged, the last two that differ; itself if none do.</summary>
+    /// <summary>The same with the last two unlike neighbours among its whole digits exchanged; itself if all are alike.</summary>
     public ToldLength WithSwappedDigits()
     {
         var digits = Text.ToCharArray();

@@ -17,11 +17,11 @@ internal sealed record ChainSize(ChainFamily Family, string Designation, double 
     public static ChainSize Roller(string designation) =>
         new(ChainFamily.Roller, designation, SixteenthsOfAnInch(designation[..2]));
 
-    /// <summary>A roller chain of ASME B29.1, such as <c>80</c>: all but the last digit is the pitch in eighths of an inch.</summary>
+    /// <summary>A roller chain of ASME B29.1, such as <c>80</c>: its tens are the pitch in eighths of an inch.</summary>
     public static ChainSize Ansi(string designation) =>
         new(ChainFamily.Roller, designation, 2 * SixteenthsOfAnInch(designation[..^1])) { IsInchChain = true };
 
-    /// <summary>A double-pitch chain of ISO 1275, such as <c>212A</c>: a 2 before the short-pitch chain's number, at twice its pitch.</summary>
+    /// <summary>A double-pitch chain of ISO 1275: <c>212A</c> is a 12A at twice its pitch.</summary>
     public static ChainSize DoublePitch(string designation) =>
         new(ChainFamily.DoublePitch, designation, 2 * SixteenthsOfAnInch(designation[1..3]));
 
@@ -29,7 +29,7 @@ internal sealed record ChainSize(ChainFamily Family, string Designation, double 
     public static ChainSize Conveyor(string designation, double pitchMm) =>
         new(ChainFamily.Conveyor, string.Create(CultureInfo.InvariantCulture, $"{designation}x{pitchMm}"), pitchMm);
 
-    /// <summary>A leaf chain of ISO 4347, such as <c>LL1644</c>: the first two digits are the pitch in sixteenths of an inch.</summary>
+    /// <summary>A leaf chain of ISO 4347, such as <c>LL1644</c>: first come sixteenths of an inch of pitch.</summary>
     public static ChainSize Leaf(string designation) =>
         new(ChainFamily.Leaf, designation, SixteenthsOfAnInch(designation[2..4]));
 

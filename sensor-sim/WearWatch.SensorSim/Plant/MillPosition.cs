@@ -14,7 +14,7 @@ internal sealed record MillPosition(
     /// <summary>The chain's name in all files: the line's letters and a number, such as <c>DB-07</c>.</summary>
     public string ChainName { get; init; } = "";
 
-    /// <summary>The limit that the mill set itself, in percent; null leaves it to the general rule of 3 % for roller chains.</summary>
+    /// <summary>The limit that the mill set itself, in percent; null leaves it to the rule for the kind of chain.</summary>
     public double? OwnLimitPercent { get; init; }
 
     /// <summary>Temperature of the chain when it is measured, in degrees Celsius.</summary>
@@ -24,8 +24,8 @@ internal sealed record MillPosition(
     public bool HasSensors { get; init; }
 
     /// <summary>The elongation at which this chain is to be replaced, in percent.</summary>
-    /// <remarks>General limits by kind: roller chain 3 %, double pitch 1.5 %, conveyor and leaf 2 % (rules WL01, WL14, WL07 and WL11
-    /// of the trade tables); welded steel and round link common practice.</remarks>
+    /// <remarks>By kind: roller chain 3 %, double pitch 1.5 %, conveyor and leaf chain 2 % (docs/references.md [8], [31], [11],
+    /// [30]); welded steel and round link 2.5 %, common practice.</remarks>
     public double LimitPercent => OwnLimitPercent ?? Size.Family switch
     {
         ChainFamily.Roller => 3.0,

@@ -55,7 +55,7 @@ internal sealed class Chance
     /// <summary>Whether something of this probability happens.</summary>
     public bool Happens(double probability) => Share() < probability;
 
-    /// <summary>Normally distributed (Box and Muller 1958; one of the pair is thrown away so that a draw has no memory).</summary>
+    /// <summary>Normally distributed (Box and Muller 1958; half of the pair is left, so that a draw has no memory).</summary>
     public double Normal(double mean, double standardDeviation)
     {
         var radius = Math.Sqrt(-2 * Math.Log(1 - Share()));

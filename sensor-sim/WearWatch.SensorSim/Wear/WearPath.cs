@@ -20,11 +20,13 @@ internal sealed class WearPath(WearConstants constants, RateHistory rates)
     public double RateAt(double hours)
     {
         var path = PathAt(hours);
-        var speedUp = path >= LongestPercent ? 0 : Math.Exp(c.AccelerationPerPercent * Math.Max(0, path - c.AccelerationFromPercent));
+        var above = Math.Max(0, path - c.AccelerationFromPercent);
+        var speedUp = path >= LongestPercent ? 0 : Math.Exp(c.AccelerationPerPercent * above);
         return rates.RateAt(hours) * speedUp + 1000 * c.RunInPercent / c.RunInHours * Math.Exp(-hours / c.RunInHours);
     }
 
-    /// <summary>The running hours at which an elongation (below <see cref="LongestPercent"/>) is reached; zero when it is there when new.</summary>
+    /// <summary>The running hours at which an elongation is reached; zero when it is there when new.</summary>
+    /// <param name="elongationPercent">The elongation; below <see cref="LongestPercent"/>.</param>
     public double HoursAt(double elongationPercent)
     {
         if (elongationPercent <= c.NewPercent) return 0;
@@ -47,7 +49,9 @@ internal sealed class WearPath(WearConstants constants, RateHistory rates)
         var above = line - c.AccelerationFromPercent;
         if (above <= 0) return line;
         var left = 1 - c.AccelerationPerPercent * above;
-        return left <= 0 ? LongestPercent : Math.Min(LongestPercent, c.AccelerationFromPercent - Math.Log(left) / c.AccelerationPerPercent);
+        return left <= 0
+            ? LongestPercent
+            : Math.Min(LongestPercent, c.AccelerationFromPercent - Math.Log(left) / c.AccelerationPerPercent);
     }
 
     private double HoursOnPath(double pathPercent)

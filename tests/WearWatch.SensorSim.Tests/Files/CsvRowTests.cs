@@ -19,7 +19,8 @@ public sealed class CsvRowTests
     [InlineData(12.25, "12.25")]
     [InlineData(0.126, "0.13")]
     [InlineData(-0.5, "-0.5")]
-    public void Numbers_have_a_point_and_no_needless_zeros(double value, string text) => Assert.Equal(text, CsvRow.Number(value, 2));
+    public void Numbers_have_a_point_and_no_needless_zeros(double value, string text) =>
+        Assert.Equal(text, CsvRow.Number(value, 2));
 
     [Fact]
     public void What_is_not_known_is_empty()

@@ -39,8 +39,8 @@ public sealed class MeasuringHabitTests
     [Fact]
     public void Sensors_make_no_slips()
     {
-        var chance = Chance.For(1, "slips");
-        Assert.All(Enumerable.Range(0, 1_000), _ => Assert.Equal(Slip.None, (Caliper with { Tool = Tool.Sensor }).DrawSlip(chance)));
+        var (sensor, chance) = (Caliper with { Tool = Tool.Sensor }, Chance.For(1, "slips"));
+        Assert.All(Enumerable.Range(0, 1_000), _ => Assert.Equal(Slip.None, sensor.DrawSlip(chance)));
     }
 
     [Fact]

@@ -10,7 +10,10 @@ public sealed class ChanceTests
     {
         var chance = Chance.FromState(1234567);
 
-        ulong[] published = [6457827717110365317, 3203168211198807973, 9817491932198370423, 4593380528125082431, 16408922859458223821];
+        ulong[] published =
+        [
+            6457827717110365317, 3203168211198807973, 9817491932198370423, 4593380528125082431, 16408922859458223821,
+        ];
         Assert.Equal(published, published.Select(_ => chance.Bits()));
     }
 
@@ -23,8 +26,8 @@ public sealed class ChanceTests
     {
         ulong[] firsts =
         [
-            Chance.For(3, "a", "b").Bits(), Chance.For(4, "a", "b").Bits(), Chance.For(3, "ab").Bits(), Chance.For(3, "b", "a").Bits(),
-            Chance.For(-3, "a", "b").Bits(),
+            Chance.For(3, "a", "b").Bits(), Chance.For(4, "a", "b").Bits(), Chance.For(3, "ab").Bits(),
+            Chance.For(3, "b", "a").Bits(), Chance.For(-3, "a", "b").Bits(),
         ];
 
         Assert.Equal(firsts.Length, firsts.Distinct().Count());

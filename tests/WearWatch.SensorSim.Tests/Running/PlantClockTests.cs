@@ -25,9 +25,11 @@ public sealed class PlantClockTests
     public void A_date_and_a_time_of_day_are_those_on_the_wall()
     {
         Assert.Equal(
-            new DateTimeOffset(2026, 7, 1, 7, 30, 0, TimeSpan.FromHours(2)), PlantClock.At(new DateOnly(2026, 7, 1), new TimeOnly(7, 30)));
+            new DateTimeOffset(2026, 7, 1, 7, 30, 0, TimeSpan.FromHours(2)),
+            PlantClock.At(new DateOnly(2026, 7, 1), new TimeOnly(7, 30)));
         Assert.Equal(
-            new DateTimeOffset(2026, 1, 9, 7, 30, 0, TimeSpan.FromHours(1)), PlantClock.At(new DateOnly(2026, 1, 9), new TimeOnly(7, 30)));
+            new DateTimeOffset(2026, 1, 9, 7, 30, 0, TimeSpan.FromHours(1)),
+            PlantClock.At(new DateOnly(2026, 1, 9), new TimeOnly(7, 30)));
     }
 
     [Fact]

@@ -16,7 +16,8 @@ public sealed class RunningTimeTests
     {
         var running = Running(ShiftPattern.RoundTheClock);
         var last = 0.0;
-        for (var moment = new DateTimeOffset(2023, 10, 28, 0, 0, 0, TimeSpan.Zero); moment.Day != 31; moment = moment.AddMinutes(15))
+        var midnight = new DateTimeOffset(2023, 10, 28, 0, 0, 0, TimeSpan.Zero);
+        for (var moment = midnight; moment < midnight.AddDays(3); moment = moment.AddMinutes(15))
         {
             var hours = running.HoursAt(PlantClock.At(moment));
             Assert.True(hours > last, $"{moment}: {hours} after {last}");
