@@ -1,0 +1,73 @@
+using WearWatch.Dashboard.Words;
+using WearWatch.Gauging;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.OneChain;
+
+/// <summary>What became of a reading.</summary>
+public enum ReadingVerdict
+{
+    /// <summary>It counts.</summary>
+    Used,
+
+    /// <summary>It counts little, since it is likelier a misreading than not.</summary>
+    LikelyMisread,
+
+    /// <summary>It does not count, since it cannot be.</summary>
+    HeldBack,
+
+    /// <summary>It waits for a person's yes.</summary>
+    Waiting,
+
+    /// <summary>It belongs to a chain that has been replaced since.</summary>
+    EarlierChain,
+}
+
+/// <summary>A line of the table of readings.</summary>
+public sealed record ReadingLine
+{
+    public required ReadingRow Row { get; init; }
+
+    public required Elongation? Elongation { get; init; }
+
+    public required ReadingVerdict Verdict { get; init; }
+
+    /// <summary>The verdict in words, with its number.</summary>
+    public required string Words { get; init; }
+
+    public long Id => Row.Id;
+
+    /// <summary>The lines of a chain, newest first, what waits for a person at the top.</summary>
+    public static IReadOnlyList<ReadingLine> Of(ChainFacts facts)
+    {
+        var judged = facts.Assessment.Observations.ToDictionary(o => o.Observation.ReadingIndex);
+        var heldBack = facts.Assessment.History.HeldBack.ToDictionary(h => h.ReadingIndex);
+        var waiting = facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "waits for a yes: " + row.WhyWaiting));
+        var standing = facts.Standing.Select((row, index) =>
+            heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))
+            : judged.TryGetValue(index, out var observation) ? Judged(row, facts.Row, observation)
+            : Line(row, facts.Row, ReadingVerdict.EarlierChain, "of an earlier chain here"));
+        return [.. waiting.Reverse(), .. standing.Reverse()];
+    }
+
+    private static ReadingLine Judged(ReadingRow row, ChainRow chain, JudgedObservation observation) => observation.ProbabilityMisread > 0.5
+        ? Line(row, chain, ReadingVerdict.LikelyMisread, $"{Show.Chance(observation.ProbabilityMisread)} misread: it counts little")
+        : Line(row, chain, ReadingVerdict.Used, observation.ProbabilityMisread < 0.05 ? "counts" : $"counts, {Show.Chance(observation.ProbabilityMisread)} misread");
+
+    private static string HeldBack(HeldBackReading held) =>
+        held.Reason + (held.Corrections.Count > 0 ? " Perhaps " + string.Join(" or ", held.Corrections) + "?" : "");
+
+    private static ReadingLine Line(ReadingRow row, ChainRow chain, ReadingVerdict verdict, string words) => new()
+    {
+        Row = row,
+        Elongation = Gauge.Measure(chain.PitchMm, row.Pitches, row.LengthMm, row.Tool, row.TemperatureC) switch
+        {
+            GaugeOutcome.Measured measured => measured.Elongation,
+            GaugeOutcome.Doubted doubted => doubted.Elongation,
+            _ => null,
+        },
+        Verdict = verdict,
+        Words = words,
+    };
+}

@@ -1,0 +1,92 @@
+using System.Diagnostics;
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Words;
+
+/// <summary>The domain's enumerations in the words of the trade.</summary>
+public static class TradeWords
+{
+    /// <summary>Why a limit is what it is, to follow "because of" or to stand in a column.</summary>
+    public static string Of(LimitReason reason) => reason switch
+    {
+        LimitReason.General => "general limit of its kind",
+        LimitReason.SprocketTeeth => "teeth of the largest sprocket",
+        LimitReason.FixedCentres => "fixed centres",
+        LimitReason.ParallelStrands => "parallel strands",
+        LimitReason.TakeUpTravel => "take-up travel left",
+        LimitReason.Timing => "timing",
+        LimitReason.Lifting => "lifting chain",
+        LimitReason.HighPerformance => "high-performance drive",
+        LimitReason.SetByPlant => "set by the plant",
+        _ => throw new UnreachableException($"Limit reason {reason} has no words."),
+    };
+
+    /// <summary>A chain family.</summary>
+    public static string Of(ChainFamily family) => family switch
+    {
+        ChainFamily.Roller => "roller",
+        ChainFamily.Bush => "bush",
+        ChainFamily.DoublePitch => "double-pitch",
+        ChainFamily.Conveyor => "conveyor",
+        ChainFamily.Leaf => "leaf",
+        ChainFamily.OffsetLink => "offset-link",
+        ChainFamily.RoundLink => "round-link",
+        ChainFamily.InvertedTooth => "inverted-tooth",
+        ChainFamily.Custom => "custom",
+        _ => throw new UnreachableException($"Family {family} has no words."),
+    };
+
+    /// <summary>A tool.</summary>
+    public static string Of(Tool tool) => tool switch
+    {
+        Tool.Tape => "tape",
+        Tool.Caliper => "caliper",
+        Tool.Sensor => "sensor",
+        _ => throw new UnreachableException($"Tool {tool} has no words."),
+    };
+
+    /// <summary>What happened to a chain.</summary>
+    public static string Of(ChainEventKind kind) => kind switch
+    {
+        ChainEventKind.Replacement => "new chain fitted",
+        ChainEventKind.MeterReset => "hour counter changed",
+        ChainEventKind.Oiling => "oiled",
+        ChainEventKind.Shortened => "shortened",
+        ChainEventKind.Tensioned => "tensioned",
+        ChainEventKind.Inspection => "inspected",
+        _ => throw new UnreachableException($"Event {kind} has no words."),
+    };
+
+    /// <summary>What a notice is about.</summary>
+    public static string Of(NoticeKind kind) => kind switch
+    {
+        NoticeKind.LimitNear => "Limit near",
+        NoticeKind.RateHasRisen => "Wears faster",
+        NoticeKind.MeasureAgain => "Measure again",
+        NoticeKind.ReadingHeldBack => "Reading held back",
+        NoticeKind.OilingDue => "Oil due",
+        NoticeKind.TakeUpEnds => "Take-up at its end",
+        _ => throw new UnreachableException($"Notice {kind} has no words."),
+    };
+
+    /// <summary>How well a chain is kept in oil.</summary>
+    public static string Of(LubricationState state) => state switch
+    {
+        LubricationState.Auto => "automatic",
+        LubricationState.Manual => "by hand",
+        LubricationState.Poor => "too seldom",
+        LubricationState.Dry => "runs dry",
+        _ => throw new UnreachableException($"Lubrication {state} has no words."),
+    };
+
+    /// <summary>How much dust reaches the chain.</summary>
+    public static string Of(DustLevel dust) => dust switch
+    {
+        DustLevel.Clean => "clean",
+        DustLevel.Moderate => "moderate",
+        DustLevel.Heavy => "heavy",
+        _ => throw new UnreachableException($"Dust {dust} has no words."),
+    };
+}

@@ -1,0 +1,3 @@
+using WearWatch.Browser.Tests;
+
+[assembly: AssemblyFixture(typeof(Screen))]

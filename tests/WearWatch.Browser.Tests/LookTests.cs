@@ -1,0 +1,35 @@
+namespace WearWatch.Browser.Tests;
+
+public sealed class LookTests(Screen screen)
+{
+    /// <summary>Address, name of the pictures, and what stands on the page once it is whole.</summary>
+    public static TheoryData<string, string, string> Pages => new()
+    {
+        { "/", "glance", ".weeks" },
+        { "/chains", "chains", ".chain-grid .chain-link" },
+        { "/not-found", "not-found", ".blank" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task Every_page_stands_at_desk_and_on_the_phone_in_light_and_dark(string path, string name, string whole)
+    {
+        await SeededMill.FillAsync(screen.Host.Services, 3000);
+        foreach (var dark in new[] { false, true })
+        {
+            await using var desk = await screen.AtDeskAsync(dark);
+            await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
+            await using var phone = await screen.OnPhoneAsync(dark);
+            await CheckAsync(phone, path, whole, $"{name}-phone-{(dark ? "dark" : "light")}");
+        }
+    }
+
+    private static async Task CheckAsync(Visit visit, string path, string whole, string picture)
+    {
+        await visit.GoAsync(path);
+        await visit.Page.Locator(whole).First.WaitForAsync();
+        await visit.PictureAsync(picture);
+        Assert.Empty(visit.Complaints);
+        Assert.Empty(await visit.BarriersAsync());
+    }
+}

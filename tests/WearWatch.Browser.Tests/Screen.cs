@@ -1,0 +1,56 @@
+using Microsoft.Playwright;
+
+namespace WearWatch.Browser.Tests;
+
+/// <summary>One dashboard and one browser for all tests. A machine without the browser fails them: nothing is skipped.</summary>
+public sealed class Screen : IAsyncLifetime
+{
+    private IPlaywright? driver;
+    private IBrowser? browser;
+
+    public DashboardHost Host { get; } = new();
+
+    public string Address { get; private set; } = "";
+
+    /// <summary>Where pictures go: artifacts/screenshots of the repository.</summary>
+    public string Pictures { get; } = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
+
+    public async ValueTask InitializeAsync()
+    {
+        Host.UseKestrel(0);
+        Host.StartServer();
+        Address = Host.ClientOptions.BaseAddress.ToString().TrimEnd('/');
+        driver = await Playwright.CreateAsync();
+        browser = await driver.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Chromium(),
+            Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    /// <summary>A desk: 1400 x 900.</summary>
+    public Task<Visit> AtDeskAsync(bool dark = false) => VisitAsync(new() { ViewportSize = new() { Width = 1400, Height = 900 } }, dark);
+
+    /// <summary>A phone in one hand: 390 x 844, touch.</summary>
+    public Task<Visit> OnPhoneAsync(bool dark = false) => VisitAsync(
+        new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 }, dark);
+
+    public async ValueTask DisposeAsync()
+    {
+        if (browser is not null) await browser.DisposeAsync();
+        driver?.Dispose();
+        await Host.DisposeAsync();
+    }
+
+    private async Task<Visit> VisitAsync(BrowserNewContextOptions options, bool dark)
+    {
+        var context = await browser!.NewContextAsync(options);
+        if (dark) await context.AddCookiesAsync([new() { Name = "wearwatch-look", Value = "software-dark", Url = Address }]);
+        return new Visit(context, await context.NewPageAsync(), Address, Pictures);
+    }
+
+    private static string Chromium() =>
+        new[] { Environment.GetEnvironmentVariable("WEARWATCH_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }
+            .FirstOrDefault(File.Exists)
+        ?? throw new FileNotFoundException("The browser tests need Chromium: install Debian's package chromium, or set WEARWATCH_CHROMIUM to its path.");
+}

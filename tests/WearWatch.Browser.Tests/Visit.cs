@@ -1,0 +1,73 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace WearWatch.Browser.Tests;
+
+/// <summary>One person's browser. It writes down what the browser complains about, and a test ends by looking at that.</summary>
+public sealed class Visit : IAsyncDisposable
+{
+    private readonly IBrowserContext context;
+    private readonly string address;
+    private readonly string pictures;
+
+    public Visit(IBrowserContext context, IPage page, string address, string pictures)
+    {
+        (this.context, Page, this.address, this.pictures) = (context, page, address, pictures);
+        Listen(page);
+    }
+
+    public IPage Page { get; private set; }
+
+    /// <summary>Errors of the console, refused by the content policy, and answers of 500.</summary>
+    public List<string> Complaints { get; } = [];
+
+    /// <summary>Goes to a page and waits until it hears clicks.</summary>
+    public async Task GoAsync(string path)
+    {
+        await Page.GotoAsync(address + path);
+        await ConnectedAsync();
+    }
+
+    /// <summary>Waits until the page hears clicks.</summary>
+    public Task ConnectedAsync() => Page.Locator("html[data-circuit=up]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+
+    /// <summary>A second tab of the same browser.</summary>
+    public async Task<IPage> SecondTabAsync(string path)
+    {
+        var tab = await context.NewPageAsync();
+        Listen(tab);
+        await tab.GotoAsync(address + path);
+        await tab.Locator("html[data-circuit=up]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        return tab;
+    }
+
+    /// <summary>Keeps a picture for a person to look at.</summary>
+    public Task PictureAsync(string name, bool whole = true) =>
+        Page.ScreenshotAsync(new() { Path = Path.Combine(pictures, name + ".png"), FullPage = whole, Animations = ScreenshotAnimations.Disabled });
+
+    /// <summary>What WCAG 2.2 AA finds on the page.</summary>
+    public async Task<IReadOnlyList<string>> BarriersAsync()
+    {
+        var result = await Page.RunAxe(new AxeRunOptions
+        {
+            RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
+        });
+        return [.. result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html} ({v.Help})"))];
+    }
+
+    public ValueTask DisposeAsync() => context.DisposeAsync();
+
+    private void Listen(IPage page)
+    {
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error") Complaints.Add(message.Text);
+        };
+        page.PageError += (_, error) => Complaints.Add(error);
+        page.Response += (_, response) =>
+        {
+            if (response.Status >= 500) Complaints.Add($"{response.Status} {response.Url}");
+        };
+    }
+}

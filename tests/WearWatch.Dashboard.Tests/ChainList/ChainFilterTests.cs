@@ -1,0 +1,38 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.ChainList;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Tests.ChainList;
+
+public sealed class ChainFilterTests
+{
+    [Fact]
+    public void A_filter_survives_its_address()
+    {
+        var filter = new ChainFilter
+        {
+            Search = "drum & 50%", Line = "Press 2", Condition = Condition.PlanASwap, Family = ChainFamily.DoublePitch,
+            DueBefore = new DateOnly(2027, 1, 4), Sort = ChainSort.LastReading, Descending = true,
+        };
+        Assert.Equal(filter, ChainFilter.FromAddress("http://localhost" + filter.ToAddress()));
+    }
+
+    [Fact]
+    public void Nothing_asked_is_the_bare_address() => Assert.Equal("/chains", new ChainFilter().ToAddress());
+
+    [Theory]
+    [InlineData("?condition=purple&family=9&sort=3&due=tomorrow&descending=1")]
+    [InlineData("?condition=&family=&sort=&due=31.12.2026")]
+    public void What_cannot_be_read_is_left_out(string query) => Assert.Equal(new ChainFilter(), ChainFilter.FromAddress("http://localhost/chains" + query));
+
+    [Fact]
+    public void A_line_without_name_can_be_asked_for() =>
+        Assert.Equal("", ChainFilter.FromAddress("http://localhost/chains?line=").Line);
+
+    [Fact]
+    public void Only_what_leaves_chains_out_narrows()
+    {
+        Assert.False(new ChainFilter { Sort = ChainSort.Rate, Descending = true }.IsNarrowed);
+        Assert.True(new ChainFilter { Search = "x" }.IsNarrowed);
+    }
+}

@@ -1,0 +1,31 @@
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Storage;
+
+namespace WearWatch.Dashboard.Tests;
+
+/// <summary>The real dashboard in this process, with a data folder of its own.</summary>
+public sealed class DashboardHost : WebApplicationFactory<Program>
+{
+    public string DataFolder { get; } = Directory.CreateTempSubdirectory("wearwatch-dashboard-").FullName;
+
+    public T Get<T>()
+        where T : notnull => Services.GetRequiredService<T>();
+
+    public Task<WearDb> OpenAsync() => Get<IDbContextFactory<WearDb>>().CreateDbContextAsync();
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseEnvironment("Development"); // static files of packages are served unpublished only there
+        builder.UseSetting("WearWatch:DataFolder", DataFolder);
+        builder.UseSetting("Logging:LogLevel:Default", "Warning");
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing && Directory.Exists(DataFolder)) Directory.Delete(DataFolder, recursive: true);
+    }
+}

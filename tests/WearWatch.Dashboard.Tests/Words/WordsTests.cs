@@ -1,0 +1,72 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.Words;
+using WearWatch.Gauging;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Tests.Words;
+
+public sealed class WordsTests
+{
+    [Theory]
+    [InlineData(Condition.WithinLimit, "within limit")]
+    [InlineData(Condition.PlanASwap, "plan a swap")]
+    [InlineData(Condition.SwapNow, "swap now")]
+    [InlineData(Condition.NotKnown, "not known")]
+    public void Conditions_have_the_four_words_of_the_plant(Condition condition, string words)
+    {
+        Assert.Equal(words, ConditionWords.Of(condition));
+        Assert.Equal(condition, ConditionWords.FromToken(ConditionWords.Token(condition)));
+    }
+
+    [Fact]
+    public void Every_word_of_the_trade_is_there()
+    {
+        Assert.All(Enum.GetValues<LimitReason>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+        Assert.All(Enum.GetValues<ChainFamily>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+        Assert.All(Enum.GetValues<Tool>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+        Assert.All(Enum.GetValues<ChainEventKind>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+        Assert.All(Enum.GetValues<NoticeKind>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+        Assert.All(Enum.GetValues<LubricationState>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+        Assert.All(Enum.GetValues<DustLevel>(), v => Assert.NotEmpty(TradeWords.Of(v)));
+    }
+
+    [Theory]
+    [InlineData(0, "today")]
+    [InlineData(0.4, "today")]
+    [InlineData(-1, "1 day ago")]
+    [InlineData(13, "in 13 days")]
+    [InlineData(14, "in 2 weeks")]
+    [InlineData(-100, "3 months ago")]
+    [InlineData(1000, "in 3 years")]
+    public void A_moment_is_told_by_how_far_it_is_away(double days, string words) => Assert.Equal(words, A.Time().Away(A.In(days)));
+
+    [Fact]
+    public void Moments_are_told_in_the_plants_zone_and_24_hours() =>
+        Assert.Equal("25 Nov 2026 13:00", A.Time("Europe/Vienna").Moment(A.Now));
+
+    [Theory]
+    [InlineData(2026, 11, 23, 2026, 11, 23)]
+    [InlineData(2026, 11, 29, 2026, 11, 23)]
+    [InlineData(2027, 1, 1, 2026, 12, 28)]
+    public void A_week_begins_on_Monday(int y, int m, int d, int my, int mm, int md) =>
+        Assert.Equal(new DateOnly(my, mm, md), PlantTime.MondayOf(new DateOnly(y, m, d)));
+
+    [Theory]
+    [InlineData(0, "0 %")]
+    [InlineData(0.004, "under 1 %")]
+    [InlineData(0.5, "50 %")]
+    [InlineData(0.997, "over 99 %")]
+    public void A_chance_that_is_nearly_sure_is_told_so(double probability, string words) => Assert.Equal(words, Show.Chance(probability));
+
+    [Fact]
+    public void Figures_carry_their_units()
+    {
+        Assert.Equal("1.83 %", Show.Percent(1.829));
+        Assert.Equal("–", Show.Percent(null));
+        Assert.Equal("12,400 h", Show.Hours(12_399.7));
+        Assert.Equal("0.021 % per 1,000 h", Show.Rate(0.0212));
+        Assert.Equal("1,219.4 mm", Show.Millimetres(1219.4));
+        Assert.Equal("1 chain", Show.Count(1, "chain"));
+        Assert.Equal("3,012 chains", Show.Count(3012, "chain"));
+    }
+}
