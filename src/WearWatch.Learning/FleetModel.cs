@@ -20,7 +20,7 @@ public sealed class FleetModel
         Version = FleetVersion.Of(statistics, pipeline);
     }
 
-    /// <summary>Names the model by its content: the same chains and seed give the same version on every machine.</summary>
+    /// <summary>Names the model by its content: the same chains and seed give the same version, run after run.</summary>
     public string Version { get; }
 
     /// <summary>Chains that it learned from.</summary>
@@ -43,6 +43,19 @@ public sealed class FleetModel
 
     /// <summary>Which of the card's inputs lie outside what the fleet has shown; there the prior is a guess.</summary>
     public IReadOnlyList<string> OutsideTrainingRange(ChainCard card) => statistics.Line.Design.OutsideTrainingRange(card);
+
+    /// <summary>Why the prior of a card is what it is: the factors by which each input makes the chain wear faster than the average one.</summary>
+    /// <remarks>Their product and <see cref="AverageRatePercentPer1000Hours"/> give the median of the prior.</remarks>
+    public IReadOnlyList<RateFactor> Explain(ChainCard card)
+    {
+        var factors = statistics.Line.Factors(card);
+        return UsesTrees
+            ? [.. factors, new RateFactor("several together", true, Math.Exp(ExpectedLogRate(card) - LineLogRate(card)))]
+            : factors;
+    }
+
+    /// <summary>Wear rate of the average chain: median, in percent per 1,000 running hours.</summary>
+    public double AverageRatePercentPer1000Hours => Math.Exp(statistics.Line.Coefficients[0]);
 
     /// <summary>Saves the model: one file that <see cref="Load"/> reads.</summary>
     public void Save(Stream stream) => FleetModelFile.Write(stream, statistics, ml, pipeline);

@@ -62,50 +62,70 @@ internal sealed record LogLinearRate
         return Design.KnowsLineOf(card) ? variance : variance + LineVariance;
     }
 
+    /// <summary>What each input of a card does to the rate.</summary>
+    public IReadOnlyList<RateFactor> Factors(ChainCard card)
+    {
+        double[] row = Design.Row(card);
+        double[] coefficients = [.. Coefficients];
+        double Through(int first, int width) => Math.Exp(Dot(coefficients.AsSpan(first, width), row.AsSpan(first, width)));
+        var factors = new List<RateFactor>();
+        var column = 1;
+        foreach (var input in Design.Inputs)
+        {
+            factors.Add(new RateFactor(input.Name, input.IsToldBy(card), Through(column, input.Width)));
+            column += input.Width;
+        }
+
+        if (Design.Lines.Count > 0) factors.Add(new RateFactor("line", Design.KnowsLineOf(card), Through(column, Design.Lines.Count)));
+        return factors;
+    }
+
     /// <summary>Fits the regression.</summary>
     public static LogLinearRate Fit(IReadOnlyList<RateSample> samples)
     {
         var design = samples.Count < FewestChainsForEffects
             ? new DutyDesign([], [])
             : DutyDesign.Of([.. samples.Select(s => s.Card)]);
-        var withoutLines = Iterate(samples, design with { Lines = [] }, lineVariance: 0, startTauSquared: 0.3);
+        var withoutLines = Iterate(new DesignedFleet(samples, design with { Lines = [] }), lineVariance: 0, startTauSquared: 0.3);
         if (design.Lines.Count < 2) return withoutLines.Model;
 
+        var withLines = new DesignedFleet(samples, design);
         var lineVariance = LineVariances.MaxBy(v => v == 0
             ? withoutLines.LogLikelihood
-            : new RidgeSolution(samples, design, withoutLines.Model, v).LogLikelihood);
+            : new RidgeSolution(withLines, withoutLines.Model, v).LogLikelihood);
         return lineVariance == 0
             ? withoutLines.Model
-            : Iterate(samples, design, lineVariance, withoutLines.Model.TauSquared).Model;
+            : Iterate(withLines, lineVariance, withoutLines.Model.TauSquared).Model;
     }
 
-    private static (LogLinearRate Model, double LogLikelihood) Iterate(
-        IReadOnlyList<RateSample> samples, DutyDesign design, double lineVariance, double startTauSquared)
+    private static (LogLinearRate Model, double LogLikelihood) Iterate(DesignedFleet fleet, double lineVariance, double startTauSquared)
     {
         var model = new LogLinearRate
         {
-            Design = design,
-            Coefficients = new double[design.Width],
+            Design = fleet.Design,
+            Coefficients = new double[fleet.Design.Width],
             Covariance = [],
             TauSquared = startTauSquared,
             LineVariance = lineVariance,
         };
         for (var round = 0; ; round++)
         {
-            var solution = new RidgeSolution(samples, design, model, lineVariance);
+            var solution = new RidgeSolution(fleet, model, lineVariance);
             model = model with { Coefficients = solution.Coefficients, Covariance = solution.Covariance };
             if (round == Rounds) return (model, solution.LogLikelihood);
-            model = model with { TauSquared = SpreadBetweenChains(samples, model, solution.EffectiveCoefficients) };
+            model = model with { TauSquared = SpreadBetweenChains(fleet, solution) };
         }
     }
 
-    private static double SpreadBetweenChains(IReadOnlyList<RateSample> samples, LogLinearRate model, double effectiveCoefficients)
+    private static double SpreadBetweenChains(DesignedFleet fleet, RidgeSolution solution)
     {
-        double[] residuals = [.. samples.Select(s => s.LogRate - model.Expect(s.Card))];
+        double[] coefficients = [.. solution.Coefficients];
+        double[] residuals = [.. fleet.Samples.Zip(fleet.Rows, (sample, row) => sample.LogRate - Dot(coefficients, row))];
         var mean = residuals.Average();
         var variance = residuals.Average(r => (r - mean) * (r - mean));
         var robust = Median.Deviation(residuals);
-        var known = samples.Average(s => s.StandardError * s.StandardError + model.Design.VarianceOfUntold(s.Card, model.Coefficients));
-        return Math.Max(0.5 * (variance + robust * robust) - known, LeastTauSquared) * (1 + effectiveCoefficients / samples.Count);
+        var known = Enumerable.Range(0, residuals.Length).Average(i => fleet.KnownVariance(i, coefficients));
+        return Math.Max(0.5 * (variance + robust * robust) - known, LeastTauSquared)
+            * (1 + solution.EffectiveCoefficients / residuals.Length);
     }
 }

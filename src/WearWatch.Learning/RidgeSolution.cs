@@ -11,17 +11,17 @@ namespace WearWatch.Learning;
 /// </remarks>
 internal sealed class RidgeSolution
 {
-    public RidgeSolution(IReadOnlyList<RateSample> samples, DutyDesign design, LogLinearRate previous, double lineVariance)
+    public RidgeSolution(DesignedFleet fleet, LogLinearRate previous, double lineVariance)
     {
+        var design = fleet.Design;
         var width = design.Width;
         var normal = Matrix<double>.Build.Dense(width, width);
         var right = Vector<double>.Build.Dense(width);
         double sumLogVariance = 0, weightedSquares = 0;
-        foreach (var sample in samples)
+        for (var s = 0; s < fleet.Samples.Count; s++)
         {
-            var row = design.Row(sample.Card);
-            var variance = sample.StandardError * sample.StandardError + previous.TauSquared
-                + previous.Design.VarianceOfUntold(sample.Card, previous.Coefficients);
+            var (sample, row) = (fleet.Samples[s], fleet.Rows[s]);
+            var variance = fleet.KnownVariance(s, previous.Coefficients) + previous.TauSquared;
             sumLogVariance += Math.Log(variance);
             weightedSquares += sample.LogRate * sample.LogRate / variance;
             for (var i = 0; i < width; i++)

@@ -92,6 +92,19 @@ public sealed class FleetModelTests
             card => Assert.True(Plain.PriorFor(card).VarianceLogRate > told + 0.005));
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_factors_and_the_average_rate_multiply_to_the_prior(bool trees)
+    {
+        var model = trees ? WithTrees.Model : Plain;
+        var card = A.Card(load: 0.9, speed: 2.5, lubrication: LubricationState.Dry, dust: null, line: "L03");
+        var product = model.Explain(card).Aggregate(model.AverageRatePercentPer1000Hours, (rate, factor) => rate * factor.Factor);
+        Assert.Equal(Math.Exp(model.PriorFor(card).MeanLogRate), product, 1e-12);
+        Assert.Equal(["dust"], model.Explain(card).Where(f => !f.Told && f.Input != "line").Select(f => f.Input));
+        Assert.True(model.Explain(card).Single(f => f.Input == "lubrication").Factor > 1);
+    }
+
     [Fact]
     public void A_card_beyond_the_fleet_s_experience_says_so()
     {

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using WearWatch.Chains;
 
 namespace WearWatch.Learning.Tests;
@@ -71,6 +72,15 @@ public sealed class FleetTrainingTests
         var report = Simulated.Report;
         Assert.Equal(SimulatedFleet.UndisturbedChains.Count, report.ChainsUsed + report.ChainsSkipped.Values.Sum());
         Assert.Equal(3, report.ChainsSkipped[NoRateReason.TooFewReadings]);
+    }
+
+    [Fact]
+    public void The_report_can_be_kept_as_json()
+    {
+        var json = JsonSerializer.Serialize(Simulated.Report, JsonSerializerOptions.Web);
+        var kept = JsonSerializer.Deserialize<FleetModelReport>(json, JsonSerializerOptions.Web)!;
+        Assert.Equal(json, JsonSerializer.Serialize(kept, JsonSerializerOptions.Web));
+        Assert.Equal(Simulated.Report.ChainsSkipped, kept.ChainsSkipped);
     }
 
     [Theory]

@@ -1,0 +1,22 @@
+using WearWatch.Benchmarks.Speed;
+
+// dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...]; without a name: speed.
+(string Name, Func<TextWriter, bool> Run)[] benchmarks =
+[
+    ("speed", SpeedBenchmark.Run),
+];
+
+string[] asked = args.Length == 0 ? ["speed"] : args;
+if (asked.Except(benchmarks.Select(b => b.Name)).ToArray() is { Length: > 0 } unknown)
+{
+    Console.Error.WriteLine($"There is no benchmark {string.Join(", ", unknown)}; there are: {string.Join(", ", benchmarks.Select(b => b.Name))}.");
+    return 2;
+}
+
+var kept = true;
+foreach (var (name, run) in benchmarks)
+{
+    if (asked.Contains(name)) kept &= run(Console.Out);
+}
+
+return kept ? 0 : 1;

@@ -1,0 +1,72 @@
+using System.Globalization;
+using WearWatch.Learning;
+using WearWatch.Trends;
+
+namespace WearWatch.Benchmarks.Speed;
+
+/// <summary>How long the everyday work takes, next to R's <c>lm</c> over the same chains; false when a bound is broken.</summary>
+internal static class SpeedBenchmark
+{
+    private const int Chains = 10_000;
+    private const int Readings = 24;
+    private const double LimitPercent = 3;
+
+    public static bool Run(TextWriter output)
+    {
+        var chains = SimulatedChain.Many(Chains, Readings, seed: 1);
+        Say(output, $"{Chains:N0} chains x {Readings} readings; processor time");
+        Lines(output, chains);
+        Fleet(output, chains[..1000]);
+        return true;
+    }
+
+    private static void Lines(TextWriter output, FleetChain[] chains)
+    {
+        var points = chains.Select(c => (
+            Hours: c.Observations.Select(o => o.HoursSinceFitting).ToArray(),
+            Elongations: c.Observations.Select(o => o.ElongationPercent).ToArray())).ToArray();
+        var slopes = new double[points.Length];
+        var lines = Measured.Quickest(5, () =>
+        {
+            for (var i = 0; i < points.Length; i++)
+                slopes[i] = ((TrendFit<StraightLine>.Fitted)StraightLine.Fit(points[i].Hours, points[i].Elongations)).Trend.Slope;
+        });
+        var crossings = Measured.Quickest(3, () =>
+        {
+            foreach (var (hours, elongations) in points)
+                InversePrediction.Of(((TrendFit<StraightLine>.Fitted)StraightLine.Fit(hours, elongations)).Trend, LimitPercent, confidence: 0.9);
+        });
+        var robust = Measured.Quickest(2, () =>
+        {
+            foreach (var (hours, elongations) in points) TukeyLine.Fit(hours, elongations, scaleFloor: 0.03);
+        });
+        Say(output, $"  least-squares lines             {lines.TotalMilliseconds,10:0.0} ms");
+        Say(output, $"  with Fieller's interval         {crossings.TotalMilliseconds,10:0.0} ms");
+        Say(output, $"  robust lines (Tukey)            {robust.TotalMilliseconds,10:0.0} ms");
+
+        if (LeastSquaresInR.Run(chains) is not { } r)
+        {
+            Say(output, $"  R is not installed: no comparison (on Debian: apt-get install r-base-core)");
+            return;
+        }
+
+        var difference = chains.Zip(slopes, (c, slope) => Math.Abs(slope / r.Slopes[c.Card.Name] - 1)).Max();
+        Say(output, $"  R, lm in a loop                 {r.Lm.TotalMilliseconds,10:0.0} ms   {r.Lm / lines:N0} times ours; slopes agree to {difference:0.0e+0}");
+        Say(output, $"  R, its bare engine .lm.fit      {r.BareEngine.TotalMilliseconds,10:0.0} ms   {r.BareEngine / lines:N0} times ours");
+    }
+
+    private static void Fleet(TextWriter output, FleetChain[] chains)
+    {
+        var trained = (FleetTrainingOutcome.Trained)FleetTraining.Train(chains, seed: 1);
+        var training = Measured.Quickest(1, () => FleetTraining.Train(chains, seed: 1));
+        var priors = Measured.Quickest(3, () =>
+        {
+            foreach (var chain in chains) trained.Model.PriorFor(chain.Card);
+        });
+        Say(output, $"fleet model from {chains.Length:N0} chains");
+        Say(output, $"  training with cross-validation  {training.TotalMilliseconds,10:0} ms");
+        Say(output, $"  a chain's prior                 {priors.TotalMicroseconds / chains.Length,10:0.0} us   trees in use: {trained.Model.UsesTrees}");
+    }
+
+    private static void Say(TextWriter output, FormattableString text) => output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+}
