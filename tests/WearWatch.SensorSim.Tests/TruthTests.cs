@@ -38,13 +38,13 @@ public sealed class TruthTests(WrittenMill written) : IClassFixture<WrittenMill>
         Assert.All(slips, g => Assert.True(Math.Abs(g.Error) > 0.35, $"{g.Row}: {g.Slip} changed it by {g.Error:0.00} % only"));
     }
 
-    // Four slips alike, 1.5 % in all: of some 4,000 readings 60, with a standard error of 8.
+    // Four slips alike, 0.8 % in all, and three at the very end: of some 4,000 readings 35, with a standard error of 6.
     [Fact]
-    public void One_to_two_readings_in_a_hundred_carry_a_slip_and_every_kind_occurs()
+    public void About_one_reading_in_a_hundred_carries_a_slip_and_every_kind_occurs()
     {
         var kinds = written.Truth.Lines.Select(r => r["slip"]).Where(s => s != "None").ToList();
 
-        Assert.InRange((double)kinds.Count / written.Truth.Lines.Count, 0.007, 0.023);
+        Assert.InRange((double)kinds.Count / written.Truth.Lines.Count, 0.0035, 0.0145);
         Assert.Equal(["DecimalSlip", "OnePitchTooFew", "OnePitchTooMany", "SwappedDigits"], kinds.Distinct().Order());
     }
 
@@ -67,6 +67,29 @@ public sealed class TruthTests(WrittenMill written) : IClassFixture<WrittenMill>
             var elongations = place.Select(r => r.Number("true_elongation_pct")).ToList();
             Assert.Equal(elongations.Order(), elongations);
         }
+    }
+
+    // Oracle: over an interval short against the wander of the rate the elongation grows by about the mean of the rates at its
+    // ends. Where the rate jumps or soars between two readings it does not, which is allowed in one interval of twenty.
+    [Fact]
+    public void Elongation_grows_at_the_rate_told()
+    {
+        var relativeErrors = new List<double>();
+        foreach (var place in written.Truth.Lines.GroupBy(r => (r["chain"], r["chain_number"], r["place"])))
+        {
+            foreach (var (a, b) in place.Zip(place.Skip(1)).Where(pair => pair.First.Number("running_h") > 300))
+            {
+                var hours = b.Number("running_h") - a.Number("running_h");
+                if (hours < 100) continue;
+                var slope = 1000 * (b.Number("true_elongation_pct") - a.Number("true_elongation_pct")) / hours;
+                var told = (a.Number("true_rate_pct_per_1000h") + b.Number("true_rate_pct_per_1000h")) / 2;
+                relativeErrors.Add(Math.Abs(slope / told - 1));
+            }
+        }
+
+        Assert.True(relativeErrors.Count > 1_000);
+        Assert.InRange(relativeErrors.Count(e => e > 0.1) / (double)relativeErrors.Count, 0, 0.05);
+        Assert.InRange(relativeErrors.Order().ElementAt(relativeErrors.Count / 2), 0, 0.03);
     }
 
     [Fact]

@@ -89,7 +89,7 @@ internal sealed class ChainLives
             case Outlook.JustFitted:
                 return chance.Between(2, 9) / 7 * week;
             case Outlook.WearsFaster:
-                return change!.AtHours + chance.Between(0.35, 0.85) * (life - change.AtHours);
+                return change!.AtHours + Math.Min(chance.Between(11, 15) * week, 0.85 * (life - change.AtHours));
             case Outlook.BadLot:
                 return Math.Min(chance.Between(18, 22) * week, 0.8 * life);
             default:

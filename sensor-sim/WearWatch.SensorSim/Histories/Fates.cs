@@ -6,7 +6,7 @@ namespace WearWatch.SensorSim.Histories;
 /// <summary>Deals the fates of a mill's positions, so that the dashboard has some of everything to show.</summary>
 internal static class Fates
 {
-    private const int SwapNow = 6;
+    private const int SwapNow = 7;
     private const int PlanASwap = 14;
     private const int WearsFaster = 4;
     private const int JustFitted = 2;

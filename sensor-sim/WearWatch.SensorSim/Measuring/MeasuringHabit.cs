@@ -6,7 +6,7 @@ namespace WearWatch.SensorSim.Measuring;
 /// <summary>How the people of the mill measure one chain: with what, over how many pitches, where, how often.</summary>
 internal sealed record MeasuringHabit
 {
-    private const double SlipProbability = 0.015;
+    private const double SlipProbability = 0.008;
 
     // From memory; 11 to 12 millionths.
     private const double SteelExpansionPerKelvin = 11.5e-6;
