@@ -41,6 +41,7 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
         {
             reading.HasIndex(r => r.Key).IsUnique();
             reading.HasIndex(r => r.ChainId);
+            reading.HasIndex(r => r.Fingerprint);
             reading.HasOne<ChainRow>().WithMany().HasForeignKey(r => r.ChainId).OnDelete(DeleteBehavior.Restrict);
             reading.HasOne<ReadingRow>().WithMany().HasForeignKey(r => r.CorrectsId).OnDelete(DeleteBehavior.Restrict);
         });
@@ -48,6 +49,7 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
         {
             happening.HasIndex(e => e.Key).IsUnique();
             happening.HasIndex(e => e.ChainId);
+            happening.HasIndex(e => e.Fingerprint);
             happening.HasOne<ChainRow>().WithMany().HasForeignKey(e => e.ChainId).OnDelete(DeleteBehavior.Restrict);
             happening.HasOne<EventRow>().WithMany().HasForeignKey(e => e.CorrectsId).OnDelete(DeleteBehavior.Restrict);
         });

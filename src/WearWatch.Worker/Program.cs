@@ -1,1 +1,3 @@
-return 2;
+using WearWatch.Worker.Commands;
+
+return await CommandLine.RunAsync(args);

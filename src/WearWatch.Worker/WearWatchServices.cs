@@ -26,10 +26,18 @@ public static class WearWatchServices
         services.AddSingleton<FleetModels>();
         services.AddSingleton<ChainReader>();
         services.AddSingleton<ChainReview>();
+        services.AddSingleton<DueReviews>();
         services.AddSingleton<IntakeDesk>();
         services.AddSingleton<FileImport>();
+        services.AddSingleton<FileExport>();
+        services.AddSingleton<Inbox>();
+        services.AddSingleton<TimelyReview>();
+        services.AddSingleton<FleetSchool>();
         services.AddSingleton<DemoPlant>();
         services.AddHostedService<DatabaseOpening>();
+        services.AddHostedService<InboxWatcher>();
+        services.AddHostedService<PeriodicReview>();
+        services.AddHostedService<NightlyTraining>();
         return services;
     }
 }

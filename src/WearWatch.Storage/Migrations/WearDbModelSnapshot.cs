@@ -22,6 +22,9 @@ namespace WearWatch.Storage.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("CentreDistanceMm")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("ChainType")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -38,8 +41,21 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("FittedCounterH")
                         .HasColumnType("REAL");
 
+                    b.Property<bool>("FixedCentres")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("HighPerformance")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Lifts")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("LimitPct")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("LimitSetReason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Line")
                         .IsRequired()
@@ -55,6 +71,12 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("OilingIntervalH")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("OilingSurroundingsFactor")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("PitchMm")
                         .HasColumnType("REAL");
 
@@ -65,12 +87,30 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("Positioning")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("RunsInParallel")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("SpeedMS")
                         .HasColumnType("REAL");
 
                     b.Property<string>("SprocketTeeth")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Strands")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("TakeUpTravelMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<bool>("Timing")
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
 
@@ -103,6 +143,10 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("CounterBeforeH")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Key")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -129,6 +173,8 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
 
                     b.HasIndex("CorrectsId");
+
+                    b.HasIndex("Fingerprint");
 
                     b.HasIndex("Key")
                         .IsUnique();
@@ -177,6 +223,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("ChainId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("ChainRevision")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Condition")
                         .HasColumnType("INTEGER");
 
@@ -199,6 +248,9 @@ namespace WearWatch.Storage.Migrations
                         .HasColumnType("REAL");
 
                     b.Property<bool>("IsLatest")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("LastEventId")
                         .HasColumnType("INTEGER");
 
                     b.Property<long?>("LastReadingId")
@@ -394,6 +446,10 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("CounterH")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Key")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -404,6 +460,10 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<double>("LengthMm")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<int>("Pitches")
                         .HasColumnType("INTEGER");
@@ -443,6 +503,8 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
 
                     b.HasIndex("CorrectsId");
+
+                    b.HasIndex("Fingerprint");
 
                     b.HasIndex("Key")
                         .IsUnique();

@@ -40,6 +40,33 @@ public sealed class ChainRow
 
     public DustLevel? Dust { get; set; }
 
+    public string LimitSetReason { get; set; } = "";
+
+    public int Strands { get; set; } = 1;
+
+    public bool FixedCentres { get; set; }
+
+    public bool RunsInParallel { get; set; }
+
+    public bool Timing { get; set; }
+
+    public bool Positioning { get; set; }
+
+    public bool HighPerformance { get; set; }
+
+    public bool Lifts { get; set; }
+
+    public double? CentreDistanceMm { get; set; }
+
+    public double? TakeUpTravelMm { get; set; }
+
+    public double? OilingIntervalH { get; set; }
+
+    public double OilingSurroundingsFactor { get; set; } = 1;
+
+    /// <summary>Goes up with every change, so that a forecast made from an older entry is noticed.</summary>
+    public int Revision { get; set; }
+
     /// <summary>The chain as the domain knows it.</summary>
     public ChainCard ToCard() => new()
     {
@@ -54,15 +81,32 @@ public sealed class ChainRow
         FittedAt = FittedAt,
         FittedCounter = FittedCounterH is { } h ? new RunningHours(h) : null,
         LimitPercent = LimitPct,
+        LimitSetReason = LimitSetReason,
+        Strands = Strands,
+        FixedCentres = FixedCentres,
+        RunsInParallel = RunsInParallel,
+        Timing = Timing,
+        Positioning = Positioning,
+        HighPerformance = HighPerformance,
+        Lifts = Lifts,
+        CentreDistanceMm = CentreDistanceMm,
+        TakeUpTravelMm = TakeUpTravelMm,
+        OilingIntervalHours = OilingIntervalH,
+        OilingSurroundingsFactor = OilingSurroundingsFactor,
         Duty = new Duty { RelativeLoad = LoadRel, SpeedMetresPerSecond = SpeedMS, Lubrication = Lubrication, Dust = Dust },
     };
 
     /// <summary>Takes over what a card says; the name stays.</summary>
     public void Take(ChainCard card)
     {
+        Revision++;
         (Line, Position, ChainType, Family) = (card.Line, card.Position, card.ChainType, card.Family);
         (PitchMm, Pitches, SprocketTeeth) = (card.PitchMm, card.Pitches, card.SprocketTeeth);
         (FittedAt, FittedCounterH, LimitPct) = (card.FittedAt, card.FittedCounter?.Hours, card.LimitPercent);
+        (LimitSetReason, Strands, FixedCentres, RunsInParallel) = (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
+        (Timing, Positioning, HighPerformance, Lifts) = (card.Timing, card.Positioning, card.HighPerformance, card.Lifts);
+        (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);
+        (OilingIntervalH, OilingSurroundingsFactor) = (card.OilingIntervalHours, card.OilingSurroundingsFactor);
         (LoadRel, SpeedMS, Lubrication, Dust) =
             (card.Duty.RelativeLoad, card.Duty.SpeedMetresPerSecond, card.Duty.Lubrication, card.Duty.Dust);
     }

@@ -15,8 +15,14 @@ public sealed class ForecastRow
     /// <summary>Whether it is the newest of its chain; the one flag that changes.</summary>
     public bool IsLatest { get; set; }
 
-    /// <summary>The newest reading it knew, or null when it knew none.</summary>
+    /// <summary>The newest reading row that was there when it was made, whether or not it counted; null when there was none.</summary>
     public long? LastReadingId { get; init; }
+
+    /// <summary>The newest event row that was there when it was made; null when there was none.</summary>
+    public long? LastEventId { get; init; }
+
+    /// <summary>The state of the chain's entry in the register from which it was made.</summary>
+    public int ChainRevision { get; init; }
 
     /// <summary>The fleet model that gave the prior, or "broad prior".</summary>
     public required string ModelVersion { get; init; }

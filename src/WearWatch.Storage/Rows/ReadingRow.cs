@@ -23,6 +23,9 @@ public sealed class ReadingRow
     /// <summary>Given by whoever sends it, or made from its content: the same reading sent twice is stored once.</summary>
     public required string Key { get; init; }
 
+    /// <summary>A hash of what was told: a file that holds this reading again, such as an export, is recognised by it.</summary>
+    public string Fingerprint { get; init; } = "";
+
     public DateTimeOffset? TakenAt { get; init; }
 
     public double? CounterH { get; init; }
@@ -53,6 +56,9 @@ public sealed class ReadingRow
 
     /// <summary>Who or what told it: a person, a file with its line, a sensor.</summary>
     public string ToldBy { get; init; } = "";
+
+    /// <summary>Why it was withdrawn or corrected, as the person told; or empty.</summary>
+    public string Note { get; init; } = "";
 
     public DateTimeOffset ReceivedAt { get; init; }
 

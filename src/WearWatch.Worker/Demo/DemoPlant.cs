@@ -1,10 +1,51 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Running;
+using WearWatch.SensorSim;
+using WearWatch.Storage;
 using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Demo;
 
 /// <summary>The simulated mill, for whoever wants to look around without a plant.</summary>
-public sealed class DemoPlant
+public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> database, PlantSettings plant, FileImport import, TimeProvider clock)
 {
+    private const int Seed = 7;
+
+    private static readonly string[] Files = ["chains.csv", "events.csv", "readings.csv"];
+
     /// <summary>Loads the mill: its register, three years of readings and events up to now. Loading it again changes nothing.</summary>
-    public Task<ImportReport> LoadAsync(IProgress<ImportProgress>? progress = null, CancellationToken ct = default) => throw new NotImplementedException();
+    /// <returns>What was taken in; refused when the register holds a plant that is not the mill.</returns>
+    public async Task<ImportReport> LoadAsync(IProgress<ImportProgress>? progress = null, CancellationToken ct = default)
+    {
+        if (await HasAnotherPlantAsync(ct)) return Refused();
+        await plant.ChangeAsync(row =>
+        {
+            (row.Name, row.TimeZone, row.IsDemo) = ("Demo mill", "Europe/Vienna", true);
+            row.Shifts = ShiftPlan.Text(Enum.GetValues<DayOfWeek>().Where(d => d is not DayOfWeek.Sunday).Select(d => new Shift(d, default, TimeSpan.FromHours(24))));
+        }, ct);
+        var written = Write();
+        return await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);
+    }
+
+    private async Task<bool> HasAnotherPlantAsync(CancellationToken ct)
+    {
+        if ((await plant.CurrentAsync(ct)).IsDemo) return false;
+        await using var db = await database.CreateDbContextAsync(ct);
+        return await db.Chains.AnyAsync(ct);
+    }
+
+    /// <summary>Writes the mill's files once and keeps them, so that a load that was broken off goes on with the same mill.</summary>
+    private string Write()
+    {
+        var kept = Path.Combine(folder.Root, "demo");
+        if (Directory.Exists(kept)) return kept;
+        var fresh = Path.Combine(folder.Root, "demo.new");
+        if (Directory.Exists(fresh)) Directory.Delete(fresh, recursive: true);
+        MillHistory.WriteTo(fresh, clock.GetUtcNow(), Seed);
+        Directory.Move(fresh, kept);
+        return kept;
+    }
+
+    private static ImportReport Refused() => new([new FileReport("demo", FileKind.Unknown, 0, 0, 0, 1,
+        [new RowRemark("demo", 0, "", "The register holds a plant already. Load the demo mill into another, empty data folder.", RemarkKind.Refused)], 1)]);
 }

@@ -1,4 +1,5 @@
 using WearWatch.Gauging;
+using WearWatch.Units;
 
 namespace WearWatch.Worker.Intake;
 

@@ -1,14 +1,99 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Learning;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
 namespace WearWatch.Worker.Tracking;
 
 /// <summary>Assesses chains from their raw rows and keeps what changed: forecasts and notices.</summary>
-public sealed class ChainReview
+public sealed class ChainReview(
+    IDbContextFactory<WearDb> database, PlantSettings plant, FleetModels models, PlantNews news, TimeProvider clock)
 {
+    private const int ChainsAtOnce = 32;
+
     /// <summary>Reviews chains.</summary>
     /// <param name="chainIds">Which; null for all.</param>
     /// <param name="progress">Told after each batch.</param>
     /// <param name="ct">Stops between two batches.</param>
-    /// <returns>How many chains have a new forecast.</returns>
-    public Task<int> ReviewAsync(
-        IReadOnlyCollection<int>? chainIds, IProgress<ReviewProgress>? progress = null, CancellationToken ct = default) =>
-        throw new NotImplementedException();
+    /// <returns>How many chains have a new forecast or another notice.</returns>
+    public async Task<int> ReviewAsync(
+        IReadOnlyCollection<int>? chainIds, IProgress<ReviewProgress>? progress = null, CancellationToken ct = default)
+    {
+        var calendar = await plant.CalendarAsync(ct);
+        var model = await models.CurrentAsync(ct);
+        var ids = new Queue<int>(chainIds ?? await AllAsync(ct));
+        var (total, changed) = (ids.Count, 0);
+        while (ids.Count > 0)
+        {
+            ct.ThrowIfCancellationRequested();
+            var batch = new List<int>();
+            while (batch.Count < ChainsAtOnce && ids.TryDequeue(out var id)) batch.Add(id);
+            var made = await AssessAsync(batch, model, calendar, ct);
+            var (told, overtaken) = await KeepAsync(made, calendar, ct);
+            news.Tell(told);
+            changed += told.Count;
+            foreach (var id in overtaken) ids.Enqueue(id);
+            progress?.Report(new ReviewProgress(total - ids.Count, total));
+        }
+
+        return changed;
+    }
+
+    /// <summary>Assesses chains as a review would, and keeps nothing.</summary>
+    public async Task<IReadOnlyList<ReviewedChain>> AssessAsync(IReadOnlyCollection<int> chainIds, CancellationToken ct = default) =>
+        await AssessAsync(chainIds, await models.CurrentAsync(ct), await plant.CalendarAsync(ct), ct);
+
+    private async Task<IReadOnlyList<ReviewedChain>> AssessAsync(
+        IReadOnlyCollection<int> ids, FleetModel? model, ProductionCalendar calendar, CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var raw = await RawChain.LoadAsync(db, ids, ct);
+        var now = clock.GetUtcNow();
+        if (raw is [var one]) return [ReviewedChain.Of(one, model, calendar, now)];
+        return await Task.Run(() => raw.AsParallel().AsOrdered().WithCancellation(ct).Select(r => ReviewedChain.Of(r, model, calendar, now)).ToList(), ct);
+    }
+
+    /// <summary>Keeps what is news; chains of which something was told in the meantime are to be assessed again.</summary>
+    private async Task<(List<int> Told, List<int> Overtaken)> KeepAsync(
+        IReadOnlyList<ReviewedChain> made, ProductionCalendar calendar, CancellationToken ct)
+    {
+        int[] ids = [.. made.Select(m => m.Raw.Id)];
+        var now = clock.GetUtcNow();
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        var stamps = await RawStamp.OfAsync(db, ids, ct);
+        var kept = await db.Forecasts.Where(f => ids.Contains(f.ChainId) && f.IsLatest).ToDictionaryAsync(f => f.ChainId, ct);
+        var notices = (await db.Notices.Where(n => ids.Contains(n.ChainId) && (n.EndedAt == null || n.JudgedReal != null)).ToListAsync(ct)).ToLookup(n => n.ChainId);
+        var (told, overtaken) = (new List<int>(), new List<int>());
+        foreach (var chain in made)
+        {
+            if (stamps[chain.Raw.Id] != chain.Raw.Stamp) overtaken.Add(chain.Raw.Id);
+            else if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now)) told.Add(chain.Raw.Id);
+        }
+
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        return (told, overtaken);
+    }
+
+    private static bool Keep(
+        WearDb db, ReviewedChain chain, ForecastRow? kept, IReadOnlyCollection<NoticeRow> notices, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        var row = chain.ToRow(calendar, now);
+        var isNews = ForecastKeeping.IsNews(kept, row, calendar.TimeZone);
+        if (isNews)
+        {
+            kept?.IsLatest = false;
+            db.Forecasts.Add(row);
+        }
+
+        return NoticeKeeping.Keep(db, chain, notices, now) || isNews;
+    }
+
+    private async Task<List<int>> AllAsync(CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        return await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct);
+    }
 }

@@ -1,14 +1,89 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
 using WearWatch.Chains;
+using WearWatch.Learning;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
 namespace WearWatch.Worker.Tracking;
 
 /// <summary>The fleet model in use, and its training.</summary>
-public sealed class FleetModels
+public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider clock, ILogger<FleetModels> logger)
 {
-    /// <summary>What the newest model expects of a chain; the broad prior while there is none.</summary>
-    public ValueTask<WearPrior> PriorForAsync(ChainCard card, CancellationToken ct = default) => throw new NotImplementedException();
+    /// <summary>Chance in training is drawn from this, so that the same histories give the same model.</summary>
+    public const int Seed = 20_260_101;
 
-    /// <summary>Trains a model on all stored histories and keeps it; false when there are too few chains.</summary>
-    public Task<bool> TrainAsync(CancellationToken ct = default) => throw new NotImplementedException();
+    private const int ChainsAtOnce = 500;
+
+    private (int Id, FleetModel Model)? loaded;
+
+    /// <summary>The newest model; null while there is none.</summary>
+    public async ValueTask<FleetModel?> CurrentAsync(CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var newest = await db.FleetModels.OrderByDescending(m => m.Id).Select(m => (int?)m.Id).FirstOrDefaultAsync(ct);
+        if (newest is not { } id) return null;
+        if (loaded is { } now && now.Id == id) return now.Model;
+        var bytes = await db.FleetModels.Where(m => m.Id == id).Select(m => m.Model).SingleAsync(ct);
+        using var stream = new MemoryStream(bytes);
+        var model = FleetModel.Load(stream);
+        loaded = (id, model);
+        return model;
+    }
+
+    /// <summary>What the newest model expects of a chain; the broad prior while there is none.</summary>
+    public async ValueTask<WearPrior> PriorForAsync(ChainCard card, CancellationToken ct = default) =>
+        (await CurrentAsync(ct))?.PriorFor(card) ?? WearPrior.Broad;
+
+    /// <summary>Trains a model on all stored histories and keeps it when it differs from the newest; false when there is nothing new.</summary>
+    public async Task<bool> TrainAsync(CancellationToken ct = default)
+    {
+        var chains = await HistoriesAsync(ct);
+        switch (await Task.Run(() => FleetTraining.Train(chains, Seed), ct))
+        {
+            case FleetTrainingOutcome.Trained trained:
+                return await KeepAsync(trained, ct);
+            case FleetTrainingOutcome.TooFewChains few:
+                logger.TooFewChainsToLearn(few.Have, few.Need);
+                return false;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private async Task<List<FleetChain>> HistoriesAsync(CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var chains = new List<FleetChain>();
+        foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
+            foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
+                chains.AddRange(Lives(raw.Card, raw.Readings, raw.Events));
+        return chains;
+    }
+
+    /// <summary>The fitted chains of a position that a model may learn from.</summary>
+    public static IEnumerable<FleetChain> Lives(ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events) =>
+        ChainHistory.Take(card, readings, events).Lives.Where(life => life.Observations.Count > 0).Select(life => new FleetChain(card, life.Observations));
+
+    private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var newest = await db.FleetModels.OrderByDescending(m => m.Id).Select(m => m.Version).FirstOrDefaultAsync(ct);
+        if (newest == trained.Model.Version) return false;
+        using var stream = new MemoryStream();
+        trained.Model.Save(stream);
+        db.FleetModels.Add(new FleetModelRow
+        {
+            Version = trained.Model.Version,
+            TrainedAt = clock.GetUtcNow(),
+            Chains = trained.Model.Chains,
+            Model = stream.ToArray(),
+            Report = JsonSerializer.Serialize(trained.Report, JsonSerializerOptions.Web),
+        });
+        await db.SaveChangesAsync(ct);
+        logger.FleetModelTrained(trained.Model.Version, trained.Model.Chains);
+        return true;
+    }
 }

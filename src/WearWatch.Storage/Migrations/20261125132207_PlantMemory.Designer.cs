@@ -10,7 +10,7 @@ using WearWatch.Storage;
 namespace WearWatch.Storage.Migrations
 {
     [DbContext(typeof(WearDb))]
-    [Migration("20261125130930_PlantMemory")]
+    [Migration("20261125132207_PlantMemory")]
     partial class PlantMemory
     {
         /// <inheritdoc />
@@ -24,6 +24,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("Id")
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("CentreDistanceMm")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("ChainType")
                         .IsRequired()
@@ -41,8 +44,21 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("FittedCounterH")
                         .HasColumnType("REAL");
 
+                    b.Property<bool>("FixedCentres")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("HighPerformance")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Lifts")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("LimitPct")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("LimitSetReason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Line")
                         .IsRequired()
@@ -58,6 +74,12 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("OilingIntervalH")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("OilingSurroundingsFactor")
+                        .HasColumnType("REAL");
+
                     b.Property<double>("PitchMm")
                         .HasColumnType("REAL");
 
@@ -68,12 +90,30 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<bool>("Positioning")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("RunsInParallel")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("SpeedMS")
                         .HasColumnType("REAL");
 
                     b.Property<string>("SprocketTeeth")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("Strands")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("TakeUpTravelMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<bool>("Timing")
+                        .HasColumnType("INTEGER");
 
                     b.HasKey("Id");
 
@@ -106,6 +146,10 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("CounterBeforeH")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Key")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -132,6 +176,8 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
 
                     b.HasIndex("CorrectsId");
+
+                    b.HasIndex("Fingerprint");
 
                     b.HasIndex("Key")
                         .IsUnique();
@@ -180,6 +226,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("ChainId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("ChainRevision")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Condition")
                         .HasColumnType("INTEGER");
 
@@ -202,6 +251,9 @@ namespace WearWatch.Storage.Migrations
                         .HasColumnType("REAL");
 
                     b.Property<bool>("IsLatest")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("LastEventId")
                         .HasColumnType("INTEGER");
 
                     b.Property<long?>("LastReadingId")
@@ -397,6 +449,10 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("CounterH")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Key")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -407,6 +463,10 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<double>("LengthMm")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<int>("Pitches")
                         .HasColumnType("INTEGER");
@@ -446,6 +506,8 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
 
                     b.HasIndex("CorrectsId");
+
+                    b.HasIndex("Fingerprint");
 
                     b.HasIndex("Key")
                         .IsUnique();

@@ -30,7 +30,20 @@ namespace WearWatch.Storage.Migrations
                     LoadRel = table.Column<double>(type: "REAL", nullable: true),
                     SpeedMS = table.Column<double>(type: "REAL", nullable: true),
                     Lubrication = table.Column<int>(type: "INTEGER", nullable: true),
-                    Dust = table.Column<int>(type: "INTEGER", nullable: true)
+                    Dust = table.Column<int>(type: "INTEGER", nullable: true),
+                    LimitSetReason = table.Column<string>(type: "TEXT", nullable: false),
+                    Strands = table.Column<int>(type: "INTEGER", nullable: false),
+                    FixedCentres = table.Column<bool>(type: "INTEGER", nullable: false),
+                    RunsInParallel = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Timing = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Positioning = table.Column<bool>(type: "INTEGER", nullable: false),
+                    HighPerformance = table.Column<bool>(type: "INTEGER", nullable: false),
+                    Lifts = table.Column<bool>(type: "INTEGER", nullable: false),
+                    CentreDistanceMm = table.Column<double>(type: "REAL", nullable: true),
+                    TakeUpTravelMm = table.Column<double>(type: "REAL", nullable: true),
+                    OilingIntervalH = table.Column<double>(type: "REAL", nullable: true),
+                    OilingSurroundingsFactor = table.Column<double>(type: "REAL", nullable: false),
+                    Revision = table.Column<int>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -100,6 +113,7 @@ namespace WearWatch.Storage.Migrations
                         .Annotation("Sqlite:Autoincrement", true),
                     ChainId = table.Column<int>(type: "INTEGER", nullable: false),
                     Key = table.Column<string>(type: "TEXT", nullable: false),
+                    Fingerprint = table.Column<string>(type: "TEXT", nullable: false),
                     Kind = table.Column<int>(type: "INTEGER", nullable: false),
                     At = table.Column<long>(type: "INTEGER", nullable: true),
                     CounterBeforeH = table.Column<double>(type: "REAL", nullable: true),
@@ -137,6 +151,8 @@ namespace WearWatch.Storage.Migrations
                     MadeAt = table.Column<long>(type: "INTEGER", nullable: false),
                     IsLatest = table.Column<bool>(type: "INTEGER", nullable: false),
                     LastReadingId = table.Column<long>(type: "INTEGER", nullable: true),
+                    LastEventId = table.Column<long>(type: "INTEGER", nullable: true),
+                    ChainRevision = table.Column<int>(type: "INTEGER", nullable: false),
                     ModelVersion = table.Column<string>(type: "TEXT", nullable: false),
                     Life = table.Column<int>(type: "INTEGER", nullable: false),
                     ReadingsUsed = table.Column<int>(type: "INTEGER", nullable: false),
@@ -205,6 +221,7 @@ namespace WearWatch.Storage.Migrations
                         .Annotation("Sqlite:Autoincrement", true),
                     ChainId = table.Column<int>(type: "INTEGER", nullable: false),
                     Key = table.Column<string>(type: "TEXT", nullable: false),
+                    Fingerprint = table.Column<string>(type: "TEXT", nullable: false),
                     TakenAt = table.Column<long>(type: "INTEGER", nullable: true),
                     CounterH = table.Column<double>(type: "REAL", nullable: true),
                     Tool = table.Column<int>(type: "INTEGER", nullable: false),
@@ -218,6 +235,7 @@ namespace WearWatch.Storage.Migrations
                     CorrectsId = table.Column<long>(type: "INTEGER", nullable: true),
                     Withdraws = table.Column<bool>(type: "INTEGER", nullable: false),
                     ToldBy = table.Column<string>(type: "TEXT", nullable: false),
+                    Note = table.Column<string>(type: "TEXT", nullable: false),
                     ReceivedAt = table.Column<long>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
@@ -257,6 +275,11 @@ namespace WearWatch.Storage.Migrations
                 name: "IX_Events_CorrectsId",
                 table: "Events",
                 column: "CorrectsId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Events_Fingerprint",
+                table: "Events",
+                column: "Fingerprint");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Events_Key",
@@ -301,6 +324,11 @@ namespace WearWatch.Storage.Migrations
                 name: "IX_Readings_CorrectsId",
                 table: "Readings",
                 column: "CorrectsId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Readings_Fingerprint",
+                table: "Readings",
+                column: "Fingerprint");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Readings_Key",

@@ -1,0 +1,40 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Storage;
+
+/// <summary>All that was told of a chain: what everything else is computed from.</summary>
+/// <param name="Id">Its row.</param>
+/// <param name="Card">Its entry in the register.</param>
+/// <param name="ReadingRows">The readings that stand, in the order taken.</param>
+/// <param name="EventRows">The events that stand, in the order in which they happened.</param>
+/// <param name="WaitingRows">The readings that wait for a person.</param>
+/// <param name="Stamp">The state of the rows that it was made from.</param>
+public sealed record RawChain(
+    int Id, ChainCard Card, IReadOnlyList<ReadingRow> ReadingRows, IReadOnlyList<EventRow> EventRows, IReadOnlyList<ReadingRow> WaitingRows,
+    RawStamp Stamp)
+{
+    /// <summary>The readings as the domain knows them; an index into them is an index into <see cref="ReadingRows"/>.</summary>
+    public IReadOnlyList<Reading> Readings { get; } = [.. ReadingRows.Select(r => r.ToReading(Card.Name))];
+
+    /// <summary>The events as the domain knows them.</summary>
+    public IReadOnlyList<ChainEvent> Events { get; } = [.. EventRows.Select(e => e.ToEvent(Card.Name))];
+
+    /// <summary>When the last of it was told; null when nothing was.</summary>
+    public DateTimeOffset? LastToldAt => ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt)).Max();
+
+    /// <summary>Loads chains by id, in the order of their ids.</summary>
+    public static async Task<IReadOnlyList<RawChain>> LoadAsync(WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default)
+    {
+        var chains = await db.Chains.AsNoTracking().Where(c => ids.Contains(c.Id)).OrderBy(c => c.Id).ToListAsync(ct);
+        var readings = (await db.Readings.AsNoTracking().Where(r => ids.Contains(r.ChainId)).OrderBy(r => r.Id).ToListAsync(ct)).ToLookup(r => r.ChainId);
+        var events = (await db.Events.AsNoTracking().Where(e => ids.Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
+        return [.. chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]))];
+    }
+
+    private static RawChain Of(ChainRow chain, IReadOnlyList<ReadingRow> readings, IReadOnlyList<EventRow> events) => new(
+        chain.Id, chain.ToCard(), StandingRows.Standing(readings), StandingRows.Standing(events), StandingRows.Waiting(readings),
+        new RawStamp(chain.Revision, readings.Count > 0 ? readings[^1].Id : null, events.Count > 0 ? events[^1].Id : null));
+}

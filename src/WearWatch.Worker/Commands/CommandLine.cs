@@ -1,0 +1,52 @@
+using System.CommandLine;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary>The command line <c>wearwatch</c>.</summary>
+public static class CommandLine
+{
+    /// <summary>Does what a command line says.</summary>
+    /// <param name="args">The words after the command's name.</param>
+    /// <param name="output">Where results go; standard output if not given.</param>
+    /// <param name="error">Where refusals and progress go; standard error if not given.</param>
+    /// <returns>One of <see cref="ExitCode"/>.</returns>
+    public static async Task<int> RunAsync(IReadOnlyList<string> args, TextWriter? output = null, TextWriter? error = null)
+    {
+        var screen = new Screen(output ?? Console.Out, error ?? Console.Error, ShowsProgress: error is null && !Console.IsErrorRedirected);
+        var parsed = Root(screen).Parse(args);
+        var configuration = new InvocationConfiguration { Output = screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false };
+        try
+        {
+            var code = await parsed.InvokeAsync(configuration);
+            return parsed.Errors.Count > 0 ? ExitCode.WrongUsage : code;
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Refused;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            await screen.Error.WriteLineAsync(e.Message);
+            return ExitCode.Refused;
+        }
+    }
+
+    private static RootCommand Root(Screen screen)
+    {
+        var root = new RootCommand("Watches the wear of a plant's chains: how long each will last, and when to oil it.")
+        {
+            GaugeCommand.Make(screen),
+            LimitCommand.Make(screen),
+            ForecastCommand.Make(screen),
+            ImportCommand.Make(screen),
+            ExportCommand.Make(screen),
+            ServeCommand.Make(),
+            DemoCommand.Make(screen),
+        };
+        return root.WithExamples(
+            "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
+            "wearwatch forecast ./plant-files --out forecasts.csv",
+            "wearwatch import ./plant-files --data ./data",
+            "Exit codes: 0 done, 1 input was refused (each refusal on standard error as file:line: column: reason), 2 wrong usage.");
+    }
+}

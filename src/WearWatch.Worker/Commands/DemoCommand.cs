@@ -1,0 +1,26 @@
+using System.CommandLine;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Storage;
+using WearWatch.Worker.Demo;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary><c>wearwatch demo</c>: the simulated mill into the plant's memory.</summary>
+internal static class DemoCommand
+{
+    public static Command Make(Screen screen)
+    {
+        var data = Shared.Data();
+        var command = new Command("demo", "Loads a simulated mill of eighty chains with three years of readings, to look around.") { data };
+        command.SetAction(async (parsed, ct) =>
+        {
+            using var host = Shared.Host(parsed.GetRequiredValue(data));
+            await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().PrepareAsync(ct);
+            var demo = host.Services.GetRequiredService<DemoPlant>();
+            var report = await screen.WithProgressAsync("Loading the mill", p => demo.LoadAsync(new ImportCommand.ShareOfAll(3, p), ct));
+            return ImportCommand.Tell(screen, report, asJson: false);
+        });
+        return command.WithExamples("wearwatch demo --data ./demo-data");
+    }
+}

@@ -1,0 +1,36 @@
+using Spectre.Console;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary>Where a command writes to.</summary>
+/// <param name="Output">Results, for other programs to read.</param>
+/// <param name="Error">Refusals and remarks, for people.</param>
+/// <param name="ShowsProgress">Whether a person watches, so that long work shows how far it is.</param>
+public sealed record Screen(TextWriter Output, TextWriter Error, bool ShowsProgress)
+{
+    /// <summary>Writes remarks as <c>file:line: column: reason</c>; those that cost no row say so first.</summary>
+    public void Write(IEnumerable<RowRemark> remarks)
+    {
+        foreach (var remark in remarks)
+            Error.WriteLine(remark.Kind == RemarkKind.Refused ? remark.ToString() : $"{remark} ({(remark.Kind == RemarkKind.Waiting ? "waits for a person" : "warning")})");
+    }
+
+    /// <summary>Does long work with a bar that shows how far it is, if a person watches.</summary>
+    public async Task<T> WithProgressAsync<T>(string what, Func<IProgress<double>, Task<T>> work)
+    {
+        if (!ShowsProgress) return await work(new Bar(_ => { }));
+        var console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Error) });
+        return await console.Progress().AutoClear(true).StartAsync(async context =>
+        {
+            var task = context.AddTask(what, maxValue: 1);
+            return await work(new Bar(share => task.Value = share));
+        });
+    }
+
+    /// <summary>Tells at once, on the teller's thread.</summary>
+    private sealed class Bar(Action<double> show) : IProgress<double>
+    {
+        public void Report(double value) => show(value);
+    }
+}

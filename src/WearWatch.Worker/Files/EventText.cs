@@ -1,0 +1,31 @@
+using WearWatch.Chains;
+using WearWatch.Running;
+
+namespace WearWatch.Worker.Files;
+
+/// <summary>A row of events.csv.</summary>
+public static class EventText
+{
+    /// <summary>The event that a row describes; null when it is at fault.</summary>
+    public static ChainEvent? Read(RowFields fields)
+    {
+        var chain = fields.Needed("chain", "write the chain's name.");
+        fields.Needed("event", $"write one of {string.Join(", ", FileWords.Events.Keys)}.");
+        var kind = fields.Word("event", FileWords.Events);
+        var at = fields.Moment("taken_at");
+        var beforeH = fields.Number("counter_h_before", 0, 1e7);
+        var afterH = fields.Number("counter_h_after", 0, 1e7);
+        if (at is null && beforeH is null && afterH is null && fields.Faults.Count == 0)
+            fields.Fault("taken_at", "Empty: an event needs its time or the hour counter.");
+        if (fields.Faults.Count > 0) return null;
+
+        return new ChainEvent
+        {
+            Chain = chain,
+            Kind = kind!.Value,
+            At = at,
+            CounterBefore = beforeH is { } before ? new RunningHours(before) : null,
+            CounterAfter = afterH is { } after ? new RunningHours(after) : null,
+        };
+    }
+}

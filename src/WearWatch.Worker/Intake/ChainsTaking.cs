@@ -1,0 +1,58 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Worker.Files;
+
+namespace WearWatch.Worker.Intake;
+
+/// <summary>Takes rows of the register in: a chain that is known by its name is changed, another one is added.</summary>
+internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
+{
+    private readonly Dictionary<string, int> lines = [];
+
+    public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
+    {
+        var chains = items.OfType<FileItem.Chain>().Where(IsFirst).ToList();
+        var names = chains.Select(c => c.Card.Name).ToList();
+        var stored = await db.Chains.Where(c => names.Contains(c.Name)).ToDictionaryAsync(c => c.Name, ct);
+        var changed = new List<ChainRow>();
+        foreach (var (_, card) in chains)
+        {
+            var row = stored.GetValueOrDefault(card.Name);
+            if (row is not null && SaysNothingNew(row, card))
+            {
+                remarks.AlreadyKnown++;
+                continue;
+            }
+
+            remarks.Taken++;
+            run.Cards[card.Name] = card;
+            if (!run.Stores) continue;
+            if (row is null) db.Chains.Add(row = new ChainRow { Name = card.Name });
+            row.Take(card);
+            changed.Add(row);
+        }
+
+        if (!run.Stores) return;
+        await db.SaveChangesAsync(ct);
+        foreach (var row in changed)
+        {
+            run.Know(row);
+            run.Changed.Add(row.Id);
+        }
+    }
+
+    private bool IsFirst(FileItem.Chain chain)
+    {
+        if (lines.TryAdd(chain.Card.Name, chain.Line)) return true;
+        remarks.Add(chain.Line, "chain", FormattableString.Invariant($"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}."), RemarkKind.Refused);
+        return false;
+    }
+
+    private static bool SaysNothingNew(ChainRow row, ChainCard card)
+    {
+        var old = row.ToCard();
+        return ChainColumns.All.All(column => column.Write(old) == column.Write(card));
+    }
+}

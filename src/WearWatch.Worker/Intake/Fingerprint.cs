@@ -1,0 +1,30 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using WearWatch.Chains;
+using WearWatch.Gauging;
+
+namespace WearWatch.Worker.Intake;
+
+/// <summary>A short name for what was told, by its content: the same told again has the same name.</summary>
+public static class Fingerprint
+{
+    private const int Bytes = 16;
+
+    /// <summary>The fingerprint of a reading.</summary>
+    public static string Of(Reading reading) => Hash(
+        "reading", reading.Chain, Text(reading.TakenAt), Text(reading.Counter?.Hours), reading.Tool.ToString(), reading.Place,
+        Text(reading.Pitches), Text(reading.LengthMm), Text(reading.TemperatureC));
+
+    /// <summary>The fingerprint of an event.</summary>
+    public static string Of(ChainEvent happening) => Hash(
+        "event", happening.Chain, happening.Kind.ToString(), Text(happening.At), Text(happening.CounterBefore?.Hours),
+        Text(happening.CounterAfter?.Hours), happening.Note);
+
+    private static string Hash(params ReadOnlySpan<string> parts) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\u001f', parts)))[..Bytes]);
+
+    private static string Text(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "";
+
+    private static string Text(DateTimeOffset? moment) => moment?.UtcTicks.ToString(CultureInfo.InvariantCulture) ?? "";
+}

@@ -1,0 +1,25 @@
+using Microsoft.Extensions.Logging;
+
+namespace WearWatch.Worker;
+
+/// <summary>Everything that the worker logs, written for the person on call.</summary>
+internal static partial class Log
+{
+    [LoggerMessage(101, LogLevel.Error, "The {Job} failed; it is tried again in {Every}")]
+    public static partial void JobFailed(this ILogger logger, Exception error, string job, TimeSpan every);
+
+    [LoggerMessage(201, LogLevel.Information, "Review: {Chains} chains looked at, {Changed} have something new")]
+    public static partial void Reviewed(this ILogger logger, int chains, int changed);
+
+    [LoggerMessage(301, LogLevel.Information, "Fleet model {Version} trained on {Chains} chains")]
+    public static partial void FleetModelTrained(this ILogger logger, string version, int chains);
+
+    [LoggerMessage(302, LogLevel.Information, "No fleet model yet: {Have} chains show a wear rate, {Need} are needed; the broad prior serves")]
+    public static partial void TooFewChainsToLearn(this ILogger logger, int have, int need);
+
+    [LoggerMessage(401, LogLevel.Information, "Inbox: {File} taken in ({Taken} new, {AlreadyKnown} known, {Waiting} waiting, {Refused} refused)")]
+    public static partial void FileTaken(this ILogger logger, string file, int taken, int alreadyKnown, int waiting, int refused);
+
+    [LoggerMessage(402, LogLevel.Warning, "Inbox: {File} has {Refused} refused rows; see its report beside it in {Folder}")]
+    public static partial void FileRefused(this ILogger logger, string file, int refused, string folder);
+}

@@ -1,0 +1,54 @@
+using WearWatch.Learning;
+using WearWatch.Lubrication;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Worker.Tracking;
+
+/// <summary>What a review concludes of one chain. Same raw rows, model, calendar and moment: same conclusion, bit for bit.</summary>
+/// <param name="Raw">What was told of it.</param>
+/// <param name="Assessment">What the domain makes of it.</param>
+/// <param name="Oiling">When it is to be oiled.</param>
+/// <param name="ModelVersion">The fleet model that gave the prior.</param>
+public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion)
+{
+    public static ReviewedChain Of(RawChain raw, FleetModel? model, ProductionCalendar calendar, DateTimeOffset now) => new(
+        raw,
+        Assessment.Of(raw.Card, raw.Readings, raw.Events, model?.PriorFor(raw.Card) ?? WearPrior.Broad, calendar, now),
+        OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now),
+        model?.Version ?? WearPrior.Broad.Source);
+
+    /// <summary>The forecast as it is kept.</summary>
+    public ForecastRow ToRow(ProductionCalendar calendar, DateTimeOffset now) => new()
+    {
+        ChainId = Raw.Id,
+        MadeAt = now,
+        IsLatest = true,
+        LastReadingId = Raw.Stamp.LastReadingId,
+        LastEventId = Raw.Stamp.LastEventId,
+        ChainRevision = Raw.Stamp.Revision,
+        ModelVersion = ModelVersion,
+        Life = Assessment.History.Lives.Count - 1,
+        ReadingsUsed = Assessment.Observations.Count,
+        HoursAtLastReading = Assessment.HoursAtLastReading,
+        HoursNow = Assessment.HoursNow,
+        ElongationPct = Assessment.ElongationPercent,
+        ElongationSdPct = Assessment.ElongationStandardDeviationPercent,
+        RatePctPer1000H = Assessment.RatePercentPer1000Hours,
+        LogRateSd = Assessment.LogRateStandardDeviation,
+        LimitPct = Assessment.Limit.Percent,
+        LimitReason = Assessment.Limit.Reason,
+        LimitSource = Assessment.Limit.Source,
+        ProbabilityPassed = Assessment.Forecast.ProbabilityPassed,
+        PercentilesH = Assessment.Forecast.PercentilesHours,
+        EarlyDate = Assessment.DateAt(5, calendar, now),
+        MiddleDate = Assessment.DateAt(50, calendar, now),
+        LateDate = Assessment.DateAt(95, calendar, now),
+        Condition = Assessment.Condition,
+        OilingIntervalH = Oiling.IntervalHours,
+        HoursSinceOiling = Oiling.HoursSinceLast,
+        NextOilingAt = Oiling.NextAt,
+    };
+}
