@@ -5,9 +5,6 @@ namespace WearWatch.Learning;
 /// <summary>What models say of chains that they have not seen: each chain's prediction by a model of the other folds.</summary>
 internal sealed class CrossValidation
 {
-    /// <summary>Number of folds.</summary>
-    public const int Folds = 5;
-
     /// <summary>Below this number of chains a leaf of 30 leaves no tree to speak of.</summary>
     public const int FewestChainsForTrees = 90;
 
@@ -25,6 +22,9 @@ internal sealed class CrossValidation
         Variances = new double[samples.Length];
         TreeErrors = samples.Length >= FewestChainsForTrees ? new double[samples.Length] : null;
     }
+
+    /// <summary>Number of folds: ten where five would leave too few chains to learn effects from.</summary>
+    public int Folds => samples.Length < 100 ? 10 : 5;
 
     public double[] MeanOnlyErrors { get; }
 
@@ -53,7 +53,7 @@ internal sealed class CrossValidation
     public static CrossValidation Run(MLContext ml, IReadOnlyList<RateSample> given, double tauSquared, int seed)
     {
         var validation = new CrossValidation(Shuffle(given, seed), tauSquared);
-        for (var fold = 0; fold < Folds; fold++) validation.RunFold(ml, fold, seed);
+        for (var fold = 0; fold < validation.Folds; fold++) validation.RunFold(ml, fold, seed);
         return validation;
     }
 

@@ -67,7 +67,7 @@ public static class FleetTraining
         {
             ChainsUsed = statistics.Chains,
             ChainsSkipped = skipped,
-            Folds = CrossValidation.Folds,
+            Folds = validation.Folds,
             MeanOnlyError = validation.RootMeanSquare(validation.MeanOnlyErrors),
             LineError = validation.RootMeanSquare(validation.LineErrors),
             LineAndTreesError = validation.TreeErrors is { } errors ? validation.RootMeanSquare(errors) : null,

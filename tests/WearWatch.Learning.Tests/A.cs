@@ -24,7 +24,7 @@ internal static class A
     public static Observation[] Track(double percentPer1000Hours, int readings = 8, double scatterPercent = 0.03, int seed = 1)
     {
         var chance = new Random(seed);
-        var everyThousandHours = percentPer1000Hours > 0 ? 1.6 / readings / percentPer1000Hours : 0.5;
+        var everyThousandHours = percentPer1000Hours > 0 ? (1.6 / percentPer1000Hours - 0.1) / readings : 0.5;
         return
         [
             .. Enumerable.Range(1, readings).Select(i => everyThousandHours * i).Select((thousandHours, i) => new Observation(

@@ -74,6 +74,14 @@ public sealed class FleetTrainingTests
         Assert.Equal(3, report.ChainsSkipped[NoRateReason.TooFewReadings]);
     }
 
+    // Oracle: the law that made the chains, three to one in the rate; thirty of them are enough to halve the error with.
+    [Fact]
+    public void Thirty_chains_are_judged_by_models_that_know_effects()
+    {
+        var report = A.Training(A.Fleet(30, card => Math.Log(0.1) + 0.6 * (int)card.Duty.Lubrication!, spread: 0.1)).Report;
+        Assert.True(report.LineError < 0.6 * report.MeanOnlyError);
+    }
+
     [Fact]
     public void The_report_can_be_kept_as_json()
     {

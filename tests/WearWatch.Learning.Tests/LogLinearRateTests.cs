@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;
 
@@ -35,30 +36,49 @@ public sealed class LogLinearRateTests
         }
     }
 
-    // Oracle: the law that made the chains. A nominal 90 % interval that holds 0.86 to 0.94 of 1,000 further chains: four binomial
+    // Oracle: the law that made the chains. A nominal 90 % interval that holds 0.86 to 0.96 of 1,000 further chains: four binomial
     // standard errors, and the error of a tau learned from 150.
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public void The_prior_s_interval_holds_as_many_further_chains_as_it_says(bool told)
     {
-        var trained = A.Training(A.Fleet(150, Law, seed: 3)).Model;
-        var held = A.Fleet(1000, Law, seed: 4).Count(chain =>
+        var model = A.Training(A.Fleet(150, Law, seed: 3)).Model;
+        Assert.InRange(ShareHeld(A.Fleet(1000, Law, seed: 4), chain => model.PriorFor(told
+            ? chain.Card
+            : chain.Card with { Duty = new Duty { Dust = chain.Card.Duty.Dust } })), 0.86, 0.96);
+    }
+
+    // Same oracle, ten fleets of forty chains pooled: the model knows less, and says so.
+    [Fact]
+    public void Small_fleets_say_how_little_they_teach()
+    {
+        var further = A.Fleet(200, Law, seed: 4);
+        var shares = Enumerable.Range(100, 10).Select(seed =>
         {
-            var card = told ? chain.Card : chain.Card with { Duty = new Duty { Dust = chain.Card.Duty.Dust } };
-            var prior = trained.PriorFor(card);
-            var rate = (ChainRate.Shown)ChainRate.Of(chain.Observations);
-            return Math.Abs(rate.LogRate - prior.MeanLogRate) < 1.645 * Math.Sqrt(prior.VarianceLogRate);
+            var model = A.Training(A.Fleet(40, Law, seed: seed)).Model;
+            return ShareHeld(further, chain => model.PriorFor(chain.Card));
         });
-        Assert.InRange(held, 860, 960);
+        Assert.InRange(shares.Average(), 0.86, 0.94);
+    }
+
+    // Same oracle; the law has a step that only trees find, and the prior must become as narrow as they make it.
+    [Fact]
+    public void A_prior_with_trees_is_as_wide_as_what_they_leave()
+    {
+        static double Stepped(ChainCard card) => Law(card) + (card.Duty is { Dust: DustLevel.Heavy, SpeedMetresPerSecond: > 1.8 } ? 1.2 : 0);
+        var trained = A.Training(A.Fleet(600, Stepped, spread: 0.15));
+        Assert.True(trained.Model.UsesTrees);
+        Assert.InRange(ShareHeld(A.Fleet(1000, Stepped, spread: 0.15, seed: 4), c => trained.Model.PriorFor(c.Card)), 0.86, 0.97);
+        Assert.True(trained.Model.PriorFor(A.Card()).VarianceLogRate < trained.Report.Tau * trained.Report.Tau);
     }
 
     [Fact]
     public void The_conformal_width_holds_ninety_of_a_hundred_further_chains()
     {
-        var trained = A.Training(A.Fleet(150, Law, seed: 5)).Model;
-        var held = A.Fleet(1000, Law, seed: 6).Count(chain => Math.Abs(
-            ((ChainRate.Shown)ChainRate.Of(chain.Observations)).LogRate - trained.PriorFor(chain.Card).MeanLogRate) < trained.ConformalHalfWidth90);
+        var model = A.Training(A.Fleet(150, Law, seed: 5)).Model;
+        var held = A.Fleet(1000, Law, seed: 6)
+            .Count(chain => Math.Abs(Shown(chain).LogRate - model.PriorFor(chain.Card).MeanLogRate) < model.ConformalHalfWidth90);
         Assert.InRange(held, 860, 960);
     }
 
@@ -78,11 +98,16 @@ public sealed class LogLinearRateTests
         Assert.Equal(line.Expect(A.Card()), line.Expect(A.Card(load: 2)));
     }
 
+    private static double ShareHeld(FleetChain[] further, Func<FleetChain, WearPrior> priorFor) => further.Average(chain =>
+    {
+        var prior = priorFor(chain);
+        return Math.Abs(Shown(chain).LogRate - prior.MeanLogRate) < 1.645 * Math.Sqrt(prior.VarianceLogRate) ? 1.0 : 0.0;
+    });
+
+    private static ChainRate.Shown Shown(FleetChain chain) => Assert.IsType<ChainRate.Shown>(ChainRate.Of(chain.Observations));
+
     private static RateSample[] SamplesOf(FleetChain[] chains) =>
-    [
-        .. chains.Select(c => (c.Card, Rate: (ChainRate.Shown)ChainRate.Of(c.Observations)))
-            .Select(c => new RateSample(c.Card, c.Rate.LogRate, c.Rate.StandardError, c.Rate.StartPercent))
-    ];
+        [.. chains.Select(c => new RateSample(c.Card, Shown(c).LogRate, Shown(c).StandardError, Shown(c).StartPercent))];
 
     private static double Law(ChainCard card) =>
         Math.Log(0.1) + Math.Log(card.Duty.RelativeLoad!.Value / 0.5) + 0.6 * Math.Log(card.Duty.SpeedMetresPerSecond!.Value)
