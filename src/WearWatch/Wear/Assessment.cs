@@ -4,12 +4,6 @@ using WearWatch.Running;
 
 namespace WearWatch.Wear;
 
-/// <summary>What the track makes of one observation.</summary>
-/// <param name="Observation">The observation.</param>
-/// <param name="ProbabilityMisread">Probability that it is a gross error.</param>
-/// <param name="ProbabilityRateRose">Probability that the wear rate jumped up within the last six readings up to this one.</param>
-public sealed record JudgedObservation(Observation Observation, double ProbabilityMisread, double ProbabilityRateRose);
-
 /// <summary>All that is concluded of one chain from its raw readings and events. It can be computed again at any time.</summary>
 public sealed record Assessment
 {
@@ -61,6 +55,16 @@ public sealed record Assessment
             ? calendar.After(now, new RunningHours(hours - (HoursNow - HoursAtLastReading)))
             : null;
 
+    /// <summary>The track of the chain that runs now: what can be stored, and carried on by one step a reading.</summary>
+    public required WearTrack Track { get; init; }
+
+    /// <summary>The track told in the terms of the chain.</summary>
+    public required WearView View { get; init; }
+
+    /// <summary>Probability that the limit will have been passed at a moment.</summary>
+    public double ProbabilityPassedBy(DateTimeOffset moment, ProductionCalendar calendar, DateTimeOffset now) =>
+        Forecast.ProbabilityWithin(HoursNow - HoursAtLastReading + calendar.Between(now, moment).Hours);
+
     /// <summary>Assesses a chain: reading, gauge, track, forecast, notices. Same input, same output, bit for bit.</summary>
     /// <param name="card">The chain.</param>
     /// <param name="readings">Its readings in the order in which they were taken.</param>
@@ -68,7 +72,67 @@ public sealed record Assessment
     /// <param name="prior">What is believed of it before the first reading.</param>
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which dates are given.</param>
+    /// <param name="constants">The constants of wear; the defaults if not given.</param>
     public static Assessment Of(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events,
-        WearPrior prior, ProductionCalendar calendar, DateTimeOffset now) => throw new NotImplementedException();
+        WearPrior prior, ProductionCalendar calendar, DateTimeOffset now, WearConstants? constants = null)
+    {
+        var filter = constants is null ? WearFilter.Default : new WearFilter(constants);
+        var history = ChainHistory.Take(card, readings, events, calendar);
+        var (track, observations) = Follow(filter, history.Current, prior);
+        var view = WearView.Of(track, filter);
+        var limit = ReplacementLimit.For(card);
+        var forecast = filter.Forecast(track, limit.Percent);
+        double? elongation = observations.Count > 0 ? view.ElongationPercent : null;
+        var hoursAtLastReading = observations.Count > 0 ? observations[^1].Observation.HoursSinceFitting : 0;
+        var hoursNow = hoursAtLastReading + HoursSince(history.Current, readings, calendar, now).Hours;
+
+        var assessment = new Assessment
+        {
+            Card = card,
+            History = history,
+            Prior = prior,
+            Observations = observations,
+            HoursAtLastReading = hoursAtLastReading,
+            HoursNow = hoursNow,
+            ElongationPercent = elongation,
+            ElongationStandardDeviationPercent = elongation is null ? null : view.ElongationDeviationPercent,
+            RatePercentPer1000Hours = Math.Exp(view.LogRate),
+            LogRateStandardDeviation = view.LogRateDeviation,
+            Limit = limit,
+            Forecast = forecast,
+            Condition = ConditionRule.Of(
+                elongation, forecast, hoursNow - hoursAtLastReading, calendar.Between(now, now + ConditionRule.PlanningLead)),
+            Notices = [],
+            Track = track,
+            View = view,
+        };
+        return assessment with { Notices = WearNotices.Of(assessment, calendar, now) };
+    }
+
+    private static (WearTrack Track, IReadOnlyList<JudgedObservation> Observations) Follow(
+        WearFilter filter, FittedChain chain, WearPrior prior)
+    {
+        var judged = new List<JudgedObservation>(chain.Observations.Count);
+        var track = WearFilter.Start(chain, prior);
+        foreach (var observation in chain.Observations)
+        {
+            track = filter.Step(chain, track, observation);
+            var view = WearView.Of(track, filter);
+            judged.Add(new(observation, view.ProbabilityLastMisread, view.ProbabilityRateRose)
+            {
+                RatePercentPer1000Hours = Math.Exp(view.LogRate), TrackPercent = view.ElongationPercent,
+            });
+        }
+
+        return (track, judged);
+    }
+
+    /// <summary>Running hours since the last reading used, or since fitting, by the calendar; zero where neither has a date.</summary>
+    private static RunningHours HoursSince(
+        FittedChain chain, IReadOnlyList<Reading> readings, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        var since = chain.Observations.Count > 0 ? readings[chain.Observations[^1].ReadingIndex].TakenAt : chain.FittedAt;
+        return since is { } from ? calendar.Between(from, now) : RunningHours.Zero;
+    }
 }

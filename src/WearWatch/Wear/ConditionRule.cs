@@ -1,0 +1,34 @@
+using WearWatch.Running;
+
+namespace WearWatch.Wear;
+
+/// <summary>When a chain is called what.</summary>
+/// <remarks>
+/// Not known: no reading of the chain that runs now could be used. Swap now: the limit has been passed by now with at least even
+/// odds, or the track's elongation has reached it. Plan a swap: the early end of the forecast falls within the planning lead, or
+/// the limit may have been passed already with more than one chance in twenty. Within limit: the rest.
+/// Common practice; docs/method.md.
+/// </remarks>
+public static class ConditionRule
+{
+    /// <summary>How far ahead a swap is planned: parts, people and a window take about two months.</summary>
+    public static TimeSpan PlanningLead { get; } = TimeSpan.FromDays(56);
+
+    private const double EvenOdds = 0.5;
+    private const double OneInTwenty = 0.05;
+
+    /// <summary>The condition.</summary>
+    /// <param name="elongationPercent">Elongation by the track; null without readings.</param>
+    /// <param name="forecast">The forecast of the governing limit, from the last reading.</param>
+    /// <param name="hoursSinceReading">Running hours since the last reading.</param>
+    /// <param name="leadHours">Running hours of the planning lead.</param>
+    public static Condition Of(double? elongationPercent, WearForecast forecast, double hoursSinceReading, RunningHours leadHours)
+    {
+        if (elongationPercent is not { } elongation) return Condition.NotKnown;
+        var passedByNow = forecast.ProbabilityWithin(hoursSinceReading);
+        if (passedByNow >= EvenOdds || elongation >= forecast.LimitPercent) return Condition.SwapNow;
+        return passedByNow > OneInTwenty || forecast.EarlyHours <= hoursSinceReading + leadHours.Hours
+            ? Condition.PlanASwap
+            : Condition.WithinLimit;
+    }
+}

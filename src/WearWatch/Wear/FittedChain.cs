@@ -1,0 +1,18 @@
+namespace WearWatch.Wear;
+
+/// <summary>One fitted chain, from fitting to removal.</summary>
+/// <param name="FittingRecorded">Whether its fitting is recorded, or was concluded from the readings.</param>
+/// <param name="RunningHours">Running hours from fitting to its last reading or its removal.</param>
+/// <param name="Removed">Whether it has been replaced.</param>
+/// <param name="Observations">Its readings in order of running hours.</param>
+public sealed record FittedChain(bool FittingRecorded, double RunningHours, bool Removed, IReadOnlyList<Observation> Observations)
+{
+    /// <summary>
+    /// Whether the hours count from its fitting, recorded or concluded. If not they count from its first reading, and how far it
+    /// was worn by then only that reading tells.
+    /// </summary>
+    public bool FittingKnown { get; init; } = true;
+
+    /// <summary>When it was fitted, if that was told.</summary>
+    public DateTimeOffset? FittedAt { get; init; }
+}

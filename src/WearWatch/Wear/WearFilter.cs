@@ -1,0 +1,96 @@
+namespace WearWatch.Wear;
+
+/// <summary>Carries tracks on by readings: the multi-process filter run on every wear clock. Thread-safe; has no state of its own.</summary>
+/// <remarks>Sources: docs/references.md [16]; docs/method.md.</remarks>
+/// <param name="constants">The constants of wear.</param>
+public sealed class WearFilter(WearConstants constants)
+{
+    private const double RunInOverHours = 1000;
+    private const double UnknownStartPercent = 1.2;
+    private const double UnknownStartDeviationPercent = 1.2;
+
+    /// <summary>The filter with the default constants.</summary>
+    public static WearFilter Default { get; } = new(WearConstants.Default);
+
+    /// <summary>The constants of wear.</summary>
+    public WearConstants Constants { get; } = constants;
+
+    /// <summary>The track of a chain after all its observations, which are in order of running hours.</summary>
+    public WearTrack Follow(WearPrior prior, IEnumerable<Observation> observations) =>
+        observations.Aggregate(WearTrack.AtFitting(prior), Step);
+
+    /// <summary>The track of a fitted chain before its first reading.</summary>
+    /// <remarks>
+    /// Where nothing tells when the chain was fitted, its first reading alone says how far it was worn by then, and its run-in is
+    /// taken to be over.
+    /// </remarks>
+    public static WearTrack Start(FittedChain chain, WearPrior prior) => chain.FittingKnown
+        ? WearTrack.AtFitting(prior)
+        : WearTrack.At(RunInOverHours, prior with
+        {
+            MeanStartPercent = UnknownStartPercent, StandardDeviationStartPercent = UnknownStartDeviationPercent,
+        });
+
+    /// <summary>The track of a fitted chain after one more of its observations.</summary>
+    public WearTrack Step(FittedChain chain, WearTrack track, Observation observation) =>
+        Step(track, observation with { HoursSinceFitting = HoursOnTrack(chain, observation.HoursSinceFitting) });
+
+    /// <summary>The track of a fitted chain after its observations.</summary>
+    public WearTrack Follow(FittedChain chain, WearPrior prior) => Follow(chain, prior, chain.Observations);
+
+    /// <summary>What the earlier observations of a chain let a reading at some hours expect: mean and standard deviation of the wear.</summary>
+    public (double Percent, double Deviation) Expect(FittedChain chain, WearPrior prior, double hours)
+    {
+        var track = Follow(chain, prior, chain.Observations.Where(o => o.HoursSinceFitting < hours));
+        var runInLeft = chain.FittingKnown ? Constants.RunInPercent * Math.Exp(-hours / Constants.RunInHours) : 0;
+        var view = WearView.Of(track with { Hours = HoursOnTrack(chain, hours) }, this);
+        return (view.ElongationPercent - runInLeft, view.ElongationDeviationPercent);
+    }
+
+    /// <summary>The track after one more observation, at hours not before the last.</summary>
+    public WearTrack Step(WearTrack track, Observation observation)
+    {
+        var even = track.Clocks[0];
+        // An onset leaves the even clock when a reading first passes it: up to there both have seen the same.
+        var passed = Constants.Onsets
+            .Where(o => o.Percent < observation.ElongationPercent && track.Clocks.All(c => c.OnsetPercent != o.Percent))
+            .Select(o => even with { OnsetPercent = o.Percent });
+        return track with
+        {
+            Readings = track.Readings + 1,
+            Hours = observation.HoursSinceFitting,
+            Clocks = [.. track.Clocks.Concat(passed).Select(c => Step(c, observation, track.Readings))],
+        };
+    }
+
+    /// <summary>The odds of every onset given the readings, each with its clock and the accounts on it.</summary>
+    public IReadOnlyList<WeighedClock> Weigh(WearTrack track)
+    {
+        var clocks = Constants.Onsets.Select(o => (Node: o, Track: ClockFor(track, o))).ToList();
+        var logs = clocks.ConvertAll(c => Math.Log(c.Node.Weight) + c.Track.LogEvidence);
+        var best = logs.Max();
+        var sum = logs.Sum(l => Math.Exp(l - best));
+        return [.. clocks.Select((c, i) =>
+            new WeighedClock(Math.Exp(logs[i] - best) / sum, WearClock.Of(c.Node, Constants), c.Track.Accounts))];
+    }
+
+    /// <summary>The distribution of the running hours left, from the last reading, until a limit in percent is reached.</summary>
+    public WearForecast Forecast(WearTrack track, double limitPercent) => Crossing.Draw(track, limitPercent, this);
+
+    private WearTrack Follow(FittedChain chain, WearPrior prior, IEnumerable<Observation> observations) =>
+        observations.Aggregate(Start(chain, prior), (track, observation) => Step(chain, track, observation));
+
+    private static double HoursOnTrack(FittedChain chain, double hours) => chain.FittingKnown ? hours : hours + RunInOverHours;
+
+    private static ClockTrack ClockFor(WearTrack track, OnsetNode onset) =>
+        track.Clocks.FirstOrDefault(c => c.OnsetPercent is not null && c.OnsetPercent == onset.Percent) ?? track.Clocks[0];
+
+    private ClockTrack Step(ClockTrack clock, Observation observation, int number)
+    {
+        var scale = new WearClock(clock.OnsetPercent ?? double.PositiveInfinity, Constants.Acceleration);
+        var reading = SteadyReading.Of(observation, scale, Constants);
+        Hypothesis[] before = [.. clock.Accounts];
+        var after = Mixture.Weigh(before, reading, observation.HoursSinceFitting, number, Constants, out var logEvidence);
+        return clock with { LogEvidence = clock.LogEvidence + logEvidence + reading.LogJacobian, Accounts = after };
+    }
+}

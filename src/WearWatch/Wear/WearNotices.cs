@@ -1,0 +1,64 @@
+using System.Globalization;
+using WearWatch.Running;
+
+namespace WearWatch.Wear;
+
+/// <summary>What of an assessment asks for a person's attention: one notice of a kind, with the numbers that make it.</summary>
+internal static class WearNotices
+{
+    private const double MoreLikelyThanNot = 0.5;
+
+    public static IReadOnlyList<Notice> Of(Assessment chain, ProductionCalendar calendar, DateTimeOffset now) =>
+        [.. new[] { Limit(chain, calendar, now), RateHasRisen(chain), MeasureAgain(chain), HeldBack(chain) }.OfType<Notice>()];
+
+    private static Notice? Limit(Assessment chain, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        if (chain.Condition is not (Condition.SwapNow or Condition.PlanASwap)) return null;
+        var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
+        var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % allowed");
+        if (chain.Condition == Condition.SwapNow)
+            return new(NoticeKind.LimitNear, true, Text($"{state}; odds that the limit is passed: {passed:P0}."), "Fit a new chain, and look at the sprockets.");
+        var early = chain.DateAt(5, calendar, now) is { } date
+            ? Text($"it may reach the limit from {date:yyyy-MM-dd} on (one chance in twenty before)")
+            : Text($"the limit may be passed already ({passed:P0})");
+        return new(NoticeKind.LimitNear, false, $"{state}; {early}.", "Plan a swap before that day, and order the chain.");
+    }
+
+    private static Notice? RateHasRisen(Assessment chain)
+    {
+        if (!(chain.View.ProbabilityRateRose > MoreLikelyThanNot)) return null;
+        var (since, before) = RateRise.Of(chain);
+        var now = chain.RatePercentPer1000Hours;
+        return new(
+            NoticeKind.RateHasRisen, false,
+            Text($"It wears at {now:0.00} % in 1,000 h, {now / before:0.0} times the {before:0.00} % before, since about {since:#,0} running hours (probability {chain.View.ProbabilityRateRose:P0})."),
+            "Look for the cause: oil, dust, load, alignment. Measure again soon.");
+    }
+
+    private static Notice? MeasureAgain(Assessment chain)
+    {
+        if (!(chain.View.ProbabilityLastMisread > MoreLikelyThanNot)) return null;
+        var last = chain.Observations[^1].Observation;
+        return new(
+            NoticeKind.MeasureAgain, false,
+            Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not fit the track ({chain.ElongationPercent:0.00} %); it is misread with probability {chain.View.ProbabilityLastMisread:P0}."),
+            "Measure again: count the pitches, set the tape at pin centres.");
+    }
+
+    private static Notice? HeldBack(Assessment chain)
+    {
+        // A reading that later ones have followed has had its answer.
+        var lastUsed = chain.Observations.Count > 0 ? chain.Observations[^1].Observation.ReadingIndex : -1;
+        var held = chain.History.HeldBack.Where(h => h.ReadingIndex > lastUsed).ToList();
+        if (held.Count == 0) return null;
+        var (last, offers) = (held[^1], held[^1].Corrections);
+        return new(
+            NoticeKind.ReadingHeldBack, false, held.Count == 1 ? last.Reason : Text($"{held.Count} readings wait; the last: {last.Reason}"),
+            offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.");
+    }
+
+    private static string Text(FormattableString text) => text.ToString(Notation);
+
+    /// <summary>Invariant, with "31 %" for percentages.</summary>
+    private static readonly CultureInfo Notation = CultureInfo.ReadOnly(new CultureInfo("") { NumberFormat = { PercentPositivePattern = 0 } });
+}
