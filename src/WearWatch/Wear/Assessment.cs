@@ -102,7 +102,7 @@ public sealed record Assessment
             Limit = limit,
             Forecast = forecast,
             Condition = ConditionRule.Of(
-                elongation, forecast, hoursNow - hoursAtLastReading, calendar.Between(now, now + ConditionRule.PlanningLead)),
+                elongation, limit, forecast, hoursNow - hoursAtLastReading, calendar.Between(now, now + ConditionRule.PlanningLead)),
             Notices = [],
             Track = track,
             View = view,

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Running;
 
 namespace WearWatch.Wear;
@@ -5,8 +6,9 @@ namespace WearWatch.Wear;
 /// <summary>When a chain is called what.</summary>
 /// <remarks>
 /// Not known: no reading of the chain that runs now could be used. Swap now: the limit has been passed by now with at least even
-/// odds, or the track's elongation has reached it. Plan a swap: the early end of the forecast falls within the planning lead, or
-/// the limit may have been passed already with more than one chance in twenty. Within limit: the rest.
+/// odds, or the track's elongation has reached it. Plan a swap: the early end of the forecast falls within the planning lead,
+/// the limit may have been passed already with more than one chance in twenty, or the elongation has reached a planning mark of
+/// the limit's own rule. Within limit: the rest.
 /// Common practice; docs/method.md.
 /// </remarks>
 public static class ConditionRule
@@ -19,15 +21,18 @@ public static class ConditionRule
 
     /// <summary>The condition.</summary>
     /// <param name="elongationPercent">Elongation by the track; null without readings.</param>
-    /// <param name="forecast">The forecast of the governing limit, from the last reading.</param>
+    /// <param name="limit">The limit that governs.</param>
+    /// <param name="forecast">The forecast of it, from the last reading.</param>
     /// <param name="hoursSinceReading">Running hours since the last reading.</param>
     /// <param name="leadHours">Running hours of the planning lead.</param>
-    public static Condition Of(double? elongationPercent, WearForecast forecast, double hoursSinceReading, RunningHours leadHours)
+    public static Condition Of(
+        double? elongationPercent, ReplacementLimit limit, WearForecast forecast, double hoursSinceReading, RunningHours leadHours)
     {
         if (elongationPercent is not { } elongation) return Condition.NotKnown;
         var passedByNow = forecast.ProbabilityWithin(hoursSinceReading);
-        if (passedByNow >= EvenOdds || elongation >= forecast.LimitPercent) return Condition.SwapNow;
+        if (passedByNow >= EvenOdds || elongation >= limit.Percent) return Condition.SwapNow;
         return passedByNow > OneInTwenty || forecast.EarlyHours <= hoursSinceReading + leadHours.Hours
+            || elongation >= limit.PlanFromPercent
             ? Condition.PlanASwap
             : Condition.WithinLimit;
     }

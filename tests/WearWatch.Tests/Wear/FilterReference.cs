@@ -9,9 +9,8 @@ internal static class FilterReference
     private static readonly JsonElement File = JsonDocument.Parse(
         System.IO.File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "data", "wear", "filter_reference.json"))).RootElement;
 
-    public static IEnumerable<JsonElement> Chains => File.GetProperty("chains").EnumerateArray();
-
-    public static JsonElement Chain(string id) => Chains.Single(c => c.GetProperty("id").GetString() == id);
+    public static JsonElement Chain(string id) =>
+        File.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("id").GetString() == id);
 
     public static WearPrior Prior(JsonElement chain)
     {
@@ -25,5 +24,10 @@ internal static class FilterReference
         [.. chain.GetProperty("single").EnumerateArray().Select((s, i) => new Observation(
             s.GetProperty("h").GetDouble(), s.GetProperty("y").GetDouble(), chain.GetProperty("sd_pct").GetDouble(), i))];
 
+    public static IEnumerable<JsonElement> Steps(JsonElement chain, string name) => chain.GetProperty(name).EnumerateArray();
+
     public static double Number(this JsonElement step, string name) => step.GetProperty(name).GetDouble();
+
+    public static IEnumerable<double> Numbers(this JsonElement step, string name) =>
+        step.GetProperty(name).EnumerateArray().Select(x => x.GetDouble());
 }
