@@ -1,0 +1,48 @@
+namespace WearWatch.Chains;
+
+/// <summary>What to remember before a chain is touched, and what WearWatch's figure does not say. For every screen and paper.</summary>
+/// <remarks>
+/// Informative: local law and the site's qualified person decide. Sources: docs/references.md [30], [36], [45], [46]; docs/safety.md.
+/// </remarks>
+public static class Caution
+{
+    /// <summary>Before measuring, oiling or fitting any chain. Source: docs/references.md [45].</summary>
+    public const string BeforeTouching =
+        "Stop, isolate, lock and tag; release what is under tension or could fall. Refit the guards before starting.";
+
+    /// <summary>What decides in place of this program.</summary>
+    public const string WhoDecides =
+        "WearWatch informs. Local law, the maker's instructions and the site's qualified person decide.";
+
+    /// <summary>For a chain that lifts. Sources: docs/references.md [30], [46].</summary>
+    public const string Lifting =
+        "Lower and block the load first; never slacken this chain under load. A figure alone never passes a lifting chain: a competent person examines it. Cracks, turned or proud pins and corrosion reject it at any elongation. Do not weld, splice or replace a part of it.";
+
+    /// <summary>The cautions for a chain, most urgent first.</summary>
+    public static IReadOnlyList<string> For(ChainCard card) => For(card.Family, card.Lifts);
+
+    /// <summary>The cautions for a kind of chain, most urgent first.</summary>
+    /// <param name="family">The kind of chain.</param>
+    /// <param name="lifts">Whether it lifts or holds a load.</param>
+    public static IReadOnlyList<string> For(ChainFamily family, bool lifts = false) =>
+        [.. Particular(family, lifts || family == ChainFamily.Leaf), BeforeTouching, WhoDecides];
+
+    private static IEnumerable<string> Particular(ChainFamily family, bool lifts)
+    {
+        if (lifts) yield return Lifting;
+        switch (family)
+        {
+            case ChainFamily.Leaf:
+                yield return "Replace the chains of a pair together; look at plates (5 % of their height), pins, anchors and sheaves too.";
+                break;
+            case ChainFamily.RoundLink:
+                yield return "Measure each link's diameter where links touch, too: elongation over 11 links does not show a single bad link.";
+                break;
+            case ChainFamily.Conveyor or ChainFamily.OffsetLink:
+                yield return "A conveyor may start from afar, and an inclined one may run back: secure it against both.";
+                break;
+            default:
+                break;
+        }
+    }
+}

@@ -1,0 +1,77 @@
+using WearWatch.Chains;
+using WearWatch.Gauging;
+
+namespace WearWatch.Entries;
+
+/// <summary>One account of how a reading came about, with its weight.</summary>
+internal sealed record Account
+{
+    /// <summary>Share of readings that are entered as they were measured and measured as they should be. Common practice.</summary>
+    private const double HonestShare = 0.95;
+
+    /// <summary>Share of honest readings before which the wear rate jumped up. Common practice.</summary>
+    private const double RateRoseShare = 0.03;
+
+    /// <summary>The slip; null for a reading that is what it says.</summary>
+    public required SlipKind? Kind { get; init; }
+
+    public required string Words { get; init; }
+
+    public required string Chain { get; init; }
+
+    public required int Pitches { get; init; }
+
+    public required double LengthMm { get; init; }
+
+    public required double ElongationPercent { get; init; }
+
+    public required double Deviations { get; init; }
+
+    /// <summary>ln of share times probability density, the density in percent of elongation.</summary>
+    public required double LogWeight { get; init; }
+
+    public static Account Honest(ChainCard card, Reading entry, Expectation expected) =>
+        Of(null, "", HonestShare * (1 - RateRoseShare), card, entry, entry.Pitches, entry.LengthMm, expected)
+        ?? throw new ArgumentException("The gauge refuses this reading; there is nothing to weigh.", nameof(entry));
+
+    /// <summary>The reading is what it says, and the chain has begun to wear faster: bad news is no slip.</summary>
+    public static Account RateRose(ChainCard card, Reading entry, Expectation expected) => Honest(card, entry, expected) with
+    {
+        LogWeight = Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose)!.LogWeight,
+    };
+
+    /// <summary>An account of a slip; null when its correction would be no measurement at all.</summary>
+    public static Account? Of(
+        SlipKind? kind, string words, double share, ChainCard card, Reading entry, int pitches, double lengthMm, Expectation expected,
+        double spreadPercent = 0)
+    {
+        var elongation = Gauge.Measure(card.PitchMm, pitches, lengthMm, entry.Tool, entry.TemperatureC) switch
+        {
+            GaugeOutcome.Measured measured => measured.Elongation,
+            GaugeOutcome.Doubted doubted => doubted.Elongation,
+            _ => (Elongation?)null,
+        };
+        if (elongation is not { } e) return null;
+        var deviation = Math.Sqrt(
+            expected.StandardDeviationPercent * expected.StandardDeviationPercent + e.ScatterPercent * e.ScatterPercent + spreadPercent * spreadPercent);
+        var off = (e.Percent - expected.MeanPercent) / deviation;
+        return new Account
+        {
+            Kind = kind,
+            Words = words,
+            Chain = card.Name,
+            Pitches = pitches,
+            LengthMm = lengthMm,
+            ElongationPercent = e.Percent,
+            Deviations = off,
+            LogWeight = Math.Log(share) - 0.5 * off * off - Math.Log(deviation),
+        };
+    }
+
+    public Slip ToSlip(double probability) => new(Kind ?? SlipKind.Misread, probability, ElongationPercent, Words)
+    {
+        Pitches = Pitches,
+        LengthMm = LengthMm,
+        Chain = Chain,
+    };
+}

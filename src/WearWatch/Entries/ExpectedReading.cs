@@ -1,0 +1,43 @@
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Running;
+using WearWatch.Wear;
+
+namespace WearWatch.Entries;
+
+/// <summary>What a chain's track expects of a reading that is being entered.</summary>
+/// <param name="Expected">The elongation expected at the reading's running hours.</param>
+/// <param name="Around">What else the track says of the moment: what a new chain would show, or the chain after a reset of the counter.</param>
+public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
+{
+    /// <summary>Elongation of a chain that has just been fitted by length tolerance and run-in; see <see cref="Expectation.NewChain"/>.</summary>
+    private static readonly Expectation Fresh = Expectation.NewChain;
+
+    /// <summary>What is expected of an entry; null when nothing places it among the chain's readings.</summary>
+    /// <param name="card">The chain.</param>
+    /// <param name="readings">Its earlier readings in the order in which they were taken.</param>
+    /// <param name="events">Its events in the order in which they happened.</param>
+    /// <param name="entry">The reading that is being entered; its length does not matter here.</param>
+    /// <param name="prior">What is believed of the chain before its first reading.</param>
+    /// <param name="calendar">When its line runs.</param>
+    public static ExpectedReading? Of(
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry, WearPrior prior, ProductionCalendar calendar)
+    {
+        // A stand-in of a likely length takes the entry's place, so that it falls in its place among the lives and hours.
+        var lastPercent = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var last] ? last.ElongationPercent : Fresh.MeanPercent;
+        var standIn = entry with { LengthMm = entry.Pitches * card.PitchMm * (1 + lastPercent / 100), TemperatureC = null };
+        var life = ChainHistory.Take(card, [.. readings, standIn], events, calendar).Lives
+            .FirstOrDefault(l => l.Observations.Any(o => o.ReadingIndex == readings.Count));
+        if (life is null) return null;
+
+        var hours = life.Observations.First(o => o.ReadingIndex == readings.Count).HoursSinceFitting;
+        var before = life with { Observations = [.. life.Observations.Where(o => o.ReadingIndex != readings.Count)] };
+        var expected = TrackAhead.Of(before, prior, hours);
+        var growth = expected.GrowthPercent;
+        return new ExpectedReading(expected, new Surroundings
+        {
+            // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
+            IfReplaced = new Expectation(Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
+        });
+    }
+}

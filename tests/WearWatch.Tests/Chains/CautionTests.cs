@@ -1,0 +1,29 @@
+using WearWatch.Chains;
+
+namespace WearWatch.Tests.Chains;
+
+public sealed class CautionTests
+{
+    [Fact]
+    public void Every_kind_of_chain_is_touched_only_when_locked_out() => Assert.All(Enum.GetValues<ChainFamily>(), family =>
+    {
+        Assert.Contains(Caution.BeforeTouching, Caution.For(family));
+        Assert.Equal(Caution.WhoDecides, Caution.For(family)[^1]);
+    });
+
+    // Sources: docs/references.md [30], [46]: elongation alone never passes a lifting chain.
+    [Fact]
+    public void A_chain_that_lifts_is_never_passed_by_a_figure_alone()
+    {
+        Assert.Equal(Caution.Lifting, Caution.For(ChainFamily.Leaf)[0]);
+        Assert.Equal(Caution.Lifting, Caution.For(new ChainCard { Name = "K1", PitchMm = 25.4, Lifts = true })[0]);
+        Assert.DoesNotContain(Caution.Lifting, Caution.For(ChainFamily.Roller));
+    }
+
+    [Fact]
+    public void Every_kind_of_chain_has_signs_besides_elongation_with_their_source() => Assert.All(Enum.GetValues<ChainFamily>(), family =>
+    {
+        Assert.NotEmpty(DiscardSign.For(family));
+        Assert.All(DiscardSign.For(family), sign => Assert.Matches(@"^docs/references\.md \[\d+\]$|^from memory", sign.Source));
+    });
+}

@@ -1,0 +1,117 @@
+using CsCheck;
+using WearWatch.Chains;
+using WearWatch.Entries;
+using WearWatch.Gauging;
+
+namespace WearWatch.Tests.Entries;
+
+public sealed class EntryDoubtTests
+{
+    private static readonly ChainCard Card = new() { Name = "K1", ChainType = "16B-1", PitchMm = 25.4, Pitches = 120 };
+    private static readonly Expectation Expected = new(1.2, 0.06);
+
+    [Fact]
+    public void A_reading_that_fits_is_not_doubted_and_asks_nothing()
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(24, 1.3), Expected);
+
+        Assert.False(doubt.IsDoubted);
+        Assert.True(doubt.ProbabilityHonest > 0.9);
+        Assert.Equal("", doubt.Question);
+    }
+
+    // The true elongation is 1.25 %; each row is what somebody would enter after one slip.
+    [Theory]
+    [InlineData(23, 24 * 25.4, SlipKind.PitchesMiscounted, "over 24 pitches instead of 23")]
+    [InlineData(25, 24 * 25.4, SlipKind.PitchesMiscounted, "over 24 pitches instead of 25")]
+    [InlineData(26, 24 * 25.4, SlipKind.PitchesMiscounted, "over 24 pitches instead of 26")]
+    [InlineData(24, 24, SlipKind.WrongUnit, "in inches")]
+    [InlineData(24, 24 * 25.4 * 25.4, SlipKind.WrongUnit, "in millimetres")]
+    [InlineData(24, 24 * 2.54, SlipKind.DecimalPoint, "ten times as much")]
+    [InlineData(24, 24 * 254, SlipKind.DecimalPoint, "a tenth of it")]
+    [InlineData(24, 24 * 25.4 + 15.88 / 1.0125, SlipKind.OutsideOfRollers, "over the outside of the rollers")]
+    [InlineData(24, 24 * 25.4 - 15.88 / 1.0125, SlipKind.InsideOfRollers, "between the inside of the rollers")]
+    public void A_slip_is_recognised(int pitches, double newLengthMm, SlipKind kind, string words)
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(pitches, newLengthMm * 1.0125, Tool.Tape), Expected);
+        var first = doubt.Slips[0];
+
+        Assert.True(doubt.IsDoubted);
+        Assert.Equal((kind, words), (first.Kind, first.Words));
+        Assert.True(first.Probability > 0.5);
+        Assert.Contains(words, doubt.Question, StringComparison.Ordinal);
+        Assert.InRange(first.ElongationPercent, 1.0, 1.5);
+    }
+
+    [Fact]
+    public void Another_chains_reading_is_recognised_by_its_pitch()
+    {
+        var neighbour = new ChainCard { Name = "K2", PitchMm = 19.05 };
+        var around = new Surroundings { Others = [(neighbour, new Expectation(0.8, 0.05))] };
+        var doubt = EntryDoubt.Of(Card, Entry(24, 24 * 19.05 * 1.0083, Tool.Tape), Expected, around);
+
+        Assert.Equal((SlipKind.OtherChain, "K2"), (doubt.Slips[0].Kind, doubt.Slips[0].Chain));
+    }
+
+    [Fact]
+    public void A_chain_that_is_suddenly_new_was_replaced()
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(48, 0.15), new Expectation(2.4, 0.06));
+
+        Assert.True(doubt.IsDoubted);
+        Assert.Equal(SlipKind.ReplacedWithoutRecord, doubt.Slips[0].Kind);
+    }
+
+    [Fact]
+    public void A_whole_loop_that_lost_two_pitches_was_shortened()
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(120, 118 * 25.4 * 1.0121, Tool.Tape), Expected);
+
+        Assert.Equal((SlipKind.ShortenedWithoutRecord, 118), (doubt.Slips[0].Kind, doubt.Slips[0].Pitches));
+    }
+
+    [Fact]
+    public void A_counter_that_was_set_back_explains_a_chain_that_is_more_worn_than_its_hours()
+    {
+        var around = new Surroundings { IfCounterWasReset = new Expectation(2.1, 0.06) };
+        var doubt = EntryDoubt.Of(Card, Entry(24, 2.08), Expected, around);
+
+        Assert.Equal(SlipKind.CounterReset, doubt.Slips[0].Kind);
+    }
+
+    [Fact]
+    public void A_chain_that_began_to_wear_faster_is_bad_news_and_no_slip()
+    {
+        var slow = EntryDoubt.Of(Card, Entry(24, 1.75), new Expectation(1.2, 0.06, GrowthPercent: 0));
+        var faster = EntryDoubt.Of(Card, Entry(24, 1.75), new Expectation(1.2, 0.06, GrowthPercent: 0.35));
+
+        Assert.True(slow.IsDoubted);
+        Assert.False(faster.IsDoubted);
+    }
+
+    [Fact]
+    public void What_fits_nothing_is_to_be_measured_again()
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(24, 1.9), Expected);
+
+        Assert.Equal(SlipKind.Misread, doubt.Slips[0].Kind);
+        Assert.Contains("measure again", doubt.Question, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Odds_add_up_to_one() => Gen.Select(Gen.Double[200, 2000], Gen.Double[0, 3], Gen.Double[0.02, 0.5]).Sample((lengthMm, mean, deviation) =>
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(24, lengthMm, Tool.Tape), new Expectation(mean, deviation));
+        var told = doubt.ProbabilityHonest + doubt.Slips.Sum(s => s.Probability);
+        // Slips below one percent each, of which there are at most fourteen, are not told.
+        return told is > 0.86 and < 1 + 1e-9 && doubt.Slips.Zip(doubt.Slips.Skip(1)).All(p => p.First.Probability >= p.Second.Probability);
+    });
+
+    [Fact]
+    public void An_entry_that_the_gauge_refuses_is_a_callers_mistake() =>
+        Assert.Throws<ArgumentException>(() => EntryDoubt.Of(Card, Entry(24, -1, Tool.Tape), Expected));
+
+    private static Reading Entry(int pitches, double percent) => Entry(pitches, pitches * 25.4 * (1 + percent / 100), Tool.Tape);
+
+    private static Reading Entry(int pitches, double lengthMm, Tool tool) => new() { Chain = "K1", Tool = tool, Pitches = pitches, LengthMm = lengthMm };
+}
