@@ -121,7 +121,8 @@ public sealed record Assessment
             var view = WearView.Of(track, filter);
             judged.Add(new(observation, view.ProbabilityLastMisread, view.ProbabilityRateRose)
             {
-                RatePercentPer1000Hours = Math.Exp(view.LogRate), TrackPercent = view.ElongationPercent,
+                RatePercentPer1000Hours = Math.Exp(view.LogRate),
+                TrackPercent = view.ElongationPercent,
             });
         }
 

@@ -21,7 +21,8 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
             double? end = life + 1 < cuts.Count ? cuts[life + 1].Start : null;
             chains.Add(new(
                 recorded, (end ?? (entries.Count > 0 ? entries[^1].LineHours : zero)) - zero, end is not null,
-                MostWorn(Observations(entries, zero, gauged), gauged)) { FittingKnown = start is not null, FittedAt = fittedAt });
+                MostWorn(Observations(entries, zero, gauged), gauged))
+            { FittingKnown = start is not null, FittedAt = fittedAt });
         }
 
         return new(chains, places);

@@ -44,7 +44,10 @@ internal static class Mixture
         var normal = WearStep.Over(account.Belief, thousandHours, reading, constants);
         into[count++] = account with
         {
-            LogWeight = read + Math.Log(1 - jumps) + normal.LogEvidence, Belief = normal.After, Hours = hours, LastMisread = false,
+            LogWeight = read + Math.Log(1 - jumps) + normal.LogEvidence,
+            Belief = normal.After,
+            Hours = hours,
+            LastMisread = false,
         };
         into[count++] = account with
         {

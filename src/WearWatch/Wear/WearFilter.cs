@@ -28,7 +28,8 @@ public sealed class WearFilter(WearConstants constants)
         ? WearTrack.AtFitting(prior)
         : WearTrack.At(RunInOverHours, prior with
         {
-            MeanStartPercent = UnknownStartPercent, StandardDeviationStartPercent = UnknownStartDeviationPercent,
+            MeanStartPercent = UnknownStartPercent,
+            StandardDeviationStartPercent = UnknownStartDeviationPercent,
         });
 
     /// <summary>The track of a fitted chain after one more of its observations.</summary>

@@ -22,6 +22,9 @@ public sealed record WearTrack
     /// <summary>The track of a chain whose prior holds at some running hours rather than at its fitting.</summary>
     public static WearTrack At(double hours, WearPrior prior) => new()
     {
-        Prior = prior, Readings = 0, Hours = hours, Clocks = [new ClockTrack(null, 0, [Hypothesis.At(hours, prior)])],
+        Prior = prior,
+        Readings = 0,
+        Hours = hours,
+        Clocks = [new ClockTrack(null, 0, [Hypothesis.At(hours, prior)])],
     };
 }

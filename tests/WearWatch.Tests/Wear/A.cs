@@ -13,7 +13,10 @@ internal static class A
 
     public static ChainCard Card(double? fittedCounter = 0, DateTimeOffset? fittedAt = null, double? limitPercent = null) => new()
     {
-        Name = "K1", PitchMm = PitchMm, FittedAt = fittedAt, LimitPercent = limitPercent,
+        Name = "K1",
+        PitchMm = PitchMm,
+        FittedAt = fittedAt,
+        LimitPercent = limitPercent,
         FittedCounter = fittedCounter is { } f ? new RunningHours(f) : null,
     };
 
@@ -21,8 +24,13 @@ internal static class A
     public static Reading Reading(
         double? counter, double percent, DateTimeOffset? at = null, string place = "", int pitches = 40, double? lengthMm = null) => new()
         {
-            Chain = "K1", Counter = counter is { } c ? new RunningHours(c) : null, TakenAt = at, Tool = Tool.Caliper, Place = place,
-            Pitches = pitches, LengthMm = lengthMm ?? pitches * PitchMm * (1 + percent / 100),
+            Chain = "K1",
+            Counter = counter is { } c ? new RunningHours(c) : null,
+            TakenAt = at,
+            Tool = Tool.Caliper,
+            Place = place,
+            Pitches = pitches,
+            LengthMm = lengthMm ?? pitches * PitchMm * (1 + percent / 100),
         };
 
     /// <summary>Readings of a chain that wears evenly from 0.2 %, at the counters given.</summary>
@@ -35,7 +43,11 @@ internal static class A
 
     public static ChainEvent Event(ChainEventKind kind, double? before, double? after, DateTimeOffset? at = null) => new()
     {
-        Chain = "K1", Kind = kind, At = at, CounterBefore = Hours(before), CounterAfter = Hours(after),
+        Chain = "K1",
+        Kind = kind,
+        At = at,
+        CounterBefore = Hours(before),
+        CounterAfter = Hours(after),
     };
 
     private static RunningHours? Hours(double? hours) => hours is { } h ? new RunningHours(h) : null;
