@@ -38,6 +38,7 @@ public static class CommandLine
             GaugeCommand.Make(screen),
             LimitCommand.Make(screen),
             ForecastCommand.Make(screen),
+            BacktestCommand.Make(screen),
             ImportCommand.Make(screen),
             ExportCommand.Make(screen),
             ServeCommand.Make(),

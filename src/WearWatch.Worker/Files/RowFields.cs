@@ -13,8 +13,8 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
 
     private static readonly string[] OffsetMoments =
     [
-        "yyyy-MM-ddTHH:mmzzz", "yyyy-MM-ddTHH:mm:sszzz", "yyyy-MM-ddTHH:mm:ss.FFFFFFFzzz",
-        "yyyy-MM-dd HH:mmzzz", "yyyy-MM-dd HH:mm:sszzz", "yyyy-MM-dd HH:mm:ss.FFFFFFFzzz",
+        "yyyy-MM-ddTHH:mmK", "yyyy-MM-ddTHH:mm:ssK", "yyyy-MM-ddTHH:mm:ss.FFFFFFFK",
+        "yyyy-MM-dd HH:mmK", "yyyy-MM-dd HH:mm:ssK", "yyyy-MM-dd HH:mm:ss.FFFFFFFK",
     ];
 
     /// <summary>Longer texts are a slip of the file.</summary>
@@ -111,10 +111,10 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     {
         var text = Text(column);
         if (text.Length == 0) return null;
-        if (DateTimeOffset.TryParseExact(text, OffsetMoments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
-            return moment.ToUniversalTime();
         if (DateTime.TryParseExact(text, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall))
             return new DateTimeOffset(wall, zone.GetUtcOffset(wall)).ToUniversalTime();
+        if (DateTimeOffset.TryParseExact(text, OffsetMoments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
+            return moment.ToUniversalTime();
         Fault(column, $"'{text}' is not a time by ISO 8601, such as 2026-03-01T14:30+01:00 or 2026-03-01.");
         return null;
     }

@@ -1,0 +1,81 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Time.Testing;
+using WearWatch.Storage;
+using WearWatch.Worker.Demo;
+using WearWatch.Worker.Intake;
+using WearWatch.Worker.Tracking;
+
+namespace WearWatch.Worker.Tests;
+
+/// <summary>A worker on a data folder that is thrown away after the test. Its clock stands still until it is moved.</summary>
+public sealed class TestPlant : IAsyncDisposable
+{
+    /// <summary>When every test begins.</summary>
+    public static readonly DateTimeOffset Start = new(2026, 6, 1, 10, 0, 0, TimeSpan.Zero);
+
+    private readonly DirectoryInfo root = Directory.CreateTempSubdirectory("wear-plant");
+    private readonly IHost host;
+
+    private TestPlant(params (string Key, string Value)[] settings)
+    {
+        var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { ContentRootPath = root.FullName });
+        builder.Configuration.AddInMemoryCollection(settings.Select(s => new KeyValuePair<string, string?>($"WearWatch:{s.Key}", s.Value)));
+        builder.Logging.AddProvider(Log);
+        builder.Services.AddSingleton<TimeProvider>(Clock);
+        builder.Services.AddWearWatch(builder.Configuration);
+        host = builder.Build();
+    }
+
+    public FakeTimeProvider Clock { get; } = new(Start);
+
+    public LogBook Log { get; } = new();
+
+    public IntakeDesk Desk => Get<IntakeDesk>();
+
+    public FileImport Import => Get<FileImport>();
+
+    public ChainReview Review => Get<ChainReview>();
+
+    public FleetModels Models => Get<FleetModels>();
+
+    public DemoPlant Demo => Get<DemoPlant>();
+
+    public DataFolder Folder => Get<DataFolder>();
+
+    public static async Task<TestPlant> OpenAsync(params (string Key, string Value)[] settings)
+    {
+        var plant = new TestPlant(settings);
+        await plant.Get<IDbContextFactory<WearDb>>().PrepareAsync();
+        return plant;
+    }
+
+    public T Get<T>()
+        where T : notnull => host.Services.GetRequiredService<T>();
+
+    public WearDb Db() => Get<IDbContextFactory<WearDb>>().CreateDbContext();
+
+    /// <summary>Starts the worker's loops.</summary>
+    public Task StartAsync() => host.StartAsync();
+
+    /// <summary>Adds a chain of 25.4 mm pitch and gives its id.</summary>
+    public async Task<int> AddChainAsync(string name = "C1", string more = "")
+    {
+        var columns = more.Length > 0 ? "," + string.Join(',', more.Split(' ').Select(p => p.Split('=')[0])) : "";
+        var values = more.Length > 0 ? "," + string.Join(',', more.Split(' ').Select(p => p.Split('=')[1])) : "";
+        await Import.ImportAsync([A.File("chains.csv", $"chain,pitch_mm{columns}\n{name},25.4{values}\n")]);
+        await using var db = Db();
+        return await db.Chains.Where(c => c.Name == name).Select(c => c.Id).SingleAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await host.StopAsync();
+        host.Dispose();
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        root.Delete(recursive: true);
+    }
+}
