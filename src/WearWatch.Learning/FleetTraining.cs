@@ -1,4 +1,5 @@
 using WearWatch.Trends;
+using WearWatch.Wear;
 
 namespace WearWatch.Learning;
 
@@ -19,13 +20,13 @@ public static class FleetTraining
     /// <param name="seed">For the folds of the cross-validation and the trees.</param>
     public static FleetTrainingOutcome Train(IReadOnlyList<FleetChain> chains, int seed)
     {
-        var rates = chains.Select(chain => (chain.Card, Rate: ChainRate.Of(chain.Observations))).ToArray();
+        var rates = chains.Select(chain => (Chain: chain, Rate: ChainRate.Of(chain.Observations))).ToArray();
         RateSample[] samples =
         [
-            .. from chain in rates
-               let shown = chain.Rate as ChainRate.Shown
+            .. from rate in rates
+               let shown = rate.Rate as ChainRate.Shown
                where shown is not null
-               select new RateSample(chain.Card, shown.LogRate, shown.StandardError, shown.StartPercent)
+               select new RateSample(rate.Chain.Card, shown.LogRate, shown.StandardError)
         ];
         if (samples.Length < FewestChains) return new FleetTrainingOutcome.TooFewChains(samples.Length, FewestChains);
 
@@ -34,7 +35,8 @@ public static class FleetTraining
         var validation = CrossValidation.Run(ml, samples, line.TauSquared, seed);
         var trees = validation.TreesWin ? FleetPipeline.FitTrees(ml, line, samples, seed) : null;
         var errors = trees is null ? validation.LineErrors : validation.TreeErrors!;
-        double[] starts = [.. samples.Select(s => s.StartPercent)];
+        double[] starts = [.. rates.Where(r => r.Chain.FittingKnown).Select(r => r.Rate).OfType<ChainRate.Shown>().Select(r => r.StartPercent)];
+        var enoughStarts = starts.Length >= FewestChains;
         var statistics = new FleetStatistics
         {
             Line = line,
@@ -42,8 +44,10 @@ public static class FleetTraining
             Chains = samples.Length,
             VarianceScale = Math.Max(trees is null ? 1 : LeastVarianceScale, validation.SpreadOverExpected(errors)),
             ConformalHalfWidth90 = ConformalHalfWidth(errors),
-            StartPercent = Median.Of(starts),
-            StartDeviationPercent = Math.Max(Median.Deviation(starts), LeastStartDeviationPercent),
+            StartPercent = enoughStarts ? Median.Of(starts) : WearPrior.Broad.MeanStartPercent,
+            StartDeviationPercent = enoughStarts
+                ? Math.Max(Median.Deviation(starts), LeastStartDeviationPercent)
+                : WearPrior.Broad.StandardDeviationStartPercent,
         };
         var skipped = rates.Select(r => r.Rate).OfType<ChainRate.NotShown>().CountBy(r => r.Why).ToDictionary();
         return new FleetTrainingOutcome.Trained(

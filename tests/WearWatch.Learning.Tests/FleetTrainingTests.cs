@@ -1,5 +1,6 @@
 using System.Text.Json;
 using WearWatch.Chains;
+using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;
 
@@ -98,6 +99,22 @@ public sealed class FleetTrainingTests
         Assert.Equal(
             new FleetTrainingOutcome.TooFewChains(chains, 30),
             FleetTraining.Train(A.Fleet(chains, _ => Math.Log(0.2)), seed: 1));
+
+    [Fact]
+    public void Chains_of_unknown_fitting_tell_of_rates_but_not_of_where_a_new_chain_starts()
+    {
+        FleetChain[] late =
+        [
+            .. A.Fleet(60, _ => Math.Log(0.2), seed: 2).Select(chain => new FleetChain(
+                chain.Card, [.. chain.Observations.Select(o => o with { HoursSinceFitting = o.HoursSinceFitting + 5_000 })]) { FittingKnown = false })
+        ];
+        var both = A.Training([.. A.Fleet(40, _ => Math.Log(0.2)), .. late]);
+        Assert.Equal(100, both.Report.ChainsUsed);
+        Assert.Equal(0.2, both.Model.PriorFor(A.Card()).MeanStartPercent, 0.02);
+
+        // Too few starts are known: where a new chain starts is then believed as without a fleet.
+        Assert.Equal(WearPrior.Broad.MeanStartPercent, A.Training(late).Model.PriorFor(A.Card()).MeanStartPercent);
+    }
 
     [Fact]
     public void Chains_without_a_rate_do_not_count_towards_thirty()

@@ -10,7 +10,7 @@ public sealed class LogLinearRateTests
         .. from chain in SimulatedFleet.UndisturbedChains
            let shown = ChainRate.Of(chain.Observations) as ChainRate.Shown
            where shown is not null
-           select new RateSample(chain.Card, shown.LogRate, shown.StandardError, shown.StartPercent)
+           select new RateSample(chain.Card, shown.LogRate, shown.StandardError)
     ];
 
     // Oracle: the definition of weighted ridge regression: at its minimum the weighted residuals' pull on a column equals the
@@ -107,7 +107,7 @@ public sealed class LogLinearRateTests
     private static ChainRate.Shown Shown(FleetChain chain) => Assert.IsType<ChainRate.Shown>(ChainRate.Of(chain.Observations));
 
     private static RateSample[] SamplesOf(FleetChain[] chains) =>
-        [.. chains.Select(c => new RateSample(c.Card, Shown(c).LogRate, Shown(c).StandardError, Shown(c).StartPercent))];
+        [.. chains.Select(c => new RateSample(c.Card, Shown(c).LogRate, Shown(c).StandardError))];
 
     private static double Law(ChainCard card) =>
         Math.Log(0.1) + Math.Log(card.Duty.RelativeLoad!.Value / 0.5) + 0.6 * Math.Log(card.Duty.SpeedMetresPerSecond!.Value)
