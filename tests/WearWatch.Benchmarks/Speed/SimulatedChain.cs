@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Running;
 using WearWatch.Wear;
 
 namespace WearWatch.Benchmarks.Speed;
@@ -23,6 +24,7 @@ internal static class SimulatedChain
             Name = FormattableString.Invariant($"C{number:00000}"),
             Line = FormattableString.Invariant($"L{number % 25:00}"),
             PitchMm = 25.4,
+            FittedCounter = RunningHours.Zero,
             Duty = new Duty
             {
                 RelativeLoad = 0.2 + chance.NextDouble(),

@@ -11,16 +11,40 @@ internal static class SpeedBenchmark
     private const int Readings = 24;
     private const double LimitPercent = 3;
 
+    private static readonly TimeSpan ThreeLimitsBound = TimeSpan.FromMilliseconds(5);
+    private static readonly TimeSpan OneReadingBound = TimeSpan.FromMilliseconds(1);
+    private static readonly TimeSpan TwoCoresBound = TimeSpan.FromSeconds(60);
+
     public static bool Run(TextWriter output)
     {
         var chains = SimulatedChain.Many(Chains, Readings, seed: 1);
         Say(output, $"{Chains:N0} chains x {Readings} readings; processor time");
-        Lines(output, chains);
+        var lmInR = Lines(output, chains);
+        Assessments(output, chains, lmInR);
         Fleet(output, chains[..1000]);
-        return true;
+        return Tracks(output, SimulatedChain.Many(Chains, readings: 40, seed: 2));
     }
 
-    private static void Lines(TextWriter output, FleetChain[] chains)
+    private static void Assessments(TextWriter output, FleetChain[] chains, TimeSpan? lmInR)
+    {
+        var assessments = TrackSpeed.ForAssessments(chains);
+        Say(output, $"  assessed from raw readings      {assessments.TotalMilliseconds,10:0} ms   {assessments.TotalMilliseconds / chains.Length:0.00} ms a chain");
+        if (lmInR is { } r) Say(output, $"                                               {assessments / r:0.0} times what lm alone takes in R");
+    }
+
+    private static bool Tracks(TextWriter output, FleetChain[] chains)
+    {
+        var threeLimits = TrackSpeed.ForThreeLimits(chains[..500]);
+        var oneReading = TrackSpeed.ForOneReading(chains[..500]);
+        var twoCores = TrackSpeed.ForAssessmentsOnTwoCores(chains);
+        Say(output, $"chains of 40 readings");
+        Say(output, $"  track and three limits          {threeLimits.TotalMilliseconds,10:0.00} ms   bound {ThreeLimitsBound.TotalMilliseconds:0} ms");
+        Say(output, $"  one more reading                {oneReading.TotalMilliseconds,10:0.00} ms   bound {OneReadingBound.TotalMilliseconds:0} ms");
+        Say(output, $"  {chains.Length:N0} assessed on two cores    {twoCores.TotalSeconds,10:0.0} s    bound {TwoCoresBound.TotalSeconds:0} s on the wall");
+        return threeLimits < ThreeLimitsBound && oneReading < OneReadingBound && twoCores < TwoCoresBound;
+    }
+
+    private static TimeSpan? Lines(TextWriter output, FleetChain[] chains)
     {
         var points = chains.Select(c => (
             Hours: c.Observations.Select(o => o.HoursSinceFitting).ToArray(),
@@ -47,12 +71,13 @@ internal static class SpeedBenchmark
         if (LeastSquaresInR.Run(chains) is not { } r)
         {
             Say(output, $"  R is not installed: no comparison (on Debian: apt-get install r-base-core)");
-            return;
+            return null;
         }
 
         var difference = chains.Zip(slopes, (c, slope) => Math.Abs(slope / r.Slopes[c.Card.Name] - 1)).Max();
         Say(output, $"  R, lm in a loop                 {r.Lm.TotalMilliseconds,10:0.0} ms   {r.Lm / lines:N0} times ours; slopes agree to {difference:0.0e+0}");
         Say(output, $"  R, its bare engine .lm.fit      {r.BareEngine.TotalMilliseconds,10:0.0} ms   {r.BareEngine / lines:N0} times ours");
+        return r.Lm;
     }
 
     private static void Fleet(TextWriter output, FleetChain[] chains)
