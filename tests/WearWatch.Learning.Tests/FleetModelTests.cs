@@ -4,7 +4,7 @@ namespace WearWatch.Learning.Tests;
 
 public sealed class FleetModelTests
 {
-    private static readonly FleetModel Plain = A.Training(SimulatedFleet.UndisturbedChains).Model;
+    private static readonly FleetModel Plain = A.Training(SimulatedFleet.Chains).Model;
 
     private static readonly FleetChain[] SteppedFleet = A.Fleet(600, SteppedLaw, spread: 0.15);
 
@@ -32,7 +32,7 @@ public sealed class FleetModelTests
     [Fact]
     public void The_pipeline_gives_the_bits_of_the_direct_evaluation()
     {
-        foreach (var chain in SimulatedFleet.UndisturbedChains)
+        foreach (var chain in SimulatedFleet.Chains)
             Assert.Equal(BitConverter.DoubleToInt64Bits(Plain.LineLogRate(chain.Card)), BitConverter.DoubleToInt64Bits(Plain.ExpectedLogRate(chain.Card)));
     }
 
@@ -48,7 +48,7 @@ public sealed class FleetModelTests
         var loaded = FleetModel.Load(file);
         Assert.Equal(model.Version, loaded.Version);
         Assert.Equal(model.UsesTrees, loaded.UsesTrees);
-        Assert.All(SimulatedFleet.UndisturbedChains, chain => Assert.Equal(model.PriorFor(chain.Card), loaded.PriorFor(chain.Card)));
+        Assert.All(SimulatedFleet.Chains, chain => Assert.Equal(model.PriorFor(chain.Card), loaded.PriorFor(chain.Card)));
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class FleetModelTests
     [Fact]
     public void Many_threads_get_the_answers_that_one_gets()
     {
-        FleetChain[] chains = [.. Enumerable.Repeat(SimulatedFleet.UndisturbedChains, 20).SelectMany(c => c)];
+        FleetChain[] chains = [.. Enumerable.Repeat(SimulatedFleet.Chains, 20).SelectMany(c => c)];
         double[] alone = [.. chains.Select(c => WithTrees.Model.PriorFor(c.Card).MeanLogRate)];
         var together = new double[chains.Length];
         Parallel.For(0, chains.Length, new ParallelOptions { MaxDegreeOfParallelism = 8 },
@@ -77,7 +77,7 @@ public sealed class FleetModelTests
     {
         var untold = Plain.PriorFor(A.Card(load: null, speed: null, lubrication: null, dust: null));
         var ordinary = Plain.PriorFor(A.Card());
-        var average = SimulatedFleet.UndisturbedChains.Average(c => Plain.PriorFor(c.Card).MeanLogRate);
+        var average = SimulatedFleet.Chains.Average(c => Plain.PriorFor(c.Card).MeanLogRate);
         Assert.Equal(average, untold.MeanLogRate, 0.1);
         Assert.True(untold.VarianceLogRate > 2 * ordinary.VarianceLogRate);
         Assert.True(untold.VarianceLogRate < 1.0);
@@ -119,7 +119,7 @@ public sealed class FleetModelTests
     [Fact]
     public void A_fleet_that_half_tells_its_loads_still_learns_them()
     {
-        var half = SimulatedFleet.UndisturbedChains.Select((chain, i) => i % 2 == 0
+        var half = SimulatedFleet.Chains.Select((chain, i) => i % 2 == 0
             ? chain
             : chain with { Card = chain.Card with { Duty = chain.Card.Duty with { RelativeLoad = null } } });
         var trained = A.Training([.. half]);

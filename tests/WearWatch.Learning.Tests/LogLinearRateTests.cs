@@ -7,7 +7,7 @@ public sealed class LogLinearRateTests
 {
     private static readonly RateSample[] Samples =
     [
-        .. from chain in SimulatedFleet.UndisturbedChains
+        .. from chain in SimulatedFleet.Chains
            let shown = ChainRate.Of(chain.Observations) as ChainRate.Shown
            where shown is not null
            select new RateSample(chain.Card, shown.LogRate, shown.StandardError)

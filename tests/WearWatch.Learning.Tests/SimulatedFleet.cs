@@ -6,25 +6,22 @@ using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;
 
-/// <summary>The simulated fleet of tests/data/fleet-learning (see tests/data/SOURCES.md).</summary>
+/// <summary>The simulated fleet of tests/data/fleet-learning (see tests/data/SOURCES.md), taken in as the worker does.</summary>
 internal static class SimulatedFleet
 {
-    /// <summary>Its chains without events and with a counter that only rises: there hours since fitting are a plain difference.</summary>
-    public static IReadOnlyList<FleetChain> UndisturbedChains { get; } = Read();
+    /// <summary>Every fitted chain that has readings: more than the 200 positions, since some chains were replaced.</summary>
+    public static IReadOnlyList<FleetChain> Chains { get; } = Read();
 
     private static FleetChain[] Read()
     {
-        var readings = Rows("readings.csv").ToLookup(r => r["chain"]);
-        var disturbed = Rows("events.csv").Select(r => r["chain"]).ToHashSet();
+        var readings = Rows("readings.csv").Select(ReadingOf).ToLookup(r => r.Chain);
+        var events = Rows("events.csv").Select(EventOf).ToLookup(e => e.Chain);
         return
         [
-            .. from row in Rows("chains.csv")
-               where !disturbed.Contains(row["chain"])
-               let card = CardOf(row)
-               let taken = readings[card.Name].ToArray()
-               let counters = taken.Select(r => Number(r["counter_h"])!.Value).ToArray()
-               where counters.SequenceEqual(counters.Order())
-               select new FleetChain(card, [.. ObservationsOf(card, taken)])
+            .. from card in Rows("chains.csv").Select(CardOf)
+               from life in ChainHistory.Take(card, [.. readings[card.Name]], [.. events[card.Name]]).Lives
+               where life.Observations.Count > 0
+               select new FleetChain(card, life.Observations) { FittingKnown = life.FittingKnown }
         ];
     }
 
@@ -34,7 +31,7 @@ internal static class SimulatedFleet
         Line = row["line"],
         Position = row["position"],
         PitchMm = Number(row["pitch_mm"])!.Value,
-        FittedCounter = Number(row["fitted_counter_h"]) is { } counter ? new RunningHours(counter) : null,
+        FittedCounter = Hours(row["fitted_counter_h"]),
         Duty = new Duty
         {
             RelativeLoad = Number(row["load_rel"]),
@@ -44,19 +41,24 @@ internal static class SimulatedFleet
         },
     };
 
-    private static IEnumerable<Observation> ObservationsOf(ChainCard card, Dictionary<string, string>[] readings)
+    private static Reading ReadingOf(Dictionary<string, string> row) => new()
     {
-        for (var i = 0; i < readings.Length; i++)
-        {
-            var row = readings[i];
-            var lengthMm = Number(row["length"])!.Value * (row["unit"] == "in" ? 25.4 : 1);
-            var pitches = (int)Number(row["pitches"])!.Value;
-            var outcome = Gauge.Measure(card.PitchMm, pitches, lengthMm, Enum.Parse<Tool>(row["tool"], ignoreCase: true));
-            if (outcome is not GaugeOutcome.Measured { Elongation: var e } || e.Percent is < -1 or > 8) continue;
-            var hours = Number(row["counter_h"])!.Value - (card.FittedCounter?.Hours ?? 0);
-            yield return new Observation(hours, e.Percent, e.ScatterPercent, i);
-        }
-    }
+        Chain = row["chain"],
+        Counter = Hours(row["counter_h"]),
+        Tool = Enum.Parse<Tool>(row["tool"], ignoreCase: true),
+        Pitches = (int)Number(row["pitches"])!.Value,
+        LengthMm = Number(row["length"])!.Value * (row["unit"] == "in" ? 25.4 : 1),
+    };
+
+    private static ChainEvent EventOf(Dictionary<string, string> row) => new()
+    {
+        Chain = row["chain"],
+        Kind = row["event"] == "replacement" ? ChainEventKind.Replacement : ChainEventKind.MeterReset,
+        CounterBefore = Hours(row["counter_h_before"]),
+        CounterAfter = Hours(row["counter_h_after"]),
+    };
+
+    private static RunningHours? Hours(string text) => Number(text) is { } hours ? new RunningHours(hours) : null;
 
     private static double? Number(string text) => text.Length == 0 ? null : double.Parse(text, CultureInfo.InvariantCulture);
 

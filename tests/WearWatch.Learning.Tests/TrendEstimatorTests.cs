@@ -13,7 +13,7 @@ public sealed class TrendEstimatorTests
     [Fact]
     public void The_pipeline_gives_the_bits_of_the_direct_fit()
     {
-        foreach (var chain in SimulatedFleet.UndisturbedChains.Take(40))
+        foreach (var chain in SimulatedFleet.Chains.Take(40))
         {
             var rows = RowsOf(chain);
             if (Line(rows) is not { } line) continue;
@@ -24,7 +24,7 @@ public sealed class TrendEstimatorTests
     [Fact]
     public void The_bits_survive_saving_and_loading()
     {
-        var rows = RowsOf(SimulatedFleet.UndisturbedChains[5]);
+        var rows = RowsOf(SimulatedFleet.Chains[5]);
         using var file = new MemoryStream();
         ml.Model.Save(new ExactTrendEstimator(ml).Fit(View(rows)), View(rows).Schema, file);
         file.Position = 0;
@@ -35,7 +35,7 @@ public sealed class TrendEstimatorTests
     [Fact]
     public void It_is_a_step_that_others_may_follow()
     {
-        var rows = RowsOf(SimulatedFleet.UndisturbedChains[5]);
+        var rows = RowsOf(SimulatedFleet.Chains[5]);
         var pipeline = new EstimatorChain<ITransformer>().Append<ITransformer>(new ExactTrendEstimator(ml))
             .Append(ml.Transforms.Expression("Left", "(t) : 3d - t", nameof(TrendPoint.TrendPercent)));
         var left = pipeline.Fit(View(rows)).Transform(View(rows)).Schema["Left"];
@@ -61,7 +61,7 @@ public sealed class TrendEstimatorTests
     [Fact]
     public void One_model_holds_the_lines_of_a_whole_fleet_to_the_bit_and_survives_saving()
     {
-        TrendObservation[] rows = [.. SimulatedFleet.UndisturbedChains.SelectMany(RowsOf)];
+        TrendObservation[] rows = [.. SimulatedFleet.Chains.SelectMany(RowsOf)];
         using var file = new MemoryStream();
         ml.Model.Save(new FleetTrendEstimator(ml).Fit(View(rows)), View(rows).Schema, file);
         file.Position = 0;
@@ -76,7 +76,7 @@ public sealed class TrendEstimatorTests
     [Fact]
     public void A_chain_without_a_line_is_answered_with_not_a_number()
     {
-        TrendObservation[] rows = [new() { Chain = "one reading", Hours = 5 }, .. RowsOf(SimulatedFleet.UndisturbedChains[5])];
+        TrendObservation[] rows = [new() { Chain = "one reading", Hours = 5 }, .. RowsOf(SimulatedFleet.Chains[5])];
         using var engine = ml.Model.CreatePredictionEngine<TrendObservation, TrendPoint>(new FleetTrendEstimator(ml).Fit(View(rows)));
         Assert.True(double.IsNaN(engine.Predict(new TrendObservation { Chain = "one reading" }).TrendPercent));
         Assert.True(double.IsNaN(engine.Predict(new TrendObservation { Chain = "never seen" }).TrendPercent));
