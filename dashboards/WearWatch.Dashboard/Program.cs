@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Localization;
 using Radzen;
 using WearWatch.Dashboard.ChainList;
+using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Glance;
 using WearWatch.Dashboard.OneChain;
 using WearWatch.Dashboard.Security;
@@ -24,6 +25,7 @@ builder.Services.AddSingleton<GlanceQuery>();
 builder.Services.AddSingleton<ChainListQuery>();
 builder.Services.AddSingleton<OneChainQuery>();
 builder.Services.AddScoped<Signature>();
+builder.Services.AddEngineeringDesk();
 
 // One way to write dates and numbers whatever the browser asks for: 24 hours, weeks from Monday, a decimal point.
 var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
@@ -42,6 +44,7 @@ app.UseRequestLocalization(new RequestLocalizationOptions
 });
 app.UseAntiforgery();
 app.MapStaticAssets();
+app.MapEngineeringExports();
 app.MapHealthChecks("/health");
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 await app.RunAsync();

@@ -57,6 +57,16 @@ public sealed class FleetModel
     /// <summary>Wear rate of the average chain: median, in percent per 1,000 running hours.</summary>
     public double AverageRatePercentPer1000Hours => Math.Exp(statistics.Line.Coefficients[0]);
 
+    /// <summary>How the wear rate of a chain would change if its card told something else: another way of oiling, a size up.</summary>
+    /// <remarks>
+    /// What both cards share cancels out, the chain's own good or bad luck included, so that the change is better known than either
+    /// rate. With trees the middle is that of the whole pipeline and the error that of the log-linear part.
+    /// </remarks>
+    public RateChange Change(ChainCard asItIs, ChainCard asItWouldBe) => new(
+        ExpectedLogRate(asItWouldBe) - ExpectedLogRate(asItIs),
+        Math.Sqrt(statistics.Line.VarianceOfDifference(asItIs, asItWouldBe)),
+        OutsideTrainingRange(asItWouldBe));
+
     /// <summary>Saves the model: one file that <see cref="Load"/> reads.</summary>
     public void Save(Stream stream) => FleetModelFile.Write(stream, statistics, ml, pipeline);
 

@@ -80,6 +80,19 @@ internal sealed record LogLinearRate
         return factors;
     }
 
+    /// <summary>Variance of the difference between what two cards let expect, by the coefficients alone.</summary>
+    public double VarianceOfDifference(ChainCard one, ChainCard other)
+    {
+        var difference = Design.Row(other).Zip(Design.Row(one), (o, i) => o - i).ToArray();
+        var variance = 0.0;
+        for (var i = 0; i < difference.Length; i++)
+        {
+            for (var j = 0; j < difference.Length; j++) variance += difference[i] * Covariance[i * difference.Length + j] * difference[j];
+        }
+
+        return variance;
+    }
+
     /// <summary>Fits the regression.</summary>
     public static LogLinearRate Fit(IReadOnlyList<RateSample> samples)
     {

@@ -1,0 +1,100 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Learning;
+using WearWatch.Storage;
+using WearWatch.Wear;
+using WearWatch.Worker.Tracking;
+
+namespace WearWatch.Dashboard.Engineering.Drivers;
+
+/// <summary>Asks what drives wear: the newest fleet model, and the chains held against it.</summary>
+public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModels models) : IDisposable
+{
+    private const double Errors90 = 1.6449;
+
+    private readonly SemaphoreSlim turn = new(1);
+    private (string Model, long Forecast, DriversView View)? kept;
+
+    /// <summary>The page; null while no fleet model has been trained.</summary>
+    public async Task<DriversView?> AskAsync(CancellationToken ct)
+    {
+        await turn.WaitAsync(ct);
+        try
+        {
+            if (await models.CurrentAsync(ct) is not { } model) return null;
+            await using var db = await databases.CreateDbContextAsync(ct);
+            var newest = await db.Forecasts.MaxAsync(f => (long?)f.Id, ct) ?? 0;
+            if (kept is { } before && before.Model == model.Version && before.Forecast == newest) return before.View;
+            var view = await ViewAsync(db, model, ct);
+            kept = (model.Version, newest, view);
+            return view;
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <summary>What could be done to a chain; null when there is no such chain or no model.</summary>
+    public async Task<IReadOnlyList<WhatIf>?> WhatIfAsync(string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        return await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == chain, ct) is { } row && await models.CurrentAsync(ct) is { } model
+            ? WhatIf.Of(row.ToCard(), model)
+            : null;
+    }
+
+    public void Dispose() => turn.Dispose();
+
+    private static async Task<DriversView> ViewAsync(WearDb db, FleetModel model, CancellationToken ct)
+    {
+        var row = await db.FleetModels.AsNoTracking().Where(m => m.Version == model.Version).Select(m => new { m.Version, m.TrainedAt, m.Report }).SingleAsync(ct);
+        var report = JsonSerializer.Deserialize<FleetModelReport>(row.Report, JsonSerializerOptions.Web)
+            ?? throw new InvalidDataException($"The report of fleet model {row.Version} is empty.");
+        var chains = await (
+            from chain in db.Chains.AsNoTracking()
+            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
+            select new { chain, forecast.RatePctPer1000H, forecast.LogRateSd, forecast.ReadingsUsed, forecast.HoursSinceOiling, forecast.OilingIntervalH }).ToListAsync(ct);
+        var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen).Select(n => n.ChainId).ToHashSetAsync(ct);
+        var cards = chains.ConvertAll(c => c.chain.ToCard());
+        var against = chains.Zip(cards, (c, card) =>
+        {
+            var expected = Math.Exp(model.PriorFor(card).MeanLogRate);
+            var spread = Math.Exp(Errors90 * c.LogRateSd);
+            var ratio = c.RatePctPer1000H / expected;
+            return new AgainstExpectation(
+                card.Name, card.Line, c.RatePctPer1000H, expected, ratio / spread, ratio * spread, c.ReadingsUsed,
+                [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)]);
+        }).ToList();
+        var rows = report.Effects.Skip(1).Select(e => (e.Name, Row: DriverRow.Of(e, cards))).ToLookup(e => e.Name.StartsWith("line ", StringComparison.Ordinal), e => e.Row);
+        var told = TellingHints(against);
+        return new DriversView
+        {
+            Version = row.Version,
+            TrainedAt = row.TrainedAt,
+            Report = report,
+            Drivers = [.. rows[false].Where(d => d.Chains > 0).OrderByDescending(d => d.IsDriver).ThenByDescending(d => Math.Abs(Math.Log(d.Factor)))],
+            Lines = [.. rows[true].OrderByDescending(d => d.Factor)],
+            Fast = [.. told.Where(a => a.Low > 1).OrderByDescending(a => a.Low).Take(DriversView.MostListed)],
+            Slow = [.. told.Where(a => a.High < 1).OrderBy(a => a.High).Take(DriversView.MostListed)],
+        };
+    }
+
+    /// <summary>What a third of all chains have in common explains none of them.</summary>
+    private static List<AgainstExpectation> TellingHints(List<AgainstExpectation> chains)
+    {
+        var common = chains.SelectMany(c => c.Hints).CountBy(h => h).Where(h => 3 * h.Value > chains.Count).Select(h => h.Key).ToHashSet();
+        return chains.ConvertAll(c => c with { Hints = [.. c.Hints.Where(h => !common.Contains(h))] });
+    }
+
+    private static IEnumerable<string> Hints(ChainCard card, FleetModel model, bool hasRisen, double? sinceOiling, double? oilingInterval)
+    {
+        if (hasRisen) yield return "its rate has risen";
+        if (sinceOiling > oilingInterval) yield return "oil is overdue";
+        foreach (var input in model.OutsideTrainingRange(card)) yield return input + " outside what the fleet shows";
+        if (card.Duty.RelativeLoad is null) yield return "load not told";
+        if (card.Duty.Lubrication is null) yield return "lubrication not told";
+        if (card.Duty.Dust is null) yield return "dust not told";
+    }
+}

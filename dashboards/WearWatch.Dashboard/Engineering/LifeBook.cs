@@ -1,0 +1,89 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Lives;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Wear;
+using WearWatch.Worker;
+
+namespace WearWatch.Dashboard.Engineering;
+
+/// <summary>Keeps the lives of all chains, and works out again only those of chains of which something was told since.</summary>
+/// <remarks>
+/// Raw rows are only ever added, so that their highest numbers tell what is new; nobody has to send word, and it holds when another
+/// process takes the readings in.
+/// </remarks>
+public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings settings) : IDisposable
+{
+    private const int ChainsAtOnce = 500;
+
+    private readonly SemaphoreSlim turn = new(1);
+    private readonly Dictionary<int, BookedChain> chains = [];
+    private readonly Dictionary<int, int> revisions = [];
+    private long lastReading;
+    private long lastEvent;
+    private string calendarWords = "";
+    private FleetLives? latest;
+
+    /// <summary>Whether it has been read before, so that to read it again is quick.</summary>
+    public bool IsOpen => latest is not null;
+
+    /// <summary>The lives as they stand.</summary>
+    public async Task<FleetLives> ReadAsync(CancellationToken ct)
+    {
+        await turn.WaitAsync(ct);
+        try
+        {
+            await using var db = await databases.CreateDbContextAsync(ct);
+            var changed = await ChangedAsync(db, ct);
+            if (latest is not null && changed.Count == 0) return latest;
+            var calendar = await settings.CalendarAsync(ct);
+            foreach (var ids in changed.Chunk(ChainsAtOnce))
+                foreach (var raw in await RawChain.LoadAsync(db, ids, ct)) chains[raw.Id] = Book(raw, calendar);
+            return latest = new FleetLives((latest?.Version ?? 0) + 1, [.. chains.Values.OrderBy(c => c.Card.Name, StringComparer.Ordinal)]);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <summary>The lives of one chain.</summary>
+    public static BookedChain Book(RawChain raw, ProductionCalendar calendar)
+    {
+        var limit = ReplacementLimit.For(raw.Card).Percent;
+        var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar);
+        return new(raw.Id, raw.Card, limit,
+        [
+            .. from fitted in history.Lives.Select((chain, number) => (chain, number))
+               let life = Life.Of(fitted.chain, limit)
+               where life is not null
+               select new BookedLife(fitted.number, life, fitted.chain.FittingKnown)
+        ]);
+    }
+
+    public void Dispose() => turn.Dispose();
+
+    private async Task<IReadOnlyCollection<int>> ChangedAsync(WearDb db, CancellationToken ct)
+    {
+        var plant = await settings.CurrentAsync(ct);
+        var words = $"{plant.TimeZone}|{plant.Shifts}|{plant.Holidays}|{plant.Utilisation}";
+        if (words != calendarWords) revisions.Clear(); // another calendar places undated counters elsewhere: all begins anew
+        calendarWords = words;
+
+        var changed = new HashSet<int>();
+        foreach (var chain in await db.Chains.AsNoTracking().Select(c => new { c.Id, c.Revision }).ToListAsync(ct))
+        {
+            if (revisions.TryGetValue(chain.Id, out var known) && known == chain.Revision) continue;
+            revisions[chain.Id] = chain.Revision;
+            changed.Add(chain.Id);
+        }
+
+        var (newestReading, newestEvent) = (
+            await db.Readings.MaxAsync(r => (long?)r.Id, ct) ?? 0, await db.Events.MaxAsync(e => (long?)e.Id, ct) ?? 0);
+        changed.UnionWith(await db.Readings.Where(r => r.Id > lastReading && r.Id <= newestReading).Select(r => r.ChainId).Distinct().ToListAsync(ct));
+        changed.UnionWith(await db.Events.Where(e => e.Id > lastEvent && e.Id <= newestEvent).Select(e => e.ChainId).Distinct().ToListAsync(ct));
+        (lastReading, lastEvent) = (newestReading, newestEvent);
+        return changed;
+    }
+}

@@ -1,0 +1,55 @@
+using WearWatch.Lives;
+
+namespace WearWatch.Dashboard.Engineering.LifeData;
+
+/// <summary>What the page of lives shows.</summary>
+public sealed record LivesView
+{
+    /// <summary>The groups, the one with the most lives first.</summary>
+    public required IReadOnlyList<GroupOfLives> Groups { get; init; }
+
+    /// <summary>The groups that are drawn and compared.</summary>
+    public required IReadOnlyList<GroupOfLives> Drawn { get; init; }
+
+    /// <summary>Whether the drawn groups last equally long.</summary>
+    public required LogRank Difference { get; init; }
+
+    /// <summary>Lives that are left out since their fitting is not recorded.</summary>
+    public required int LeftOut { get; init; }
+
+    public required LifeLaw Law { get; init; }
+
+    public int Lives => Groups.Sum(g => g.Lives.Count);
+
+    public IReadOnlyList<string> DrawnNames => [.. Drawn.Select(g => g.Name)];
+
+    /// <summary>The comparison in a sentence.</summary>
+    public string DifferenceInWords => Drawn.Count < 2
+        ? "Draw two or more groups to compare them."
+        : Difference.DegreesOfFreedom == 0
+            ? "Too few failures to compare these groups."
+            : FormattableString.Invariant(
+                $"Log-rank test of the {Drawn.Count} groups drawn: chi-square {Difference.ChiSquare:0.00} on {Difference.DegreesOfFreedom}, p {Chance(Difference.PValue)}. ")
+              + (Difference.PValue < 0.01 ? "They do not last equally long." : Difference.PValue < 0.1 ? "A hint of a difference, no more." : "No difference is seen.");
+
+    public static LivesView Of(FleetLives fleet, LivesFilter filter)
+    {
+        var law = filter.Lognormal ? LifeLaw.Lognormal : LifeLaw.Weibull;
+        var lives = fleet.Chains.SelectMany(chain => chain.Lives.Select(life => (chain.Card, life))).ToList();
+        var groups = lives.Where(l => l.life.FittingKnown).GroupBy(l => filter.By.Of(l.Card), l => l.life.Life)
+            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
+            .AsParallel().AsOrdered().Select(g => GroupOfLives.Of(g.Key, [.. g], law)).ToList();
+        var drawn = groups.Where(g => filter.Shown.Contains(g.Name)).ToList();
+        if (drawn.Count == 0) drawn = [.. groups.Take(filter.By == LifeGrouping.All ? 1 : 4)];
+        return new LivesView
+        {
+            Groups = groups,
+            Drawn = drawn,
+            Difference = LogRank.Compare([.. drawn.Select(g => g.Lives)]),
+            LeftOut = lives.Count(l => !l.life.FittingKnown),
+            Law = law,
+        };
+    }
+
+    private static string Chance(double p) => p < 0.001 ? "below 0.001" : FormattableString.Invariant($"{p:0.000}");
+}

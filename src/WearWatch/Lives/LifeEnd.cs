@@ -1,0 +1,14 @@
+namespace WearWatch.Lives;
+
+/// <summary>How a life ended. Only <see cref="ReachedLimit"/> is a failure; the other two are suspensions (right-censored).</summary>
+public enum LifeEnd
+{
+    /// <summary>The chain reached its replacement limit, whether it was then replaced or still runs.</summary>
+    ReachedLimit,
+
+    /// <summary>It was taken off before it reached the limit.</summary>
+    ReplacedBefore,
+
+    /// <summary>It runs and has not reached the limit.</summary>
+    StillRunning,
+}

@@ -1,0 +1,63 @@
+namespace WearWatch.Browser.Tests;
+
+public sealed class EngineeringTests(Screen screen)
+{
+    /// <summary>Address, name of the pictures, and what stands on the page once it is whole.</summary>
+    public static TheoryData<string, string, string> Pages => new()
+    {
+        { "/engineering/lives?by=lubrication", "desk-lives", ".desk-chart .dot" },
+        { "/engineering/lives?by=all&paper=lognormal", "desk-lives-all", ".desk-chart .area" },
+        { "/engineering/record?source=remade&at=75", "desk-record", ".desk-chart .whisker" },
+        { "/engineering/record", "desk-record-kept", ".panel" },
+        { "/engineering/drivers?chain=DESK-02", "desk-drivers", ".desk-chart .trace" },
+        { "/engineering/changes", "desk-changes", ".table" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public async Task Every_page_of_the_desk_stands_in_light_and_dark_on_desk_and_phone(string path, string name, string whole)
+    {
+        await SeededDesk.FillAsync(screen.Host.Services);
+        foreach (var dark in new[] { false, true })
+        {
+            await using var desk = await screen.AtDeskAsync(dark);
+            await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
+        }
+
+        await using var phone = await screen.OnPhoneAsync();
+        await CheckAsync(phone, path, whole, $"{name}-phone-light");
+    }
+
+    [Fact]
+    public async Task A_group_is_drawn_when_its_box_is_ticked_and_the_address_tells_it()
+    {
+        await SeededDesk.FillAsync(screen.Host.Services);
+        await using var desk = await screen.AtDeskAsync();
+        await desk.GoAsync("/engineering/lives?by=lubrication&show=automatic");
+        await desk.Page.GetByLabel("Draw by hand").CheckAsync();
+        await desk.Page.WaitForURLAsync("**show=automatic&show=by%20hand*");
+        await desk.Page.Locator(".remark", new() { HasTextString = "Log-rank test of the 2 groups drawn" }).WaitForAsync();
+        Assert.Empty(desk.Complaints);
+    }
+
+    [Fact]
+    public async Task An_alarm_is_judged_with_one_click_and_stays_judged()
+    {
+        await SeededDesk.FillAsync(screen.Host.Services);
+        await using var desk = await screen.AtDeskAsync();
+        await desk.GoAsync("/engineering/changes");
+        await desk.Page.GetByLabel("DESK-03: the alarm was real").ClickAsync();
+        await desk.Page.GetByText("1 was real").WaitForAsync();
+        await desk.Page.ReloadAsync();
+        await desk.Page.GetByText("1 was real").WaitForAsync();
+    }
+
+    private static async Task CheckAsync(Visit visit, string path, string whole, string picture)
+    {
+        await visit.GoAsync(path);
+        await visit.Page.Locator(whole).First.WaitForAsync();
+        await visit.PictureAsync(picture);
+        Assert.Empty(visit.Complaints);
+        Assert.Empty(await visit.BarriersAsync());
+    }
+}

@@ -1,0 +1,69 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.Engineering.Changes;
+using WearWatch.Dashboard.Engineering.Drivers;
+using WearWatch.Learning;
+using WearWatch.Lives;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Tests.Engineering;
+
+public sealed class DriverTests
+{
+    [Theory]
+    [InlineData("ln(load / 0.5)", "relative load", "twice the load")]
+    [InlineData("ln(speed / 1 m/s)", "speed", "twice the speed")]
+    [InlineData("ln(pitch / 25.4 mm)", "pitch", "twice the pitch")]
+    [InlineData("lubrication Dry", "lubrication runs dry", "against by hand when due")]
+    [InlineData("dust Heavy", "dust heavy", "against clean")]
+    [InlineData("family Conveyor", "conveyor chain", "against roller chain")]
+    [InlineData("line Press 2", "line Press 2", "against the average line")]
+    [InlineData("relative load not told", "relative load not told", "against chains that tell it")]
+    public void A_column_of_the_model_is_told_in_words(string column, string name, string step)
+    {
+        var input = DriverInput.Of(column);
+        Assert.Equal((name, step), (input.Name, input.Step));
+    }
+
+    // An effect of 1 on ln(load) is proportional wear: twice the load, twice the rate.
+    [Fact]
+    public void An_effect_on_a_logarithm_is_told_for_twice_the_quantity()
+    {
+        var row = DriverRow.Of(new LearnedEffect("ln(load / 0.5)", 1, 0.1), [Desk.Card(), Desk.Card(load: null)]);
+        Assert.Equal(2, row.Factor, 12);
+        Assert.True(row.Low < 2 && 2 < row.High && row.IsDriver);
+        Assert.Equal(1, row.Chains);
+    }
+
+    [Fact]
+    public void Only_chains_in_a_state_bear_on_its_effect() => Assert.Equal(1, DriverRow.Of(
+        new LearnedEffect("dust Heavy", 0.7, 0.2), [Desk.Card(), Desk.Card(dust: DustLevel.Heavy), Desk.Card(dust: null)]).Chains);
+
+    [Fact]
+    public void What_happened_about_an_alarm_is_told_once_a_kind()
+    {
+        var alarm = Notice(NoticeKind.RateHasRisen, days: -10);
+        string[] told =
+        [
+            .. ChangesQuery.Nearby(
+                alarm, [Event(ChainEventKind.Oiling, -40), Event(ChainEventKind.Oiling, -30), Event(ChainEventKind.Tensioned, -12), Event(ChainEventKind.Oiling, -200)],
+                [Notice(NoticeKind.OilingDue, -20), Notice(NoticeKind.MeasureAgain, -300, endedInDays: -200)], A.Time())
+        ];
+        Assert.Equal(["oiled 2 times, last on 26 Oct 2026", "tensioned on 13 Nov 2026", "oil due since 5 Nov 2026"], told);
+    }
+
+    // Exact binomial band, 95 %: 8 of 10 is .444 to .975 (R: binom.test(8, 10)).
+    [Fact]
+    public void Judged_alarms_say_how_far_alarms_can_be_trusted()
+    {
+        Assert.Equal("Of 10 judged, 8 were real (80.0 %; 95 % band 44 to 97 %).", new ChangesView([], 12, new ObservedShare(8, 10), A.Time()).Trust);
+        Assert.StartsWith("None has been judged yet.", new ChangesView([], 12, new ObservedShare(0, 0), A.Time()).Trust, StringComparison.Ordinal);
+    }
+
+    private static NoticeRow Notice(NoticeKind kind, double days, double? endedInDays = null) => new()
+    {
+        Kind = kind, Why = "", WhatToDo = "", RaisedAt = A.In(days), EndedAt = endedInDays is { } end ? A.In(end) : null,
+    };
+
+    private static EventRow Event(ChainEventKind kind, double days) => new() { Key = $"{kind}{days}", Kind = kind, At = A.In(days) };
+}
