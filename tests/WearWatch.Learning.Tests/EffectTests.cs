@@ -93,7 +93,7 @@ public sealed class EffectTests
                 var card = A.Card(
                     0.2 + chance.NextDouble(), 0.3 + 3 * chance.NextDouble(), (LubricationState)chance.Next(4), (DustLevel)chance.Next(3),
                     pitchMm: PitchesMm[chance.Next(4)]);
-                return new RateSample(card, Law(card) + 0.35 * Normal() + 0.1 * Normal(), 0.1, 0.2);
+                return new RateSample(card, Law(card) + 0.35 * Normal() + 0.1 * Normal(), 0.1);
             })
         ]);
     }
