@@ -15,7 +15,7 @@ internal sealed class RidgeSolution
     {
         var design = fleet.Design;
         var width = design.Width;
-        var normal = Matrix<double>.Build.Dense(width, width);
+        var square = new double[width * width];
         var right = Vector<double>.Build.Dense(width);
         double sumLogVariance = 0, weightedSquares = 0;
         for (var s = 0; s < fleet.Samples.Count; s++)
@@ -29,10 +29,11 @@ internal sealed class RidgeSolution
                 if (row[i] == 0) continue;
                 var weighted = row[i] / variance;
                 right[i] += weighted * sample.LogRate;
-                for (var j = 0; j < width; j++) normal[i, j] += weighted * row[j];
+                for (var j = 0; j <= i; j++) square[i * width + j] += weighted * row[j];
             }
         }
 
+        var normal = Matrix<double>.Build.Dense(width, width, (i, j) => i >= j ? square[i * width + j] : square[j * width + i]);
         var penalised = normal.Clone();
         var logPenalties = 0.0;
         for (var i = 1; i < width; i++)

@@ -90,6 +90,22 @@ public sealed class LogLinearRateTests
     public void Lines_that_do_not_differ_hardly_matter() =>
         Assert.InRange(LogLinearRate.Fit(SamplesOf(A.Fleet(400, Law, lines: true))).LineVariance, 0, 0.01);
 
+    // A spread of less than the square root of 0.03 is not believed: no two chains are so alike.
+    [Fact]
+    public void A_fleet_that_wears_all_alike_still_leaves_room() =>
+        Assert.InRange(A.Training(A.Fleet(60, _ => Math.Log(0.2), spread: 0)).Model.PriorFor(A.Card()).VarianceLogRate, 0.03, 0.06);
+
+    [Fact]
+    public void Cards_that_tell_nothing_teach_the_average()
+    {
+        var fleet = A.Fleet(60, Law).Select(chain => chain with { Card = new ChainCard { Name = "chain", PitchMm = 25.4 } }).ToArray();
+        var trained = A.Training(fleet);
+        var prior = trained.Model.PriorFor(A.Card(load: 3, speed: 9, lubrication: LubricationState.Dry));
+        Assert.Equal(SamplesOf(fleet).Average(s => s.LogRate), prior.MeanLogRate, 0.05);
+        Assert.Equal(trained.Report.MeanOnlyError, trained.Report.LineError, 0.02);
+        Assert.InRange(prior.VarianceLogRate, 0.5, 2);
+    }
+
     [Fact]
     public void Fewer_than_25_chains_teach_only_their_average()
     {

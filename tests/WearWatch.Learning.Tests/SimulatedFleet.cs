@@ -6,24 +6,44 @@ using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;
 
-/// <summary>The simulated fleet of tests/data/fleet-learning (see tests/data/SOURCES.md), taken in as the worker does.</summary>
-internal static class SimulatedFleet
+/// <summary>A simulated fleet of tests/data (see tests/data/SOURCES.md), taken in as the worker does.</summary>
+internal sealed class SimulatedFleet
 {
-    /// <summary>Every fitted chain that has readings: more than the 200 positions, since some chains were replaced.</summary>
-    public static IReadOnlyList<FleetChain> Chains { get; } = Read();
-
-    private static FleetChain[] Read()
+    private SimulatedFleet(string folder)
     {
-        var readings = Rows("readings.csv").Select(ReadingOf).ToLookup(r => r.Chain);
-        var events = Rows("events.csv").Select(EventOf).ToLookup(e => e.Chain);
-        return
-        [
-            .. from card in Rows("chains.csv").Select(CardOf)
-               from life in ChainHistory.Take(card, [.. readings[card.Name]], [.. events[card.Name]]).Lives
-               where life.Observations.Count > 0
-               select new FleetChain(card, life.Observations) { FittingKnown = life.FittingKnown }
-        ];
+        Cards = [.. Rows(folder, "chains.csv").Select(CardOf)];
+        Readings = Rows(folder, "readings.csv").Select(ReadingOf).ToLookup(r => r.Chain);
+        Events = Rows(folder, "events.csv").Select(EventOf).ToLookup(e => e.Chain);
     }
+
+    /// <summary>Every fitted chain of 200 positions that has readings: more than 200, since some were replaced.</summary>
+    public static IReadOnlyList<FleetChain> Chains { get; } = new SimulatedFleet("fleet-learning").Taken();
+
+    /// <summary>The first sixty of those positions, with questions to a backtest.</summary>
+    public static SimulatedFleet Asked { get; } = new("fleet");
+
+    public IReadOnlyList<ChainCard> Cards { get; }
+
+    public ILookup<string, Reading> Readings { get; }
+
+    public ILookup<string, ChainEvent> Events { get; }
+
+    public static double? Number(string text) => text.Length == 0 ? null : double.Parse(text, CultureInfo.InvariantCulture);
+
+    public static IEnumerable<Dictionary<string, string>> Rows(string folder, string file)
+    {
+        var lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "data", folder, file));
+        var header = lines[0].Split(',');
+        return lines.Skip(1).Select(line => header.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second));
+    }
+
+    private FleetChain[] Taken() =>
+    [
+        .. from card in Cards
+           from life in ChainHistory.Take(card, [.. Readings[card.Name]], [.. Events[card.Name]]).Lives
+           where life.Observations.Count > 0
+           select new FleetChain(card, life.Observations) { FittingKnown = life.FittingKnown }
+    ];
 
     private static ChainCard CardOf(Dictionary<string, string> row) => new()
     {
@@ -59,13 +79,4 @@ internal static class SimulatedFleet
     };
 
     private static RunningHours? Hours(string text) => Number(text) is { } hours ? new RunningHours(hours) : null;
-
-    private static double? Number(string text) => text.Length == 0 ? null : double.Parse(text, CultureInfo.InvariantCulture);
-
-    private static IEnumerable<Dictionary<string, string>> Rows(string file)
-    {
-        var lines = File.ReadAllLines(Path.Combine(AppContext.BaseDirectory, "data", "fleet-learning", file));
-        var header = lines[0].Split(',');
-        return lines.Skip(1).Select(line => header.Zip(line.Split(',')).ToDictionary(cell => cell.First, cell => cell.Second));
-    }
 }

@@ -21,7 +21,8 @@ internal static class SpeedBenchmark
         Say(output, $"{Chains:N0} chains x {Readings} readings; processor time");
         var lmInR = Lines(output, chains);
         Assessments(output, chains, lmInR);
-        Fleet(output, chains[..1000]);
+        Fleet(output, chains[..1_000]);
+        Fleet(output, chains);
         return Tracks(output, SimulatedChain.Many(Chains, readings: 40, seed: 2));
     }
 
