@@ -1,14 +1,21 @@
 using System.Globalization;
+using System.Text.Json;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Localization;
 using Radzen;
+using WearWatch.Dashboard.Api;
 using WearWatch.Dashboard.ChainList;
 using WearWatch.Dashboard.Engineering;
+using WearWatch.Dashboard.Entry;
 using WearWatch.Dashboard.Glance;
+using WearWatch.Dashboard.Importing;
+using WearWatch.Dashboard.Notices;
 using WearWatch.Dashboard.OneChain;
 using WearWatch.Dashboard.Security;
 using WearWatch.Dashboard.Shell;
 using WearWatch.Dashboard.Words;
 using WearWatch.Worker;
+using WearWatch.Worker.Demo;
 
 var builder = WebApplication.CreateBuilder(args);
 builder.Services.AddWearWatch(builder.Configuration);
@@ -24,8 +31,20 @@ builder.Services.AddSingleton<PlantClock>();
 builder.Services.AddSingleton<GlanceQuery>();
 builder.Services.AddSingleton<ChainListQuery>();
 builder.Services.AddSingleton<OneChainQuery>();
+builder.Services.AddSingleton<EntryQuery>();
+builder.Services.AddSingleton<NoticeBoard>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddEngineeringDesk();
+
+builder.Services.AddOpenApi("v1");
+builder.Services.AddProblemDetails();
+builder.Services.ConfigureHttpJsonOptions(options =>
+{
+    options.SerializerOptions.TypeInfoResolverChain.Insert(0, ApiJson.Default);
+    options.SerializerOptions.PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower;
+});
+builder.Services.Configure<FormOptions>(options => options.MultipartBodyLengthLimit = ChosenFiles.MostBytes);
+builder.WebHost.ConfigureKestrel(options => options.Limits.MaxRequestBodySize = ChosenFiles.MostBytes);
 
 // One way to write dates and numbers whatever the browser asks for: 24 hours, weeks from Monday, a decimal point.
 var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
@@ -46,5 +65,15 @@ app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapEngineeringExports();
 app.MapHealthChecks("/health");
+app.MapApi();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
-await app.RunAsync();
+await app.StartAsync();
+if (args.Contains("demo")) await LoadDemoAsync(app);
+await app.WaitForShutdownAsync();
+
+static async Task LoadDemoAsync(WebApplication app)
+{
+    app.Logger.LoadingDemo();
+    var report = await app.Services.GetRequiredService<DemoPlant>().LoadAsync(null, app.Lifetime.ApplicationStopping);
+    app.Logger.DemoLoaded(report.Taken, report.AlreadyKnown);
+}

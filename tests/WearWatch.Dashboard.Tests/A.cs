@@ -92,7 +92,7 @@ public static class A
         };
 
     public static JudgedObservation Observed(double hours, double percent, int index, double misread = 0.01) =>
-        new(new Observation(hours, percent, 0.05, index), misread, 0);
+        new(new Observation(hours, percent, 0.05, index), misread, 0) { TrackPercent = percent, RatePercentPer1000Hours = 0.2 };
 
     public static ProductionCalendar RoundTheClock => ProductionCalendar.AlwaysRunning;
 }

@@ -58,11 +58,6 @@ public sealed class WearChartPlan
     /// <summary>What was believed after each reading.</summary>
     public string TrackLine => Line(Picture.Track.Select(t => (t.Hours, t.Percent)));
 
-    /// <summary>The belief's uncertainty around the track.</summary>
-    public string TrackBand => Area([
-        .. Picture.Track.Select(t => (t.Hours, t.Percent + t.ErrorPercent)),
-        .. Picture.Track.Reverse().Select(t => (t.Hours, t.Percent - t.ErrorPercent))]);
-
     /// <summary>Where the limit line is crossed early, in the middle and late, as far as it lies in the picture.</summary>
     public IReadOnlyList<(double X, string Name, string? Date)> Crossings => Picture.Levels.Count == 0
         ? []

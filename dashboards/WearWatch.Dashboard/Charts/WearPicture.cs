@@ -9,7 +9,7 @@ namespace WearWatch.Dashboard.Charts;
 public sealed record PictureReading(double Hours, double Percent, double ErrorPercent, bool Doubtful, string Told);
 
 /// <summary>What was believed after a reading.</summary>
-public sealed record PictureTrack(double Hours, double Percent, double ErrorPercent);
+public sealed record PictureTrack(double Hours, double Percent);
 
 /// <summary>When an elongation is reached, in running hours since fitting: early (5 %), quarter, middle, three quarters, late (95 %).</summary>
 /// <remarks>Infinite where there is no end in sight.</remarks>
@@ -30,8 +30,8 @@ public sealed record WearPicture
     /// <summary>Running hours of the chain now.</summary>
     public required double NowH { get; init; }
 
-    /// <summary>Oilings and other events at their running hours, if these are known.</summary>
-    public IReadOnlyList<(double Hours, string Told)> Events { get; init; } = [];
+    /// <summary>From when the running hours count, in words for the axis.</summary>
+    public string HoursAre { get; init; } = "running hours since fitting";
 
     /// <summary>The dates at which the limit is reached, in words: early, middle, late.</summary>
     public (string? Early, string? Middle, string? Late) Dates { get; init; }

@@ -75,7 +75,7 @@ public sealed class WearChartPlanTests
     private static WearPicture Picture() => new()
     {
         Readings = [new(2000, 0.5, 0.1, false, "a"), new(6000, 1.2, 0.1, false, "b")],
-        Track = [new(2000, 0.5, 0.08), new(6000, 1.2, 0.06)],
+        Track = [new(2000, 0.5), new(6000, 1.2)],
         Levels = [new(1.2, 6000, 6000, 6000, 6000, 6000), new(3, 9000, 10_500, 12_000, 13_500, 16_000)],
         LimitPercent = 3,
         NowH = 6100,

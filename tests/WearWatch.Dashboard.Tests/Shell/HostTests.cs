@@ -14,6 +14,12 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/")]
     [InlineData("/chains")]
     [InlineData("/chains?condition=swap-now&sort=rate")]
+    [InlineData("/chains/nobody")]
+    [InlineData("/enter")]
+    [InlineData("/enter?chain=nobody")]
+    [InlineData("/import")]
+    [InlineData("/notices")]
+    [InlineData("/settings")]
     public async Task Every_page_answers_with_itself_on_an_empty_plant(string path)
     {
         var answer = await host.CreateClient().GetAsync(path, TestContext.Current.CancellationToken);
@@ -22,6 +28,24 @@ public sealed class HostTests : IAsyncLifetime
         Assert.DoesNotContain("Something went wrong on our side", text, StringComparison.Ordinal);
         Assert.DoesNotContain("could not be drawn", text, StringComparison.Ordinal);
         Assert.Contains("<h1", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/", "1")]
+    [InlineData("/chains/K-1", "longer than new")]
+    [InlineData("/chains/K-2", "Not measured yet")]
+    [InlineData("/enter?chain=K-1", "Length")]
+    [InlineData("/notices", "Notices")]
+    [InlineData("/import", "Past imports")]
+    public async Task Every_page_answers_with_itself_on_a_small_plant(string path, string expected)
+    {
+        using var client = host.CreateClient();
+        await host.Get<WearWatch.Worker.Intake.FileImport>().ImportAsync(SmallPlant.Files, null, TestContext.Current.CancellationToken);
+        var answer = await client.GetAsync(path, TestContext.Current.CancellationToken);
+        var text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("could not be drawn", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,21 @@
+using System.Text.Json.Serialization;
+using WearWatch.Dashboard.Api.Wire;
+
+namespace WearWatch.Dashboard.Api;
+
+/// <summary>The wire shapes, written without reflection; names as in the files: lower case with underscores, units at the end.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower)]
+[JsonSerializable(typeof(ChainPageJson))]
+[JsonSerializable(typeof(ChainCardJson))]
+[JsonSerializable(typeof(IReadOnlyList<ReadingJson>))]
+[JsonSerializable(typeof(ReadingToldJson))]
+[JsonSerializable(typeof(IReadOnlyList<EventJson>))]
+[JsonSerializable(typeof(EventToldJson))]
+[JsonSerializable(typeof(TakenJson))]
+[JsonSerializable(typeof(ForecastJson))]
+[JsonSerializable(typeof(IReadOnlyList<NoticeJson>))]
+[JsonSerializable(typeof(JudgementJson))]
+[JsonSerializable(typeof(PlantJson))]
+[JsonSerializable(typeof(ImportJson))]
+[JsonSerializable(typeof(IReadOnlyList<PastImportJson>))]
+internal sealed partial class ApiJson : JsonSerializerContext;

@@ -1,0 +1,22 @@
+using Microsoft.AspNetCore.Mvc;
+
+namespace WearWatch.Dashboard.Api;
+
+/// <summary>The REST API beside the pages.</summary>
+internal static class ApiRoutes
+{
+    /// <summary>Maps <c>/api/v1</c> and its description at <c>/openapi/v1.json</c>.</summary>
+    public static void MapApi(this IEndpointRouteBuilder app)
+    {
+        app.MapOpenApi();
+        // The pages' not-found page is not for programs: an error keeps its own body and status.
+        var api = app.MapGroup("/api/v1").WithMetadata(new SkipStatusCodePagesAttribute());
+        PlantApi.Map(api);
+        ChainsApi.Map(api);
+        ReadingsApi.Map(api);
+        EventsApi.Map(api);
+        NoticesApi.Map(api);
+        ImportsApi.Map(api);
+        api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json.")).ExcludeFromDescription();
+    }
+}

@@ -1,0 +1,87 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.ChainList;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class ChainsApi
+{
+    private const int MostAtOnce = 1000;
+
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        var chains = api.MapGroup("/chains").WithTags("Chains");
+        chains.MapGet("", ListAsync).WithSummary("A stretch of the list of chains").Produces<ChainPageJson>().ProducesValidationProblem(422);
+        chains.MapGet("/{chain}", OneAsync).WithSummary("One chain as the register has it").Produces<ChainCardJson>().ProducesProblem(404);
+        chains.MapGet("/{chain}/forecast", ForecastAsync).WithSummary("A chain's newest forecast with its percentiles").Produces<ForecastJson>().ProducesProblem(404);
+    }
+
+    /// <summary>The row of a chain's name.</summary>
+    public static Task<ChainRow?> FindAsync(this WearDb db, string chain, CancellationToken ct) =>
+        db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == chain, ct);
+
+    /// <summary>The answer for a name that no chain has.</summary>
+    public static IResult Unknown(string chain) => Problems.NotFound($"No chain is called '{chain}'.");
+
+    private static async Task<IResult> ListAsync(
+        ChainListQuery query, string? search, string? line, string? condition, string? family, [FromQuery(Name = "due_before")] DateOnly? dueBefore,
+        string? sort, bool? descending, int? skip, int? take, CancellationToken ct)
+    {
+        if (skip is < 0) return Problems.Refused("skip", "0 or more.");
+        if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
+        if (condition is not null && Tokens.Read<Condition>(condition) is null) return Problems.Refused("condition", "One of " + Tokens.All<Condition>() + ".");
+        if (family is not null && Tokens.Read<ChainFamily>(family) is null) return Problems.Refused("family", "One of " + Tokens.All<ChainFamily>() + ".");
+        if (sort is not null && Tokens.Read<ChainSort>(sort) is null) return Problems.Refused("sort", "One of " + Tokens.All<ChainSort>() + ".");
+        var filter = new ChainFilter
+        {
+            Search = search ?? "",
+            Line = line,
+            Condition = Tokens.Read<Condition>(condition),
+            Family = Tokens.Read<ChainFamily>(family),
+            DueBefore = dueBefore,
+            Sort = Tokens.Read<ChainSort>(sort) ?? ChainSort.Early,
+            Descending = descending ?? false,
+        };
+        var page = await query.AskAsync(filter, skip ?? 0, take ?? 100, ct);
+        return Results.Ok(new ChainPageJson(page.Total, skip ?? 0, [.. page.Rows.Select(ToJson)]));
+    }
+
+    private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(ToJson(row)) : Unknown(chain);
+    }
+
+    private static async Task<IResult> ForecastAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.FindAsync(chain, ct) is not { } row) return Unknown(chain);
+        return await db.Forecasts.AsNoTracking().FirstOrDefaultAsync(f => f.ChainId == row.Id && f.IsLatest, ct) is { } forecast
+            ? Results.Ok(ToJson(chain, forecast))
+            : Problems.NotFound($"'{chain}' has no forecast yet.");
+    }
+
+    private static ChainJson ToJson(ChainListRow row) => new(
+        row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), Tokens.Of(row.Condition), row.ElongationPct, row.RatePctPer1000H,
+        row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt, row.LastReadingAt);
+
+    private static ChainCardJson ToJson(ChainRow row) => new(
+        row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), row.PitchMm, row.Pitches, row.SprocketTeeth, row.FittedAt,
+        row.FittedCounterH, row.LimitPct, row.LoadRel, row.SpeedMS, row.Lubrication is { } oil ? Tokens.Of(oil) : null,
+        row.Dust is { } dust ? Tokens.Of(dust) : null);
+
+    private static ForecastJson ToJson(string chain, ForecastRow row)
+    {
+        var forecast = row.ToForecast();
+        return new ForecastJson(
+            chain, row.MadeAt, row.ModelVersion, row.ReadingsUsed, Tokens.Of(row.Condition), row.ElongationPct, row.ElongationSdPct, row.RatePctPer1000H,
+            row.LimitPct, Tokens.Of(row.LimitReason), row.LimitSource, row.ProbabilityPassed, row.HoursAtLastReading, row.HoursNow,
+            forecast.EarlyHours, forecast.MiddleHours, forecast.LateHours, [.. Enumerable.Range(1, 99).Select(forecast.Quantile)],
+            row.EarlyDate, row.MiddleDate, row.LateDate, row.NextOilingAt);
+    }
+}

@@ -1,0 +1,43 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Storage;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class EventsApi
+{
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        api.MapGet("/chains/{chain}/events", ListAsync).WithTags("Events")
+            .WithSummary("A chain's events, oldest first").Produces<IReadOnlyList<EventJson>>().ProducesProblem(404);
+        api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Tells an event; needs an Idempotency-Key")
+            .Accepts<EventToldJson>("application/json")
+            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+    }
+
+    private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
+        return Results.Ok<IReadOnlyList<EventJson>>([.. (await db.StandingEventsAsync(row.Id, ct)).Select(e => new EventJson(
+            e.Id, chain, Tokens.Of(e.Kind), e.At, e.CounterBeforeH, e.CounterAfterH, e.Note, e.ToldBy, e.ReceivedAt))]);
+    }
+
+    private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, CancellationToken ct)
+    {
+        var told = await Told<EventToldJson>.ReadAsync(request, ApiJson.Default.EventToldJson, ct);
+        if (told.Body is not { } body) return told.Problem!;
+        if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind) return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
+        var happening = new NewEvent(
+            told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", body.ToldBy ?? "api");
+        return await desk.TakeEventAsync(happening, ct) switch
+        {
+            IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),
+            IntakeAnswer.Taken taken => ReadingsApi.Answer(new TakenJson(taken.Id, "accepted", ""), taken.AlreadyKnown),
+            IntakeAnswer.Waiting waiting => ReadingsApi.Answer(new TakenJson(waiting.Id, "waiting", waiting.Why), alreadyKnown: false),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+}

@@ -1,0 +1,45 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Importing;
+using WearWatch.Storage;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class ImportsApi
+{
+    private const int PastShown = 100;
+
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        var imports = api.MapGroup("/imports").WithTags("Imports");
+        imports.MapGet("", PastAsync).WithSummary("The files taken in last, newest first").Produces<IReadOnlyList<PastImportJson>>();
+        // A foreign page cannot send the Idempotency-Key without asking first, hence no token of our own forms is needed.
+        imports.MapPost("", TakeInAsync).WithSummary("Takes in CSV files as multipart form data; ?preview=true stores nothing")
+            .Accepts<IFormFileCollection>("multipart/form-data").Produces<ImportJson>().ProducesProblem(400).DisableAntiforgery();
+    }
+
+    private static async Task<IResult> PastAsync(IDbContextFactory<WearDb> databases, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        return Results.Ok<IReadOnlyList<PastImportJson>>(await db.Imports.AsNoTracking().OrderByDescending(i => i.Id).Take(PastShown)
+            .Select(i => new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused)).ToListAsync(ct));
+    }
+
+    private static async Task<IResult> TakeInAsync(HttpRequest request, FileImport import, bool? preview, CancellationToken ct)
+    {
+        if (Told<ImportJson>.KeyOf(request) is null) return Told<ImportJson>.NoKey();
+        if (!request.HasFormContentType) return Problems.BadRequest("Send the files as multipart/form-data.");
+        var form = await request.ReadFormAsync(ct);
+        if (form.Files.Count is 0 or > ChosenFiles.MostFiles) return Problems.BadRequest($"Send 1 to {ChosenFiles.MostFiles} files.");
+        List<ImportFile> files = [.. form.Files.Select(f => new ImportFile(Path.GetFileName(f.FileName), f.OpenReadStream))];
+        var report = preview == true ? await import.PreviewAsync(files, null, ct) : await import.ImportAsync(files, null, ct);
+        return Results.Ok(ToJson(report));
+    }
+
+    private static ImportJson ToJson(ImportReport report) => new(
+        report.Taken, report.AlreadyKnown, report.Waiting, report.Refused,
+        [.. report.Files.Select(f => new ImportedFileJson(
+            f.Name, Tokens.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused, f.RemarkCount,
+            [.. f.Remarks.Select(r => new RemarkJson(r.Line, r.Column, Tokens.Of(r.Kind), r.Reason))]))]);
+}

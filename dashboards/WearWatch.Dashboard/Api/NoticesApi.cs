@@ -1,0 +1,32 @@
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Notices;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class NoticesApi
+{
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        var notices = api.MapGroup("/notices").WithTags("Notices");
+        notices.MapGet("", ListAsync).WithSummary("Open notices, or ended ones; urgent ones first, at most 500")
+            .Produces<IReadOnlyList<NoticeJson>>().ProducesValidationProblem(422);
+        notices.MapPut("/{id:long}/judgement", JudgeAsync).WithSummary("Keeps a person's judgement; needs an Idempotency-Key")
+            .Accepts<JudgementJson>("application/json").Produces(204).ProducesProblem(400).ProducesProblem(404);
+    }
+
+    private static async Task<IResult> ListAsync(NoticeBoard board, string? kind, string? line, bool? urgent, bool? ended, CancellationToken ct)
+    {
+        if (kind is not null && Tokens.Read<NoticeKind>(kind) is null) return Problems.Refused("kind", "One of " + Tokens.All<NoticeKind>() + ".");
+        var filter = new NoticeFilter { Kind = Tokens.Read<NoticeKind>(kind), Line = line, UrgentOnly = urgent ?? false, Ended = ended ?? false };
+        return Results.Ok<IReadOnlyList<NoticeJson>>([.. (await board.AskAsync(filter, ct)).Select(n => new NoticeJson(
+            n.Id, n.Chain, n.Line, Tokens.Of(n.Kind), n.Urgent, n.Why, n.WhatToDo, n.RaisedAt, n.EndedAt, n.JudgedReal, n.JudgedBy))]);
+    }
+
+    private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeBoard board, long id, CancellationToken ct)
+    {
+        var told = await Told<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
+        if (told.Body is not { } body) return told.Problem!;
+        return await board.JudgeAsync(id, body.Real, body.By ?? "api", ct) ? Results.NoContent() : Problems.NotFound($"There is no notice {id}.");
+    }
+}

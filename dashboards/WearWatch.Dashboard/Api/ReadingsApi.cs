@@ -1,0 +1,70 @@
+using System.Globalization;
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Gauging;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Units;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class ReadingsApi
+{
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        api.MapGet("/chains/{chain}/readings", ListAsync).WithTags("Readings")
+            .WithSummary("A chain's readings that stand, oldest first").Produces<IReadOnlyList<ReadingJson>>().ProducesProblem(404);
+        api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Tells a reading; needs an Idempotency-Key")
+            .Accepts<ReadingToldJson>("application/json")
+            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+    }
+
+    private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
+        var all = await db.Readings.AsNoTracking().Where(r => r.ChainId == row.Id).OrderBy(r => r.Id).ToListAsync(ct);
+        return Results.Ok<IReadOnlyList<ReadingJson>>([.. StandingRows.Standing(all).Concat(StandingRows.Waiting(all)).Select(r => ToJson(r, chain))]);
+    }
+
+    private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, IDbContextFactory<WearDb> databases, CancellationToken ct)
+    {
+        var told = await Told<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
+        if (told.Body is not { } body) return told.Problem!;
+        if (Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var before = await db.Readings.AnyAsync(r => r.Key == told.Key, ct);
+        return await desk.TakeReadingAsync(ToReading(body, told.Key), ct) switch
+        {
+            IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),
+            IntakeAnswer.Taken taken => Answer(new TakenJson(taken.Id, "accepted", ""), taken.AlreadyKnown),
+            IntakeAnswer.Waiting waiting => Answer(new TakenJson(waiting.Id, "waiting", waiting.Why), before),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    /// <summary>201 for what is new, 200 for what had been told before.</summary>
+    public static IResult Answer(TakenJson taken, bool alreadyKnown) => Results.Json(
+        taken, ApiJson.Default.TakenJson, statusCode: alreadyKnown ? StatusCodes.Status200OK : StatusCodes.Status201Created);
+
+    private static List<Refusal> Faults(ReadingToldJson body)
+    {
+        var faults = new List<Refusal>();
+        if (Tokens.Read<Tool>(body.Tool) is null) faults.Add(new("tool", "One of " + Tokens.All<Tool>() + "."));
+        if (Tokens.Unit(body.Unit) is null) faults.Add(new("unit", "mm or in."));
+        if (body.Length is null == body.LengthMm is null) faults.Add(new("length", "Tell the length as text with its unit, or length_mm as a number."));
+        if (body.Pitches is null) faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
+        if (string.IsNullOrWhiteSpace(body.Chain)) faults.Add(new("chain", "Say which chain."));
+        return faults;
+    }
+
+    private static NewReading ToReading(ReadingToldJson body, string key) => new(
+        key, body.Chain!, body.TakenAt, body.CounterH, Tokens.Read<Tool>(body.Tool)!.Value, body.Place ?? "", body.Pitches!.Value,
+        body.Length ?? body.LengthMm!.Value.ToString("0.######", CultureInfo.InvariantCulture),
+        body.Length is null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value, body.TemperatureC, body.ToldBy ?? "api", body.Confirmed ?? false);
+
+    private static ReadingJson ToJson(ReadingRow row, string chain) => new(
+        row.Id, chain, row.TakenAt, row.CounterH, Tokens.Of(row.Tool), row.Place, row.Pitches, row.LengthMm, row.TemperatureC,
+        Tokens.Of(row.Standing), row.WhyWaiting, row.ToldBy, row.ReceivedAt);
+}

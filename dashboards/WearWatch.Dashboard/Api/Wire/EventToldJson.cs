@@ -1,0 +1,8 @@
+using System.Text.Json.Serialization;
+
+namespace WearWatch.Dashboard.Api.Wire;
+
+/// <summary>An event on its way in.</summary>
+[JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
+internal sealed record EventToldJson(
+    string? Chain, string? Event, DateTimeOffset? TakenAt, double? CounterHBefore, double? CounterHAfter, string? Note, string? ToldBy);

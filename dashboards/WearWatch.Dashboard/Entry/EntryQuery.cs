@@ -1,0 +1,25 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Words;
+using WearWatch.Storage;
+using WearWatch.Worker.Tracking;
+
+namespace WearWatch.Dashboard.Entry;
+
+/// <summary>Asks for what is expected of a chain before it is measured.</summary>
+public sealed class EntryQuery(IDbContextFactory<WearDb> databases, ChainReader reader, PlantClock clock)
+{
+    /// <summary>The chain of a name; null when there is none.</summary>
+    public async Task<EntryChain?> AskAsync(string name, long? corrects, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == name, ct) is not { } row) return null;
+        if (await reader.AssessAsync(row.Id, ct) is not { } assessment) return null;
+        var standing = await db.StandingReadingsAsync(row.Id, ct);
+        return new EntryChain(
+            row, assessment, standing.Count > 0 ? standing[^1] : null,
+            standing.LastOrDefault(r => r.CounterH is not null)?.CounterH,
+            corrects is { } id ? await db.Readings.AsNoTracking().FirstOrDefaultAsync(r => r.Id == id && r.ChainId == row.Id, ct) : null,
+            await db.Forecasts.Where(f => f.ChainId == row.Id && f.IsLatest).Select(f => f.EarlyDate).FirstOrDefaultAsync(ct),
+            await clock.NowAsync(ct));
+    }
+}

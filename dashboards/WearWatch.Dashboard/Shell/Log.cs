@@ -1,0 +1,14 @@
+namespace WearWatch.Dashboard.Shell;
+
+/// <summary>What the dashboard says to the person on call.</summary>
+internal static partial class Log
+{
+    [LoggerMessage(301, LogLevel.Warning, "A file chosen in a browser could not be read")]
+    public static partial void FileNotRead(this ILogger logger, Exception error);
+
+    [LoggerMessage(302, LogLevel.Information, "Loading the demo mill, as asked by the argument demo")]
+    public static partial void LoadingDemo(this ILogger logger);
+
+    [LoggerMessage(303, LogLevel.Information, "The demo mill is loaded: {Taken} rows taken, {Known} already known")]
+    public static partial void DemoLoaded(this ILogger logger, int taken, int known);
+}
