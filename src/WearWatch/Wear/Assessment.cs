@@ -19,7 +19,7 @@ public sealed record Assessment
     /// <summary>The observations of the chain that runs now, judged.</summary>
     public required IReadOnlyList<JudgedObservation> Observations { get; init; }
 
-    /// <summary>Running hours of the chain at its last reading.</summary>
+    /// <summary>Running hours of the chain at its last reading, used or held back; zero without one.</summary>
     public required double HoursAtLastReading { get; init; }
 
     /// <summary>Running hours of the chain now, by counter or by calendar since the last reading.</summary>
@@ -82,9 +82,9 @@ public sealed record Assessment
         var (track, observations) = Follow(filter, history.Current, prior);
         var view = WearView.Of(track, filter);
         var limit = ReplacementLimit.For(card);
-        var forecast = filter.Forecast(track, limit.Percent);
+        var forecast = filter.Forecast(history.Current, track, limit.Percent);
         double? elongation = observations.Count > 0 ? view.ElongationPercent : null;
-        var hoursAtLastReading = observations.Count > 0 ? observations[^1].Observation.HoursSinceFitting : 0;
+        var hoursAtLastReading = history.Current.RunningHours;
         var hoursNow = hoursAtLastReading + HoursSince(history.Current, readings, calendar, now).Hours;
 
         var assessment = new Assessment
@@ -129,11 +129,11 @@ public sealed record Assessment
         return (track, judged);
     }
 
-    /// <summary>Running hours since the last reading used, or since fitting, by the calendar; zero where neither has a date.</summary>
+    /// <summary>Running hours since the last reading, or since fitting, by the calendar; zero where it has no date.</summary>
     private static RunningHours HoursSince(
         FittedChain chain, IReadOnlyList<Reading> readings, ProductionCalendar calendar, DateTimeOffset now)
     {
-        var since = chain.Observations.Count > 0 ? readings[chain.Observations[^1].ReadingIndex].TakenAt : chain.FittedAt;
+        var since = chain.LastReadingIndex is { } last ? readings[last].TakenAt : chain.FittedAt;
         return since is { } from ? calendar.Between(from, now) : RunningHours.Zero;
     }
 }

@@ -7,7 +7,7 @@ namespace WearWatch.Wear;
 /// <summary>What would have been forecast when only a chain's first readings were known.</summary>
 public static class Backtest
 {
-    /// <summary>The forecast of the chain that ran at the last reading known, in running hours from its last reading.</summary>
+    /// <summary>The forecast of the chain that ran at the last reading known, in running hours from its last reading, used or held back.</summary>
     /// <remarks>
     /// Nothing that came later is looked at: readings after the first <paramref name="readingsKnown"/> are cut off first, and an
     /// event counts only if it lies before a known reading. The chain's card is known from the start: where its fitting comes
@@ -27,6 +27,6 @@ public static class Backtest
     {
         var filter = constants is null ? WearFilter.Default : new WearFilter(constants);
         var known = ChainHistory.AsOfLastReading(card, [.. readings.Take(readingsKnown)], events, calendar);
-        return filter.Forecast(filter.Follow(known.Current, prior), limitPercent);
+        return filter.Forecast(known.Current, filter.Follow(known.Current, prior), limitPercent);
     }
 }

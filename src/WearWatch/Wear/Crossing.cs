@@ -15,8 +15,8 @@ internal static class Crossing
     private const double ShortestUneven = 0.02;
     private const double MostUneven = 1.5;
 
-    /// <summary>The forecast of a track, in running hours from its last reading.</summary>
-    public static WearForecast Draw(WearTrack track, double limitPercent, WearFilter filter)
+    /// <summary>The forecast of a track, in running hours from so many after its last reading.</summary>
+    public static WearForecast Draw(WearTrack track, double limitPercent, WearFilter filter, double hoursLater)
     {
         Span<double> hours = stackalloc double[CrossingDraws.Count];
         var next = 0;
@@ -30,7 +30,7 @@ internal static class Crossing
                 var belief = account.BeliefAt(track.Hours, filter.Constants);
                 // Systematic sampling: draw i falls to the account in whose share of the weight (i + 0.5)/1200 lies.
                 for (; next < hours.Length && (next + 0.5) / CrossingDraws.Count < weight; next++)
-                    hours[next] = 1000 * ThousandHours(belief, limit, next, filter.Constants);
+                    hours[next] = Math.Max(0, 1000 * ThousandHours(belief, limit, next, filter.Constants) - hoursLater);
             }
         }
 

@@ -13,6 +13,9 @@ public sealed record FittedChain(bool FittingRecorded, double RunningHours, bool
     /// </summary>
     public bool FittingKnown { get; init; } = true;
 
+    /// <summary>Which of the readings was its last, from 0, used or held back; null without any.</summary>
+    public int? LastReadingIndex { get; init; }
+
     /// <summary>When it was fitted, if that was told.</summary>
     public DateTimeOffset? FittedAt { get; init; }
 }

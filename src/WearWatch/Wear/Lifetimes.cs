@@ -22,7 +22,9 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
             chains.Add(new(
                 recorded, (end ?? (entries.Count > 0 ? entries[^1].LineHours : zero)) - zero, end is not null,
                 MostWorn(Observations(entries, zero, gauged), gauged))
-            { FittingKnown = start is not null, FittedAt = fittedAt });
+            {
+                FittingKnown = start is not null, FittedAt = fittedAt, LastReadingIndex = entries.Count > 0 ? entries[^1].ReadingIndex : null,
+            });
         }
 
         return new(chains, places);

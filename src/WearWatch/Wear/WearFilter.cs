@@ -64,6 +64,9 @@ public sealed class WearFilter(WearConstants constants)
         };
     }
 
+    /// <summary>ln of the probability density of all readings, for every onset of the constants in their order.</summary>
+    public double[] LogEvidence(WearTrack track) => [.. Constants.Onsets.Select(o => ClockFor(track, o).LogEvidence)];
+
     /// <summary>The odds of every onset given the readings, each with its clock and the accounts on it.</summary>
     public IReadOnlyList<WeighedClock> Weigh(WearTrack track)
     {
@@ -75,8 +78,16 @@ public sealed class WearFilter(WearConstants constants)
             new WeighedClock(Math.Exp(logs[i] - best) / sum, WearClock.Of(c.Node, Constants), c.Track.Accounts))];
     }
 
-    /// <summary>The distribution of the running hours left, from the last reading, until a limit in percent is reached.</summary>
-    public WearForecast Forecast(WearTrack track, double limitPercent) => Crossing.Draw(track, limitPercent, this);
+    /// <summary>The distribution of the running hours left until a limit is reached.</summary>
+    /// <param name="track">The track.</param>
+    /// <param name="limitPercent">The limit in percent.</param>
+    /// <param name="hoursLater">From how many running hours after the track's last reading the hours count.</param>
+    public WearForecast Forecast(WearTrack track, double limitPercent, double hoursLater = 0) =>
+        Crossing.Draw(track, limitPercent, this, hoursLater);
+
+    /// <summary>The same for a fitted chain, from its last reading, whether that was used or held back.</summary>
+    public WearForecast Forecast(FittedChain chain, WearTrack track, double limitPercent) =>
+        Forecast(track, limitPercent, HoursOnTrack(chain, chain.RunningHours) - track.Hours);
 
     private WearTrack Follow(FittedChain chain, WearPrior prior, IEnumerable<Observation> observations) =>
         observations.Aggregate(Start(chain, prior), (track, observation) => Step(chain, track, observation));
