@@ -23,7 +23,9 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
                 recorded, (end ?? (entries.Count > 0 ? entries[^1].LineHours : zero)) - zero, end is not null,
                 MostWorn(Observations(entries, zero, gauged), gauged))
             {
-                FittingKnown = start is not null, FittedAt = fittedAt, LastReadingIndex = entries.Count > 0 ? entries[^1].ReadingIndex : null,
+                FittingKnown = start is not null,
+                FittedAt = fittedAt,
+                LastReadingIndex = entries.Count > 0 ? entries[^1].ReadingIndex : null,
             });
         }
 

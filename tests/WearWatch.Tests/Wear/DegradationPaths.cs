@@ -12,7 +12,10 @@ internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)
 {
     private static readonly WearFilter Filter = new(WearConstants.Default with
     {
-        RunInPercent = 0, RunInDeviationPercent = 0, Onsets = [new(null, 1)], RateDrift = 0.02,
+        RunInPercent = 0,
+        RunInDeviationPercent = 0,
+        Onsets = [new(null, 1)],
+        RateDrift = 0.02,
     });
 
     private readonly StraightLine[] lines = [.. units.Select(Line)];

@@ -43,23 +43,32 @@ internal sealed class RecordedFleet
 
     private static ChainCard CardOf(string[] row) => new()
     {
-        Name = row[0], PitchMm = Number(row[4]), FittedCounter = Hours(row[7]),
+        Name = row[0],
+        PitchMm = Number(row[4]),
+        FittedCounter = Hours(row[7]),
         Duty = new()
         {
-            RelativeLoad = Number(row[9]), SpeedMetresPerSecond = Number(row[10]),
-            Lubrication = Enum.Parse<LubricationState>(row[11], ignoreCase: true), Dust = Enum.Parse<DustLevel>(row[12], ignoreCase: true),
+            RelativeLoad = Number(row[9]),
+            SpeedMetresPerSecond = Number(row[10]),
+            Lubrication = Enum.Parse<LubricationState>(row[11], ignoreCase: true),
+            Dust = Enum.Parse<DustLevel>(row[12], ignoreCase: true),
         },
     };
 
     private static Reading ReadingOf(string[] row) => new()
     {
-        Chain = row[0], Counter = Hours(row[2]), Tool = Enum.Parse<Tool>(row[3], ignoreCase: true), Pitches = int.Parse(row[5], CultureInfo.InvariantCulture),
+        Chain = row[0],
+        Counter = Hours(row[2]),
+        Tool = Enum.Parse<Tool>(row[3], ignoreCase: true),
+        Pitches = int.Parse(row[5], CultureInfo.InvariantCulture),
         LengthMm = Number(row[6]) * (row[7] == "in" ? 25.4 : 1),
     };
 
     private static ChainEvent EventOf(string[] row) => new()
     {
-        Chain = row[0], Kind = row[1] == "replacement" ? ChainEventKind.Replacement : ChainEventKind.MeterReset,
-        CounterBefore = Hours(row[3]), CounterAfter = Hours(row[4]),
+        Chain = row[0],
+        Kind = row[1] == "replacement" ? ChainEventKind.Replacement : ChainEventKind.MeterReset,
+        CounterBefore = Hours(row[3]),
+        CounterAfter = Hours(row[4]),
     };
 }
