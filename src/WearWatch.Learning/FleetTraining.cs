@@ -35,8 +35,9 @@ public static class FleetTraining
         var validation = CrossValidation.Run(ml, samples, line.TauSquared, seed);
         var trees = validation.TreesWin ? FleetPipeline.FitTrees(ml, line, samples, seed) : null;
         var errors = trees is null ? validation.LineErrors : validation.TreeErrors!;
-        double[] starts = [.. rates.Where(r => r.Chain.FittingKnown).Select(r => r.Rate).OfType<ChainRate.Shown>().Select(r => r.StartPercent)];
-        var enoughStarts = starts.Length >= FewestChains;
+        var (start, startDeviation) = Start([
+            .. rates.Where(r => r.Chain.FittingKnown).Select(r => r.Rate).OfType<ChainRate.Shown>().Select(r => r.StartPercent)
+        ]);
         var statistics = new FleetStatistics
         {
             Line = line,
@@ -44,16 +45,19 @@ public static class FleetTraining
             Chains = samples.Length,
             VarianceScale = Math.Max(trees is null ? 1 : LeastVarianceScale, validation.SpreadOverExpected(errors)),
             ConformalHalfWidth90 = ConformalHalfWidth(errors),
-            StartPercent = enoughStarts ? Median.Of(starts) : WearPrior.Broad.MeanStartPercent,
-            StartDeviationPercent = enoughStarts
-                ? Math.Max(Median.Deviation(starts), LeastStartDeviationPercent)
-                : WearPrior.Broad.StandardDeviationStartPercent,
+            StartPercent = start,
+            StartDeviationPercent = startDeviation,
         };
         var skipped = rates.Select(r => r.Rate).OfType<ChainRate.NotShown>().CountBy(r => r.Why).ToDictionary();
         return new FleetTrainingOutcome.Trained(
             new FleetModel(statistics, ml, FleetPipeline.Build(ml, line, trees)),
             Report(statistics, validation, skipped));
     }
+
+    /// <summary>Where a new chain's straight part starts; as without a fleet where too few chains are known from their fitting.</summary>
+    private static (double Percent, double DeviationPercent) Start(double[] starts) => starts.Length < FewestChains
+        ? (WearPrior.Broad.MeanStartPercent, WearPrior.Broad.StandardDeviationStartPercent)
+        : (Median.Of(starts), Math.Max(Median.Deviation(starts), LeastStartDeviationPercent));
 
     /// <summary>The 90 % quantile of unseen chains' absolute errors, one up for the chain to come: <c>ceil(0.9 (n + 1))</c>-th of n.</summary>
     private static double ConformalHalfWidth(double[] errors)

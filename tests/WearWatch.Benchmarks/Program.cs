@@ -1,9 +1,9 @@
 using WearWatch.Benchmarks.Speed;
 
 // dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...]; without a name: speed.
-(string Name, Func<TextWriter, bool> Run)[] benchmarks =
+(string Name, Func<TextWriter, Task<bool>> Run)[] benchmarks =
 [
-    ("speed", SpeedBenchmark.Run),
+    ("speed", output => Task.FromResult(SpeedBenchmark.Run(output))),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;
@@ -16,7 +16,7 @@ if (asked.Except(benchmarks.Select(b => b.Name)).ToArray() is { Length: > 0 } un
 var kept = true;
 foreach (var (name, run) in benchmarks)
 {
-    if (asked.Contains(name)) kept &= run(Console.Out);
+    if (asked.Contains(name)) kept &= await run(Console.Out);
 }
 
 return kept ? 0 : 1;

@@ -60,15 +60,8 @@ public sealed record LinearRegression
         if (predictors.Any(p => p.Length != points) || (weights.Length != 0 && weights.Length != points))
             throw new ArgumentException("Every point needs a value of each predictor, a y and, where weights are given, a weight.", nameof(y));
 
-        var roots = new double[points];
-        var used = 0;
-        for (var i = 0; i < points; i++)
-        {
-            roots[i] = weights.IsEmpty ? 1 : Math.Sqrt(weights[i]);
-            if (!(roots[i] >= 0)) throw new ArgumentOutOfRangeException(nameof(weights), weights[i], "A weight is not negative.");
-            if (roots[i] > 0) used++;
-        }
-
+        var roots = Roots(weights, points);
+        var used = roots.Count(root => root > 0);
         var coefficients = predictors.Count + 1;
         if (used < coefficients)
             return new TrendFit<LinearRegression>.Undetermined(FormattableString.Invariant($"{coefficients} coefficients need as many points."));
@@ -92,6 +85,19 @@ public sealed record LinearRegression
             DegreesOfFreedom = freedom,
             RSquared = total > 0 ? 1 - residualSquares / total : double.NaN,
         });
+    }
+
+    /// <summary>Square roots of the weights: rows multiplied by them make the weighted problem an unweighted one.</summary>
+    private static double[] Roots(ReadOnlySpan<double> weights, int points)
+    {
+        var roots = new double[points];
+        for (var i = 0; i < points; i++)
+        {
+            roots[i] = weights.IsEmpty ? 1 : Math.Sqrt(weights[i]);
+            if (!(roots[i] >= 0)) throw new ArgumentOutOfRangeException(nameof(weights), weights[i], "A weight is not negative.");
+        }
+
+        return roots;
     }
 
     private static double SumOfSquares(ReadOnlySpan<double> values)

@@ -61,27 +61,13 @@ public sealed record StraightLine
         if (y.Length != x.Length || (weights.Length != 0 && weights.Length != x.Length))
             throw new ArgumentException("Every point needs an x, a y and, where weights are given, a weight.", nameof(y));
 
-        double sumWeights = 0, meanX = 0, meanY = 0;
-        var points = 0;
-        for (var i = 0; i < x.Length; i++)
-        {
-            var w = weights.IsEmpty ? 1 : weights[i];
-            if (!(w >= 0)) throw new ArgumentOutOfRangeException(nameof(weights), w, "A weight is not negative.");
-            if (w == 0) continue;
-            points++;
-            sumWeights += w;
-            meanX += w * x[i];
-            meanY += w * y[i];
-        }
-
+        var (points, sumWeights, meanX, meanY) = Means(x, y, weights);
         if (points < 2) return new TrendFit<StraightLine>.Undetermined("A line needs two points.");
-        meanX /= sumWeights;
-        meanY /= sumWeights;
 
         double sxx = 0, sxy = 0, syy = 0;
         for (var i = 0; i < x.Length; i++)
         {
-            var w = weights.IsEmpty ? 1 : weights[i];
+            var w = Weight(weights, i);
             var (dx, dy) = (x[i] - meanX, y[i] - meanY);
             sxx += w * dx * dx;
             sxy += w * dx * dy;
@@ -96,7 +82,7 @@ public sealed record StraightLine
         for (var i = 0; i < x.Length; i++)
         {
             var residual = y[i] - meanY - slope * (x[i] - meanX);
-            residualSumSquares += (weights.IsEmpty ? 1 : weights[i]) * residual * residual;
+            residualSumSquares += Weight(weights, i) * residual * residual;
         }
 
         return new TrendFit<StraightLine>.Fitted(new StraightLine
@@ -111,4 +97,25 @@ public sealed record StraightLine
             RSquared = syy > 0 ? 1 - residualSumSquares / syy : double.NaN,
         });
     }
+
+    private static (int Points, double SumWeights, double MeanX, double MeanY) Means(
+        ReadOnlySpan<double> x, ReadOnlySpan<double> y, ReadOnlySpan<double> weights)
+    {
+        double sumWeights = 0, sumX = 0, sumY = 0;
+        var points = 0;
+        for (var i = 0; i < x.Length; i++)
+        {
+            var w = Weight(weights, i);
+            if (!(w >= 0)) throw new ArgumentOutOfRangeException(nameof(weights), w, "A weight is not negative.");
+            if (w == 0) continue;
+            points++;
+            sumWeights += w;
+            sumX += w * x[i];
+            sumY += w * y[i];
+        }
+
+        return (points, sumWeights, sumX / sumWeights, sumY / sumWeights);
+    }
+
+    private static double Weight(ReadOnlySpan<double> weights, int point) => weights.IsEmpty ? 1 : weights[point];
 }
