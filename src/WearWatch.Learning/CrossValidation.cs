@@ -20,7 +20,7 @@ internal sealed class CrossValidation
         MeanOnlyErrors = new double[samples.Length];
         LineErrors = new double[samples.Length];
         Variances = new double[samples.Length];
-        TreeErrors = samples.Length >= FewestChainsForTrees ? new double[samples.Length] : null;
+        TreeErrors = samples.Length >= FewestChainsForTrees && FleetPipeline.CanGrowTrees ? new double[samples.Length] : null;
     }
 
     /// <summary>Number of folds: ten where five would leave too few chains to learn effects from.</summary>

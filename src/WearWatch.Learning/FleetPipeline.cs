@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Microsoft.ML;
 using Microsoft.ML.Data;
 using Microsoft.ML.Trainers.FastTree;
@@ -7,6 +8,10 @@ namespace WearWatch.Learning;
 /// <summary>The fleet model as an ML.NET pipeline: the log-linear step, and where it wins a small boosted tree ensemble on what that leaves.</summary>
 internal static class FleetPipeline
 {
+    /// <summary>Whether trees can be grown on this processor: their native library ships for x64 and x86 only.</summary>
+    /// <remarks>Elsewhere, as on an arm64 box in a control cabinet, the log-linear part serves alone, and the report says so.</remarks>
+    public static bool CanGrowTrees => RuntimeInformation.ProcessArchitecture is Architecture.X64 or Architecture.X86;
+
     /// <summary>A context that loads our step. One for each model: contexts share nothing.</summary>
     public static MLContext Context(int seed)
     {
