@@ -79,4 +79,26 @@ public sealed class RoundTripTests
         await using var db = store.CreateDbContext();
         Assert.Equal(at, (await db.Readings.SingleAsync(r => r.TakenAt >= at && r.TakenAt < at.AddTicks(1), Ct)).TakenAt);
     }
+
+    [Fact]
+    public async Task Rows_added_many_at_a_time_are_the_same_as_those_added_one_by_one()
+    {
+        using var store = await TemporaryDb.MakeAsync();
+        var chain = await store.AddChainAsync();
+        var one = await store.AddAsync(A.Reading(chain, counterH: 1 / 3.0, takenAt: new DateTimeOffset(2026, 1, 2, 3, 4, 5, TimeSpan.FromHours(2))));
+        var many = A.Reading(chain, counterH: 1 / 3.0, takenAt: one.TakenAt, corrects: one.Id, standing: ReadingStanding.Waiting);
+        await using var db = store.CreateDbContext();
+        await Assert.ThrowsAsync<InvalidOperationException>(() => db.AddManyAsync([many], Ct));
+        await using (var transaction = await db.Database.BeginTransactionAsync(Ct))
+        {
+            await db.AddManyAsync([many, A.Reading(chain)], Ct);
+            await transaction.CommitAsync(Ct);
+        }
+
+        var back = await db.Readings.AsNoTracking().SingleAsync(r => r.Key == many.Key, Ct);
+        Assert.Equal(
+            (many.ChainId, many.CounterH, many.TakenAt, many.CorrectsId, many.Standing, many.LengthMm, null),
+            (back.ChainId, back.CounterH, back.TakenAt, back.CorrectsId, back.Standing, back.LengthMm, back.TemperatureC));
+        Assert.Equal(3, await db.Readings.CountAsync(Ct));
+    }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Invocation;
 
 namespace WearWatch.Worker.Commands;
 
@@ -14,11 +15,16 @@ public static class CommandLine
     {
         var screen = new Screen(output ?? Console.Out, error ?? Console.Error, ShowsProgress: error is null && !Console.IsErrorRedirected);
         var parsed = Root(screen).Parse(args);
-        var configuration = new InvocationConfiguration { Output = screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false };
+        var isWrong = parsed.Action is ParseErrorAction;
+        if (parsed.Action is ParseErrorAction wrong) wrong.ShowHelp = false;
+        // Results alone go to standard output: what is said about a wrong command goes where its fault goes.
+        var configuration = new InvocationConfiguration { Output = isWrong ? screen.Error : screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false };
         try
         {
             var code = await parsed.InvokeAsync(configuration);
-            return parsed.Errors.Count > 0 ? ExitCode.WrongUsage : code;
+            if (!isWrong) return code;
+            await screen.Error.WriteLineAsync("Add --help to see what is wanted.");
+            return ExitCode.WrongUsage;
         }
         catch (OperationCanceledException)
         {
@@ -44,6 +50,7 @@ public static class CommandLine
             ServeCommand.Make(),
             DemoCommand.Make(screen),
         };
+        root.HelpName = "wearwatch";
         return root.WithExamples(
             "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
             "wearwatch forecast ./plant-files --out forecasts.csv",

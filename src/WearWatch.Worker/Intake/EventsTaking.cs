@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 using WearWatch.Worker.Files;
 
 namespace WearWatch.Worker.Intake;
@@ -13,6 +14,7 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
         var happened = items.OfType<FileItem.Happened>().Select(item => (item.Line, item.Event, Fingerprint: Fingerprint.Of(item.Event))).ToList();
         var fingerprints = happened.Select(h => h.Fingerprint).ToList();
         var known = await db.Events.Where(e => fingerprints.Contains(e.Fingerprint)).Select(e => e.Fingerprint).ToHashSetAsync(ct);
+        var rows = new List<EventRow>();
         foreach (var (line, happening, fingerprint) in happened)
         {
             if (!run.Cards.ContainsKey(happening.Chain))
@@ -32,11 +34,11 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
             if (happening.Kind is ChainEventKind.Replacement or ChainEventKind.MeterReset) Remember(happening);
             if (!run.Stores) continue;
             var id = run.Ids[happening.Chain];
-            db.Events.Add(Told.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
+            rows.Add(Told.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
             run.Changed.Add(id);
         }
 
-        if (run.Stores) await db.SaveChangesAsync(ct);
+        if (run.Stores) await db.AddManyAsync(rows, ct);
     }
 
     private void Remember(ChainEvent happening)

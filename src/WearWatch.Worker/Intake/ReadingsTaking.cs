@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 using WearWatch.Worker.Files;
 
 namespace WearWatch.Worker.Intake;
@@ -13,6 +14,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
         var fingerprints = measured.Select(m => m.Fingerprint).ToList();
         var known = await db.Readings.Where(r => fingerprints.Contains(r.Fingerprint)).Select(r => r.Fingerprint).ToHashSetAsync(ct);
         await run.MeetAsync(db, measured.Select(m => m.Item.Reading.Chain), ct);
+        var rows = new List<ReadingRow>();
         foreach (var (item, fingerprint) in measured)
         {
             if (!run.SoFar.TryGetValue(item.Reading.Chain, out var so))
@@ -20,13 +22,13 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
             else if (remarks.IsRepeated(fingerprint, item.Line, isStored: known.Contains(fingerprint)))
                 so.Add(item.Reading);
             else
-                Take(db, item, fingerprint, so);
+                Take(rows, item, fingerprint, so);
         }
 
-        if (run.Stores) await db.SaveChangesAsync(ct);
+        if (run.Stores) await db.AddManyAsync(rows, ct);
     }
 
-    private void Take(WearDb db, FileItem.Measured item, string fingerprint, ChainSoFar so)
+    private void Take(List<ReadingRow> rows, FileItem.Measured item, string fingerprint, ChainSoFar so)
     {
         var judgement = ReadingJudge.Judge(item.Reading, so, run.Now);
         remarks.Add(item.Line, judgement);
@@ -36,7 +38,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
         if (judgement is Judgement.Use) so.Add(item.Reading);
         if (!run.Stores) return;
         var id = run.Ids[item.Reading.Chain];
-        db.Readings.Add(Told.Row(id, item.Reading, fingerprint, item.LengthAsTold, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
+        rows.Add(Told.Row(id, item.Reading, fingerprint, item.LengthAsTold, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
         run.Changed.Add(id);
     }
 }

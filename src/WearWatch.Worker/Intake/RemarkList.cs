@@ -1,3 +1,4 @@
+using System.Globalization;
 using WearWatch.Worker.Files;
 
 namespace WearWatch.Worker.Intake;
@@ -6,7 +7,7 @@ namespace WearWatch.Worker.Intake;
 public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
 {
     private readonly List<RowRemark> kept = [];
-    private readonly Dictionary<string, int> lines = [];
+    private readonly Dictionary<UInt128, int> lines = [];
     private int remarks;
     private int lastRefusedLine = -1;
 
@@ -49,10 +50,11 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
     /// <remarks>A row equal to another in every column is one copied by mistake: counted twice it would weigh twice.</remarks>
     public bool IsRepeated(string fingerprint, int line, bool isStored)
     {
-        var isFirst = lines.TryAdd(fingerprint, line);
+        var name = UInt128.Parse(fingerprint, NumberStyles.HexNumber, CultureInfo.InvariantCulture); // a million of them fit better as numbers
+        var isFirst = lines.TryAdd(name, line);
         if (isFirst && !isStored) return false;
         AlreadyKnown++;
-        if (!isFirst && lines[fingerprint] is var first)
+        if (!isFirst && lines[name] is var first)
             Add(line, "", FormattableString.Invariant($"Equal to line {first} in every column: it was taken once."), RemarkKind.Warning);
         return true;
     }

@@ -151,26 +151,6 @@ public sealed class FileImportTests
         Assert.Equal(1, told.Heard[^1].Share);
     }
 
-    [Fact]
-    public async Task Two_hundred_thousand_rows_are_taken_in_chunks_within_memory()
-    {
-        await using var plant = await TestPlant.OpenAsync();
-        await plant.AddChainAsync();
-        var path = Path.Combine(plant.Folder.Root, "many.csv");
-        await using (var writer = new StreamWriter(path))
-        {
-            await writer.WriteLineAsync(A.ReadingsHeader);
-            for (var i = 0; i < 200_000; i++) await writer.WriteLineAsync($"unknown{i % 100},,{i},tape,,40,1020,mm,");
-        }
-
-        GC.Collect();
-        var before = GC.GetTotalMemory(forceFullCollection: true);
-        var report = await plant.Import.ImportAsync([ImportFile.OnDisk(path)], null, Ct);
-        var after = GC.GetTotalMemory(forceFullCollection: true);
-        Assert.Equal((200_000, FileReport.MostRemarks), (report.Refused, report.Files[0].Remarks.Count));
-        Assert.True(after - before < 20_000_000, $"{after - before} bytes stay behind");
-    }
-
     private static async Task<(int, int, int, int)> CountsAsync(TestPlant plant)
     {
         await using var db = plant.Db();

@@ -1,0 +1,103 @@
+using System.Text.Json;
+using WearWatch.Worker.Commands;
+
+namespace WearWatch.Worker.Tests.Commands;
+
+public sealed class CommandLineTests
+{
+    [Fact]
+    public async Task Gauge_tells_elongation_and_uncertainty_as_JSON()
+    {
+        var (code, output, _) = await RunAsync("gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7 --tool tape --json");
+        Assert.Equal(ExitCode.Done, code);
+        using var json = JsonDocument.Parse(output);
+        Assert.Equal(1.25, json.RootElement.GetProperty("elongation_pct").GetDouble(), 12); // (1028.7 - 1016) / 1016
+        var standard = json.RootElement.GetProperty("standard_uncertainty_pct").GetDouble();
+        Assert.Equal(2 * standard, json.RootElement.GetProperty("expanded_uncertainty_pct").GetDouble(), 12);
+        Assert.InRange(standard, 0.049, 0.2); // no better than 0.5 mm on 1016 mm
+    }
+
+    [Fact]
+    public async Task Gauge_takes_inches_with_a_fraction()
+    {
+        var (_, output, _) = await RunAsync("gauge", "--pitch-mm", "25.4", "--pitches", "40", "--length-in", "40 1/2", "--json");
+        Assert.Equal(1.25, JsonDocument.Parse(output).RootElement.GetProperty("elongation_pct").GetDouble(), 12); // 40.5 in over 40 in
+    }
+
+    [Fact]
+    public async Task Limit_tells_the_rule_of_the_largest_sprocket()
+    {
+        var (code, output, _) = await RunAsync("limit --teeth 17,75 --json");
+        using var json = JsonDocument.Parse(output);
+        Assert.Equal((ExitCode.Done, "sprocket_teeth"), (code, json.RootElement.GetProperty("reason").GetString()));
+        Assert.Equal(200.0 / 75, json.RootElement.GetProperty("limit_pct").GetDouble(), 12); // docs/references.md [8]
+        Assert.NotEmpty(json.RootElement.GetProperty("source").GetString()!);
+    }
+
+    [Theory]
+    [InlineData("limit --teeth 19,38 --fixed-centres --json", "fixed_centres")]
+    [InlineData("limit --teeth 19,38 --parallel --json", "parallel_strands")]
+    [InlineData("limit --teeth 19,38 --json", "general")]
+    [InlineData("limit --family leaf --json", "lifting")]
+    public async Task Limit_tells_which_reason_governs(string line, string reason) =>
+        Assert.Equal(reason, JsonDocument.Parse((await RunAsync(line)).Output).RootElement.GetProperty("reason").GetString());
+
+    [Theory]
+    [InlineData("gauge --pitch-mm 25.4 --pitches 0 --length-mm 1020", "pitches: ")]
+    [InlineData("gauge --pitch-mm 25.4 --pitches -4 --length-mm 1020", "pitches: ")]
+    [InlineData("gauge --pitch-mm 0 --pitches 40 --length-mm 1020", "pitch_mm: ")]
+    [InlineData("gauge --pitch-mm 25.4 --pitches 40 --length-mm 1200", "length: ")]
+    public async Task What_is_refused_gives_1_and_its_reason_on_standard_error(string line, string reason)
+    {
+        var (code, output, error) = await RunAsync(line);
+        Assert.Equal((ExitCode.Refused, ""), (code, output));
+        Assert.StartsWith(reason, error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("measure")]
+    [InlineData("gauge --pitch-mm 25.4")]
+    [InlineData("gauge --pitch-mm long --pitches 40 --length-mm 1020")]
+    [InlineData("gauge --pitch-mm 25.4 --pitches 40 --length-mm 1020 --tool ruler")]
+    [InlineData("limit --teeth few")]
+    [InlineData("forecast /no/such/folder --out x.csv")]
+    [InlineData("forecast .")]
+    [InlineData("backtest . --out x.csv")]
+    [InlineData("import /no/such/folder")]
+    public async Task What_is_not_understood_gives_2_and_says_so_on_standard_error(string line)
+    {
+        var (code, output, error) = await RunAsync(line);
+        Assert.Equal((ExitCode.WrongUsage, ""), (code, output));
+        Assert.NotEmpty(error);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("gauge")]
+    [InlineData("limit")]
+    [InlineData("forecast")]
+    [InlineData("backtest")]
+    [InlineData("import")]
+    [InlineData("export")]
+    [InlineData("serve")]
+    [InlineData("demo")]
+    public async Task Help_describes_every_command_with_an_example(string command)
+    {
+        var (code, output, _) = await RunAsync($"{command} --help");
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("Description:", output, StringComparison.Ordinal);
+        Assert.Contains($"  wearwatch {command}", output[output.IndexOf("Examples:", StringComparison.Ordinal)..], StringComparison.Ordinal);
+        Assert.DoesNotContain("WearWatch.Worker", output, StringComparison.Ordinal);
+    }
+
+    internal static Task<(int Code, string Output, string Error)> RunAsync(string line) => RunAsync(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+    internal static async Task<(int Code, string Output, string Error)> RunAsync(params string[] words)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var code = await CommandLine.RunAsync(words, output, error);
+        return (code, output.ToString(), error.ToString());
+    }
+}

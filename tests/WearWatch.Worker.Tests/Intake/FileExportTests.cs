@@ -1,0 +1,70 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Worker.Tests.Intake;
+
+public sealed class FileExportTests
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task What_is_exported_and_imported_elsewhere_gives_the_same_rows_and_the_same_forecasts_bit_for_bit()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.Import.ImportAsync(A.Folder(A.Data("fleet")), null, Ct);
+        await plant.Desk.TakeReadingAsync(A.Reading("C000", counterH: 18_700, length: "10,68", unit: Units.LengthUnit.Inch, pitches: 14, takenAt: TestPlant.Start.AddHours(-3)), Ct);
+        await plant.Models.TrainAsync(Ct);
+        await plant.Review.ReviewAsync(null, null, Ct);
+        var folder = Path.Combine(plant.Folder.Root, "export");
+        await plant.Get<FileExport>().WriteAsync(folder, Ct);
+
+        await using var other = await TestPlant.OpenAsync();
+        var report = await other.Import.ImportAsync(A.Folder(folder), null, Ct);
+        await other.Models.TrainAsync(Ct);
+        await other.Review.ReviewAsync(null, null, Ct);
+        Assert.DoesNotContain(report.Files.SelectMany(f => f.Remarks), r => r.Kind == RemarkKind.Refused);
+        Assert.Equal(await RowsAsync(plant), await RowsAsync(other));
+        var (here, there) = (await ForecastsAsync(plant), await ForecastsAsync(other));
+        Assert.Equal(60, here.Count);
+        Assert.Equal(here.Keys, there.Keys);
+        Assert.All(here.Keys, name => Assert.Equal(here[name].PercentilesH, there[name].PercentilesH));
+        Assert.All(here.Keys, name => Assert.Equal(here[name].ModelVersion, there[name].ModelVersion));
+        Assert.NotEqual("broad prior", here["C000"].ModelVersion);
+    }
+
+    [Fact]
+    public async Task An_export_imported_into_its_own_plant_changes_nothing()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync(more: "sprocket_teeth=17/75 lifts=yes");
+        var wrong = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(length: "40 1/8", unit: Units.LengthUnit.Inch), Ct));
+        await plant.Desk.CorrectAsync(wrong.Id, A.Reading(length: "40 3/16", unit: Units.LengthUnit.Inch), Ct);
+        await plant.Desk.TakeEventAsync(A.Event(at: TestPlant.Start.AddDays(-1)), Ct);
+        var folder = Path.Combine(plant.Folder.Root, "export");
+        Assert.Equal((1, 1, 1), await plant.Get<FileExport>().WriteAsync(folder, Ct));
+        var report = await plant.Import.ImportAsync(A.Folder(folder), null, Ct);
+        Assert.Equal((0, 3, 0, 0), (report.Taken, report.AlreadyKnown, report.Waiting, report.Refused));
+    }
+
+    private static async Task<List<string>> RowsAsync(TestPlant plant)
+    {
+        await using var db = plant.Db();
+        var ids = await db.Chains.Select(c => c.Id).ToListAsync(Ct);
+        return [.. (await RawChain.LoadAsync(db, ids, Ct)).OrderBy(c => c.Card.Name, StringComparer.Ordinal).SelectMany(c => new[]
+        {
+            (c.Card with { SprocketTeeth = [] }).ToString(),
+            string.Join('\n', c.Readings),
+            string.Join('\n', c.Events),
+        })];
+    }
+
+    private static async Task<SortedDictionary<string, ForecastRow>> ForecastsAsync(TestPlant plant)
+    {
+        await using var db = plant.Db();
+        var names = await db.Chains.ToDictionaryAsync(c => c.Id, c => c.Name, Ct);
+        return new SortedDictionary<string, ForecastRow>(
+            await db.Forecasts.Where(f => f.IsLatest).ToDictionaryAsync(f => names[f.ChainId], Ct), StringComparer.Ordinal);
+    }
+}

@@ -1,0 +1,220 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Storage;
+using WearWatch.Units;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Worker.Tests.Intake;
+
+public sealed class IntakeDeskTests
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task A_taken_reading_is_stored_and_the_chain_has_been_assessed_with_it()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        var heard = new List<int>();
+        plant.Get<PlantNews>().ChainsChanged += heard.AddRange;
+        var taken = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 1.2), Ct));
+        await using var db = plant.Db();
+        var forecast = await db.Forecasts.SingleAsync(f => f.ChainId == id && f.IsLatest, Ct);
+        Assert.Equal((taken.Id, 1), (forecast.LastReadingId, forecast.ReadingsUsed));
+        Assert.Contains(id, heard);
+    }
+
+    [Fact]
+    public async Task The_forecast_moves_with_every_reading_and_the_old_ones_are_kept()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        for (var i = 1; i <= 4; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.4 * i), Ct);
+        await using var db = plant.Db();
+        var forecasts = await db.Forecasts.Where(f => f.ChainId == id).OrderBy(f => f.Id).ToListAsync(Ct);
+        Assert.Equal(5, forecasts.Select(f => f.PercentilesH[49]).Distinct().Count()); // one before the first reading
+        Assert.True(forecasts[^1].IsLatest);
+        Assert.Single(forecasts, f => f.IsLatest);
+    }
+
+    [Fact]
+    public async Task The_same_key_twice_changes_nothing()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        var reading = A.Reading(key: "phone 1");
+        var first = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(reading, Ct));
+        Assert.Equal(new IntakeAnswer.Taken(first.Id, AlreadyKnown: true), await plant.Desk.TakeReadingAsync(reading, Ct));
+        await using var db = plant.Db();
+        Assert.Equal(1, await db.Readings.CountAsync(Ct));
+    }
+
+    [Fact]
+    public async Task The_same_key_with_another_reading_is_refused()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(key: "phone 1"), Ct);
+        Assert.Equal("key", Field(await plant.Desk.TakeReadingAsync(A.Reading(key: "phone 1", percent: 0.9), Ct)));
+    }
+
+    [Fact]
+    public async Task Twenty_senders_of_one_reading_store_it_once()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        var reading = A.Reading(key: "phone 1");
+        var answers = await Task.WhenAll(Enumerable.Range(0, 20).Select(_ => Task.Run(() => plant.Desk.TakeReadingAsync(reading, Ct))));
+        Assert.Single(answers.Cast<IntakeAnswer.Taken>(), a => !a.AlreadyKnown);
+        Assert.Single(answers.Cast<IntakeAnswer.Taken>().Select(a => a.Id).Distinct());
+    }
+
+    [Theory]
+    [InlineData("nobody", 100.0, 40, "1020", "chain")]
+    [InlineData("C1", null, 40, "1020", "counter_h")]
+    [InlineData("C1", -1.0, 40, "1020", "counter_h")]
+    [InlineData("C1", double.NaN, 40, "1020", "counter_h")]
+    [InlineData("C1", 100.0, 0, "1020", "pitches")]
+    [InlineData("C1", 100.0, -2, "1020", "pitches")]
+    [InlineData("C1", 100.0, 40, "long", "length")]
+    [InlineData("C1", 100.0, 40, "", "length")]
+    public async Task What_cannot_be_read_is_refused_with_its_field_and_not_stored(string chain, double? counterH, int pitches, string length, string field)
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        Assert.Equal(field, Field(await plant.Desk.TakeReadingAsync(A.Reading(chain, counterH, length: length, pitches: pitches), Ct)));
+        await using var db = plant.Db();
+        Assert.Empty(await db.Readings.ToListAsync(Ct));
+    }
+
+    [Fact]
+    public async Task A_length_in_inches_with_a_fraction_is_taken_as_typed()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(length: "40 3/16", unit: LengthUnit.Inch), Ct);
+        await using var db = plant.Db();
+        var row = await db.Readings.SingleAsync(Ct);
+        Assert.Equal((1020.7625, "40 3/16 in"), (row.LengthMm, row.LengthAsTold)); // 40.1875 in of 25.4 mm, by definition
+    }
+
+    [Fact]
+    public async Task A_length_that_cannot_be_waits_until_a_person_says_yes()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 12), Ct));
+        await using var db = plant.Db();
+        Assert.Empty(await db.StandingReadingsAsync(id, Ct));
+        var yes = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
+        var row = Assert.Single(await db.StandingReadingsAsync(id, Ct));
+        Assert.Equal((yes.Id, waiting.Id, "K. Sommer"), (row.Id, row.CorrectsId, row.ToldBy));
+        Assert.Equal(new IntakeAnswer.Taken(yes.Id, AlreadyKnown: true), await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
+    }
+
+    [Fact]
+    public async Task A_length_that_cannot_be_is_taken_when_the_yes_comes_with_it()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 12, confirmed: true), Ct));
+    }
+
+    [Fact]
+    public async Task A_waiting_reading_sent_again_waits_still_and_is_taken_once_it_was_accepted()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        var reading = A.Reading(percent: 12, key: "phone 1");
+        var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(reading, Ct));
+        Assert.Equal(waiting, await plant.Desk.TakeReadingAsync(reading, Ct));
+        await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct);
+        Assert.True(Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(reading, Ct)).AlreadyKnown);
+    }
+
+    [Fact]
+    public async Task A_waiting_reading_raises_a_notice_that_ends_with_the_answer()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 12), Ct));
+        await using var db = plant.Db();
+        Assert.Equal(1, await db.Notices.CountAsync(n => n.ChainId == id && n.EndedAt == null && n.Kind == Wear.NoticeKind.ReadingHeldBack, Ct));
+        await plant.Desk.WithdrawAsync(waiting.Id, "K. Sommer", "slip of the pen", Ct);
+        Assert.Equal(0, await db.Notices.CountAsync(n => n.ChainId == id && n.EndedAt == null && n.Kind == Wear.NoticeKind.ReadingHeldBack, Ct));
+    }
+
+    [Fact]
+    public async Task A_counter_that_fell_is_asked_about_and_a_recorded_reset_answers()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 1000), Ct);
+        Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(A.Reading(counterH: 20, percent: 0.6), Ct));
+        await plant.Desk.TakeEventAsync(A.Event(kind: ChainEventKind.MeterReset, beforeH: 1010, afterH: 0), Ct);
+        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(counterH: 30, percent: 0.6), Ct));
+    }
+
+    [Fact]
+    public async Task A_correction_stands_in_place_of_what_it_corrects_which_is_kept()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        var wrong = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(counterH: 100, percent: 5), Ct));
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 200, percent: 0.6), Ct);
+        var right = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.CorrectAsync(wrong.Id, A.Reading(counterH: 100, percent: 0.5), Ct));
+        var again = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.CorrectAsync(wrong.Id, A.Reading(counterH: 100, percent: 0.4), Ct));
+        await using var db = plant.Db();
+        Assert.Equal([again.Id, wrong.Id + 1], (await db.StandingReadingsAsync(id, Ct)).Select(r => r.Id));
+        Assert.Equal(right.Id, (await db.Readings.SingleAsync(r => r.Id == again.Id, Ct)).CorrectsId);
+        Assert.Equal(4, await db.Readings.CountAsync(Ct));
+    }
+
+    [Fact]
+    public async Task A_withdrawn_reading_counts_no_more_and_its_reason_is_kept()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        var taken = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(), Ct));
+        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.WithdrawAsync(taken.Id, "K. Sommer", "wrong chain", Ct));
+        await using var db = plant.Db();
+        Assert.Empty(await db.StandingReadingsAsync(id, Ct));
+        Assert.Equal("wrong chain", (await db.Readings.SingleAsync(r => r.Withdraws, Ct)).Note);
+        Assert.Equal(0, (await db.Forecasts.SingleAsync(f => f.ChainId == id && f.IsLatest, Ct)).ReadingsUsed);
+    }
+
+    [Fact]
+    public async Task A_reading_that_is_not_there_can_be_neither_confirmed_nor_corrected()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        Assert.Equal("reading", Field(await plant.Desk.ConfirmAsync(99, "K. Sommer", Ct)));
+        Assert.Equal("reading", Field(await plant.Desk.CorrectAsync(99, A.Reading(), Ct)));
+    }
+
+    [Fact]
+    public async Task An_event_is_stored_once_and_taken_into_account()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 1000, percent: 2), Ct);
+        var replaced = A.Event(kind: ChainEventKind.Replacement, beforeH: 1100, afterH: 1100, key: "swap 1");
+        var first = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeEventAsync(replaced, Ct));
+        Assert.Equal(new IntakeAnswer.Taken(first.Id, AlreadyKnown: true), await plant.Desk.TakeEventAsync(replaced, Ct));
+        await using var db = plant.Db();
+        var forecast = await db.Forecasts.SingleAsync(f => f.ChainId == id && f.IsLatest, Ct);
+        Assert.Equal((0, 1), (forecast.ReadingsUsed, forecast.Life));
+    }
+
+    [Fact]
+    public async Task An_event_without_time_and_counter_is_refused()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        Assert.Equal("taken_at", Field(await plant.Desk.TakeEventAsync(A.Event(), Ct)));
+        Assert.Equal("taken_at", Field(await plant.Desk.TakeEventAsync(A.Event(at: TestPlant.Start.AddDays(9)), Ct)));
+        Assert.Equal("chain", Field(await plant.Desk.TakeEventAsync(A.Event("nobody", beforeH: 1), Ct)));
+    }
+
+    private static string Field(IntakeAnswer answer) => Assert.Single(Assert.IsType<IntakeAnswer.Refused>(answer).Refusals).Field;
+}

@@ -1,0 +1,194 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+using WearWatch.Worker.Tracking;
+
+namespace WearWatch.Worker.Tests.Tracking;
+
+public sealed class ChainReviewTests
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Recomputing_everything_from_the_raw_rows_gives_the_kept_forecasts_bit_for_bit()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.Import.ImportAsync(A.Folder(A.Data("fleet")), null, Ct);
+        await using var db = plant.Db();
+        var kept = await db.Forecasts.AsNoTracking().Where(f => f.IsLatest).ToDictionaryAsync(f => f.ChainId, Ct);
+        var calendar = await plant.Get<PlantSettings>().CalendarAsync(Ct);
+        var made = await plant.Review.AssessAsync([.. kept.Keys], Ct);
+        Assert.Equal(60, made.Count);
+        Assert.All(made, chain => Assert.True(ForecastKeeping.IsSameForecast(kept[chain.Raw.Id], chain.ToRow(calendar, TestPlant.Start))));
+    }
+
+    [Fact]
+    public async Task A_review_without_news_adds_no_row_that_day_and_one_the_next_day()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(), Ct);
+        var before = await CountAsync(plant);
+        Assert.Equal(0, await plant.Review.ReviewAsync([id], null, Ct));
+        plant.Clock.Advance(TimeSpan.FromHours(2));
+        Assert.Equal(0, await plant.Review.ReviewAsync([id], null, Ct));
+        Assert.Equal(before, await CountAsync(plant));
+        plant.Clock.Advance(TimeSpan.FromDays(1));
+        Assert.Equal(1, await plant.Review.ReviewAsync([id], null, Ct));
+        Assert.Equal(before + 1, await CountAsync(plant));
+    }
+
+    [Fact]
+    public async Task Time_alone_moves_the_hours_now_and_leaves_the_hours_left_from_the_last_reading()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500, takenAt: TestPlant.Start), Ct);
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 1000, percent: 0.8, takenAt: TestPlant.Start), Ct);
+        var before = await LatestAsync(plant, id);
+        plant.Clock.Advance(TimeSpan.FromDays(10));
+        await plant.Review.ReviewAsync([id], null, Ct);
+        var after = await LatestAsync(plant, id);
+        Assert.Equal(before.HoursNow + 240, after.HoursNow, 6); // the plant runs round the clock
+        Assert.Equal(before.PercentilesH, after.PercentilesH);
+    }
+
+    [Fact]
+    public async Task A_changed_limit_is_news()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(), Ct);
+        await plant.AddChainAsync(more: "limit_pct=1.5");
+        var latest = await LatestAsync(plant, id);
+        Assert.Equal((1.5, LimitReason.SetByPlant), (latest.LimitPct, latest.LimitReason));
+    }
+
+    [Fact]
+    public async Task A_worn_chain_gets_an_urgent_notice_that_ends_with_its_replacement()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync(more: "fitted_counter_h=0");
+        for (var i = 1; i <= 8; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.45 * i), Ct);
+        var open = Assert.Single(await OpenAsync(plant, id), n => n.Kind == NoticeKind.LimitNear);
+        Assert.True(open.Urgent);
+        Assert.Equal(Condition.SwapNow, (await LatestAsync(plant, id)).Condition);
+        await plant.Desk.TakeEventAsync(A.Event(kind: ChainEventKind.Replacement, beforeH: 4100, afterH: 4100), Ct);
+        Assert.DoesNotContain(await OpenAsync(plant, id), n => n.Kind == NoticeKind.LimitNear);
+    }
+
+    [Fact]
+    public async Task A_notice_that_a_person_closed_stays_closed_until_something_new_is_told()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync(more: "fitted_counter_h=0");
+        for (var i = 1; i <= 8; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.45 * i), Ct);
+        plant.Clock.Advance(TimeSpan.FromMinutes(5));
+        await using (var db = plant.Db())
+        {
+            var notice = await db.Notices.SingleAsync(n => n.ChainId == id && n.Kind == NoticeKind.LimitNear && n.EndedAt == null, Ct);
+            (notice.EndedAt, notice.JudgedReal, notice.JudgedBy) = (plant.Clock.GetUtcNow(), true, "K. Sommer");
+            await db.SaveChangesAsync(Ct);
+        }
+
+        await plant.Review.ReviewAsync([id], null, Ct);
+        Assert.DoesNotContain(await OpenAsync(plant, id), n => n.Kind == NoticeKind.LimitNear);
+        plant.Clock.Advance(TimeSpan.FromMinutes(5));
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 4500, percent: 4.2), Ct);
+        Assert.Contains(await OpenAsync(plant, id), n => n.Kind == NoticeKind.LimitNear);
+    }
+
+    [Fact]
+    public async Task Oil_that_is_due_raises_a_notice_that_ends_with_the_oiling()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync(more: "fitted_counter_h=0 lubrication=manual oiling_interval_h=200");
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 300, takenAt: TestPlant.Start), Ct);
+        Assert.Contains(await OpenAsync(plant, id), n => n.Kind == NoticeKind.OilingDue);
+        await plant.Desk.TakeEventAsync(A.Event(kind: ChainEventKind.Oiling, beforeH: 300, at: TestPlant.Start), Ct);
+        Assert.DoesNotContain(await OpenAsync(plant, id), n => n.Kind == NoticeKind.OilingDue);
+        Assert.Equal(0, (await LatestAsync(plant, id)).HoursSinceOiling);
+    }
+
+    [Fact]
+    public async Task Reviews_of_one_chain_at_the_same_time_leave_one_newest_forecast()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await Task.WhenAll(Enumerable.Range(1, 12).Select(i => Task.Run(() => plant.Desk.TakeReadingAsync(A.Reading(counterH: 100 * i, percent: 0.1 * i, confirmed: true), Ct))));
+        await using var db = plant.Db();
+        var newest = await db.Forecasts.SingleAsync(f => f.ChainId == id && f.IsLatest, Ct);
+        Assert.Equal(await db.Readings.MaxAsync(r => r.Id, Ct), newest.LastReadingId);
+    }
+
+    [Fact]
+    public async Task A_chain_page_sees_what_the_review_kept()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(percent: 1), Ct);
+        var assessment = await plant.Get<ChainReader>().AssessAsync(id, Ct);
+        Assert.Equal((await LatestAsync(plant, id)).PercentilesH, assessment!.Forecast.PercentilesHours);
+        Assert.Null(await plant.Get<ChainReader>().AssessAsync(99, Ct));
+        Assert.Single((await plant.Get<ChainReader>().RawAsync(id, Ct))!.Readings);
+    }
+
+    [Fact]
+    public async Task The_first_import_of_thirty_chains_or_more_trains_a_fleet_model()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.Import.ImportAsync(A.Folder(A.Data("fleet")), null, Ct);
+        await using var db = plant.Db();
+        var model = await db.FleetModels.SingleAsync(Ct);
+        Assert.All(await db.Forecasts.Where(f => f.IsLatest).ToListAsync(Ct), f => Assert.Equal(model.Version, f.ModelVersion));
+        Assert.False(await plant.Models.TrainAsync(Ct)); // the same histories give the same model, which is not kept twice
+        Assert.Contains("chainsUsed", model.Report, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Below_thirty_chains_the_broad_prior_serves_and_the_log_says_so()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(), Ct);
+        Assert.False(await plant.Models.TrainAsync(Ct));
+        Assert.Equal(WearPrior.Broad.Source, (await LatestAsync(plant, id)).ModelVersion);
+        Assert.Contains(plant.Log.Lines, line => line.Text.Contains("broad prior serves", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_review_that_a_killed_process_still_owed_is_found_and_done()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        await using (var db = plant.Db())
+        {
+            db.Readings.Add(new ReadingRow { ChainId = id, Key = "k", CounterH = 100, Pitches = 40, LengthMm = 1020 });
+            await db.SaveChangesAsync(Ct);
+        }
+
+        Assert.Equal([id], await plant.Get<DueReviews>().FindAsync(Ct));
+        await plant.Get<Worker.Jobs.TimelyReview>().RunOnceAsync(Ct);
+        Assert.Empty(await plant.Get<DueReviews>().FindAsync(Ct));
+        Assert.Equal(1, (await LatestAsync(plant, id)).ReadingsUsed);
+    }
+
+    private static async Task<int> CountAsync(TestPlant plant)
+    {
+        await using var db = plant.Db();
+        return await db.Forecasts.CountAsync(Ct);
+    }
+
+    private static async Task<ForecastRow> LatestAsync(TestPlant plant, int chainId)
+    {
+        await using var db = plant.Db();
+        return await db.Forecasts.SingleAsync(f => f.ChainId == chainId && f.IsLatest, Ct);
+    }
+
+    private static async Task<List<NoticeRow>> OpenAsync(TestPlant plant, int chainId)
+    {
+        await using var db = plant.Db();
+        return await db.Notices.Where(n => n.ChainId == chainId && n.EndedAt == null).ToListAsync(Ct);
+    }
+}
