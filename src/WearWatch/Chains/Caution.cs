@@ -1,8 +1,11 @@
 namespace WearWatch.Chains;
 
-/// <summary>What to remember before a chain is touched, and what WearWatch's figure does not say. For every screen and paper.</summary>
+/// <summary>
+/// What to remember before a chain is touched, and what WearWatch's figure does not say. For every screen and paper.
+/// </summary>
 /// <remarks>
-/// Informative: local law and the site's qualified person decide. Sources: docs/references.md [30], [36], [45], [46]; docs/safety.md.
+/// Informative: local law and the site's qualified person decide. Sources: docs/references.md [30], [36], [45], [46];
+/// docs/safety.md.
 /// </remarks>
 public static class Caution
 {

@@ -2,7 +2,9 @@ using WearWatch.Running;
 
 namespace WearWatch.Chains;
 
-/// <summary>What a plant knows of a chain before anything is measured: where it runs, what it is and what it has to stand.</summary>
+/// <summary>
+/// What a plant knows of a chain before anything is measured: where it runs, what it is and what it has to stand.
+/// </summary>
 /// <remarks>
 /// The name stays with the position's chain over replacements: a replacement is an event, and what runs after it is another
 /// fitted chain under the same name (see <see cref="Wear.ChainHistory"/>).
@@ -108,7 +110,9 @@ public sealed record ChainCard
             : throw new ArgumentOutOfRangeException(nameof(value), value, "A travel of the take-up is not negative.");
     }
 
-    /// <summary>The plant's own interval between two oilings (or looks at the oiler) in running hours; null leaves it to the handbook.</summary>
+    /// <summary>
+    /// The plant's own interval between two oilings (or looks at the oiler) in running hours; null leaves it to the handbook.
+    /// </summary>
     public double? OilingIntervalHours
     {
         get;
@@ -117,7 +121,9 @@ public sealed record ChainCard
             : throw new ArgumentOutOfRangeException(nameof(value), value, "An oiling interval lies above 0 and at most at 100,000 h.");
     }
 
-    /// <summary>What the surroundings make of the handbook's oiling interval: 0.5 halves it. No published factor was found.</summary>
+    /// <summary>
+    /// What the surroundings make of the handbook's oiling interval: 0.5 halves it. No published factor was found.
+    /// </summary>
     public double OilingSurroundingsFactor
     {
         get;

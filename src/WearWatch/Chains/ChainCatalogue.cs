@@ -14,11 +14,15 @@ public static class ChainCatalogue
         .SelectMany(row => row.Names.Select(name => (name, row)))
         .ToDictionary(pair => pair.name, pair => pair.row, StringComparer.Ordinal);
 
-    /// <summary>Every type: strands as far as strengths are listed, conveyor chains with their pitch still to be chosen.</summary>
+    /// <summary>
+    /// Every type: strands as far as strengths are listed, conveyor chains with their pitch still to be chosen.
+    /// </summary>
     public static IReadOnlyList<ChainType> All { get; } =
         [.. ByName.Values.Distinct().SelectMany(row => Enumerable.Range(1, row.ListedStrands).Select(row.WithStrands))];
 
-    /// <summary>The type of a designation: <c>16B-2</c>, <c>80</c>, <c>C2060</c>, <c>BL844</c>, <c>M112x160</c>, <c>WH78</c>.</summary>
+    /// <summary>
+    /// The type of a designation: <c>16B-2</c>, <c>80</c>, <c>C2060</c>, <c>BL844</c>, <c>M112x160</c>, <c>WH78</c>.
+    /// </summary>
     /// <remarks>
     /// Case and blanks do not matter, and the standard may stand before it (<c>ISO 606 16B-2</c>, <c>ANSI 80</c>, <c>#80</c>). A
     /// maker's prefix is not read away: what it says beyond the size is not known here.
@@ -41,7 +45,9 @@ public static class ChainCatalogue
                 : null;
     }
 
-    /// <summary>Types in whose names, kind or standard every word of a text occurs; those whose name begins with it first.</summary>
+    /// <summary>
+    /// Types in whose names, kind or standard every word of a text occurs; those whose name begins with it first.
+    /// </summary>
     public static IReadOnlyList<ChainType> Search(string text)
     {
         var words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);

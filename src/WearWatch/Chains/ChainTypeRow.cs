@@ -4,7 +4,10 @@ using System.Reflection;
 namespace WearWatch.Chains;
 
 /// <summary>A row of the catalogue's tables (Types/*.csv): one size, which may be made with several strands or pitches.</summary>
-/// <remarks>The tables are ours and plain: no quotes, no commas inside a value, <c>#</c> before a remark. Their form is told in docs/units-and-formats.md.</remarks>
+/// <remarks>
+/// The tables are ours and plain: no quotes, no commas inside a value, <c>#</c> before a remark. Their form is told in
+/// docs/units-and-formats.md.
+/// </remarks>
 internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
 {
     private static readonly string[] Tables = ["short-pitch.csv", "double-pitch.csv", "leaf.csv", "conveyor.csv", "welded-steel.csv"];

@@ -9,7 +9,9 @@ public sealed record DiscardSign(string Text, string Source)
     private const string Conveyor = "docs/references.md [27]";
 
     /// <summary>The signs to look for on a kind of chain.</summary>
-    /// <remarks>Elongation says nothing of these. Of the bush wall the source leaves open whether 40 % are worn or left.</remarks>
+    /// <remarks>
+    /// Elongation says nothing of these. Of the bush wall the source leaves open whether 40 % are worn or left.
+    /// </remarks>
     public static IReadOnlyList<DiscardSign> For(ChainFamily family) => family switch
     {
         ChainFamily.Leaf =>

@@ -29,7 +29,9 @@ public enum DustLevel
     Heavy,
 }
 
-/// <summary>What a chain has to stand at its position. What is not known is null, and the fleet model then expects the average.</summary>
+/// <summary>
+/// What a chain has to stand at its position. What is not known is null, and the fleet model then expects the average.
+/// </summary>
 public sealed record Duty
 {
     /// <summary>Bearing pressure in the joint over the permissible one; 0.5 is an ordinary drive.</summary>

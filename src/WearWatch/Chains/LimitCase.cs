@@ -33,7 +33,9 @@ public sealed record LimitCase
     /// <summary>Whether it lifts or holds a load.</summary>
     public bool Lifts { get; init; }
 
-    /// <summary>How far the take-up can move a shaft from where a new chain is taut, in millimetres; null when not known.</summary>
+    /// <summary>
+    /// How far the take-up can move a shaft from where a new chain is taut, in millimetres; null when not known.
+    /// </summary>
     public double? TakeUpTravelMm { get; init; }
 
     /// <summary>Length of the whole chain in pitches; null when not known.</summary>

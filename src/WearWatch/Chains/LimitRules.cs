@@ -1,6 +1,8 @@
 namespace WearWatch.Chains;
 
-/// <summary>The rules of the trade for when a chain is to be replaced. They disagree, so the lowest that applies governs.</summary>
+/// <summary>
+/// The rules of the trade for when a chain is to be replaced. They disagree, so the lowest that applies governs.
+/// </summary>
 /// <remarks>
 /// Most figures apply to one kind of chain and one kind of drive; see docs/references.md for where each was read. Figures that
 /// were only recalled are advice, unless nothing else is known for the kind of chain.
@@ -102,7 +104,9 @@ public static class LimitRules
             yield return Recalled(0.7, LimitReason.FixedCentres, "no take-up at all: a maker's rule of 0.7 to 1.0 %");
     }
 
-    /// <summary>The one rule that is meant for any chain. It governs kinds that have no rule of their own, and is advice for the others.</summary>
+    /// <summary>
+    /// The one rule that is meant for any chain. It governs kinds that have no rule of their own, and is advice for the others.
+    /// </summary>
     private static ReplacementLimit AnyChain =>
         Read(2, LimitReason.General, 28, "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and wheels together");
 

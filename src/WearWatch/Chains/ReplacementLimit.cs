@@ -3,7 +3,9 @@ namespace WearWatch.Chains;
 /// <summary>The elongation at which a chain is to be replaced, and what says so.</summary>
 /// <param name="Percent">The elongation in percent.</param>
 /// <param name="Reason">The rule that governs.</param>
-/// <param name="Source">Who says so: a numbered source of docs/references.md, a standard, <c>common practice</c> or the plant.</param>
+/// <param name="Source">
+/// Who says so: a numbered source of docs/references.md, a standard, <c>common practice</c> or the plant.
+/// </param>
 public sealed record ReplacementLimit(double Percent, LimitReason Reason, string Source)
 {
     /// <summary>The general limit of a roller chain on an adjustable drive.</summary>
@@ -12,14 +14,18 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     /// <summary>The rule in plain words, for the screen.</summary>
     public string Rule { get; init; } = "";
 
-    /// <summary>Whether its source was read. A figure that was only recalled never governs while one that was read applies.</summary>
+    /// <summary>
+    /// Whether its source was read. A figure that was only recalled never governs while one that was read applies.
+    /// </summary>
     public bool IsVerified { get; init; } = true;
 
     /// <summary>The elongation from which a swap must be planned, where the rule names one of its own; in percent.</summary>
     public double? PlanFromPercent { get; init; }
 
     /// <summary>The limit of a roller chain: <c>min(3, 200/N)</c> percent, N the teeth of the largest sprocket.</summary>
-    /// <remarks>Source: docs/references.md [8], [9]. One of the pages prints (2.00/N) %, which is the fraction, not the percent.</remarks>
+    /// <remarks>
+    /// Source: docs/references.md [8], [9]. One of the pages prints (2.00/N) %, which is the fraction, not the percent.
+    /// </remarks>
     public static ReplacementLimit ForTeeth(IReadOnlyCollection<int> sprocketTeeth) =>
         LimitRules.For(new LimitCase { SprocketTeeth = [.. sprocketTeeth] }).Governing;
 

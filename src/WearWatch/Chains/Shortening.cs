@@ -26,7 +26,10 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
     }
 
     /// <summary>The elongation at which the travel of the take-up is used up: <c>200 s/(X p)</c> percent, s the travel.</summary>
-    /// <remarks>Two parallel spans: a shaft that moves by s takes up 2 s. Null when the travel, the length or the pitch is not known, or without any travel: then the centres are fixed.</remarks>
+    /// <remarks>
+    /// Two parallel spans: a shaft that moves by s takes up 2 s. Null when the travel, the length or the pitch is not known, or
+    /// without any travel: then the centres are fixed.
+    /// </remarks>
     public static double? TakeUpLimitPercent(LimitCase @case) =>
         @case is { TakeUpTravelMm: > 0 and var travel, ChainPitches: > 0 and var pitches, PitchMm: > 0 and var pitchMm }
             ? 200 * travel / (pitches * pitchMm)

@@ -1,14 +1,17 @@
 namespace WearWatch.Chains;
 
 /// <summary>What to say about the sprockets when a chain is swapped.</summary>
-/// <remarks>Source: docs/references.md [28], [36]: check them at every change, no new chain on worn teeth, no new on old chain. That a third chain calls
+/// <remarks>Source: docs/references.md [28], [36]: check them at every change, no new chain on worn teeth, no new on old chain.
+/// That a third chain calls
 /// for more care is common practice.</remarks>
 public static class SprocketAdvice
 {
     /// <summary>The advice for a chain at an elongation.</summary>
     /// <param name="family">The kind of chain.</param>
     /// <param name="elongationPercent">Its elongation in percent; null when it is not known.</param>
-    /// <param name="chainsOnTheseSprockets">How many chains, this one included, have run on these sprockets; null when not recorded.</param>
+    /// <param name="chainsOnTheseSprockets">
+    /// How many chains, this one included, have run on these sprockets; null when not recorded.
+    /// </param>
     public static string For(ChainFamily family, double? elongationPercent = null, int? chainsOnTheseSprockets = null)
     {
         if (family == ChainFamily.Leaf) return "Look at the sheaves and anchors; replace the chains of a pair together and never splice new to old.";

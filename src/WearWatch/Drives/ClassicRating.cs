@@ -50,7 +50,9 @@ public static class ClassicRating
         return Power.FromHorsepower(oneStrand * RatingFactors.Strands(strands));
     }
 
-    /// <summary>Pitch in inches: the number without its last digit is the pitch in eighths. Source: docs/references.md [37].</summary>
+    /// <summary>
+    /// Pitch in inches: the number without its last digit is the pitch in eighths. Source: docs/references.md [37].
+    /// </summary>
     private static double PitchInches(int chainNumber) => chainNumber is >= 25 and <= 240
         ? chainNumber / 10 / 8.0
         : throw new ArgumentOutOfRangeException(nameof(chainNumber), chainNumber, "An ASME chain number lies between 25 and 240.");

@@ -40,7 +40,9 @@ public sealed record DriveFigures
     public double ArticulationsPerHour => 4 * LoopsPerHour;
 
     /// <summary>Way that a pin slips under load, in metres an hour: <c>pi d (1/z1 + 1/z2)</c> in every loop.</summary>
-    /// <remarks>At each sprocket one of the two bends is on the tight side, the other under the slack side's small pull.</remarks>
+    /// <remarks>
+    /// At each sprocket one of the two bends is on the tight side, the other under the slack side's small pull.
+    /// </remarks>
     public double? LoadedSlipMetresPerHour { get; init; }
 
     /// <summary>By how much the chain's speed swings, in percent.</summary>

@@ -21,7 +21,9 @@ public static class ExpectedWear
     /// </remarks>
     public const double CoefficientMm3PerNewtonMetre = 4.12e-7;
 
-    /// <summary>Standard deviation of ln(rate) with recommended lubrication: two drives of like figures differ by a factor of two or so.</summary>
+    /// <summary>
+    /// Standard deviation of ln(rate) with recommended lubrication: two drives of like figures differ by a factor of two or so.
+    /// </summary>
     private const double SpreadWellOiled = 0.8;
 
     /// <summary>Otherwise nobody has published by how much worse it is, so only the width grows. Common practice.</summary>

@@ -6,7 +6,9 @@ namespace WearWatch.Entries;
 /// <summary>One account of how a reading came about, with its weight.</summary>
 internal sealed record Account
 {
-    /// <summary>Share of readings that are entered as they were measured and measured as they should be. Common practice.</summary>
+    /// <summary>
+    /// Share of readings that are entered as they were measured and measured as they should be. Common practice.
+    /// </summary>
     private const double HonestShare = 0.95;
 
     /// <summary>Share of honest readings before which the wear rate jumped up. Common practice.</summary>

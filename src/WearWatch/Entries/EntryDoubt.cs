@@ -4,7 +4,9 @@ using WearWatch.Gauging;
 
 namespace WearWatch.Entries;
 
-/// <summary>Whether a reading that was entered fits what the chain's track expects, and what may have gone wrong if not.</summary>
+/// <summary>
+/// Whether a reading that was entered fits what the chain's track expects, and what may have gone wrong if not.
+/// </summary>
 /// <remarks>
 /// Bayes over an honest reading and the slips people make: each has odds of its own and says what the elongation would be, and
 /// how near that comes to what is expected. Densities are taken of the relative length, so that a slip of a factor and one of a

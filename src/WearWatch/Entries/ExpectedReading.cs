@@ -7,10 +7,14 @@ namespace WearWatch.Entries;
 
 /// <summary>What a chain's track expects of a reading that is being entered.</summary>
 /// <param name="Expected">The elongation expected at the reading's running hours.</param>
-/// <param name="Around">What else the track says of the moment: what a new chain would show, or the chain after a reset of the counter.</param>
+/// <param name="Around">
+/// What else the track says of the moment: what a new chain would show, or the chain after a reset of the counter.
+/// </param>
 public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
 {
-    /// <summary>Elongation of a chain that has just been fitted by length tolerance and run-in; see <see cref="Expectation.NewChain"/>.</summary>
+    /// <summary>
+    /// Elongation of a chain that has just been fitted by length tolerance and run-in; see <see cref="Expectation.NewChain"/>.
+    /// </summary>
     private static readonly Expectation Fresh = Expectation.NewChain;
 
     /// <summary>What is expected of an entry; null when nothing places it among the chain's readings.</summary>

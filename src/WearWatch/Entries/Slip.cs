@@ -2,7 +2,9 @@ namespace WearWatch.Entries;
 
 /// <summary>A slip that would explain a reading that does not fit.</summary>
 /// <param name="Kind">What may have gone wrong.</param>
-/// <param name="Probability">How likely it is, given the reading; with all the others and an honest reading it adds up to one.</param>
+/// <param name="Probability">
+/// How likely it is, given the reading; with all the others and an honest reading it adds up to one.
+/// </param>
 /// <param name="ElongationPercent">The elongation when it is corrected so, in percent.</param>
 /// <param name="Words">What it was, for the person who entered it.</param>
 public sealed record Slip(SlipKind Kind, double Probability, double ElongationPercent, string Words)

@@ -4,7 +4,9 @@ using WearWatch.Gauging;
 
 namespace WearWatch.Entries;
 
-/// <summary>The slips that are tried on an entry. Their shares are guesses of a plant's practice: common practice, no source.</summary>
+/// <summary>
+/// The slips that are tried on an entry. Their shares are guesses of a plant's practice: common practice, no source.
+/// </summary>
 internal static class SlipsOfEntry
 {
     private const double OnePitch = 0.003;
@@ -75,7 +77,9 @@ internal static class SlipsOfEntry
         }
     }
 
-    /// <summary>A figure that is wrong in no known way: as likely anywhere, so that it wins only where nothing else comes near.</summary>
+    /// <summary>
+    /// A figure that is wrong in no known way: as likely anywhere, so that it wins only where nothing else comes near.
+    /// </summary>
     private static Account Anything(ChainCard card, Reading entry, Expectation expected) => Account.Honest(card, entry, expected) with
     {
         Kind = SlipKind.Misread,

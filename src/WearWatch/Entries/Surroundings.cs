@@ -8,12 +8,16 @@ public sealed record Surroundings
     /// <summary>Nothing else.</summary>
     public static Surroundings Unknown { get; } = new();
 
-    /// <summary>Chains whose reading it may be instead, such as the neighbours on the line, with what each is expected to show.</summary>
+    /// <summary>
+    /// Chains whose reading it may be instead, such as the neighbours on the line, with what each is expected to show.
+    /// </summary>
     public IReadOnlyList<(ChainCard Card, Expectation Expected)> Others { get; init; } = [];
 
     /// <summary>What a chain would show that was fitted since the last reading.</summary>
     public Expectation IfReplaced { get; init; } = Expectation.NewChain;
 
-    /// <summary>What the chain would show if the hour counter had been set back since the last reading; null when it cannot be said.</summary>
+    /// <summary>
+    /// What the chain would show if the hour counter had been set back since the last reading; null when it cannot be said.
+    /// </summary>
     public Expectation? IfCounterWasReset { get; init; }
 }

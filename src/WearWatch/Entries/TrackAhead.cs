@@ -12,10 +12,14 @@ internal static class TrackAhead
     /// <summary>Five points of a normal distribution with equal weights: its quantiles at 10, 30, 50, 70, 90 %.</summary>
     private static readonly double[] Points = [-1.2816, -0.5244, 0, 0.5244, 1.2816];
 
-    /// <summary>Half the width from the 16 % to the 84 % quantile is a standard deviation; that of five points falls short by this.</summary>
+    /// <summary>
+    /// Half the width from the 16 % to the 84 % quantile is a standard deviation; that of five points falls short by this.
+    /// </summary>
     private const double Coarseness = 1.1;
 
-    /// <summary>Nobody foretells wear better than this, even where the track ends at the largest elongation that it knows.</summary>
+    /// <summary>
+    /// Nobody foretells wear better than this, even where the track ends at the largest elongation that it knows.
+    /// </summary>
     private const double LeastShareOfGrowth = 0.05;
 
     /// <summary>What a chain is expected to show.</summary>

@@ -3,7 +3,9 @@ namespace WearWatch.Gauging;
 /// <summary>Turns a measured length into an elongation with its uncertainty, or says why it does not.</summary>
 public static class Gauge
 {
-    /// <summary>Linear expansion of steel per kelvin. From memory: 11 to 12 millionths; source for the effect: docs/references.md [20].</summary>
+    /// <summary>
+    /// Linear expansion of steel per kelvin. From memory: 11 to 12 millionths; source for the effect: docs/references.md [20].
+    /// </summary>
     public const double SteelExpansionPerKelvin = 11.5e-6;
 
     /// <summary>The temperature to which lengths refer, ISO 1. From memory.</summary>

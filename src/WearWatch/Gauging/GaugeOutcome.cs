@@ -17,7 +17,9 @@ public abstract record GaugeOutcome
     public sealed record Doubted(Elongation Elongation, string Reason) : GaugeOutcome;
 
     /// <summary>Not a measurement at all.</summary>
-    /// <param name="Field">Which of the inputs is wrong, in the words of the file format (<c>pitches</c>, <c>length</c>, ...).</param>
+    /// <param name="Field">
+    /// Which of the inputs is wrong, in the words of the file format (<c>pitches</c>, <c>length</c>, ...).
+    /// </param>
     /// <param name="Reason">What is wrong with it and what would do.</param>
     public sealed record Refused(string Field, string Reason) : GaugeOutcome;
 }

@@ -20,7 +20,9 @@ public abstract record Instrument
     /// <summary>Who says what its largest error is.</summary>
     public abstract string Source { get; }
 
-    /// <summary>The usual instrument of a kind of tool: a tape of class II read from a graduation, a caliper of 0.05 mm, a sensor.</summary>
+    /// <summary>
+    /// The usual instrument of a kind of tool: a tape of class II read from a graduation, a caliper of 0.05 mm, a sensor.
+    /// </summary>
     public static Instrument Usual(Tool tool) => tool switch
     {
         Tool.Tape => new Tape(),
@@ -60,11 +62,15 @@ public abstract record Instrument
     }
 
     /// <summary>A caliper, inside and outside of the end rollers.</summary>
-    /// <param name="LargestErrorMm">Its largest error as its maker states it. From memory: 0.03 mm up to 300 mm, 0.05 mm up to 600 mm.</param>
+    /// <param name="LargestErrorMm">
+    /// Its largest error as its maker states it. From memory: 0.03 mm up to 300 mm, 0.05 mm up to 600 mm.
+    /// </param>
     /// <param name="StepMm">Its digital step or scale division in millimetres.</param>
     public sealed record Caliper(double LargestErrorMm = 0.05, double StepMm = 0.01) : Instrument
     {
-        /// <summary>How well two jaws seat on rollers that have play: with the error of the caliper 0.12 mm. Common practice.</summary>
+        /// <summary>
+        /// How well two jaws seat on rollers that have play: with the error of the caliper 0.12 mm. Common practice.
+        /// </summary>
         private const double SeatingUncertaintyMm = 0.1164;
 
         /// <inheritdoc/>

@@ -13,7 +13,9 @@ public static class JointWear
     /// <param name="pitchMm">Nominal pitch in millimetres.</param>
     public static double ElongationPercent(double pinWearMm, double bushWearMm, double pitchMm) => 100 * (pinWearMm + bushWearMm) / pitchMm;
 
-    /// <summary>Wear of pin and bush together in millimetres at an elongation, to compare with the depth of the hard case.</summary>
+    /// <summary>
+    /// Wear of pin and bush together in millimetres at an elongation, to compare with the depth of the hard case.
+    /// </summary>
     /// <param name="elongationPercent">Elongation in percent.</param>
     /// <param name="pitchMm">Nominal pitch in millimetres.</param>
     public static double DepthMm(double elongationPercent, double pitchMm) => elongationPercent / 100 * pitchMm;

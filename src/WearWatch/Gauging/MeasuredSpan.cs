@@ -11,7 +11,9 @@ public sealed record MeasuredSpan
     /// <summary>Number of pitches in the length.</summary>
     public required int Pitches { get; init; }
 
-    /// <summary>The length in millimetres, from pin centre to pin centre, as often as it was measured; their mean counts.</summary>
+    /// <summary>
+    /// The length in millimetres, from pin centre to pin centre, as often as it was measured; their mean counts.
+    /// </summary>
     public required IReadOnlyList<double> LengthsMm { get; init; }
 
     /// <summary>With what it was measured.</summary>
@@ -23,7 +25,9 @@ public sealed record MeasuredSpan
     /// <summary>With which link the length begins.</summary>
     public FirstLink FirstLink { get; init; }
 
-    /// <summary>Temperature of the chain in degrees Celsius; null when it was not told: then chain and tool are taken as equally warm.</summary>
+    /// <summary>
+    /// Temperature of the chain in degrees Celsius; null when it was not told: then chain and tool are taken as equally warm.
+    /// </summary>
     public double? ChainTemperatureC { get; init; }
 
     /// <summary>Temperature of the tool in degrees Celsius; null for 20.</summary>
@@ -35,7 +39,9 @@ public sealed record MeasuredSpan
     /// <summary>The measured length when new; null measures against nominal.</summary>
     public NewLength? New { get; init; }
 
-    /// <summary>Under which load, in the words of who measured: <c>in place, taut</c>, or the standard's measuring force.</summary>
+    /// <summary>
+    /// Under which load, in the words of who measured: <c>in place, taut</c>, or the standard's measuring force.
+    /// </summary>
     public string Load { get; init; } = "in place, taut";
 
     /// <summary>Mean of the measured lengths in millimetres.</summary>
@@ -47,7 +53,9 @@ public sealed record MeasuredSpan
     /// <summary>Whether inner and outer links alternate, so that only every other pitch grows.</summary>
     public bool LinksAlternate => Family is not (ChainFamily.OffsetLink or ChainFamily.RoundLink or ChainFamily.InvertedTooth);
 
-    /// <summary>What a reading over an odd number of pitches shows of the true elongation: <c>1 - 1/N</c> or <c>1 + 1/N</c>.</summary>
+    /// <summary>
+    /// What a reading over an odd number of pitches shows of the true elongation: <c>1 - 1/N</c> or <c>1 + 1/N</c>.
+    /// </summary>
     /// <remarks>
     /// Only every other link grows, by the wear of two joints. A length that begins and ends with an outer link holds one
     /// growing link too few. Geometry; see docs/method.md.

@@ -7,8 +7,12 @@ namespace WearWatch.Lubrication;
 /// <summary>What a chain's hour counter shows now, from its last known count.</summary>
 public static class HourCounter
 {
-    /// <summary>The last known count, carried on by the calendar from its date to now; the count itself when it has no date.</summary>
-    /// <remarks>Of counts with a date the latest governs; without any date the last reading's, since readings stand in their order.</remarks>
+    /// <summary>
+    /// The last known count, carried on by the calendar from its date to now; the count itself when it has no date.
+    /// </summary>
+    /// <remarks>
+    /// Of counts with a date the latest governs; without any date the last reading's, since readings stand in their order.
+    /// </remarks>
     /// <param name="now">The moment for which it is asked.</param>
     /// <param name="readings">The chain's readings.</param>
     /// <param name="events">The chain's events.</param>

@@ -3,7 +3,9 @@ using WearWatch.Running;
 
 namespace WearWatch.Lubrication;
 
-/// <summary>Since when a chain's oil ages: its last oiling or, before the first, its fitting with the maker's pre-lubrication.</summary>
+/// <summary>
+/// Since when a chain's oil ages: its last oiling or, before the first, its fitting with the maker's pre-lubrication.
+/// </summary>
 /// <param name="Name">What it was, in words.</param>
 /// <param name="At">When, if it was told.</param>
 /// <param name="Counter">The hour counter right after it, if it was told.</param>
@@ -37,7 +39,9 @@ public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? C
         return At is { } at && at <= now ? calendar.Between(at, now).Hours : null;
     }
 
-    /// <summary>A count that goes backwards was reset without record: the counter then says nothing, and dates must serve.</summary>
+    /// <summary>
+    /// A count that goes backwards was reset without record: the counter then says nothing, and dates must serve.
+    /// </summary>
     private double? ByCounter(IReadOnlyList<ChainEvent> events, RunningHours from, RunningHours to)
     {
         var total = RunningHours.Zero;

@@ -22,7 +22,8 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
 
     /// <summary>The feed for a chain of the catalogue at a speed.</summary>
     /// <remarks>
-    /// Sizes 40 to 160 by docs/references.md [12]; A-series and B-series chains of the same pitch count as these (common practice).
+    /// Sizes 40 to 160 by docs/references.md [12]; A-series and B-series chains of the same pitch count as these (common
+    /// practice).
     /// Other pitches by power laws of the pitch, from memory of ISO 10823: 2.8 p^-0.56 m/s by hand, 7.0 by drip, 35 by bath.
     /// </remarks>
     public static OilFeed For(ChainType type, Speed speed)

@@ -3,7 +3,9 @@ using WearWatch.Units;
 
 namespace WearWatch.Lubrication;
 
-/// <summary>Which oil suits the surroundings' temperature. No grease and no heavy residual oil: they do not reach the joint.</summary>
+/// <summary>
+/// Which oil suits the surroundings' temperature. No grease and no heavy residual oil: they do not reach the joint.
+/// </summary>
 /// <param name="Sae">SAE grade of an engine oil.</param>
 /// <param name="IsoVg">ISO viscosity grade.</param>
 /// <param name="Source">Who says so.</param>

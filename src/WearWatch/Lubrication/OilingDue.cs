@@ -29,7 +29,9 @@ public sealed record OilingDue
     /// <summary>What the interval and the hours rest on, in words for the screen.</summary>
     public required string Basis { get; init; }
 
-    /// <summary>When a chain is due, with the hours taken from its records and, since the last of them, from the calendar.</summary>
+    /// <summary>
+    /// When a chain is due, with the hours taken from its records and, since the last of them, from the calendar.
+    /// </summary>
     /// <param name="card">The chain.</param>
     /// <param name="readings">Its readings in the order in which they were taken.</param>
     /// <param name="events">Its events in the order in which they happened.</param>

@@ -9,10 +9,14 @@ namespace WearWatch.Lubrication;
 /// <param name="Basis">Where the interval comes from, in words for the screen.</param>
 public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string Basis)
 {
-    /// <summary>Oiling by hand: about every 8 hours of running, or before the joints dry. Source: docs/references.md [13].</summary>
+    /// <summary>
+    /// Oiling by hand: about every 8 hours of running, or before the joints dry. Source: docs/references.md [13].
+    /// </summary>
     public const double HandbookByHandHours = 8;
 
-    /// <summary>Looking at an automatic oiler: once a week of running round the clock. Common practice, no source found.</summary>
+    /// <summary>
+    /// Looking at an automatic oiler: once a week of running round the clock. Common practice, no source found.
+    /// </summary>
     public const double CheckOfOilerHours = 168;
 
     /// <summary>The plan for a chain.</summary>

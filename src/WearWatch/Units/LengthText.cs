@@ -24,7 +24,9 @@ public abstract partial record LengthText
     /// <param name="Reason">What is wrong with it and what would do.</param>
     public sealed record NotUnderstood(string Reason) : LengthText;
 
-    /// <summary>Reads <c>609.6</c>, <c>609.6 mm</c>, <c>24.75 in</c>, <c>48 3/16</c>, <c>48-3/16"</c>, <c>3/4"</c> or <c>1.219 m</c>.</summary>
+    /// <summary>
+    /// Reads <c>609.6</c>, <c>609.6 mm</c>, <c>24.75 in</c>, <c>48 3/16</c>, <c>48-3/16"</c>, <c>3/4"</c> or <c>1.219 m</c>.
+    /// </summary>
     /// <remarks>
     /// A decimal comma is taken for a point unless it could be a separator of thousands. Decimal arithmetic keeps the text exact
     /// up to the last step, so that <c>48 3/16</c> is the double nearest to 1223.9625 mm.

@@ -55,7 +55,8 @@ public sealed class ChainCatalogueTests
         Assert.Throws<ArgumentOutOfRangeException>(() => type.WithPitch(161));
     }
 
-    // Source: docs/references.md [37]: at least 12,500 p^2 lbf, p in inches; [5] gives the strengths. No. 41 is the light exception.
+    // Source: docs/references.md [37]: at least 12,500 p^2 lbf, p in inches; [5] gives the strengths. No. 41 is the light
+    // exception.
     [Fact]
     public void Ansi_chains_have_the_strength_that_the_rule_promises() =>
         Assert.All(ChainCatalogue.All.Where(t => t.Standard == "ASME B29.1" && t is { Strands: 1, Counterpart: not "085" }), type =>

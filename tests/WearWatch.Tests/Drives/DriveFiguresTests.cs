@@ -20,7 +20,8 @@ public sealed class DriveFiguresTests
         KilogramsPerMetre = 2.7,
     }.With(ChainCatalogue.Find("16B-1")!);
 
-    // Computed by hand from the published geometry: 2,850 loops an hour, 5.20 m/h of slip; pressure over 210.7 mm2 (area from memory).
+    // Computed by hand from the published geometry: 2,850 loops an hour, 5.20 m/h of slip; pressure over 210.7 mm2 (area from
+    // memory).
     [Fact]
     public void An_ordinary_drive_comes_out_as_computed_by_hand()
     {
@@ -44,7 +45,8 @@ public sealed class DriveFiguresTests
         Assert.Equal(60_000 / (5000 + 2.7 * 2.413 * 2.413), figures.SafetyFactor!.Value, 1e-6);
     }
 
-    // Common practice, no source: 50 to 60 links a minute at 76 m an hour are pitches of 21.1 to 25.3 mm; 25.4 mm runs just below 50.
+    // Common practice, no source: 50 to 60 links a minute at 76 m an hour are pitches of 21.1 to 25.3 mm; 25.4 mm runs just below
+    // 50.
     [Fact]
     public void Fifty_to_sixty_links_a_minute_at_76_metres_an_hour_tell_the_pitch()
     {

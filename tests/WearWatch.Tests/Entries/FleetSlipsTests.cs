@@ -7,7 +7,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Tests.Entries;
 
-/// <summary>Entry doubt over 200 simulated chains entered reading by reading, against the truth of which entries are slips.</summary>
+/// <summary>
+/// Entry doubt over 200 simulated chains entered reading by reading, against the truth of which entries are slips.
+/// </summary>
 public sealed class FleetSlipsTests
 {
     private const double FarOff = 4;

@@ -9,7 +9,8 @@ namespace WearWatch.Tests.Lubrication;
 
 public sealed class OilTablesTests
 {
-    // Source: docs/references.md [12], tests/data/trade/lubrication_speed_limits.csv; rows marked there as from memory are marked in ours.
+    // Source: docs/references.md [12], tests/data/trade/lubrication_speed_limits.csv; rows marked there as from memory are marked
+    // in ours.
     [Fact]
     public void Speed_limits_of_oiling_are_those_of_the_table() => Assert.All(TradeTable.Read("lubrication_speed_limits.csv"), row =>
     {

@@ -7,7 +7,9 @@ namespace WearWatch.Gauging.Studies;
 /// <param name="Bias">Mean of measured less known.</param>
 /// <param name="BiasUncertainty">Standard error of it.</param>
 /// <param name="BiasP">Probability of such a bias by chance.</param>
-/// <param name="Linearity">The line of measured less known over known; null when only one length, or too little, was measured.</param>
+/// <param name="Linearity">
+/// The line of measured less known over known; null when only one length, or too little, was measured.
+/// </param>
 /// <param name="SlopeP">Probability of such a slope by chance; null as above.</param>
 public sealed record BiasStudy(double Bias, double BiasUncertainty, double BiasP, StraightLine? Linearity, double? SlopeP)
 {
@@ -15,7 +17,9 @@ public sealed record BiasStudy(double Bias, double BiasUncertainty, double BiasP
     public const double Chance = 0.05;
 
     /// <summary>Works out a study; null with fewer than two readings.</summary>
-    /// <remarks>Bias by a t-test of the differences, linearity by a straight line through them. Source: docs/references.md [47].</remarks>
+    /// <remarks>
+    /// Bias by a t-test of the differences, linearity by a straight line through them. Source: docs/references.md [47].
+    /// </remarks>
     public static BiasStudy? Of(IReadOnlyList<KnownReading> readings)
     {
         if (readings.Count < 2) return null;

@@ -7,7 +7,10 @@ namespace WearWatch.Gauging.Studies;
 /// <param name="Method">How it was worked out.</param>
 public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double SectionSd, string Method)
 {
-    /// <summary>With a probability above this the interaction is taken for chance and pooled with the repeats. Source: docs/references.md [47].</summary>
+    /// <summary>
+    /// With a probability above this the interaction is taken for chance and pooled with the repeats. Source: docs/references.md
+    /// [47].
+    /// </summary>
     public const double PoolingProbability = 0.25;
 
     /// <summary>Standard deviation of the measuring: repeats and people together.</summary>
@@ -22,13 +25,19 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
     /// <summary>Share of a standard deviation in the whole variance, in percent.</summary>
     public double VariancePercent(double sd) => 100 * sd * sd / (TotalSd * TotalSd);
 
-    /// <summary>How many classes of wear the measuring can tell apart: <c>1.41 sections/measuring</c>, rounded down, at least 1.</summary>
+    /// <summary>
+    /// How many classes of wear the measuring can tell apart: <c>1.41 sections/measuring</c>, rounded down, at least 1.
+    /// </summary>
     public int DistinctCategories => MeasuringSd > 0 ? (int)Math.Clamp(Math.Floor(1.41 * SectionSd / MeasuringSd), 1, 1000) : 1000;
 
-    /// <summary>Six standard deviations of measuring over a limit in the same unit, in percent: what of the limit the measuring eats up.</summary>
+    /// <summary>
+    /// Six standard deviations of measuring over a limit in the same unit, in percent: what of the limit the measuring eats up.
+    /// </summary>
     public double PercentOfLimit(double limit) => 100 * 6 * MeasuringSd / limit;
 
-    /// <summary>What to do, in plain words. Bounds: below 10 % good, above 30 % bad, five categories. Source: docs/references.md [47].</summary>
+    /// <summary>
+    /// What to do, in plain words. Bounds: below 10 % good, above 30 % bad, five categories. Source: docs/references.md [47].
+    /// </summary>
     public string Advice
     {
         get
@@ -48,7 +57,8 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
 
     /// <summary>By analysis of variance; an interaction that may be chance is pooled with the repeats.</summary>
     /// <remarks>
-    /// With s sections, p people, n trials: repeats <c>MSe</c>; interaction <c>(MSsp - MSe)/n</c>; people <c>(MSp - MSsp)/(s n)</c>;
+    /// With s sections, p people, n trials: repeats <c>MSe</c>; interaction <c>(MSsp - MSe)/n</c>; people <c>(MSp - MSsp)/(s
+    /// n)</c>;
     /// sections <c>(MSs - MSsp)/(p n)</c>; a negative one is zero. Sources: docs/references.md [47], [48].
     /// </remarks>
     public static MeasuringQuality ByVariance(CrossedStudy study)
@@ -69,7 +79,8 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
 
     /// <summary>By averages and ranges, as done with paper and pencil.</summary>
     /// <remarks>
-    /// <c>EV = R K1</c>, <c>AV = sqrt((X K2)^2 - EV^2/(s n))</c>, <c>PV = Rp K3</c>: R mean range of a person on a section, X range of
+    /// <c>EV = R K1</c>, <c>AV = sqrt((X K2)^2 - EV^2/(s n))</c>, <c>PV = Rp K3</c>: R mean range of a person on a section, X
+    /// range of
     /// the people's means, Rp range of the sections' means. K are 1/d2*. Source: docs/references.md [47]; table of K from memory.
     /// </remarks>
     /// <returns>The quality; null beyond the table: 2 or 3 trials, 2 or 3 people, 2 to 10 sections.</returns>

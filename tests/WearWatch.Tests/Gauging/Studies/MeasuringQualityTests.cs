@@ -54,7 +54,8 @@ public sealed class MeasuringQualityTests
         Assert.Equal(4, quality.DistinctCategories);
     }
 
-    // Source: docs/references.md [47]: the same data by averages and ranges, as published; the categories differ, and both are published.
+    // Source: docs/references.md [47]: the same data by averages and ranges, as published; the categories differ, and both are
+    // published.
     [Fact]
     public void The_published_average_and_range_figures_come_out()
     {
