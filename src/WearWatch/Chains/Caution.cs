@@ -19,7 +19,9 @@ public static class Caution
 
     /// <summary>For a chain that lifts. Sources: docs/references.md [30], [46].</summary>
     public const string Lifting =
-        "Lower and block the load first; never slacken this chain under load. A figure alone never passes a lifting chain: a competent person examines it. Cracks, turned or proud pins and corrosion reject it at any elongation. Do not weld, splice or replace a part of it.";
+        "Lower and block the load first; never slacken this chain under load. A figure alone never passes a lifting chain: "
+        + "a competent person examines it. Cracks, turned or proud pins and corrosion reject it at any elongation. "
+        + "Do not weld, splice or replace a part of it.";
 
     /// <summary>The cautions for a chain, most urgent first.</summary>
     public static IReadOnlyList<string> For(ChainCard card) => For(card.Family, card.Lifts);
@@ -36,10 +38,10 @@ public static class Caution
         switch (family)
         {
             case ChainFamily.Leaf:
-                yield return "Replace the chains of a pair together; look at plates (5 % of their height), pins, anchors and sheaves too.";
+                yield return "Replace the chains of a pair together; look at plates, pins, anchors and sheaves too.";
                 break;
             case ChainFamily.RoundLink:
-                yield return "Measure each link's diameter where links touch, too: elongation over 11 links does not show a single bad link.";
+                yield return "Measure the links' diameters where they touch, too: a length over 11 links hides a single bad one.";
                 break;
             case ChainFamily.Conveyor or ChainFamily.OffsetLink:
                 yield return "A conveyor may start from afar, and an inclined one may run back: secure it against both.";

@@ -118,7 +118,8 @@ public sealed record ChainCard
         get;
         init => field = value is null or (> 0 and <= 100_000)
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), value, "An oiling interval lies above 0 and at most at 100,000 h.");
+            : throw new ArgumentOutOfRangeException(nameof(value), value,
+                "An oiling interval lies above 0 and at most at 100,000 h.");
     }
 
     /// <summary>
@@ -129,7 +130,8 @@ public sealed record ChainCard
         get;
         init => field = value is >= 0.05 and <= 20
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), value, "A factor for the surroundings lies between 0.05 and 20.");
+            : throw new ArgumentOutOfRangeException(nameof(value), value,
+                "A factor for the surroundings lies between 0.05 and 20.");
     } = 1;
 
     /// <summary>What the chain has to stand.</summary>

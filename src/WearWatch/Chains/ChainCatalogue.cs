@@ -8,7 +8,8 @@ public static class ChainCatalogue
     /// <summary>More strands are not made on common pins.</summary>
     private const int MostStrands = 12;
 
-    private static readonly string[] Prefixes = ["ISO606", "ISO1275", "ISO1977", "ISO4347", "DIN8187", "DIN8188", "DIN8165", "ANSI", "ASME", "NO.", "#"];
+    private static readonly string[] Prefixes =
+        ["ISO606", "ISO1275", "ISO1977", "ISO4347", "DIN8187", "DIN8188", "DIN8165", "ANSI", "ASME", "NO.", "#"];
 
     private static readonly Dictionary<string, ChainTypeRow> ByName = ChainTypeRow.ReadAll()
         .SelectMany(row => row.Names.Select(name => (name, row)))
@@ -35,12 +36,16 @@ public static class ChainCatalogue
 
         var dash = name.LastIndexOf('-');
         if (dash > 0 && int.TryParse(name.AsSpan(dash + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var strands)
-            && strands is >= 1 and <= MostStrands && ByName.TryGetValue(name[..dash], out row) && (strands == 1 || row.IsMultiStrand))
+            && strands is >= 1 and <= MostStrands && ByName.TryGetValue(name[..dash], out row)
+            && (strands == 1 || row.IsMultiStrand))
             return row.WithStrands(strands);
 
         var cross = name.LastIndexOf('X');
-        return cross > 0 && double.TryParse(name.AsSpan(cross + 1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var pitchMm)
-            && ByName.TryGetValue(name[..cross], out row) && row.WithStrands(1) is var type && type.PitchChoicesMm.Contains(pitchMm)
+        return cross > 0
+            && double.TryParse(
+                name.AsSpan(cross + 1), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var pitchMm)
+            && ByName.TryGetValue(name[..cross], out row) && row.WithStrands(1) is var type
+            && type.PitchChoicesMm.Contains(pitchMm)
                 ? type.WithPitch(pitchMm)
                 : null;
     }
@@ -61,13 +66,16 @@ public static class ChainCatalogue
     public static ChainFamily FamilyOf(string? designation) => Find(designation)?.Family ?? ChainFamily.Roller;
 
     private static string Described(ChainType type) => string.Create(CultureInfo.InvariantCulture,
-        $"{type.Designation} {string.Join(' ', type.AlsoCalled)} {type.Counterpart} {type.Standard} {type.Family} {type.PitchMm?.Value:0.###} mm");
+        $"{type.Designation} {string.Join(' ', type.AlsoCalled)} {type.Counterpart} {type.Standard} {type.Family} "
+        + $"{type.PitchMm?.Value:0.###} mm");
 
     private static string Normal(string designation)
     {
-        var name = string.Concat(designation.Where(c => !char.IsWhiteSpace(c))).ToUpperInvariant().Replace('×', 'X').Replace('–', '-');
+        var name = string.Concat(designation.Where(c => !char.IsWhiteSpace(c)))
+            .ToUpperInvariant().Replace('×', 'X').Replace('–', '-');
         // A standard may be followed by its number again: "ANSI #80".
-        while (Prefixes.FirstOrDefault(p => name.StartsWith(p, StringComparison.Ordinal)) is { } prefix) name = name[prefix.Length..].TrimStart('-', ':');
+        while (Prefixes.FirstOrDefault(p => name.StartsWith(p, StringComparison.Ordinal)) is { } prefix)
+            name = name[prefix.Length..].TrimStart('-', ':');
         return name;
     }
 }

@@ -71,8 +71,14 @@ public sealed record ChainType
     /// <summary>The same chain with one of its pitches chosen.</summary>
     /// <exception cref="ArgumentOutOfRangeException">It is not made in this pitch.</exception>
     public ChainType WithPitch(double pitchMm) => PitchChoicesMm.Contains(pitchMm)
-        ? this with { Designation = FormattableString.Invariant($"{Designation}x{pitchMm:0.###}"), PitchMm = Sourced.FromMemory(pitchMm), PitchChoicesMm = [] }
-        : throw new ArgumentOutOfRangeException(nameof(pitchMm), pitchMm, $"{Designation} is made in pitches of {string.Join(", ", PitchChoicesMm)} mm.");
+        ? this with
+        {
+            Designation = FormattableString.Invariant($"{Designation}x{pitchMm:0.###}"),
+            PitchMm = Sourced.FromMemory(pitchMm),
+            PitchChoicesMm = [],
+        }
+        : throw new ArgumentOutOfRangeException(nameof(pitchMm), pitchMm,
+            $"{Designation} is made in pitches of {string.Join(", ", PitchChoicesMm)} mm.");
 
     /// <summary>A chain that no standard describes.</summary>
     /// <param name="designation">What the plant calls it.</param>

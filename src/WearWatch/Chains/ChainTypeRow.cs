@@ -10,7 +10,8 @@ namespace WearWatch.Chains;
 /// </remarks>
 internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
 {
-    private static readonly string[] Tables = ["short-pitch.csv", "double-pitch.csv", "leaf.csv", "conveyor.csv", "welded-steel.csv"];
+    private static readonly string[] Tables =
+        ["short-pitch.csv", "double-pitch.csv", "leaf.csv", "conveyor.csv", "welded-steel.csv"];
 
     // From memory: the pitches of ISO 1977 and DIN 8165.
     private static readonly double[] ConveyorPitchesMm = [40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000];

@@ -35,12 +35,15 @@ public static class LimitRules
     private static IEnumerable<ReplacementLimit> Binding(LimitCase @case)
     {
         if (OfFamily(@case) is { } ofFamily) yield return ofFamily;
-        if (RunsOnTeeth(@case.Family) && @case.SprocketTeeth.Count > 0 && 200.0 / @case.SprocketTeeth.Max() is var byTeeth and < ReplacementLimit.GeneralPercent)
-            yield return Read(byTeeth, LimitReason.SprocketTeeth, 8, $"200/N percent for the largest sprocket of {@case.SprocketTeeth.Max()} teeth");
+        if (RunsOnTeeth(@case.Family) && @case.SprocketTeeth.Count > 0
+            && 200.0 / @case.SprocketTeeth.Max() is var byTeeth and < ReplacementLimit.GeneralPercent)
+            yield return Read(byTeeth, LimitReason.SprocketTeeth, 8,
+                $"200/N percent for the largest sprocket of {@case.SprocketTeeth.Max()} teeth");
         if (@case.FixedCentres)
             yield return Read(1.5, LimitReason.FixedCentres, 8, "fixed centres: nothing takes up the slack");
         if (@case.Parallel)
-            yield return Read(1.5, LimitReason.ParallelStrands, 8, "chains that run in parallel must stay alike; replace them together");
+            yield return Read(1.5, LimitReason.ParallelStrands, 8,
+                "chains that run in parallel must stay alike; replace them together");
         if (@case.HighPerformance)
             yield return Read(2, LimitReason.HighPerformance, 10, "high-performance drive: about 2 %");
         if (@case.Positioning)
@@ -48,7 +51,11 @@ public static class LimitRules
         if (@case.Timing)
             yield return Read(0.5, LimitReason.Timing, 29, "timing chain of an engine");
         if (@case.Lifts && @case.Family != ChainFamily.Leaf)
-            yield return AnyChain with { Reason = LimitReason.Lifting, Rule = "a chain that lifts: 2 %, and a competent person's judgement before that" };
+            yield return AnyChain with
+            {
+                Reason = LimitReason.Lifting,
+                Rule = "a chain that lifts: 2 %, and a competent person's judgement before that",
+            };
         if (Shortening.TakeUpLimitPercent(@case) is { } byTakeUp)
             yield return new ReplacementLimit(byTakeUp, LimitReason.TakeUpTravel, "computed: 200 s/(X p) percent")
             {
@@ -63,14 +70,17 @@ public static class LimitRules
         {
             Rule = "roller chain on a drive that can be adjusted, up to 67 teeth",
         },
-        ChainFamily.DoublePitch => Read(1.5, LimitReason.General, 31, "double pitch: the joints of a short-pitch chain over twice the pitch"),
-        ChainFamily.Conveyor or ChainFamily.OffsetLink => Read(3, LimitReason.General, 27, "conveyor chain: plan from 2 %, replace at 3 %") with
-        {
-            PlanFromPercent = 2,
-        },
+        ChainFamily.DoublePitch =>
+            Read(1.5, LimitReason.General, 31, "double pitch: the joints of a short-pitch chain over twice the pitch"),
+        ChainFamily.Conveyor or ChainFamily.OffsetLink =>
+            Read(3, LimitReason.General, 27, "conveyor chain: plan from 2 %, replace at 3 %") with
+            {
+                PlanFromPercent = 2,
+            },
         ChainFamily.Leaf => new ReplacementLimit(3, LimitReason.Lifting, "docs/references.md [22], [30]")
         {
-            Rule = "leaf chain: at 2 % a competent person sets a date within three months, at 3 % out of use at once; replace as a set",
+            Rule = "leaf chain: at 2 % a competent person sets a date within three months, at 3 % out of use at once; "
+                + "replace as a set",
             PlanFromPercent = 2,
         },
         _ => null,
@@ -93,13 +103,15 @@ public static class LimitRules
                 yield return Read(2, LimitReason.General, 11, "a maker's rule: up to here wear costs no fatigue strength");
                 break;
             case ChainFamily.RoundLink:
-                yield return Recalled(2, LimitReason.Lifting, "round-steel link chain over 11 links; a link worn by 10 % of its diameter");
+                yield return Recalled(2, LimitReason.Lifting,
+                    "round-steel link chain over 11 links; a link worn by 10 % of its diameter");
                 break;
             default:
                 break;
         }
 
-        if (@case.Family is ChainFamily.Roller or ChainFamily.Bush or ChainFamily.Conveyor or ChainFamily.OffsetLink) yield return AnyChain;
+        if (@case.Family is ChainFamily.Roller or ChainFamily.Bush or ChainFamily.Conveyor or ChainFamily.OffsetLink)
+            yield return AnyChain;
         if (@case is { FixedCentres: true, TakeUpTravelMm: null or 0 })
             yield return Recalled(0.7, LimitReason.FixedCentres, "no take-up at all: a maker's rule of 0.7 to 1.0 %");
     }
@@ -108,7 +120,8 @@ public static class LimitRules
     /// The one rule that is meant for any chain. It governs kinds that have no rule of their own, and is advice for the others.
     /// </summary>
     private static ReplacementLimit AnyChain =>
-        Read(2, LimitReason.General, 28, "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and wheels together");
+        Read(2, LimitReason.General, 28,
+            "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and wheels together");
 
     private static bool RunsOnTeeth(ChainFamily family) => family is not (ChainFamily.Leaf or ChainFamily.RoundLink);
 

@@ -37,6 +37,6 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
 
     /// <summary>What to do about the slack, in plain words.</summary>
     public string Advice => RemovablePitches > 0
-        ? $"Take out {RemovablePitches} pitches and set the take-up back; join with a new connecting link, never with an offset link."
+        ? $"Take out {RemovablePitches} pitches and set the take-up back; join with a new connecting link, not an offset link."
         : FormattableString.Invariant($"Nothing to take out yet: two pitches can go at {NextRemovalPercent:0.0} %.");
 }

@@ -14,8 +14,11 @@ public static class SprocketAdvice
     /// </param>
     public static string For(ChainFamily family, double? elongationPercent = null, int? chainsOnTheseSprockets = null)
     {
-        if (family == ChainFamily.Leaf) return "Look at the sheaves and anchors; replace the chains of a pair together and never splice new to old.";
-        const string always = "Look at the teeth before the new chain goes on. Hooked or thinned teeth: replace the sprockets too, for a new chain on them wears early. Never join new chain to old.";
+        if (family == ChainFamily.Leaf)
+            return "Look at the sheaves and anchors; replace the chains of a pair together and never splice new to old.";
+        const string always =
+            "Look at the teeth before the new chain goes on. Hooked or thinned teeth: replace the sprockets too, "
+            + "for a new chain on them wears early. Never join new chain to old.";
         if (elongationPercent > 2) return "Above 2 % change chain and sprockets together. " + always;
         return chainsOnTheseSprockets >= 3 ? "This is at least the third chain on these sprockets. " + always : always;
     }

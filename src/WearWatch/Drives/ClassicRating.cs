@@ -55,5 +55,6 @@ public static class ClassicRating
     /// </summary>
     private static double PitchInches(int chainNumber) => chainNumber is >= 25 and <= 240
         ? chainNumber / 10 / 8.0
-        : throw new ArgumentOutOfRangeException(nameof(chainNumber), chainNumber, "An ASME chain number lies between 25 and 240.");
+        : throw new ArgumentOutOfRangeException(nameof(chainNumber), chainNumber,
+            "An ASME chain number lies between 25 and 240.");
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using WearWatch.Units;
 
 namespace WearWatch.Drives;
@@ -52,16 +53,22 @@ public sealed record DriveFigures
     public static DriveOutcome Of(ChainDrive drive)
     {
         if (Wrong(drive) is { } wrong) return wrong;
-        if (ChainLoop.CentrePitches(drive.Teeth, drive.DrivenTeeth, drive.Pitches) is not { } centre || !SprocketsClear(drive, centre))
-            return new DriveOutcome.Refused("pitches", $"{drive.Pitches} pitches are too few for sprockets of {drive.Teeth} and {drive.DrivenTeeth} teeth: they would touch.");
+        if (ChainLoop.CentrePitches(drive.Teeth, drive.DrivenTeeth, drive.Pitches) is not { } centre
+            || !SprocketsClear(drive, centre))
+            return new DriveOutcome.Refused("pitches",
+                $"{drive.Pitches} pitches are too few: sprockets of {drive.Teeth} and {drive.DrivenTeeth} teeth would touch.");
 
         var speed = new Speed(drive.Teeth * drive.Rpm * drive.PitchMm / 60_000);
         var pull = new Force(drive.Power.Watts / speed.MetresPerSecond);
         if (drive.TensileKilonewtons is { } tensile && pull.Kilonewtons > LargestPullShare * tensile)
-            return new DriveOutcome.Refused("power", FormattableString.Invariant(
-                $"{drive.Power.Kilowatts:0.#} kW at {speed.MetresPerSecond:0.####} m/s is a pull of {pull.Kilonewtons:0.#} kN, more than a seventh of the chain's {tensile:0.#} kN. These are figures of two different machines, or the chain is too small."));
+            return new DriveOutcome.Refused("power", string.Create(CultureInfo.InvariantCulture,
+                $"{drive.Power.Kilowatts:0.#} kW at {speed.MetresPerSecond:0.####} m/s is a pull of {pull.Kilonewtons:0.#} kN, "
+                + $"more than a seventh of the chain's {tensile:0.#} kN. "
+                + $"These are figures of two different machines, or the chain is too small."));
 
-        var centrifugal = drive.KilogramsPerMetre is { } q ? new Force(q * speed.MetresPerSecond * speed.MetresPerSecond) : (Force?)null;
+        Force? centrifugal = drive.KilogramsPerMetre is { } q
+            ? new Force(q * speed.MetresPerSecond * speed.MetresPerSecond)
+            : null;
         var totalNewtons = pull.Newtons + (centrifugal?.Newtons ?? 0);
         var loopsPerHour = 60 * drive.Rpm * drive.Teeth / drive.Pitches;
         return new DriveOutcome.Worked(new DriveFigures
@@ -85,9 +92,11 @@ public sealed record DriveFigures
     private static DriveOutcome.Refused? Wrong(ChainDrive drive)
     {
         if (!(drive.PitchMm > 0 && double.IsFinite(drive.PitchMm))) return new("pitch_mm", "The pitch must be above zero.");
-        if (Math.Min(drive.Teeth, drive.DrivenTeeth) < 5 || Math.Max(drive.Teeth, drive.DrivenTeeth) > 1000) return new("teeth", "A sprocket has 5 to 1,000 teeth.");
+        if (Math.Min(drive.Teeth, drive.DrivenTeeth) < 5 || Math.Max(drive.Teeth, drive.DrivenTeeth) > 1000)
+            return new("teeth", "A sprocket has 5 to 1,000 teeth.");
         if (!(drive.Rpm > 0 && double.IsFinite(drive.Rpm))) return new("rpm", "The speed must be above zero.");
-        if (!(drive.Power.Watts >= 0 && double.IsFinite(drive.Power.Watts))) return new("power", "The power must not be negative.");
+        if (!(drive.Power.Watts >= 0 && double.IsFinite(drive.Power.Watts)))
+            return new("power", "The power must not be negative.");
         if (drive.Strands < 1) return new("strands", "A chain has at least one strand.");
         return drive.Pitches < 1 ? new("pitches", "The chain must have pitches.") : null;
     }

@@ -33,7 +33,8 @@ public static class ExpectedWear
     /// <param name="figures">The drive's figures.</param>
     /// <param name="pitchMm">Its pitch in millimetres.</param>
     public static double? PercentPer1000Hours(DriveFigures figures, double pitchMm) =>
-        1000 * 100 * CoefficientMm3PerNewtonMetre * figures.BearingPressureNewtonsPerMm2 * figures.LoadedSlipMetresPerHour / pitchMm;
+        1000 * 100 * CoefficientMm3PerNewtonMetre
+        * figures.BearingPressureNewtonsPerMm2 * figures.LoadedSlipMetresPerHour / pitchMm;
 
     /// <summary>The expected rate as a prior for the track; null when it cannot be worked out.</summary>
     /// <param name="figures">The drive's figures.</param>

@@ -23,7 +23,8 @@ public sealed record SelectedChain(ChainType Type, Power Rated, Speed Speed, For
     {
         var asked = power.Watts * serviceFactor;
         return [.. ChainCatalogue.All
-            .Where(type => type is { Standard: "ASME B29.1", Strands: 1 } && int.TryParse(SizeOf(type), CultureInfo.InvariantCulture, out _))
+            .Where(type =>
+                type is { Standard: "ASME B29.1", Strands: 1 } && int.TryParse(SizeOf(type), CultureInfo.InvariantCulture, out _))
             .OrderBy(type => type.PitchMm!.Value.Value)
             .Select(type => Smallest(type, asked, power, teeth, rpm))
             .OfType<SelectedChain>()];
@@ -38,7 +39,8 @@ public sealed record SelectedChain(ChainType Type, Power Rated, Speed Speed, For
             if (rated.Watts < asked) continue;
             if (ChainCatalogue.Find(strands == 1 ? size : $"{size}-{strands}") is not { } type) return null;
             var speed = new Speed(teeth * type.PitchMm!.Value.Value * rpm / 60_000);
-            return new SelectedChain(type, rated, speed, new Force(power.Watts / speed.MetresPerSecond), OilFeed.For(type, speed));
+            var pull = new Force(power.Watts / speed.MetresPerSecond);
+            return new SelectedChain(type, rated, speed, pull, OilFeed.For(type, speed));
         }
 
         return null;

@@ -39,13 +39,14 @@ internal sealed record Account
     /// <summary>The reading is what it says, and the chain has begun to wear faster: bad news is no slip.</summary>
     public static Account RateRose(ChainCard card, Reading entry, Expectation expected) => Honest(card, entry, expected) with
     {
-        LogWeight = Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose)!.LogWeight,
+        LogWeight =
+            Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose)!.LogWeight,
     };
 
     /// <summary>An account of a slip; null when its correction would be no measurement at all.</summary>
     public static Account? Of(
-        SlipKind? kind, string words, double share, ChainCard card, Reading entry, int pitches, double lengthMm, Expectation expected,
-        double spreadPercent = 0)
+        SlipKind? kind, string words, double share, ChainCard card, Reading entry, int pitches, double lengthMm,
+        Expectation expected, double spreadPercent = 0)
     {
         var elongation = Gauge.Measure(card.PitchMm, pitches, lengthMm, entry.Tool, entry.TemperatureC) switch
         {
@@ -54,8 +55,7 @@ internal sealed record Account
             _ => (Elongation?)null,
         };
         if (elongation is not { } e) return null;
-        var deviation = Math.Sqrt(
-            expected.StandardDeviationPercent * expected.StandardDeviationPercent + e.ScatterPercent * e.ScatterPercent + spreadPercent * spreadPercent);
+        var deviation = Math.Sqrt(Square(expected.StandardDeviationPercent) + Square(e.ScatterPercent) + Square(spreadPercent));
         var off = (e.Percent - expected.MeanPercent) / deviation;
         return new Account
         {
@@ -69,6 +69,8 @@ internal sealed record Account
             LogWeight = Math.Log(share) - 0.5 * off * off - Math.Log(deviation),
         };
     }
+
+    private static double Square(double x) => x * x;
 
     public Slip ToSlip(double probability) => new(Kind ?? SlipKind.Misread, probability, ElongationPercent, Words)
     {

@@ -20,6 +20,8 @@ public sealed record EntryDoubt
     /// <summary>Slips less likely than this are not worth a line.</summary>
     private const double WorthTelling = 0.01;
 
+    private const string Again = "Please measure again.";
+
     /// <summary>The elongation as entered, in percent.</summary>
     public required double ElongationPercent { get; init; }
 
@@ -47,7 +49,12 @@ public sealed record EntryDoubt
     public static EntryDoubt Of(ChainCard card, Reading entry, Expectation expected, Surroundings? around = null)
     {
         var honest = Account.Honest(card, entry, expected);
-        List<Account> accounts = [honest, Account.RateRose(card, entry, expected), .. SlipsOfEntry.For(card, entry, expected, around ?? Surroundings.Unknown)];
+        List<Account> accounts =
+        [
+            honest,
+            Account.RateRose(card, entry, expected),
+            .. SlipsOfEntry.For(card, entry, expected, around ?? Surroundings.Unknown),
+        ];
         var best = accounts.Max(a => a.LogWeight);
         var total = accounts.Sum(a => Math.Exp(a.LogWeight - best));
         return new EntryDoubt
@@ -63,9 +70,10 @@ public sealed record EntryDoubt
 
     /// <summary>What to tell the person who entered it, in plain words; empty when it fits.</summary>
     public string Question => !IsDoubted ? "" : string.Create(CultureInfo.InvariantCulture,
-        $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected. {(Slips is [var first, ..] ? Ask(first) : "Please measure again.")}");
+        $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected. "
+        + $"{(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}");
 
     private static string Ask(Slip slip) => slip.Kind == SlipKind.Misread
-        ? "Please measure again."
+        ? Again
         : string.Create(CultureInfo.InvariantCulture, $"Was it {slip.Words}? That would be {slip.ElongationPercent:0.00} %.");
 }

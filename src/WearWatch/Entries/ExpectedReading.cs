@@ -25,10 +25,13 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
     /// <param name="prior">What is believed of the chain before its first reading.</param>
     /// <param name="calendar">When its line runs.</param>
     public static ExpectedReading? Of(
-        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry, WearPrior prior, ProductionCalendar calendar)
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry,
+        WearPrior prior, ProductionCalendar calendar)
     {
         // A stand-in of a likely length takes the entry's place, so that it falls in its place among the lives and hours.
-        var lastPercent = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var last] ? last.ElongationPercent : Fresh.MeanPercent;
+        var lastPercent = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var last]
+            ? last.ElongationPercent
+            : Fresh.MeanPercent;
         var standIn = entry with { LengthMm = entry.Pitches * card.PitchMm * (1 + lastPercent / 100), TemperatureC = null };
         var life = ChainHistory.Take(card, [.. readings, standIn], events, calendar).Lives
             .FirstOrDefault(l => l.Observations.Any(o => o.ReadingIndex == readings.Count));
@@ -41,7 +44,8 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
         return new ExpectedReading(expected, new Surroundings
         {
             // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
-            IfReplaced = new Expectation(Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
+            IfReplaced = new Expectation(
+                Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
         });
     }
 }

@@ -31,7 +31,8 @@ internal static class SlipsOfEntry
         AtTheTape(card, entry, expected)
             .Concat(WithoutRecord(card, entry, expected, around))
             .Concat(around.Others.Select(other => Account.Of(
-                SlipKind.OtherChain, $"a reading of {other.Card.Name}", OtherChain / around.Others.Count, other.Card, entry, entry.Pitches, entry.LengthMm, other.Expected)))
+                SlipKind.OtherChain, $"a reading of {other.Card.Name}", OtherChain / around.Others.Count, other.Card, entry,
+                entry.Pitches, entry.LengthMm, other.Expected)))
             .OfType<Account>()
             .Append(Anything(card, entry, expected));
 
@@ -43,18 +44,22 @@ internal static class SlipsOfEntry
         foreach (var by in (int[])[1, -1, 2, -2])
         {
             var pitches = entry.Pitches + by;
-            yield return Try(SlipKind.PitchesMiscounted, string.Create(CultureInfo.InvariantCulture, $"over {pitches} pitches instead of {entry.Pitches}"),
+            yield return Try(SlipKind.PitchesMiscounted,
+                string.Create(CultureInfo.InvariantCulture, $"over {pitches} pitches instead of {entry.Pitches}"),
                 Math.Abs(by) == 1 ? OnePitch : TwoPitches, pitches, entry.LengthMm);
         }
 
         yield return Try(SlipKind.WrongUnit, "in inches", Unit, entry.Pitches, entry.LengthMm * Units.Length.MillimetresPerInch);
-        yield return Try(SlipKind.WrongUnit, "in millimetres", Unit, entry.Pitches, entry.LengthMm / Units.Length.MillimetresPerInch);
+        yield return Try(SlipKind.WrongUnit, "in millimetres", Unit, entry.Pitches,
+            entry.LengthMm / Units.Length.MillimetresPerInch);
         yield return Try(SlipKind.DecimalPoint, "ten times as much", Decimal, entry.Pitches, entry.LengthMm * 10);
         yield return Try(SlipKind.DecimalPoint, "a tenth of it", Decimal, entry.Pitches, entry.LengthMm / 10);
         if (ChainCatalogue.Find(card.ChainType)?.RollerMm is { } roller)
         {
-            yield return Try(SlipKind.OutsideOfRollers, "over the outside of the rollers", AtRollers, entry.Pitches, entry.LengthMm - roller.Value);
-            yield return Try(SlipKind.InsideOfRollers, "between the inside of the rollers", AtRollers, entry.Pitches, entry.LengthMm + roller.Value);
+            yield return Try(SlipKind.OutsideOfRollers, "over the outside of the rollers", AtRollers, entry.Pitches,
+                entry.LengthMm - roller.Value);
+            yield return Try(SlipKind.InsideOfRollers, "between the inside of the rollers", AtRollers, entry.Pitches,
+                entry.LengthMm + roller.Value);
         }
 
         yield return Try(SlipKind.Misread, "misread", Misread, entry.Pitches, entry.LengthMm, MisreadPercent);
@@ -63,27 +68,31 @@ internal static class SlipsOfEntry
     private static IEnumerable<Account?> WithoutRecord(ChainCard card, Reading entry, Expectation expected, Surroundings around)
     {
         yield return Account.Of(
-            SlipKind.ReplacedWithoutRecord, "a new chain that nobody recorded", Replaced, card, entry, entry.Pitches, entry.LengthMm, around.IfReplaced);
+            SlipKind.ReplacedWithoutRecord, "a new chain that nobody recorded", Replaced, card, entry, entry.Pitches,
+                entry.LengthMm, around.IfReplaced);
         if (entry.Pitches == card.Pitches)
         {
             yield return Account.Of(
-                SlipKind.ShortenedWithoutRecord, "the whole loop, shortened by two pitches without record", Shortened, card, entry, entry.Pitches - 2, entry.LengthMm, expected);
+                SlipKind.ShortenedWithoutRecord, "the whole loop, shortened by two pitches without record", Shortened, card,
+                entry, entry.Pitches - 2, entry.LengthMm, expected);
         }
 
         if (around.IfCounterWasReset is { } afterReset)
         {
             yield return Account.Of(
-                SlipKind.CounterReset, "after the hour counter was set back without record", Reset, card, entry, entry.Pitches, entry.LengthMm, afterReset);
+                SlipKind.CounterReset, "after the hour counter was set back without record", Reset, card, entry, entry.Pitches,
+                entry.LengthMm, afterReset);
         }
     }
 
     /// <summary>
     /// A figure that is wrong in no known way: as likely anywhere, so that it wins only where nothing else comes near.
     /// </summary>
-    private static Account Anything(ChainCard card, Reading entry, Expectation expected) => Account.Honest(card, entry, expected) with
-    {
-        Kind = SlipKind.Misread,
-        Words = "a figure that is wrong altogether",
-        LogWeight = Math.Log(Nonsense) + 0.5 * Math.Log(2 * Math.PI) - Math.Log(NonsensePercent),
-    };
+    private static Account Anything(ChainCard card, Reading entry, Expectation expected) =>
+        Account.Honest(card, entry, expected) with
+        {
+            Kind = SlipKind.Misread,
+            Words = "a figure that is wrong altogether",
+            LogWeight = Math.Log(Nonsense) + 0.5 * Math.Log(2 * Math.PI) - Math.Log(NonsensePercent),
+        };
 }

@@ -50,7 +50,8 @@ internal static class TrackAhead
             {
                 var belief = account.BeliefAt(hours, filter.Constants);
                 var weight = clockWeight * Math.Exp(account.LogWeight) / Points.Length;
-                spread.AddRange(Points.Select(z => (clock.ToElongation(belief.Wear + z * Math.Sqrt(belief.WearVariance)), weight)));
+                spread.AddRange(
+                    Points.Select(z => (clock.ToElongation(belief.Wear + z * Math.Sqrt(belief.WearVariance)), weight)));
             }
         }
 
@@ -67,7 +68,12 @@ internal static class TrackAhead
         {
             var middle = below + weight / 2;
             if (middle >= wanted)
-                return double.IsNegativeInfinity(lastMiddle) ? percent : lastPercent + (percent - lastPercent) * (wanted - lastMiddle) / (middle - lastMiddle);
+            {
+                return double.IsNegativeInfinity(lastMiddle)
+                    ? percent
+                    : lastPercent + (percent - lastPercent) * (wanted - lastMiddle) / (middle - lastMiddle);
+            }
+
             (below, lastMiddle, lastPercent) = (below + weight, middle, percent);
         }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace WearWatch.Gauging;
 
 /// <summary>Turns a measured length into an elongation with its uncertainty, or says why it does not.</summary>
@@ -35,20 +37,23 @@ public static class Gauge
     public static GaugeOutcome Measure(double pitchMm, int pitches, double lengthMm, Tool tool, double? temperatureC = null)
     {
         if (!(pitchMm > 0)) return new GaugeOutcome.Refused("pitch_mm", "The pitch must be above zero.");
-        if (pitches < 1) return new GaugeOutcome.Refused("pitches", "Count at least one pitch; a length over no pitch says nothing.");
+        if (pitches < 1)
+            return new GaugeOutcome.Refused("pitches", "Count at least one pitch; a length over no pitch says nothing.");
         if (!(lengthMm > 0) || double.IsInfinity(lengthMm))
             return new GaugeOutcome.Refused("length", "The length must be a number above zero.");
         if (temperatureC is < -60 or > 400)
             return new GaugeOutcome.Refused("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius.");
 
         var nominalMm = pitches * pitchMm;
-        var lengthAt20Mm = lengthMm / (1 + SteelExpansionPerKelvin * ((temperatureC ?? ReferenceTemperatureC) - ReferenceTemperatureC));
+        var lengthAt20Mm =
+            lengthMm / (1 + SteelExpansionPerKelvin * ((temperatureC ?? ReferenceTemperatureC) - ReferenceTemperatureC));
         var scatterPercent = 100 * LengthScatterMm(tool) / nominalMm;
         var temperaturePercent = 100 * SteelExpansionPerKelvin * TemperatureUncertaintyKelvin;
         var tolerancePercent = NewChainHalfTolerancePercent / Math.Sqrt(3);
         var elongation = new Elongation(
             100 * (lengthAt20Mm - nominalMm) / nominalMm,
-            Math.Sqrt(scatterPercent * scatterPercent + tolerancePercent * tolerancePercent + temperaturePercent * temperaturePercent),
+            Math.Sqrt(
+                scatterPercent * scatterPercent + tolerancePercent * tolerancePercent + temperaturePercent * temperaturePercent),
             scatterPercent);
 
         return Judge(elongation, pitchMm, pitches, lengthMm);
@@ -65,26 +70,29 @@ public static class Gauge
         if (span.LengthsMm.Count == 0) return new GaugeOutcome.Refused("length", "A length is wanted.");
         foreach (var lengthMm in span.LengthsMm)
         {
-            if (Measure(span.PitchMm, span.Pitches, lengthMm, span.Instrument.Tool, span.ChainTemperatureC) is GaugeOutcome.Refused refused)
-                return refused;
+            var plain = Measure(span.PitchMm, span.Pitches, lengthMm, span.Instrument.Tool, span.ChainTemperatureC);
+            if (plain is GaugeOutcome.Refused) return plain;
         }
 
-        if (span.ToolTemperatureC is < -60 or > 100) return new GaugeOutcome.Refused("tool_temperature_c", "A tool has between -60 and 100 degrees Celsius.");
+        if (span.ToolTemperatureC is < -60 or > 100)
+            return new GaugeOutcome.Refused("tool_temperature_c", "A tool has between -60 and 100 degrees Celsius.");
         if (span.New is { } fresh && !(fresh.LengthMm > 0.9 * span.NominalMm && fresh.LengthMm < 1.1 * span.NominalMm))
             return new GaugeOutcome.Refused("new_length", "The length when new must be that of the same number of pitches.");
         if (span.OddShare == 0)
-            return new GaugeOutcome.Refused("pitches", "One outer link does not grow from pin to pin; measure an even number of pitches.");
+            return new GaugeOutcome.Refused("pitches",
+                "One outer link does not grow from pin to pin; measure an even number of pitches.");
 
         var budget = UncertaintyBudget.Of(span);
-        return Judge(
-            new Elongation(PercentOf(span), budget.StandardUncertaintyPercent, budget.ScatterPercent), span.PitchMm, span.Pitches, span.LengthMm);
+        var elongation = new Elongation(PercentOf(span), budget.StandardUncertaintyPercent, budget.ScatterPercent);
+        return Judge(elongation, span.PitchMm, span.Pitches, span.LengthMm);
     }
 
     /// <summary>The elongation alone, in percent.</summary>
     internal static double PercentOf(MeasuredSpan span)
     {
         var lengthAt20Mm = span.LengthMm;
-        if (span.ChainTemperatureC is { } chainC) lengthAt20Mm *= Expansion(span.ToolTemperatureC ?? ReferenceTemperatureC) / Expansion(chainC);
+        if (span.ChainTemperatureC is { } chainC)
+            lengthAt20Mm *= Expansion(span.ToolTemperatureC ?? ReferenceTemperatureC) / Expansion(chainC);
         var newMm = span.New?.LengthMm ?? span.NominalMm;
         return 100 * (lengthAt20Mm - newMm) / newMm / span.OddShare;
     }
@@ -95,8 +103,9 @@ public static class Gauge
     {
         var nominalMm = pitches * pitchMm;
         return lengthMm < ShortestShare * nominalMm || lengthMm > LongestShare * nominalMm
-            ? new GaugeOutcome.Doubted(elongation, FormattableString.Invariant(
-                $"{lengthMm:0.##} mm over {pitches} pitches of {pitchMm:0.###} mm is {elongation.Percent:0.0} %: no chain runs so. Check the count, the unit and the decimal point."))
+            ? new GaugeOutcome.Doubted(elongation, string.Create(CultureInfo.InvariantCulture,
+                $"{lengthMm:0.##} mm over {pitches} pitches of {pitchMm:0.###} mm is {elongation.Percent:0.0} %: "
+                + $"no chain runs so. Check the count, the unit and the decimal point."))
             : new GaugeOutcome.Measured(elongation);
     }
 

@@ -83,7 +83,8 @@ public abstract record Instrument
         public override double MaximumErrorMm(double lengthMm) => Math.Max(LargestErrorMm, StepMm);
 
         /// <summary>Seating and half a step either way.</summary>
-        public override double ReadingUncertaintyMm => Math.Sqrt(SeatingUncertaintyMm * SeatingUncertaintyMm + StepMm * StepMm / 12);
+        public override double ReadingUncertaintyMm =>
+            Math.Sqrt(SeatingUncertaintyMm * SeatingUncertaintyMm + StepMm * StepMm / 12);
     }
 
     /// <summary>Sensors on the running chain.</summary>

@@ -11,7 +11,8 @@ public static class JointWear
     /// <param name="pinWearMm">Depth of wear of the pin in millimetres, along the pull.</param>
     /// <param name="bushWearMm">Depth of wear of the bush in millimetres, along the pull.</param>
     /// <param name="pitchMm">Nominal pitch in millimetres.</param>
-    public static double ElongationPercent(double pinWearMm, double bushWearMm, double pitchMm) => 100 * (pinWearMm + bushWearMm) / pitchMm;
+    public static double ElongationPercent(double pinWearMm, double bushWearMm, double pitchMm) =>
+        100 * (pinWearMm + bushWearMm) / pitchMm;
 
     /// <summary>
     /// Wear of pin and bush together in millimetres at an elongation, to compare with the depth of the hard case.

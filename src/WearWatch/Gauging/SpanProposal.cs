@@ -10,7 +10,7 @@ namespace WearWatch.Gauging;
 /// <param name="Advice">What to do, in plain words.</param>
 public sealed record SpanProposal(int Pitches, double LengthMm, double StandardUncertaintyPercent, bool GoodEnough, string Advice)
 {
-    /// <summary>A uncertainty of a tenth of the limit costs little of the chain's life. Common practice.</summary>
+    /// <summary>An uncertainty of a tenth of the limit costs little of the chain's life. Common practice.</summary>
     public const double ShareOfLimit = 0.1;
 
     /// <summary>Round-steel link chain is measured over 11 links. From memory.</summary>
@@ -36,13 +36,14 @@ public sealed record SpanProposal(int Pitches, double LengthMm, double StandardU
 
         for (var pitches = Math.Min(FewestPitches, most); pitches < most; pitches += step)
         {
-            if (Over(span, pitches, limitPercent, $"Measure over {pitches} pitches") is { GoodEnough: true } enough) return enough;
+            var proposal = Over(span, pitches, limitPercent, $"Measure over {pitches} pitches");
+            if (proposal.GoodEnough) return proposal;
         }
 
         var longest = Over(span, most, limitPercent, $"Measure over {most} pitches");
         return longest.GoodEnough || span.New is not null
             ? longest
-            : longest with { Advice = longest.Advice + "; measure the length when new, too: the tolerance of a new chain hides more than a tenth of this limit" };
+            : longest with { Advice = longest.Advice + "; measure the length when new, too: the maker's tolerance hides too much" };
     }
 
     private static SpanProposal Over(MeasuredSpan span, int pitches, double limitPercent, string advice)

@@ -36,7 +36,8 @@ public sealed class UncertaintyBudget
     {
         var percentPerMm = 100 / (span.New?.LengthMm ?? span.NominalMm);
         if (span.New is not { SameTool: true })
-            yield return new("tool", percentPerMm * Rectangular(span.Instrument.MaximumErrorMm(span.LengthMm)), true, span.Instrument.Source);
+            yield return new("tool", percentPerMm * Rectangular(span.Instrument.MaximumErrorMm(span.LengthMm)), true,
+                span.Instrument.Source);
         yield return new("reading", percentPerMm * ReadingMm(span), true, ReadingSource(span));
 
         if (span.New is { } fresh)
@@ -44,19 +45,23 @@ public sealed class UncertaintyBudget
             var toolMm = fresh.SameTool ? 0 : Rectangular(fresh.Instrument.MaximumErrorMm(fresh.LengthMm));
             var stretch = span.LengthMm / fresh.LengthMm;
             yield return new(
-                "length when new", percentPerMm * stretch * Hypotenuse(toolMm, fresh.Instrument.ReadingUncertaintyMm), false, fresh.Instrument.Source);
+                "length when new", percentPerMm * stretch * Hypotenuse(toolMm, fresh.Instrument.ReadingUncertaintyMm), false,
+                fresh.Instrument.Source);
         }
         else
         {
-            yield return new("tolerance of a new chain", Rectangular(span.NewLengthTolerancePercent / 2), false, "half of 0 to +tolerance of the chain type");
+            yield return new("tolerance of a new chain", Rectangular(span.NewLengthTolerancePercent / 2), false,
+                "half of 0 to +tolerance of the chain type");
         }
 
         var kelvin = span is { ChainTemperatureC: not null, ToolTemperatureC: not null } ? 2 : 5;
-        yield return new("temperature", 100 * Gauge.SteelExpansionPerKelvin * Rectangular(kelvin), false, $"within {kelvin} K, {CommonPractice}; docs/references.md [20]");
+        yield return new("temperature", 100 * Gauge.SteelExpansionPerKelvin * Rectangular(kelvin), false,
+            $"within {kelvin} K, {CommonPractice}; docs/references.md [20]");
 
         // The reading is off by e/N one way or the other, and nobody knows which: standard deviation e/N.
         if (span is { LinksAlternate: true, FirstLink: FirstLink.NotTold } && int.IsOddInteger(span.Pitches))
-            yield return new("odd number of pitches", Math.Abs(Gauge.PercentOf(span)) / span.Pitches, false, "geometry, docs/method.md");
+            yield return new("odd number of pitches", Math.Abs(Gauge.PercentOf(span)) / span.Pitches, false,
+                "geometry, docs/method.md");
     }
 
     /// <summary>The mean of n readings; or by how much they differ, when that is more than the graduation explains.</summary>

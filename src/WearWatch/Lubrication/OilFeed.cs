@@ -38,7 +38,8 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
         foreach (var (number, manualFtMin, bathFtMin, read) in BySize)
         {
             if (Math.Abs(number / 10 * 25.4 / 8 - pitchMm) > 0.01) continue;
-            return Of(Speed.FromFeetPerMinute(manualFtMin), Speed.FromFeetPerMinute(bathFtMin), speed, read ? "docs/references.md [12]" : Sourced.Memory, read);
+            var source = read ? "docs/references.md [12]" : Sourced.Memory;
+            return Of(Speed.FromFeetPerMinute(manualFtMin), Speed.FromFeetPerMinute(bathFtMin), speed, source, read);
         }
 
         var byPitch = Math.Pow(pitchMm, -0.56);
@@ -47,10 +48,12 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
 
     /// <summary>Whether a way of lubrication suits: by hand does only up to its speed.</summary>
     /// <param name="fitted">How the chain is oiled.</param>
-    public bool IsEnough(LubricationState fitted) => fitted == LubricationState.Auto || Kind == OilFeedKind.ManualOrDrip && fitted == LubricationState.Manual;
+    public bool IsEnough(LubricationState fitted) =>
+        fitted == LubricationState.Auto || Kind == OilFeedKind.ManualOrDrip && fitted == LubricationState.Manual;
 
     /// <summary>The feed in plain words.</summary>
-    public string Text => string.Create(CultureInfo.InvariantCulture, $"{Words(Kind)} (by hand up to {ManualUpTo.MetresPerSecond:0.##} m/s, bath up to {BathUpTo.MetresPerSecond:0.##} m/s)");
+    public string Text => string.Create(CultureInfo.InvariantCulture,
+        $"{Words(Kind)} (by hand up to {ManualUpTo.MetresPerSecond:0.##} m/s, bath up to {BathUpTo.MetresPerSecond:0.##} m/s)");
 
     private static OilFeed Of(Speed manualUpTo, Speed bathUpTo, Speed speed, string source, bool read) => new(
         speed <= manualUpTo ? OilFeedKind.ManualOrDrip : speed <= bathUpTo ? OilFeedKind.BathOrDisc : OilFeedKind.OilStream,

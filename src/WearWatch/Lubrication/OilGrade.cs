@@ -31,8 +31,9 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
         foreach (var (upToC, sae, isoVg) in Bands)
         {
             if (ambient.Celsius > upToC) continue;
-            var remark = ambient.Celsius == upToC && upToC < Highest.Celsius ? "at the edge of two bands; the thinner oil is given" : "";
-            return new OilGrade(sae, isoVg, "docs/references.md [13]", remark);
+            var atEdge = ambient.Celsius == upToC && upToC < Highest.Celsius;
+            return new OilGrade(
+                sae, isoVg, "docs/references.md [13]", atEdge ? "at the edge of two bands; the thinner oil is given" : "");
         }
 
         return null;
@@ -45,7 +46,12 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
     /// <param name="ambient">Temperature where the chain runs.</param>
     public static OilGrade? BySize(double pitchMm, Temperature ambient)
     {
-        string[] grades = pitchMm <= 15.876 ? ["SAE 10W", "SAE 20", "SAE 30", "SAE 40"] : pitchMm >= 38.09 ? ["SAE 30", "SAE 40", "SAE 50", "SAE 50"] : [];
+        string[] grades = pitchMm switch
+        {
+            <= 15.876 => ["SAE 10W", "SAE 20", "SAE 30", "SAE 40"],
+            >= 38.09 => ["SAE 30", "SAE 40", "SAE 50", "SAE 50"],
+            _ => [],
+        };
         double[] upToC = [0, 40, 50, 60];
         if (grades.Length == 0 || ambient.Celsius is < -10 or > 60) return null;
         return new OilGrade(grades[Array.FindIndex(upToC, edge => ambient.Celsius <= edge)], "", "docs/references.md [11]");
@@ -62,5 +68,6 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
     };
 
     /// <summary>The grade for a kind of chain.</summary>
-    public static OilGrade? For(ChainFamily family, Temperature ambient) => family == ChainFamily.Conveyor ? ForConveyor(ambient) : For(ambient);
+    public static OilGrade? For(ChainFamily family, Temperature ambient) =>
+        family == ChainFamily.Conveyor ? ForConveyor(ambient) : For(ambient);
 }

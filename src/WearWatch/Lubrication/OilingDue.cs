@@ -38,7 +38,8 @@ public sealed record OilingDue
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which it is asked.</param>
     public static OilingDue For(
-        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar, DateTimeOffset now) =>
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar,
+        DateTimeOffset now) =>
         For(card, events, HourCounter.At(now, readings, events, calendar), calendar, now);
 
     /// <summary>When a chain is due, with what its hour counter shows now.</summary>
@@ -48,7 +49,8 @@ public sealed record OilingDue
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which it is asked.</param>
     public static OilingDue For(
-        ChainCard card, IReadOnlyList<ChainEvent> events, RunningHours? counterNow, ProductionCalendar calendar, DateTimeOffset now)
+        ChainCard card, IReadOnlyList<ChainEvent> events, RunningHours? counterNow, ProductionCalendar calendar,
+        DateTimeOffset now)
     {
         var plan = OilingPlan.For(card);
         var last = LastOiling.Of(card, events);

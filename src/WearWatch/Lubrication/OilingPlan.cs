@@ -36,9 +36,11 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
         return task switch
         {
             OilingTask.OilByHand => Handbook(
-                task, HandbookByHandHours, "about every 8 h of running or before the joints dry [13]", card.OilingSurroundingsFactor),
+                task, HandbookByHandHours, "about every 8 h of running or before the joints dry [13]",
+                card.OilingSurroundingsFactor),
             OilingTask.CheckOiler => Handbook(
-                task, CheckOfOilerHours, "look at the oiler once a running week (common practice)", card.OilingSurroundingsFactor),
+                task, CheckOfOilerHours, "look at the oiler once a running week (common practice)",
+                card.OilingSurroundingsFactor),
             _ => new OilingPlan(task, null, card.Duty.Lubrication == LubricationState.Dry
                 ? "this chain runs dry; set an interval if it is to be oiled"
                 : "how this chain is oiled is not recorded"),
@@ -47,7 +49,9 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
 
     private static OilingPlan Handbook(OilingTask task, double hours, string basis, double factor) => new(
         task, hours * factor,
-        factor == 1 ? basis : string.Create(CultureInfo.InvariantCulture, $"{basis}, times {factor:0.##} for the surroundings, set by the plant"));
+        factor == 1
+            ? basis
+            : string.Create(CultureInfo.InvariantCulture, $"{basis}, times {factor:0.##} for the surroundings (the plant's)"));
 
     private static string Hours(double hours) => string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} h");
 }

@@ -17,7 +17,8 @@ public readonly record struct InchFraction(int Whole, int Numerator, int Denomin
     {
         ArgumentOutOfRangeException.ThrowIfNegative(length.Millimetres);
         if (graduation is < 1 or > 64 || !BitOperations.IsPow2(graduation))
-            throw new ArgumentOutOfRangeException(nameof(graduation), graduation, "An inch rule has 1, 2, 4, 8, 16, 32 or 64 parts.");
+            throw new ArgumentOutOfRangeException(nameof(graduation), graduation,
+                "An inch rule has 1, 2, 4, 8, 16, 32 or 64 parts.");
         var parts = (long)Math.Round(length.Inches * graduation, MidpointRounding.AwayFromZero);
         var (whole, rest) = Math.DivRem(parts, graduation);
         if (rest == 0) return new InchFraction((int)whole, 0, 1);

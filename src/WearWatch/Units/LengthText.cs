@@ -38,27 +38,32 @@ public abstract partial record LengthText
         if (string.IsNullOrWhiteSpace(text)) return new NotUnderstood("A length is wanted, such as 609.6 or 24 3/16\".");
         var match = Shape().Match(text);
         if (!match.Success)
-            return new NotUnderstood($"'{text.Trim()}' is not a length. Write a number (609.6), a number with mm, cm, m or in, or inches with a fraction (48 3/16).");
+            return new NotUnderstood(
+                $"'{text.Trim()}' is not a length. Write a number (609.6), a number with mm, cm, m or in, "
+                + "or inches with a fraction (48 3/16).");
 
         var number = match.Groups["number"].Value;
         if (ThousandsOrDecimals().IsMatch(number))
             return new NotUnderstood($"'{number}' can be read in two ways. Write a decimal point, and no mark for thousands.");
         var mark = match.Groups["unit"].Value.ToLowerInvariant();
         var hasFraction = match.Groups["over"].Success;
-        if (hasFraction && mark is "mm" or "cm" or "m" && hasFraction)
+        if (hasFraction && mark is "mm" or "cm" or "m")
             return new NotUnderstood($"'{text.Trim()}': fractions are for inches; write {mark} with a decimal point.");
         if (hasFraction && number.AsSpan().IndexOfAny('.', ',') >= 0)
             return new NotUnderstood($"'{text.Trim()}' has a decimal point and a fraction; use one of them.");
 
-        if (!decimal.TryParse(number.Length == 0 ? "0" : number.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
+        var digits = number.Length == 0 ? "0" : number.Replace(',', '.');
+        if (!decimal.TryParse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
             return new NotUnderstood($"'{number}' has more digits than a length can have.");
         if (hasFraction)
         {
             var top = int.Parse(match.Groups["top"].ValueSpan, CultureInfo.InvariantCulture);
             var over = int.Parse(match.Groups["over"].ValueSpan, CultureInfo.InvariantCulture);
             if (over < 2 || over > FinestDenominator || (over & (over - 1)) != 0)
-                return new NotUnderstood($"{top}/{over} is on no inch rule: it has halves, quarters, eighths, 16ths, 32nds and 64ths.");
-            if (top >= over) return new NotUnderstood($"{top}/{over} is not a fraction of an inch: the upper number must be the smaller one.");
+                return new NotUnderstood(
+                    $"{top}/{over} is on no inch rule: it has halves, quarters, eighths, 16ths, 32nds and 64ths.");
+            if (top >= over)
+                return new NotUnderstood($"{top}/{over} is not a fraction of an inch: the upper number must be the smaller one.");
             value += (decimal)top / over;
         }
 

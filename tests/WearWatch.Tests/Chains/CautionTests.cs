@@ -21,7 +21,8 @@ public sealed class CautionTests
     }
 
     [Fact]
-    public void Every_kind_of_chain_has_signs_besides_elongation_with_their_source() => Assert.All(Enum.GetValues<ChainFamily>(), family =>
+    public void Every_kind_of_chain_has_signs_besides_elongation_with_their_source() =>
+        Assert.All(Enum.GetValues<ChainFamily>(), family =>
     {
         Assert.NotEmpty(DiscardSign.For(family));
         Assert.All(DiscardSign.For(family), sign => Assert.Matches(@"^docs/references\.md \[\d+\]$|^from memory", sign.Source));

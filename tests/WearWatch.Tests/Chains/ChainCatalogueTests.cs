@@ -24,7 +24,8 @@ public sealed class ChainCatalogueTests
     [InlineData("M112x160", "M112x160", ChainFamily.Conveyor, 160, 1)]
     [InlineData("fv112 × 200", "FV112x200", ChainFamily.Conveyor, 200, 1)]
     [InlineData("WH78", "WH78", ChainFamily.OffsetLink, 66.2686, 1)]
-    public void A_chain_is_found_by_the_name_that_people_use(string asked, string designation, ChainFamily family, double pitchMm, int strands)
+    public void A_chain_is_found_by_the_name_that_people_use(string asked, string designation, ChainFamily family, double pitchMm,
+        int strands)
     {
         var type = Assert.IsType<ChainType>(ChainCatalogue.Find(asked));
 
@@ -59,10 +60,12 @@ public sealed class ChainCatalogueTests
     // exception.
     [Fact]
     public void Ansi_chains_have_the_strength_that_the_rule_promises() =>
-        Assert.All(ChainCatalogue.All.Where(t => t.Standard == "ASME B29.1" && t is { Strands: 1, Counterpart: not "085" }), type =>
+        Assert.All(ChainCatalogue.All.Where(t => t.Standard == "ASME B29.1" && t is { Strands: 1, Counterpart: not "085" }),
+            type =>
         {
             var inches = new Length(type.PitchMm!.Value.Value).Inches;
-            Assert.True(Force.FromPounds(12_500 * inches * inches).Kilonewtons <= 1.005 * type.TensileKilonewtons!.Value.Value, type.Designation);
+            Assert.True(Force.FromPounds(12_500 * inches * inches).Kilonewtons <= 1.005 * type.TensileKilonewtons!.Value.Value,
+                type.Designation);
         });
 
     // Sources: docs/references.md [37] (ANSI: eighths of an inch), [52] (B numbers: sixteenths of an inch).
@@ -70,9 +73,13 @@ public sealed class ChainCatalogueTests
     public void Names_tell_the_pitch()
     {
         Assert.All(ChainCatalogue.All.Where(t => t is { Standard: "ASME B29.1" }), type =>
-            Assert.Equal(int.Parse(type.Designation.Split('-')[0].TrimEnd('H')[..^1], CultureInfo.InvariantCulture) * 25.4 / 8, type.PitchMm!.Value.Value, 1e-9));
-        Assert.All(ChainCatalogue.All.Where(t => t.Standard == "ISO 606" && t.Designation[2] is 'A' or 'B' && t.Designation[..3] is not ("04B" or "05B")), type =>
-            Assert.Equal(int.Parse(type.Designation[..2], CultureInfo.InvariantCulture) * 25.4 / 16, type.PitchMm!.Value.Value, 1e-9));
+            Assert.Equal(int.Parse(type.Designation.Split('-')[0].TrimEnd('H')[..^1], CultureInfo.InvariantCulture) * 25.4 / 8,
+                type.PitchMm!.Value.Value, 1e-9));
+        Assert.All(
+            ChainCatalogue.All.Where(t =>
+            t.Standard == "ISO 606" && t.Designation[2] is 'A' or 'B' && t.Designation[..3] is not ("04B" or "05B")), type =>
+            Assert.Equal(int.Parse(type.Designation[..2], CultureInfo.InvariantCulture) * 25.4 / 16, type.PitchMm!.Value.Value,
+                1e-9));
     }
 
     // From memory on both sides, so no proof: d2 b2 of 08B, 16B and 24B.
@@ -125,11 +132,13 @@ public sealed class ChainCatalogueTests
 
     [Fact]
     public void Names_are_unique_and_find_their_own_type() =>
-        Assert.All(ChainCatalogue.All, type => Assert.Equal(type.Designation, ChainCatalogue.Find(type.Designation)?.Designation));
+        Assert.All(ChainCatalogue.All, type =>
+            Assert.Equal(type.Designation, ChainCatalogue.Find(type.Designation)?.Designation));
 
     private static IEnumerable<Sourced> NumbersOf(ChainType type) => new[]
     {
-        type.PitchMm, type.RollerMm, type.LargeRollerMm, type.BushMm, type.InnerWidthMm, type.PinMm, type.BushLengthMm, type.PlateMm,
+        type.PitchMm, type.RollerMm, type.LargeRollerMm, type.BushMm, type.InnerWidthMm, type.PinMm, type.BushLengthMm,
+            type.PlateMm,
         type.RowSpacingMm, type.TensileKilonewtons, type.MeasuringForceNewtons, type.NewLengthTolerancePercent,
     }.OfType<Sourced>();
 }

@@ -85,7 +85,8 @@ public sealed class LimitRulesTests
 
     [Fact]
     public void Figures_from_memory_never_govern() =>
-        Gen.Select(Gen.Enum<ChainFamily>(), Gen.Bool, Gen.Bool, Gen.Bool, Gen.Int[5, 200]).Sample((family, fixedCentres, parallel, lifts, teeth) =>
+        Gen.Select(Gen.Enum<ChainFamily>(), Gen.Bool, Gen.Bool, Gen.Bool,
+            Gen.Int[5, 200]).Sample((family, fixedCentres, parallel, lifts, teeth) =>
         {
             var verdict = LimitRules.For(new LimitCase
             {
@@ -103,15 +104,19 @@ public sealed class LimitRulesTests
     [Fact]
     public void Figures_from_memory_are_shown_as_advice()
     {
-        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.DoublePitch }).Advice, l => l is { Percent: 1, IsVerified: false });
-        Assert.Contains(LimitRules.For(new LimitCase { FixedCentres = true }).Advice, l => l is { Percent: 0.7, IsVerified: false });
-        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.RoundLink }).Advice, l => l is { Percent: 2, IsVerified: false });
+        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.DoublePitch }).Advice, l =>
+            l is { Percent: 1, IsVerified: false });
+        Assert.Contains(LimitRules.For(new LimitCase { FixedCentres = true }).Advice, l =>
+            l is { Percent: 0.7, IsVerified: false });
+        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.RoundLink }).Advice, l =>
+            l is { Percent: 2, IsVerified: false });
     }
 
     [Fact]
     public void The_plants_own_limit_wins_with_its_reason_and_the_rules_beside_it()
     {
-        var verdict = LimitRules.For(new ChainCard { Name = "K1", PitchMm = 25.4, LimitPercent = 2.2, LimitSetReason = "noise in the office above" });
+        var card = new ChainCard { Name = "K1", PitchMm = 25.4, LimitPercent = 2.2, LimitSetReason = "noise in the office above" };
+        var verdict = LimitRules.For(card);
 
         Assert.Equal((2.2, LimitReason.SetByPlant), (verdict.Governing.Percent, verdict.Governing.Reason));
         Assert.Contains("noise in the office above", verdict.Governing.Rule, StringComparison.Ordinal);

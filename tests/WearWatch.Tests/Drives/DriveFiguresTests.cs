@@ -80,7 +80,9 @@ public sealed class DriveFiguresTests
         Assert.Equal(41.9, chosen.Pull.Kilonewtons, 0.1);
         Assert.Equal(OilFeedKind.OilStream, chosen.OilFeed.Kind);
         // The same account says that six strands of No. 80 or 100 do not reach it.
-        Assert.DoesNotContain(options, o => o.Type.Designation.StartsWith("80-", StringComparison.Ordinal) || o.Type.Designation.StartsWith("100-", StringComparison.Ordinal));
+        Assert.DoesNotContain(options, o =>
+            o.Type.Designation.StartsWith("80-", StringComparison.Ordinal)
+            || o.Type.Designation.StartsWith("100-", StringComparison.Ordinal));
     }
 
     // Common practice, as above: with service factor 1.3, 520 hp are wanted: No. 160 quadruple (564 hp).
@@ -88,7 +90,8 @@ public sealed class DriveFiguresTests
     public void A_service_factor_asks_for_more_strands()
     {
         var service = RatingFactors.Service(LoadKind.SomeImpact, PrimeMover.MotorOrTurbine);
-        var chosen = Assert.Single(SelectedChain.For(Power.FromHorsepower(400), 21, 400, service), o => o.Type.PitchMm!.Value.Value == 50.8);
+        var options = SelectedChain.For(Power.FromHorsepower(400), 21, 400, service);
+        var chosen = Assert.Single(options, o => o.Type.PitchMm!.Value.Value == 50.8);
 
         Assert.Equal("160-4", chosen.Type.Designation);
         Assert.Equal(564, chosen.Rated.Horsepower, 1.0);
@@ -97,7 +100,8 @@ public sealed class DriveFiguresTests
     [Fact]
     public void Centre_distance_and_length_are_each_others_inverse() =>
         Gen.Select(Gen.Int[9, 60], Gen.Int[9, 150], Gen.Double[50, 300]).Sample((teeth, driven, centre) =>
-            Math.Abs(ChainLoop.CentrePitches(teeth, driven, ChainLoop.LengthPitches(teeth, driven, centre))!.Value - centre) < 1e-6);
+            Math.Abs(
+                ChainLoop.CentrePitches(teeth, driven, ChainLoop.LengthPitches(teeth, driven, centre))!.Value - centre) < 1e-6);
 
     [Theory]
     [InlineData(143.2, 144)]
@@ -120,7 +124,8 @@ public sealed class DriveFiguresTests
     [InlineData(25.4, 19, 57, 0, 120, "rpm")]
     [InlineData(25.4, 19, 57, 300, 40, "pitches")]
     [InlineData(25.4, 19, 57, 300, 62, "pitches")]
-    public void A_drive_that_cannot_be_is_refused_by_field(double pitchMm, int teeth, int driven, double rpm, int pitches, string field)
+    public void A_drive_that_cannot_be_is_refused_by_field(double pitchMm, int teeth, int driven, double rpm, int pitches,
+        string field)
     {
         var drive = Ordinary with { PitchMm = pitchMm, Teeth = teeth, DrivenTeeth = driven, Rpm = rpm, Pitches = pitches };
 

@@ -46,7 +46,8 @@ public sealed class ExpectedWearTests
         Assert.Null(ExpectedWear.Prior(figures, 25.4, LubricationState.Auto));
     }
 
-    private static double Rate(Power power, int pitches = 120) => ExpectedWear.PercentPer1000Hours(Figures(power, pitches), 25.4)!.Value;
+    private static double Rate(Power power, int pitches = 120) =>
+        ExpectedWear.PercentPer1000Hours(Figures(power, pitches), 25.4)!.Value;
 
     private static DriveFigures Figures(Power power, int pitches)
     {

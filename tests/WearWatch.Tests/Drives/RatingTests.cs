@@ -20,7 +20,8 @@ public sealed class RatingTests
     [Theory]
     [InlineData(0)]
     [InlineData(7)]
-    public void The_table_of_strands_ends_at_six(int strands) => Assert.Throws<ArgumentOutOfRangeException>(() => RatingFactors.Strands(strands));
+    public void The_table_of_strands_ends_at_six(int strands) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => RatingFactors.Strands(strands));
 
     [Fact]
     public void The_lower_branch_governs_plates_when_slow_and_rollers_when_fast()
@@ -33,12 +34,14 @@ public sealed class RatingTests
     [Fact]
     public void The_light_chain_has_its_own_constants()
     {
-        Assert.Equal(0.0022 / 0.004, ClassicRating.LinkPlateHorsepower(41, 17, 500) / ClassicRating.LinkPlateHorsepower(40, 17, 500), 1e-12);
+        Assert.Equal(0.0022 / 0.004,
+            ClassicRating.LinkPlateHorsepower(41, 17, 500) / ClassicRating.LinkPlateHorsepower(40, 17, 500), 1e-12);
         Assert.Equal(3.4 / 17, ClassicRating.RollerHorsepower(41, 17, 500) / ClassicRating.RollerHorsepower(40, 17, 500), 1e-12);
     }
 
     [Fact]
-    public void Figures_say_of_which_generation_they_are() => Assert.Contains("classic", ClassicRating.Generation, StringComparison.Ordinal);
+    public void Figures_say_of_which_generation_they_are() =>
+        Assert.Contains("classic", ClassicRating.Generation, StringComparison.Ordinal);
 
     private static LoadKind LoadNamed(string name) => name switch
     {

@@ -84,16 +84,20 @@ public sealed class WorkedExamplesTests
 
     [Theory]
     [MemberData(nameof(Words))]
-    public void An_answer_in_words_comes_out_as_it_is_printed(string example, string ours) => Assert.Equal(Printed[example], ours);
+    public void An_answer_in_words_comes_out_as_it_is_printed(string example, string ours) =>
+        Assert.Equal(Printed[example], ours);
 
     [Fact]
     public void Every_row_of_the_file_is_checked() =>
-        Assert.Equal(Printed.Keys.Order(), Numbers.Select(row => row.Data.Item1).Concat(Words.Select(row => row.Data.Item1)).Distinct().Order());
+        Assert.Equal(Printed.Keys.Order(),
+            Numbers.Select(row => row.Data.Item1).Concat(Words.Select(row => row.Data.Item1)).Distinct().Order());
 
     private static IEnumerable<double> NumbersIn(string text) =>
-        System.Text.RegularExpressions.Regex.Matches(text, @"\d+(\.\d+)?").Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture));
+        System.Text.RegularExpressions.Regex.Matches(text, @"\d+(\.\d+)?").Select(m =>
+            double.Parse(m.Value, CultureInfo.InvariantCulture));
 
-    private static string Grade(double celsius) => OilGrade.For(new Temperature(celsius)) is { } grade ? $"{grade.Sae}, ISO VG {grade.IsoVg}" : "";
+    private static string Grade(double celsius) =>
+        OilGrade.For(new Temperature(celsius)) is { } grade ? $"{grade.Sae}, ISO VG {grade.IsoVg}" : "";
 
     private static string Feed(string chain, double feetPerMinute) =>
         OilFeed.For(ChainCatalogue.Find(chain)!, Speed.FromFeetPerMinute(feetPerMinute)).Kind switch
@@ -109,15 +113,17 @@ public sealed class WorkedExamplesTests
     private static double Millimetres(string text) =>
         Assert.IsType<LengthText.Understood>(LengthText.Read(text, LengthUnit.Millimetre)).Length.Millimetres;
 
-    private static MeasuredSpan Odd(FirstLink first) => new() { PitchMm = 25.4, Pitches = 9, LengthsMm = [9 * 25.4], FirstLink = first };
+    private static MeasuredSpan Odd(FirstLink first) =>
+        new() { PitchMm = 25.4, Pitches = 9, LengthsMm = [9 * 25.4], FirstLink = first };
 
-    private static DriveFigures Figures(double pitchMm, int teeth, double rpm) => Assert.IsType<DriveOutcome.Worked>(DriveFigures.Of(new ChainDrive
-    {
-        PitchMm = pitchMm,
-        Teeth = teeth,
-        DrivenTeeth = teeth,
-        Rpm = rpm,
-        Power = Power.FromKilowatts(1),
-        Pitches = 100,
-    })).Figures;
+    private static DriveFigures Figures(double pitchMm, int teeth, double rpm) =>
+        Assert.IsType<DriveOutcome.Worked>(DriveFigures.Of(new ChainDrive
+        {
+            PitchMm = pitchMm,
+            Teeth = teeth,
+            DrivenTeeth = teeth,
+            Rpm = rpm,
+            Power = Power.FromKilowatts(1),
+            Pitches = 100,
+        })).Figures;
 }

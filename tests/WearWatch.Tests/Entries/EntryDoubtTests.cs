@@ -99,12 +99,14 @@ public sealed class EntryDoubtTests
     }
 
     [Fact]
-    public void Odds_add_up_to_one() => Gen.Select(Gen.Double[200, 2000], Gen.Double[0, 3], Gen.Double[0.02, 0.5]).Sample((lengthMm, mean, deviation) =>
+    public void Odds_add_up_to_one() =>
+        Gen.Select(Gen.Double[200, 2000], Gen.Double[0, 3], Gen.Double[0.02, 0.5]).Sample((lengthMm, mean, deviation) =>
     {
         var doubt = EntryDoubt.Of(Card, Entry(24, lengthMm, Tool.Tape), new Expectation(mean, deviation));
         var told = doubt.ProbabilityHonest + doubt.Slips.Sum(s => s.Probability);
         // Slips below one percent each, of which there are at most fourteen, are not told.
-        return told is > 0.86 and < 1 + 1e-9 && doubt.Slips.Zip(doubt.Slips.Skip(1)).All(p => p.First.Probability >= p.Second.Probability);
+        return told is > 0.86 and < 1 + 1e-9
+            && doubt.Slips.Zip(doubt.Slips.Skip(1)).All(p => p.First.Probability >= p.Second.Probability);
     });
 
     [Fact]
@@ -113,5 +115,6 @@ public sealed class EntryDoubtTests
 
     private static Reading Entry(int pitches, double percent) => Entry(pitches, pitches * 25.4 * (1 + percent / 100), Tool.Tape);
 
-    private static Reading Entry(int pitches, double lengthMm, Tool tool) => new() { Chain = "K1", Tool = tool, Pitches = pitches, LengthMm = lengthMm };
+    private static Reading Entry(int pitches, double lengthMm, Tool tool) =>
+        new() { Chain = "K1", Tool = tool, Pitches = pitches, LengthMm = lengthMm };
 }

@@ -24,7 +24,8 @@ public sealed class FleetSlipsTests
 
         Assert.True(slips.Count >= 30, "The data hold at least thirty of them.");
         Assert.True(flagged.Count >= 0.95 * slips.Count, $"{flagged.Count} of {slips.Count} flagged");
-        Assert.True(flagged.Count(j => j.IsNamedRightly) >= 0.90 * flagged.Count, $"{flagged.Count(j => j.IsNamedRightly)} of {flagged.Count} named");
+        Assert.True(flagged.Count(j => j.IsNamedRightly) >= 0.90 * flagged.Count,
+            $"{flagged.Count(j => j.IsNamedRightly)} of {flagged.Count} named");
     }
 
     [Fact]
@@ -37,14 +38,15 @@ public sealed class FleetSlipsTests
         Assert.True(doubted < 0.01 * honest.Count, $"{doubted} of {honest.Count} doubted");
     }
 
-    private static IEnumerable<Judged> JudgeEntries((ChainCard Card, List<Reading> Readings, List<ChainEvent> Events, Dictionary<int, (string Slip, double TruePercent)> Slips) chain)
+    private static IEnumerable<Judged> JudgeEntries(Entered chain)
     {
         var believed = new List<Reading>();
         for (var i = 0; i < chain.Readings.Count; i++)
         {
             var entry = chain.Readings[i];
             var (slip, truePercent) = chain.Slips.GetValueOrDefault(i, ("", 0));
-            var expected = ExpectedReading.Of(chain.Card, believed, chain.Events, entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
+            var expected = ExpectedReading.Of(
+                chain.Card, believed, chain.Events, entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
             Assert.NotNull(expected);
             var doubt = EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Around);
             yield return new Judged(chain.Card, entry, slip, truePercent, doubt);
@@ -53,16 +55,23 @@ public sealed class FleetSlipsTests
         }
     }
 
-    private static IEnumerable<(ChainCard Card, List<Reading> Readings, List<ChainEvent> Events, Dictionary<int, (string Slip, double TruePercent)> Slips)> Chains()
+    private static IEnumerable<Entered> Chains()
     {
         var readings = Rows("fleet-learning/readings.csv").ToLookup(r => r["chain"]);
         var events = Rows("fleet-learning/events.csv").ToLookup(r => r["chain"]);
         var slips = Rows("entries/fleet_slips.csv").ToLookup(r => r["chain"]);
-        return Rows("fleet-learning/chains.csv").Select(c => (
-            new ChainCard { Name = c["chain"], PitchMm = Number(c["pitch_mm"])!.Value, FittedCounter = Hours(c["fitted_counter_h"]) },
-            readings[c["chain"]].Select(ToReading).ToList(),
-            events[c["chain"]].Select(ToEvent).ToList(),
-            slips[c["chain"]].ToDictionary(s => int.Parse(s["reading"], CultureInfo.InvariantCulture), s => (s["slip"], Number(s["true_elongation_pct"])!.Value))));
+        return Rows("fleet-learning/chains.csv").Select(c => new Entered(
+            new ChainCard
+            {
+                Name = c["chain"],
+                PitchMm = Number(c["pitch_mm"])!.Value,
+                FittedCounter = Hours(c["fitted_counter_h"]),
+            },
+            [.. readings[c["chain"]].Select(ToReading)],
+            [.. events[c["chain"]].Select(ToEvent)],
+            slips[c["chain"]].ToDictionary(
+                s => int.Parse(s["reading"], CultureInfo.InvariantCulture),
+                s => (s["slip"], Number(s["true_elongation_pct"])!.Value))));
     }
 
     private static Reading ToReading(Dictionary<string, string> row) => new()
@@ -94,6 +103,10 @@ public sealed class FleetSlipsTests
 
     private static RunningHours? Hours(string text) => Number(text) is { } hours ? new RunningHours(hours) : null;
 
+    private sealed record Entered(
+        ChainCard Card, IReadOnlyList<Reading> Readings, IReadOnlyList<ChainEvent> Events,
+        Dictionary<int, (string Slip, double TruePercent)> Slips);
+
     private sealed record Judged(ChainCard Card, Reading Entry, string Truth, double TruePercent, EntryDoubt Doubt)
     {
         private double TruePitchMm => Card.PitchMm * (1 + TruePercent / 100);
@@ -101,7 +114,8 @@ public sealed class FleetSlipsTests
         public bool IsNamedRightly => Doubt.Slips is [var first, ..] && Truth switch
         {
             "count" => first.Kind == SlipKind.PitchesMiscounted && first.Pitches == (int)Math.Round(Entry.LengthMm / TruePitchMm),
-            _ => first.Kind is SlipKind.WrongUnit or SlipKind.DecimalPoint && Math.Abs(first.LengthMm / (Entry.Pitches * TruePitchMm) - 1) < 0.02,
+            _ => first.Kind is SlipKind.WrongUnit or SlipKind.DecimalPoint
+                && Math.Abs(first.LengthMm / (Entry.Pitches * TruePitchMm) - 1) < 0.02,
         };
     }
 }

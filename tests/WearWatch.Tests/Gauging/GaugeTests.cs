@@ -12,7 +12,8 @@ public sealed class GaugeTests
 
     [Fact]
     public void Gauge_inverts_measure_for_any_chain_count_and_temperature() =>
-        Gen.Select(Gen.Double[4, 1000], Gen.Int[1, 200], Gen.Double[-1.5, 9], Gen.Double[-30, 120]).Sample((pitchMm, pitches, percent, celsius) =>
+        Gen.Select(Gen.Double[4, 1000], Gen.Int[1, 200], Gen.Double[-1.5, 9],
+            Gen.Double[-30, 120]).Sample((pitchMm, pitches, percent, celsius) =>
         {
             var lengthMm = pitchMm * pitches * (1 + percent / 100) * (1 + Gauge.SteelExpansionPerKelvin * (celsius - 20));
             return Math.Abs(Percent(Gauge.Measure(pitchMm, pitches, lengthMm, Tool.Caliper, celsius)) - percent) < 1e-9;
@@ -74,9 +75,11 @@ public sealed class GaugeTests
     [InlineData(25.4, 24, double.NaN, null, "length")]
     [InlineData(25.4, 24, double.PositiveInfinity, null, "length")]
     [InlineData(25.4, 24, 612, 500.0, "temperature_c")]
-    public void What_cannot_be_a_measurement_is_refused_by_field(double pitchMm, int pitches, double lengthMm, double? celsius, string field)
+    public void What_cannot_be_a_measurement_is_refused_by_field(double pitchMm, int pitches, double lengthMm, double? celsius,
+        string field)
     {
-        Assert.Equal(field, Assert.IsType<GaugeOutcome.Refused>(Gauge.Measure(pitchMm, pitches, lengthMm, Tool.Tape, celsius)).Field);
+        Assert.Equal(field,
+            Assert.IsType<GaugeOutcome.Refused>(Gauge.Measure(pitchMm, pitches, lengthMm, Tool.Tape, celsius)).Field);
         var span = Span(pitchMm, pitches, lengthMm) with { ChainTemperatureC = celsius };
         Assert.Equal(field, Assert.IsType<GaugeOutcome.Refused>(Gauge.Measure(span)).Field);
     }

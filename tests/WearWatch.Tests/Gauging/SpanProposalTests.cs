@@ -24,7 +24,9 @@ public sealed class SpanProposalTests
 
         Assert.False(proposal.GoodEnough);
         Assert.Contains("when new", proposal.Advice, StringComparison.Ordinal);
-        Assert.True(SpanProposal.For(Span(12.7) with { New = new NewLength(1, new Instrument.Tape(), SameTool: true) }, limitPercent: 0.4).GoodEnough);
+        Assert.True(
+            SpanProposal.For(Span(12.7) with { New = new NewLength(1, new Instrument.Tape(), SameTool: true) },
+            limitPercent: 0.4).GoodEnough);
     }
 
     [Fact]

@@ -37,9 +37,15 @@ public sealed class UncertaintyBudgetTests
 
     [Fact]
     public void Up_to_a_metre_the_budget_of_the_usual_tool_is_that_of_the_plain_gauge() =>
-        Gen.Select(Gen.Double[5, 60], Gen.Int[1, 8], Gen.Enum<Tool>()).Where(t => t.Item1 * t.Item2 * 2 <= 990).Sample((pitchMm, pairs, tool) =>
+        Gen.Select(Gen.Double[5, 60], Gen.Int[1, 8], Gen.Enum<Tool>()).Where((p, n, _) => p * n * 2 <= 990).Sample((pitchMm, pairs, tool) =>
         {
-            var span = new MeasuredSpan { PitchMm = pitchMm, Pitches = 2 * pairs, LengthsMm = [2 * pairs * pitchMm], Instrument = Instrument.Usual(tool) };
+            var span = new MeasuredSpan
+            {
+                PitchMm = pitchMm,
+                Pitches = 2 * pairs,
+                LengthsMm = [2 * pairs * pitchMm],
+                Instrument = Instrument.Usual(tool),
+            };
             var plain = Assert.IsType<GaugeOutcome.Measured>(Gauge.Measure(pitchMm, 2 * pairs, span.LengthMm, tool)).Elongation;
             var full = Assert.IsType<GaugeOutcome.Measured>(Gauge.Measure(span)).Elongation;
 
@@ -54,7 +60,8 @@ public sealed class UncertaintyBudgetTests
     [InlineData(Tool.Caliper, 0.12)]
     [InlineData(Tool.Sensor, 0.12)]
     public void Readings_scatter_by_the_tool_over_the_nominal_length(Tool tool, double scatterMm) =>
-        Assert.Equal(100 * scatterMm / 609.6, Assert.IsType<GaugeOutcome.Measured>(Gauge.Measure(25.4, 24, 612, tool)).Elongation.ScatterPercent, 1e-12);
+        Assert.Equal(100 * scatterMm / 609.6,
+            Assert.IsType<GaugeOutcome.Measured>(Gauge.Measure(25.4, 24, 612, tool)).Elongation.ScatterPercent, 1e-12);
 
     // Source: docs/references.md [2], the table's examples at 1, 2 and 5 m; from the hook c is added; lengths are rounded up.
     [Theory]
@@ -81,8 +88,10 @@ public sealed class UncertaintyBudgetTests
         var other = UncertaintyBudget.Of(TwoFeet with { LengthsMm = [609.6], New = fresh });
         var same = UncertaintyBudget.Of(TwoFeet with { LengthsMm = [609.6], New = fresh with { SameTool = true } });
 
-        Assert.Equal(0.5 * Math.Sqrt(2) / 6.096, Quadrature(Component(other, "tool"), Component(other, "reading"), Component(other, "length when new")), 1e-6);
-        Assert.Equal(0.408248 * Math.Sqrt(2) / 6.096, Quadrature(Component(same, "reading"), Component(same, "length when new")), 1e-6);
+        Assert.Equal(0.5 * Math.Sqrt(2) / 6.096,
+            Quadrature(Component(other, "tool"), Component(other, "reading"), Component(other, "length when new")), 1e-6);
+        Assert.Equal(0.408248 * Math.Sqrt(2) / 6.096, Quadrature(Component(same, "reading"), Component(same, "length when new")),
+            1e-6);
     }
 
     [Fact]
@@ -103,9 +112,12 @@ public sealed class UncertaintyBudgetTests
         var odd = new MeasuredSpan { PitchMm = 25.4, Pitches = 9, LengthsMm = [9 * 25.4 * 1.02] };
 
         Assert.Equal(2.0 / 9, Component(UncertaintyBudget.Of(odd), "odd number of pitches"), 1e-9);
-        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { FirstLink = FirstLink.Inner }).Components, c => c.Name.StartsWith("odd", StringComparison.Ordinal));
-        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Family = ChainFamily.OffsetLink }).Components, c => c.Name.StartsWith("odd", StringComparison.Ordinal));
-        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Pitches = 10 }).Components, c => c.Name.StartsWith("odd", StringComparison.Ordinal));
+        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { FirstLink = FirstLink.Inner }).Components, c =>
+            c.Name.StartsWith("odd", StringComparison.Ordinal));
+        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Family = ChainFamily.OffsetLink }).Components, c =>
+            c.Name.StartsWith("odd", StringComparison.Ordinal));
+        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Pitches = 10 }).Components, c =>
+            c.Name.StartsWith("odd", StringComparison.Ordinal));
     }
 
     [Fact]

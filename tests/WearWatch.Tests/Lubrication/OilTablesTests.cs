@@ -12,7 +12,8 @@ public sealed class OilTablesTests
     // Source: docs/references.md [12], tests/data/trade/lubrication_speed_limits.csv; rows marked there as from memory are marked
     // in ours.
     [Fact]
-    public void Speed_limits_of_oiling_are_those_of_the_table() => Assert.All(TradeTable.Read("lubrication_speed_limits.csv"), row =>
+    public void Speed_limits_of_oiling_are_those_of_the_table() =>
+        Assert.All(TradeTable.Read("lubrication_speed_limits.csv"), row =>
     {
         var type = ChainCatalogue.Find(row["chain_no"])!;
         var manual = double.Parse(row["type_A_max_ft_min"], CultureInfo.InvariantCulture);
@@ -88,9 +89,11 @@ public sealed class OilTablesTests
     public void Outside_of_the_table_nothing_is_invented(double celsius) => Assert.Null(OilGrade.For(new Temperature(celsius)));
 
     [Fact]
-    public void Between_small_and_large_chains_that_maker_says_nothing() => Assert.Null(OilGrade.BySize(25.4, new Temperature(20)));
+    public void Between_small_and_large_chains_that_maker_says_nothing() =>
+        Assert.Null(OilGrade.BySize(25.4, new Temperature(20)));
 
     private static IEnumerable<(IReadOnlyDictionary<string, string> Row, double Middle)> Bands(string table) =>
         TradeTable.Read("lubrication_viscosity.csv").Where(row => row["table"] == table).Select(row => (row,
-            (double.Parse(row["t_min_c"], CultureInfo.InvariantCulture) + double.Parse(row["t_max_c"], CultureInfo.InvariantCulture)) / 2));
+            (double.Parse(row["t_min_c"], CultureInfo.InvariantCulture) + double.Parse(row["t_max_c"],
+                CultureInfo.InvariantCulture)) / 2));
 }

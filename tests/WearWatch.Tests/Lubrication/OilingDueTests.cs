@@ -8,7 +8,8 @@ namespace WearWatch.Tests.Lubrication;
 public sealed class OilingDueTests
 {
     private static readonly DateTimeOffset Monday = new(2026, 3, 2, 6, 0, 0, TimeSpan.Zero);
-    private static readonly ProductionCalendar DayShift = new([.. WorkingDays.Select(d => new Shift(d, new TimeOnly(6, 0), TimeSpan.FromHours(8)))]);
+    private static readonly ProductionCalendar DayShift =
+        new([.. WorkingDays.Select(d => new Shift(d, new TimeOnly(6, 0), TimeSpan.FromHours(8)))]);
     private static readonly ProductionCalendar RoundTheClock = ProductionCalendar.AlwaysRunning;
 
     private static IEnumerable<DayOfWeek> WorkingDays =>
@@ -18,7 +19,8 @@ public sealed class OilingDueTests
     [Fact]
     public void A_chain_oiled_by_hand_is_due_every_eight_running_hours()
     {
-        var due = OilingDue.For(Oiled(LubricationState.Manual), [Oiling(counter: 1000)], new RunningHours(1005), RoundTheClock, Monday);
+        var due =
+            OilingDue.For(Oiled(LubricationState.Manual), [Oiling(counter: 1000)], new RunningHours(1005), RoundTheClock, Monday);
 
         Assert.Equal((8.0, 5.0, 3.0, false), (due.IntervalHours, due.HoursSinceLast, due.HoursLeft, due.IsDue));
         Assert.Equal(Monday.AddHours(3), due.NextAt);
@@ -56,7 +58,9 @@ public sealed class OilingDueTests
             CounterBefore = new RunningHours(1040),
             CounterAfter = RunningHours.Zero,
         };
-        var due = OilingDue.For(Oiled(LubricationState.Auto), [Oiling(counter: 1000), reset], new RunningHours(25), RoundTheClock, Monday);
+        var due =
+            OilingDue.For(Oiled(LubricationState.Auto), [Oiling(counter: 1000), reset], new RunningHours(25), RoundTheClock,
+            Monday);
 
         Assert.Equal(65, due.HoursSinceLast);
         Assert.Equal(OilingTask.CheckOiler, due.Task);
@@ -66,7 +70,8 @@ public sealed class OilingDueTests
     public void A_counter_that_went_backwards_without_record_leaves_it_to_the_dates()
     {
         var due = OilingDue.For(
-            Oiled(LubricationState.Auto), [Oiling(counter: 1000, at: Monday.AddDays(-2))], new RunningHours(25), RoundTheClock, Monday);
+            Oiled(LubricationState.Auto), [Oiling(counter: 1000, at: Monday.AddDays(-2))], new RunningHours(25), RoundTheClock,
+                Monday);
 
         Assert.Equal(48, due.HoursSinceLast);
     }
@@ -85,7 +90,9 @@ public sealed class OilingDueTests
     public void A_replacement_counts_as_fresh_oil()
     {
         var replaced = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Replacement, CounterAfter = new RunningHours(1100) };
-        var due = OilingDue.For(Oiled(LubricationState.Manual), [Oiling(counter: 1000), replaced], new RunningHours(1101), RoundTheClock, Monday);
+        var due =
+            OilingDue.For(Oiled(LubricationState.Manual), [Oiling(counter: 1000), replaced], new RunningHours(1101),
+            RoundTheClock, Monday);
 
         Assert.Equal(1, due.HoursSinceLast);
     }
@@ -137,7 +144,8 @@ public sealed class OilingDueTests
         Assert.Equal(50, due.HoursSinceLast);
     }
 
-    private static ChainCard Oiled(LubricationState? state) => new() { Name = "K1", PitchMm = 25.4, Duty = new Duty { Lubrication = state } };
+    private static ChainCard Oiled(LubricationState? state) =>
+        new() { Name = "K1", PitchMm = 25.4, Duty = new Duty { Lubrication = state } };
 
     private static ChainEvent Oiling(double counter, DateTimeOffset? at = null) =>
         new() { Chain = "K1", Kind = ChainEventKind.Oiling, At = at, CounterBefore = new RunningHours(counter) };

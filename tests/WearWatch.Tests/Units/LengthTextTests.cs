@@ -20,7 +20,8 @@ public sealed class LengthTextTests
     [InlineData("3/4", LengthUnit.Inch, 19.05, LengthUnit.Inch)]
     [InlineData("12 1/16 inch", LengthUnit.Millimetre, 306.3875, LengthUnit.Inch)]
     [InlineData(".5 in", LengthUnit.Millimetre, 12.7, LengthUnit.Inch)]
-    public void A_length_is_read_as_it_stands_on_a_tape(string text, LengthUnit expected, double millimetres, LengthUnit writtenIn) =>
+    public void A_length_is_read_as_it_stands_on_a_tape(string text, LengthUnit expected, double millimetres,
+        LengthUnit writtenIn) =>
         Assert.Equal(new LengthText.Understood(new Length(millimetres), writtenIn), LengthText.Read(text, expected));
 
     [Theory]
@@ -40,5 +41,6 @@ public sealed class LengthTextTests
     [InlineData("609.6 609.6", "not a length")]
     [InlineData("1.219.0", "not a length")]
     public void Text_that_is_no_length_is_refused_with_a_reason(string text, string reason) =>
-        Assert.Contains(reason, Assert.IsType<LengthText.NotUnderstood>(LengthText.Read(text, LengthUnit.Millimetre)).Reason, StringComparison.Ordinal);
+        Assert.Contains(reason, Assert.IsType<LengthText.NotUnderstood>(LengthText.Read(text, LengthUnit.Millimetre)).Reason,
+            StringComparison.Ordinal);
 }

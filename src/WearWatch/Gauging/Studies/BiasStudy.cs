@@ -1,3 +1,4 @@
+using System.Globalization;
 using MathNet.Numerics.Distributions;
 using WearWatch.Trends;
 
@@ -28,7 +29,9 @@ public sealed record BiasStudy(double Bias, double BiasUncertainty, double BiasP
         var bias = off.Average();
         var standardError = Math.Sqrt(off.Sum(d => (d - bias) * (d - bias)) / (off.Length - 1) / off.Length);
 
-        var line = readings.Count > 2 && StraightLine.Fit(known, off) is TrendFit<StraightLine>.Fitted fitted ? fitted.Trend : null;
+        var line = readings.Count > 2 && StraightLine.Fit(known, off) is TrendFit<StraightLine>.Fitted fitted
+            ? fitted.Trend
+            : null;
         return new BiasStudy(
             bias, standardError, ByChance(bias, standardError, off.Length - 1), line,
             line is null ? null : ByChance(line.Slope, line.SlopeStandardError, line.DegreesOfFreedom));
@@ -38,7 +41,9 @@ public sealed record BiasStudy(double Bias, double BiasUncertainty, double BiasP
     public string Advice => (BiasP < Chance, SlopeP < Chance) switch
     {
         (_, true) => "The error grows or shrinks with the length: have the tool calibrated, or replace it.",
-        (true, _) => FormattableString.Invariant($"The tool reads {Math.Abs(Bias):0.###} too {(Bias > 0 ? "long" : "short")} throughout: look at its zero or its hook, then measure again."),
+        (true, _) => string.Create(CultureInfo.InvariantCulture,
+            $"The tool reads {Math.Abs(Bias):0.###} too {(Bias > 0 ? "long" : "short")} throughout: "
+            + $"look at its zero or its hook, then measure again."),
         _ => "No bias that these readings could show.",
     };
 

@@ -36,7 +36,8 @@ public sealed class CrossedStudy
         var all = readings.ToList();
         string[] sections = [.. all.Select(r => r.Section).Distinct()];
         string[] people = [.. all.Select(r => r.Person).Distinct()];
-        if (sections.Length < 2) return new StudyOutcome.Refused("Measure at least two sections, better ten that differ as worn chains do.");
+        if (sections.Length < 2)
+            return new StudyOutcome.Refused("Measure at least two sections, better ten that differ as worn chains do.");
         if (people.Length < 2) return new StudyOutcome.Refused("At least two people (or tools) must measure.");
         if (all.Exists(r => !double.IsFinite(r.Value))) return new StudyOutcome.Refused("Every reading must be a number.");
 
@@ -48,7 +49,11 @@ public sealed class CrossedStudy
             for (var p = 0; p < people.Length; p++)
             {
                 if (values[s][p].Length != trials)
-                    return new StudyOutcome.Refused($"{people[p]} measured {sections[s]} {values[s][p].Length} times, {people[0]} measured {sections[0]} {trials} times: everybody must measure every section equally often.");
+                {
+                    return new StudyOutcome.Refused(
+                        $"{people[p]} measured {sections[s]} {values[s][p].Length} times, {people[0]} measured {sections[0]} "
+                        + $"{trials} times: everybody must measure every section equally often.");
+                }
             }
         }
 

@@ -28,7 +28,8 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
     /// <summary>
     /// How many classes of wear the measuring can tell apart: <c>1.41 sections/measuring</c>, rounded down, at least 1.
     /// </summary>
-    public int DistinctCategories => MeasuringSd > 0 ? (int)Math.Clamp(Math.Floor(1.41 * SectionSd / MeasuringSd), 1, 1000) : 1000;
+    public int DistinctCategories =>
+        MeasuringSd > 0 ? (int)Math.Clamp(Math.Floor(1.41 * SectionSd / MeasuringSd), 1, 1000) : 1000;
 
     /// <summary>
     /// Six standard deviations of measuring over a limit in the same unit, in percent: what of the limit the measuring eats up.
@@ -43,13 +44,14 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
         get
         {
             var worse = RepeatSd >= PeopleSd
-                ? "The same person gets different figures: clean the chain, keep it taut, measure more pitches, take a finer tool."
-                : "People get different figures: agree on where to hold the tape, from which edge of the pin to which, and how taut.";
+                ? "The same person gets different figures: clean the chain, keep it taut, measure more pitches."
+                : "People get different figures: agree on where the tape begins and ends, and on how taut.";
             return (MeasuringPercentOfTotal, DistinctCategories) switch
             {
                 ( <= 10, >= 5) => "Good: the differences are the chain's, not the measuring's.",
                 ( <= 30, >= 5) => "Usable. " + worse,
-                ( <= 30, _) => $"Barely usable: only {DistinctCategories} classes of wear can be told apart; five are wanted. " + worse,
+                ( <= 30, _) =>
+                    $"Barely usable: only {DistinctCategories} classes of wear can be told apart; five are wanted. " + worse,
                 _ => "Not good enough to forecast from. " + worse,
             };
         }

@@ -9,5 +9,6 @@ public readonly record struct VarianceLine(double SumOfSquares, int DegreesOfFre
     public double MeanSquare => SumOfSquares / DegreesOfFreedom;
 
     /// <summary>Both lines taken together.</summary>
-    public VarianceLine Pooled(VarianceLine other) => new(SumOfSquares + other.SumOfSquares, DegreesOfFreedom + other.DegreesOfFreedom);
+    public VarianceLine Pooled(VarianceLine other) =>
+        new(SumOfSquares + other.SumOfSquares, DegreesOfFreedom + other.DegreesOfFreedom);
 }

@@ -19,7 +19,8 @@ public sealed record VarianceTable(VarianceLine Sections, VarianceLine People, V
         : 1;
 
     /// <summary>Total sum of squares about the grand mean.</summary>
-    public double TotalSumOfSquares => Sections.SumOfSquares + People.SumOfSquares + Interaction.SumOfSquares + Repeats.SumOfSquares;
+    public double TotalSumOfSquares =>
+        Sections.SumOfSquares + People.SumOfSquares + Interaction.SumOfSquares + Repeats.SumOfSquares;
 
     /// <summary>The table of a study. Sums are taken about the grand mean, so that long lengths lose no digits.</summary>
     public static VarianceTable Of(CrossedStudy study)
@@ -37,8 +38,9 @@ public sealed record VarianceTable(VarianceLine Sections, VarianceLine People, V
             }
         }
 
-        var ofSection = Enumerable.Range(0, sections).Select(s => Enumerable.Range(0, people).Average(p => means[s, p]) - grand).ToArray();
-        var ofPerson = Enumerable.Range(0, people).Select(p => Enumerable.Range(0, sections).Average(s => means[s, p]) - grand).ToArray();
+        var (eachSection, eachPerson) = (Enumerable.Range(0, sections), Enumerable.Range(0, people));
+        double[] ofSection = [.. eachSection.Select(s => eachPerson.Average(p => means[s, p]) - grand)];
+        double[] ofPerson = [.. eachPerson.Select(p => eachSection.Average(s => means[s, p]) - grand)];
         double together = 0;
         for (var s = 0; s < sections; s++)
         {

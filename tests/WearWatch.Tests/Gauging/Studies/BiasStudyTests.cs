@@ -38,7 +38,9 @@ public sealed class BiasStudyTests
     [Fact]
     public void A_tool_that_is_off_by_as_much_throughout_has_a_bias_and_no_slope()
     {
-        var study = BiasStudy.Of([new(500, 500.61), new(500, 500.59), new(1000, 1000.6), new(1000, 1000.62), new(1500, 1500.6), new(1500, 1500.58)])!;
+        KnownReading[] readings =
+            [new(500, 500.61), new(500, 500.59), new(1000, 1000.6), new(1000, 1000.62), new(1500, 1500.6), new(1500, 1500.58)];
+        var study = BiasStudy.Of(readings)!;
 
         Assert.Equal(0.6, study.Bias, 1e-9);
         Assert.Contains("too long throughout", study.Advice, StringComparison.Ordinal);

@@ -28,11 +28,13 @@ public sealed class MeasuringQualityTests
     [InlineData("gauge_rr_vardeman.json")]
     public void Sums_of_squares_are_those_of_an_independent_program(string file)
     {
-        var table = VarianceTable.Of(file.Contains("aiag", StringComparison.Ordinal) ? PublishedStudies.Aiag() : PublishedStudies.Vardeman());
+        var study = file.Contains("aiag", StringComparison.Ordinal) ? PublishedStudies.Aiag() : PublishedStudies.Vardeman();
+        var table = VarianceTable.Of(study);
         var computed = PublishedStudies.Json(file).GetProperty("computed");
         VarianceLine[] lines = [table.Sections, table.People, table.Interaction, table.Repeats];
 
-        Assert.Equal(computed.GetProperty("df").EnumerateArray().Select(e => e.GetInt32()), lines.Select(l => l.DegreesOfFreedom));
+        Assert.Equal(computed.GetProperty("df").EnumerateArray().Select(e => e.GetInt32()),
+            lines.Select(l => l.DegreesOfFreedom));
         Assert.All(computed.GetProperty("ss").EnumerateArray().Zip(lines), pair =>
             Assert.Equal(1, pair.Second.SumOfSquares / pair.First.GetDouble(), 1e-9));
     }
@@ -71,14 +73,16 @@ public sealed class MeasuringQualityTests
     }
 
     [Fact]
-    public void Beyond_the_table_of_factors_ranges_are_not_used() => Assert.Null(MeasuringQuality.ByRanges(PublishedStudies.Vardeman()));
+    public void Beyond_the_table_of_factors_ranges_are_not_used() =>
+        Assert.Null(MeasuringQuality.ByRanges(PublishedStudies.Vardeman()));
 
     [Fact]
     public void Adding_a_long_length_to_every_reading_changes_nothing()
     {
         var far = PublishedStudies.Balanced(Readings(PublishedStudies.Aiag(), value => value + 1e6));
 
-        Assert.Equal(MeasuringQuality.ByVariance(PublishedStudies.Aiag()).MeasuringSd, MeasuringQuality.ByVariance(far).MeasuringSd, 1e-8);
+        Assert.Equal(MeasuringQuality.ByVariance(PublishedStudies.Aiag()).MeasuringSd,
+            MeasuringQuality.ByVariance(far).MeasuringSd, 1e-8);
     }
 
     [Theory]
@@ -99,12 +103,15 @@ public sealed class MeasuringQualityTests
     {
         Assert.Contains("two sections", Refusal(new("A", "1", 1), new("A", "2", 1)), StringComparison.Ordinal);
         Assert.Contains("two people", Refusal(new("A", "1", 1), new("B", "1", 1)), StringComparison.Ordinal);
-        Assert.Contains("at least twice", Refusal(new("A", "1", 1), new("A", "2", 1), new("B", "1", 1), new("B", "2", 1)), StringComparison.Ordinal);
-        Assert.Contains("2 measured B 0 times", Refusal(new("A", "1", 1), new("A", "2", 1), new("B", "1", 1)), StringComparison.Ordinal);
+        Assert.Contains("at least twice", Refusal(new("A", "1", 1), new("A", "2", 1), new("B", "1", 1), new("B", "2", 1)),
+            StringComparison.Ordinal);
+        Assert.Contains("2 measured B 0 times", Refusal(new("A", "1", 1), new("A", "2", 1), new("B", "1", 1)),
+            StringComparison.Ordinal);
         Assert.Contains("a number", Refusal(new("A", "1", double.NaN), new("B", "2", 1)), StringComparison.Ordinal);
     }
 
-    private static string Refusal(params StudyReading[] readings) => Assert.IsType<StudyOutcome.Refused>(CrossedStudy.Of(readings)).Reason;
+    private static string Refusal(params StudyReading[] readings) =>
+        Assert.IsType<StudyOutcome.Refused>(CrossedStudy.Of(readings)).Reason;
 
     private static IEnumerable<StudyReading> Readings(CrossedStudy study, Func<double, double> change) =>
         from s in Enumerable.Range(0, study.Sections.Count)

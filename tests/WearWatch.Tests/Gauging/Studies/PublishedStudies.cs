@@ -13,11 +13,13 @@ internal static class PublishedStudies
 
     public static CrossedStudy Vardeman() => Balanced(
         Json("gauge_rr_vardeman.json").GetProperty("data").EnumerateArray()
-            .Select(r => new StudyReading(r.GetProperty("part").ToString(), r.GetProperty("op").ToString(), r.GetProperty("w").GetDouble())));
+            .Select(r => new StudyReading(
+                r.GetProperty("part").ToString(), r.GetProperty("op").ToString(), r.GetProperty("w").GetDouble())));
 
     public static JsonElement Json(string file) => JsonDocument.Parse(File.ReadAllText(PathOf(file))).RootElement;
 
-    public static CrossedStudy Balanced(IEnumerable<StudyReading> readings) => Assert.IsType<StudyOutcome.Balanced>(CrossedStudy.Of(readings)).Study;
+    public static CrossedStudy Balanced(IEnumerable<StudyReading> readings) =>
+        Assert.IsType<StudyOutcome.Balanced>(CrossedStudy.Of(readings)).Study;
 
     private static string PathOf(string file) => Path.Combine(AppContext.BaseDirectory, "data", "gauging", file);
 }
