@@ -29,16 +29,19 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
         WearPrior prior, ProductionCalendar calendar)
     {
         // A stand-in of a likely length takes the entry's place, so that it falls in its place among the lives and hours.
-        var lastPercent = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var last]
-            ? last.ElongationPercent
-            : Fresh.MeanPercent;
-        var standIn = entry with { LengthMm = entry.Pitches * card.PitchMm * (1 + lastPercent / 100), TemperatureC = null };
+        var last = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var o] ? o : (Observation?)null;
+        var standIn = entry with
+        {
+            LengthMm = entry.Pitches * card.PitchMm * (1 + (last?.ElongationPercent ?? Fresh.MeanPercent) / 100),
+            TemperatureC = null,
+            Place = last is { } read ? readings[read.ReadingIndex].Place : "",
+        };
         var life = ChainHistory.Take(card, [.. readings, standIn], events, calendar).Lives
-            .FirstOrDefault(l => l.Observations.Any(o => o.ReadingIndex == readings.Count));
+            .FirstOrDefault(l => l.Observations.Any(IsStandIn));
         if (life is null) return null;
 
-        var hours = life.Observations.First(o => o.ReadingIndex == readings.Count).HoursSinceFitting;
-        var before = life with { Observations = [.. life.Observations.Where(o => o.ReadingIndex != readings.Count)] };
+        var hours = life.Observations.First(IsStandIn).HoursSinceFitting;
+        var before = life with { Observations = [.. life.Observations.Where(o => !IsStandIn(o))] };
         var expected = TrackAhead.Of(before, prior, hours);
         var growth = expected.GrowthPercent;
         return new ExpectedReading(expected, new Surroundings
@@ -46,6 +49,22 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
             // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
             IfReplaced = new Expectation(
                 Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
+            IfCounterWasReset = HoursByCalendar(before, readings, entry, calendar) is { } byCalendar && IsFarBehind(before, hours, byCalendar)
+                ? TrackAhead.Of(before, prior, before.Observations[^1].HoursSinceFitting + byCalendar)
+                : null,
         });
+
+        bool IsStandIn(Observation observation) => observation.ReadingIndex == readings.Count;
     }
+
+    /// <summary>Running hours since the last reading by dates and calendar; null when one of them has no date.</summary>
+    private static double? HoursByCalendar(
+        FittedChain before, IReadOnlyList<Reading> readings, Reading entry, ProductionCalendar calendar) =>
+        before.Observations is [.., var last] && readings[last.ReadingIndex].TakenAt is { } from && entry.TakenAt is { } to
+            ? calendar.Between(from, to).Hours
+            : null;
+
+    /// <summary>Whether the counter has gone less than half of what the calendar lets expect, and that by more than a day.</summary>
+    private static bool IsFarBehind(FittedChain before, double hours, double byCalendar) =>
+        byCalendar > 24 && hours - before.Observations[^1].HoursSinceFitting < byCalendar / 2;
 }

@@ -17,10 +17,11 @@ internal static class SlipsOfEntry
     private const double OtherChain = 0.002;
     private const double Replaced = 0.003;
     private const double Shortened = 0.002;
-    private const double Reset = 0.002;
     private const double Misread = 0.02;
     private const double Nonsense = 0.002;
 
+    /// <summary>High, since it is tried only where the counter lies far behind the calendar.</summary>
+    private const double Reset = 0.02;
     /// <summary>How far a length that was misread lies off, in percent.</summary>
     private const double MisreadPercent = 0.8;
 
