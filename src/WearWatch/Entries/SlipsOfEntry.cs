@@ -22,6 +22,7 @@ internal static class SlipsOfEntry
 
     /// <summary>High, since it is tried only where the counter lies far behind the calendar.</summary>
     private const double Reset = 0.02;
+
     /// <summary>How far a length that was misread lies off, in percent.</summary>
     private const double MisreadPercent = 0.8;
 
