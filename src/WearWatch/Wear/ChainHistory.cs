@@ -19,7 +19,7 @@ public sealed record ChainHistory(IReadOnlyList<FittedChain> Lives, IReadOnlyLis
     /// track too. Of places measured at the same hours the most worn one counts.
     /// </remarks>
     /// <param name="card">The chain.</param>
-    /// <param name="readings">Its readings in the order in which they were taken.</param>
+    /// <param name="readings">Its readings in the order in which they were taken; in any order if all have dates.</param>
     /// <param name="events">Its events in the order in which they happened.</param>
     /// <param name="calendar">Places readings that have a date and no counter; round the clock if not given.</param>
     public static ChainHistory Take(

@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
+using WearWatch.Trends;
 
 namespace WearWatch.Wear;
 
@@ -70,13 +72,7 @@ internal sealed class HourLine
         return Math.Max(now, usual);
     }
 
-    private double UsualGap()
-    {
-        if (gaps.Count == 0) return 0;
-        var sorted = gaps.Order().ToArray();
-        var middle = sorted.Length / 2;
-        return sorted.Length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
-    }
+    private double UsualGap() => gaps.Count == 0 ? 0 : Median.Of(CollectionsMarshal.AsSpan(gaps));
 
     private string? SlipOf(Happening[] log, int index, double counter)
     {

@@ -4,7 +4,7 @@ namespace WearWatch.Wear;
 
 /// <summary>
 /// Readings, fittings and changes of the hour counter of one position in the order in which they happened. Readings and events
-/// come as two lists, each in order; events often have no date, so the counter has to say where they belong.
+/// come as two lists, each in order (readings that all have dates in any); events often have no date, so the counter has to say where they belong.
 /// </summary>
 internal static class PositionLog
 {
@@ -30,16 +30,17 @@ internal static class PositionLog
             fitting = null;
         }
 
-        for (var i = 0; i < gauged.Count; i++)
+        var order = AsTaken(gauged);
+        for (var i = 0; i < order.Length; i++)
         {
-            var reading = Happening.Of(gauged[i].Reading, i);
-            if (fitting is { } own && (FittedBefore(own, reading) ?? LooksNew(gauged, i)))
+            var reading = Happening.Of(gauged[order[i]].Reading, order[i]);
+            if (fitting is { } own && (FittedBefore(own, reading) ?? LooksNew(i)))
             {
                 Enter(own);
                 fitting = null;
             }
 
-            while (fitting is null && waiting.TryPeek(out var head) && HappenedBefore(head, reading, meter, gauged, i)) Enter(waiting.Dequeue());
+            while (fitting is null && waiting.TryPeek(out var head) && HappenedBefore(head, reading, meter, () => LooksNew(i))) Enter(waiting.Dequeue());
             Enter(reading);
         }
 
@@ -53,6 +54,10 @@ internal static class PositionLog
             log.Add(entry);
             meter = entry.After ?? meter;
         }
+
+        // At the very counter of a fitting the length has to say which chain was read: a worn one reads more than a run-in one.
+        bool LooksNew(int from) => order.Skip(from).Select(k => gauged[k].Elongation?.Percent).FirstOrDefault(p => p is not null)
+            is not >= UnrecordedReplacement.NewChainBelowPercent;
     }
 
     /// <summary>The log without the events that no reading has followed; the fitting on the card stays.</summary>
@@ -75,7 +80,7 @@ internal static class PositionLog
         : true;
 
     /// <summary>Whether an event came before a reading, given what the counter showed last.</summary>
-    private static bool HappenedBefore(Happening happened, Happening reading, double? meter, IReadOnlyList<GaugedReading> gauged, int index)
+    private static bool HappenedBefore(Happening happened, Happening reading, double? meter, Func<bool> looksNew)
     {
         if (happened.At is { } at && reading.At is { } taken && at != taken) return at < taken;
         if (reading.Before is not { } counter) return false;
@@ -83,19 +88,15 @@ internal static class PositionLog
 
         var counterFell = counter < meter;
         if (counterFell) return then >= meter || then <= counter;
-        if (Math.Abs(then - counter) <= SameCounterHours) return happened.IsFitting && LooksNew(gauged, index);
+        if (Math.Abs(then - counter) <= SameCounterHours) return happened.IsFitting && looksNew();
         // Below the meter without a fall: it waits for the fall that nobody recorded.
         return then < counter && !(then < meter);
     }
 
-    /// <summary>Whether a reading at the very counter of a fitting is of the new chain. A worn chain reads more than a run-in one.</summary>
-    private static bool LooksNew(IReadOnlyList<GaugedReading> gauged, int index)
+    /// <summary>Which reading was taken when: by date if all have one, for they may arrive late; else as they stand.</summary>
+    private static int[] AsTaken(IReadOnlyList<GaugedReading> gauged)
     {
-        for (var i = index; i < gauged.Count; i++)
-        {
-            if (gauged[i].Elongation is { Percent: var percent }) return percent < UnrecordedReplacement.NewChainBelowPercent;
-        }
-
-        return true;
+        var standing = Enumerable.Range(0, gauged.Count);
+        return gauged.All(g => g.Reading.TakenAt is not null) ? [.. standing.OrderBy(i => gauged[i].Reading.TakenAt)] : [.. standing];
     }
 }

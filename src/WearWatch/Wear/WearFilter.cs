@@ -89,6 +89,9 @@ public sealed class WearFilter(WearConstants constants)
     public WearForecast Forecast(FittedChain chain, WearTrack track, double limitPercent) =>
         Forecast(track, limitPercent, HoursOnTrack(chain, chain.RunningHours) - track.Hours);
 
+    /// <summary>The hours left in closed form, for sorting and for small cards.</summary>
+    public CrossingGlance Glance(WearTrack track, double limitPercent) => CrossingGlance.Of(track, limitPercent, this);
+
     private WearTrack Follow(FittedChain chain, WearPrior prior, IEnumerable<Observation> observations) =>
         observations.Aggregate(Start(chain, prior), (track, observation) => Step(chain, track, observation));
 

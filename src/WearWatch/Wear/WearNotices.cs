@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Running;
 
 namespace WearWatch.Wear;
@@ -57,8 +56,5 @@ internal static class WearNotices
             offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.");
     }
 
-    private static string Text(FormattableString text) => text.ToString(Notation);
-
-    /// <summary>Invariant, with "31 %" for percentages.</summary>
-    private static readonly CultureInfo Notation = CultureInfo.ReadOnly(new CultureInfo("") { NumberFormat = { PercentPositivePattern = 0 } });
+    private static string Text(FormattableString text) => PlainText.Of(text);
 }
