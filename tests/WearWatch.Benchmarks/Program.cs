@@ -1,9 +1,11 @@
+using WearWatch.Benchmarks.Rivals;
 using WearWatch.Benchmarks.Speed;
 
 // dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...]; without a name: speed.
 (string Name, Func<TextWriter, Task<bool>> Run)[] benchmarks =
 [
     ("speed", output => Task.FromResult(SpeedBenchmark.Run(output))),
+    ("rivals", RivalTable.RunAsync),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;

@@ -5,7 +5,8 @@ namespace WearWatch.Wear;
 /// <summary>A forecast in closed form, good enough to sort a thousand chains by: hours left are lognormal.</summary>
 /// <remarks>
 /// <c>ln R ~ N(ln(L - l) - rho, P_rr + P_ll/(L-l)^2 + 2 P_lr/(L-l) + q R/3 + eta/R)</c>, R in 1,000 h, from the mean belief on
-/// the wear clock. Jumps yet to come are left out: it is somewhat late where they matter, and never a planner's date.
+/// the wear clock. Were R certain, a jump by a factor k yet to come would bring the median to
+/// <c>min(R, R/k + (1 - 1/k) ln 2/lambda)</c>; that much is taken off. For sorting, never a planner's date.
 /// </remarks>
 /// <param name="MiddleHours">Half of such chains last longer; zero when the limit has been passed.</param>
 /// <param name="LogDeviation">Standard deviation of ln(hours).</param>
@@ -37,6 +38,8 @@ public readonly record struct CrossingGlance(double MiddleHours, double LogDevia
         var thousandHours = distance * Math.Exp(-rate);
         var variance = rate2 + wear / (distance * distance) + 2 * both / distance
             + filter.Constants.RateDrift * thousandHours / 3 + filter.Constants.UnevenWear / thousandHours;
-        return new(1000 * thousandHours, Math.Sqrt(variance));
+        var share = Math.Exp(-filter.Constants.FutureJump);
+        var withJump = thousandHours * share + (1 - share) * Math.Log(2) / filter.Constants.JumpsPer1000Hours;
+        return new(1000 * Math.Min(thousandHours, withJump), Math.Sqrt(variance));
     }
 }
