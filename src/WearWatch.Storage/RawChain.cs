@@ -28,9 +28,9 @@ public sealed record RawChain(
     /// <summary>Loads chains by id, in the order of their ids.</summary>
     public static async Task<IReadOnlyList<RawChain>> LoadAsync(WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default)
     {
-        var chains = await db.Chains.AsNoTracking().Where(c => ids.Contains(c.Id)).OrderBy(c => c.Id).ToListAsync(ct);
-        var readings = (await db.Readings.AsNoTracking().Where(r => ids.Contains(r.ChainId)).OrderBy(r => r.Id).ToListAsync(ct)).ToLookup(r => r.ChainId);
-        var events = (await db.Events.AsNoTracking().Where(e => ids.Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
+        var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).OrderBy(c => c.Id).ToListAsync(ct);
+        var readings = (await db.Readings.AsNoTracking().Where(r => EF.Parameter(ids).Contains(r.ChainId)).OrderBy(r => r.Id).ToListAsync(ct)).ToLookup(r => r.ChainId);
+        var events = (await db.Events.AsNoTracking().Where(e => EF.Parameter(ids).Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
         return [.. chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]))];
     }
 

@@ -10,7 +10,7 @@ public readonly record struct RawStamp(int Revision, long? LastReadingId, long? 
 {
     /// <summary>The present stamps of chains.</summary>
     public static async Task<Dictionary<int, RawStamp>> OfAsync(WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default) =>
-        await db.Chains.AsNoTracking().Where(c => ids.Contains(c.Id)).Select(c => new
+        await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).Select(c => new
         {
             c.Id,
             c.Revision,

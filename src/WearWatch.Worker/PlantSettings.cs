@@ -18,13 +18,17 @@ public sealed class PlantSettings(IDbContextFactory<WearDb> database)
     /// <summary>When the plant runs.</summary>
     public async Task<ProductionCalendar> CalendarAsync(CancellationToken ct = default) => ShiftPlan.Calendar(await CurrentAsync(ct));
 
-    /// <summary>Changes the settings.</summary>
+    /// <summary>Changes the settings. Dates move with them: review all chains afterwards.</summary>
+    /// <exception cref="TimeZoneNotFoundException">There is no such time zone.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A shift or the utilisation cannot be.</exception>
+    /// <exception cref="System.Text.Json.JsonException">The shifts or holidays cannot be read.</exception>
     public async Task ChangeAsync(Action<PlantRow> change, CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
         var plant = await db.Plants.OrderBy(p => p.Id).FirstOrDefaultAsync(ct);
         if (plant is null) db.Plants.Add(plant = new PlantRow { Name = "Plant", TimeZone = "UTC" });
         change(plant);
+        _ = ShiftPlan.Calendar(plant); // settings that make no calendar are not kept: nothing could be dated any more
         await db.SaveChangesAsync(ct);
     }
 }

@@ -23,7 +23,7 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
             (row.Name, row.TimeZone, row.IsDemo) = ("Demo mill", "Europe/Vienna", true);
             row.Shifts = ShiftPlan.Text(Enum.GetValues<DayOfWeek>().Where(d => d is not DayOfWeek.Sunday).Select(d => new Shift(d, default, TimeSpan.FromHours(24))));
         }, ct);
-        var written = Write();
+        var written = await Task.Run(Write, ct);
         return await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);
     }
 

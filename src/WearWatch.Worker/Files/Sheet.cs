@@ -40,12 +40,23 @@ public sealed class Sheet : IDisposable
         _ => "A quotation mark where none may stand; inside a quoted field write it twice.",
     };
 
+    /// <summary>Whether the end was reached at a row longer than <see cref="LongestRow"/>, behind which no row can be told.</summary>
+    public bool IsCutOff { get; private set; }
+
     /// <summary>Goes to the next row that is not blank; false at the end.</summary>
-    /// <exception cref="CsvFormatException">The row is longer than <see cref="LongestRow"/>.</exception>
     public bool Next()
     {
         broken = null;
-        if (!reader.Read()) return false;
+        try
+        {
+            if (!reader.Read()) return false;
+        }
+        catch (CsvFormatException)
+        {
+            IsCutOff = true;
+            return false;
+        }
+
         Line = (int)reader.LineNumber;
         Fields = reader.Current.ToArray();
         return true;

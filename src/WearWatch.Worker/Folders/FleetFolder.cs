@@ -11,6 +11,7 @@ public sealed class FleetFolder
     private readonly Dictionary<string, ChainSoFar> soFar = [];
     private readonly List<RowRemark> remarks = [];
     private readonly DateTimeOffset now;
+    private int lastLine = -1;
 
     private FleetFolder(DateTimeOffset now) => this.now = now;
 
@@ -94,6 +95,4 @@ public sealed class FleetFolder
         chain.Add(isRepeated || judgement is Judgement.Refuse ? null : reading);
         if (judgement is Judgement.Use) so.Add(reading);
     }
-
-    private int lastLine = -1;
 }

@@ -15,7 +15,7 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
     {
         var chains = items.OfType<FileItem.Chain>().Where(IsFirst).ToList();
         var names = chains.Select(c => c.Card.Name).ToList();
-        var stored = await db.Chains.Where(c => names.Contains(c.Name)).ToDictionaryAsync(c => c.Name, ct);
+        var stored = await db.Chains.Where(c => EF.Parameter(names).Contains(c.Name)).ToDictionaryAsync(c => c.Name, ct);
         var changed = new List<ChainRow>();
         foreach (var (_, card) in chains)
         {

@@ -22,7 +22,7 @@ public sealed class FileImport(
         IReadOnlyList<ImportFile> files, IProgress<ImportProgress>? progress = null, CancellationToken ct = default)
     {
         var run = new ImportRun(database, Stores: false, clock.GetUtcNow());
-        return await GoThroughAsync(run, files, progress, ct);
+        return await Task.Run(() => GoThroughAsync(run, files, progress, ct), ct);
     }
 
     /// <summary>Takes the files in and assesses the chains concerned.</summary>
@@ -33,7 +33,8 @@ public sealed class FileImport(
         try
         {
             var run = new ImportRun(database, Stores: true, clock.GetUtcNow());
-            var report = await GoThroughAsync(run, files, progress, ct);
+            // Reading rows is work for a processor; a page that waits for it must not stand still.
+            var report = await Task.Run(() => GoThroughAsync(run, files, progress, ct), ct);
             if (run.Changed.Count == 0) return report;
             var isFirstModel = await models.CurrentAsync(ct) is null && await models.TrainAsync(ct);
             await review.ReviewAsync(isFirstModel ? null : run.Changed, null, ct);

@@ -66,6 +66,31 @@ public sealed class ChainReviewTests
     }
 
     [Fact]
+    public async Task A_changed_calendar_is_news()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        for (var i = 1; i <= 4; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.3 * i, takenAt: TestPlant.Start), Ct);
+        var before = await LatestAsync(plant, id);
+        await plant.Get<PlantSettings>().ChangeAsync(p => p.Utilisation = 0.5, Ct);
+        await plant.Review.ReviewAsync(null, null, Ct);
+        var after = await LatestAsync(plant, id);
+        Assert.Equal(2 * (before.MiddleDate!.Value - TestPlant.Start).TotalHours, (after.MiddleDate!.Value - TestPlant.Start).TotalHours, 0.01);
+        Assert.Equal(before.PercentilesH, after.PercentilesH);
+    }
+
+    [Fact]
+    public async Task Settings_that_make_no_calendar_are_not_kept()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var settings = plant.Get<PlantSettings>();
+        await Assert.ThrowsAsync<TimeZoneNotFoundException>(() => settings.ChangeAsync(p => p.TimeZone = "Moon/Tranquility", Ct));
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => settings.ChangeAsync(p => p.Utilisation = 0, Ct));
+        await settings.ChangeAsync(p => p.Shifts = """[{"day":"Monday","start":"06:00","hours":16}]""", Ct);
+        Assert.Equal(16, (await settings.CalendarAsync(Ct)).PerWeek.Hours);
+    }
+
+    [Fact]
     public async Task A_worn_chain_gets_an_urgent_notice_that_ends_with_its_replacement()
     {
         await using var plant = await TestPlant.OpenAsync();
