@@ -1,10 +1,14 @@
 namespace WearWatch.Chains;
 
-/// <summary>The pull under which a chain's length is measured by the standards, so that its joints lie against each other.</summary>
+/// <summary>
+/// The pull under which a chain's length is measured by the standards, so that its joints lie against each other.
+/// </summary>
 /// <remarks>In place, taut and unloaded the error is small over 20 to 40 links: docs/references.md [10].</remarks>
 public static class MeasuringLoad
 {
-    /// <summary>One percent of the smallest tensile strength. Sources: docs/references.md [5], [7]; leaf chain about as much [30].</summary>
+    /// <summary>
+    /// One percent of the smallest tensile strength. Sources: docs/references.md [5], [7]; leaf chain about as much [30].
+    /// </summary>
     public const double ShareOfTensile = 0.01;
 
     /// <summary>The least for the smallest chains, 18 lbf. Source: docs/references.md [5].</summary>
@@ -17,11 +21,16 @@ public static class MeasuringLoad
         if (type.MeasuringForceNewtons is { } listed) return listed;
         if (type.TensileKilonewtons is not { } tensile) return null;
         var onePercent = tensile.Times(1000 * ShareOfTensile);
-        return onePercent with { Value = Math.Max(onePercent.Value, LeastNewtons), Source = "1 % of the tensile strength; " + tensile.Source };
+        return onePercent with
+        {
+            Value = Math.Max(onePercent.Value, LeastNewtons),
+            Source = "1 % of the tensile strength; " + tensile.Source,
+        };
     }
 
     /// <summary>What to tell who measures, in plain words.</summary>
     public static string Advice(ChainType type) => For(type) is { } force
-        ? FormattableString.Invariant($"Pull it straight with about {force.Value:0} N ({force.Source}), or measure in place, taut, and say so.")
+        ? FormattableString.Invariant(
+            $"Pull it straight with about {force.Value:0} N ({force.Source}), or measure in place, taut, and say so.")
         : "Measure in place, taut, and say so.";
 }

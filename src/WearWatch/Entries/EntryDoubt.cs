@@ -44,16 +44,16 @@ public sealed record EntryDoubt
     /// <param name="card">The chain.</param>
     /// <param name="entry">The reading as entered; one that the gauge does not refuse.</param>
     /// <param name="expected">What the track expects of the chain at that moment.</param>
-    /// <param name="around">What else is known.</param>
+    /// <param name="alternatives">What else is known.</param>
     /// <exception cref="ArgumentException">The gauge refuses the entry: then there is nothing to weigh.</exception>
-    public static EntryDoubt Of(ChainCard card, Reading entry, Expectation expected, Surroundings? around = null)
+    public static EntryDoubt Of(ChainCard card, Reading entry, Expectation expected, Alternatives? alternatives = null)
     {
         var honest = Account.Honest(card, entry, expected);
         List<Account> accounts =
         [
             honest,
             Account.RateRose(card, entry, expected),
-            .. SlipsOfEntry.For(card, entry, expected, around ?? Surroundings.Unknown),
+            .. SlipsOfEntry.For(card, entry, expected, alternatives ?? Alternatives.Unknown),
         ];
         var best = accounts.Max(a => a.LogWeight);
         var total = accounts.Sum(a => Math.Exp(a.LogWeight - best));

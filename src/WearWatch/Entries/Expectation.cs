@@ -11,7 +11,7 @@ namespace WearWatch.Entries;
 /// </param>
 public readonly record struct Expectation(double MeanPercent, double StandardDeviationPercent, double GrowthPercent = 0)
 {
-    /// <summary>Rates that jump do so by a median of 2.5 times, as the track takes it too; docs/method.md.</summary>
+    /// <summary>Rates that jump do so by a median of 2.5 times, as the track takes it too; docs/gauging.md.</summary>
     private const double JumpGrowth = 1.46;
 
     private const double JumpGrowthDeviation = 1.1;

@@ -7,10 +7,10 @@ namespace WearWatch.Entries;
 
 /// <summary>What a chain's track expects of a reading that is being entered.</summary>
 /// <param name="Expected">The elongation expected at the reading's running hours.</param>
-/// <param name="Around">
+/// <param name="Alternatives">
 /// What else the track says of the moment: what a new chain would show, or the chain after a reset of the counter.
 /// </param>
-public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
+public sealed record ExpectedReading(Expectation Expected, Alternatives Alternatives)
 {
     /// <summary>
     /// Elongation of a chain that has just been fitted by length tolerance and run-in; see <see cref="Expectation.NewChain"/>.
@@ -29,7 +29,9 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
         WearPrior prior, ProductionCalendar calendar)
     {
         // A stand-in of a likely length takes the entry's place, so that it falls in its place among the lives and hours.
-        var last = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var o] ? o : (Observation?)null;
+        var last = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var newest]
+            ? newest
+            : (Observation?)null;
         var standIn = entry with
         {
             LengthMm = entry.Pitches * card.PitchMm * (1 + (last?.ElongationPercent ?? Fresh.MeanPercent) / 100),
@@ -44,12 +46,13 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
         var before = life with { Observations = [.. life.Observations.Where(o => !IsStandIn(o))] };
         var expected = TrackAhead.Of(before, prior, hours);
         var growth = expected.GrowthPercent;
-        return new ExpectedReading(expected, new Surroundings
+        return new ExpectedReading(expected, new Alternatives
         {
             // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
             IfReplaced = new Expectation(
                 Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
-            IfCounterWasReset = HoursByCalendar(before, readings, entry, calendar) is { } byCalendar && IsFarBehind(before, hours, byCalendar)
+            IfCounterWasReset = HoursByCalendar(before, readings, entry, calendar) is { } byCalendar
+                && IsFarBehind(before, hours, byCalendar)
                 ? TrackAhead.Of(before, prior, before.Observations[^1].HoursSinceFitting + byCalendar)
                 : null,
         });
@@ -64,7 +67,9 @@ public sealed record ExpectedReading(Expectation Expected, Surroundings Around)
             ? calendar.Between(from, to).Hours
             : null;
 
-    /// <summary>Whether the counter has gone less than half of what the calendar lets expect, and that by more than a day.</summary>
+    /// <summary>
+    /// Whether the counter has gone less than half of what the calendar lets expect, and that by more than a day.
+    /// </summary>
     private static bool IsFarBehind(FittedChain before, double hours, double byCalendar) =>
         byCalendar > 24 && hours - before.Observations[^1].HoursSinceFitting < byCalendar / 2;
 }

@@ -29,11 +29,12 @@ internal static class SlipsOfEntry
     /// <summary>A figure that is wrong altogether lies anywhere within a factor of e^3 either way.</summary>
     private const double NonsensePercent = 600;
 
-    public static IEnumerable<Account> For(ChainCard card, Reading entry, Expectation expected, Surroundings around) =>
+    public static IEnumerable<Account> For(ChainCard card, Reading entry, Expectation expected, Alternatives alternatives) =>
         AtTheTape(card, entry, expected)
-            .Concat(WithoutRecord(card, entry, expected, around))
-            .Concat(around.Others.Select(other => Account.Of(
-                SlipKind.OtherChain, $"a reading of {other.Card.Name}", OtherChain / around.Others.Count, other.Card, entry,
+            .Concat(WithoutRecord(card, entry, expected, alternatives))
+            .Concat(alternatives.OtherChains.Select(other => Account.Of(
+                SlipKind.OtherChain, $"a reading of {other.Card.Name}", OtherChain / alternatives.OtherChains.Count, other.Card,
+                entry,
                 entry.Pitches, entry.LengthMm, other.Expected)))
             .OfType<Account>()
             .Append(Anything(card, entry, expected));
@@ -67,11 +68,12 @@ internal static class SlipsOfEntry
         yield return Try(SlipKind.Misread, "misread", Misread, entry.Pitches, entry.LengthMm, MisreadPercent);
     }
 
-    private static IEnumerable<Account?> WithoutRecord(ChainCard card, Reading entry, Expectation expected, Surroundings around)
+    private static IEnumerable<Account?> WithoutRecord(ChainCard card, Reading entry, Expectation expected,
+        Alternatives alternatives)
     {
         yield return Account.Of(
             SlipKind.ReplacedWithoutRecord, "a new chain that nobody recorded", Replaced, card, entry, entry.Pitches,
-                entry.LengthMm, around.IfReplaced);
+                entry.LengthMm, alternatives.IfReplaced);
         if (entry.Pitches == card.Pitches)
         {
             yield return Account.Of(
@@ -79,7 +81,7 @@ internal static class SlipsOfEntry
                 entry, entry.Pitches - 2, entry.LengthMm, expected);
         }
 
-        if (around.IfCounterWasReset is { } afterReset)
+        if (alternatives.IfCounterWasReset is { } afterReset)
         {
             yield return Account.Of(
                 SlipKind.CounterReset, "after the hour counter was set back without record", Reset, card, entry, entry.Pitches,

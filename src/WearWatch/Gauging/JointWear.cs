@@ -6,7 +6,7 @@ public static class JointWear
     /// <summary>Elongation in percent: <c>100 (wp + wb)/p</c>.</summary>
     /// <remarks>
     /// From bush to bush inner links stay p and outer links become p + 2 (wp + wb), so a pair of pitches grows by the wear of two
-    /// joints and the mean pitch by that of one. Geometry; see docs/method.md.
+    /// joints and the mean pitch by that of one. Geometry; see docs/gauging.md.
     /// </remarks>
     /// <param name="pinWearMm">Depth of wear of the pin in millimetres, along the pull.</param>
     /// <param name="bushWearMm">Depth of wear of the bush in millimetres, along the pull.</param>

@@ -58,7 +58,7 @@ public sealed record MeasuredSpan
     /// </summary>
     /// <remarks>
     /// Only every other link grows, by the wear of two joints. A length that begins and ends with an outer link holds one
-    /// growing link too few. Geometry; see docs/method.md.
+    /// growing link too few. Geometry; see docs/gauging.md.
     /// </remarks>
     public double OddShare => !LinksAlternate || int.IsEvenInteger(Pitches) ? 1 : FirstLink switch
     {

@@ -61,7 +61,7 @@ public sealed class UncertaintyBudget
         // The reading is off by e/N one way or the other, and nobody knows which: standard deviation e/N.
         if (span is { LinksAlternate: true, FirstLink: FirstLink.NotTold } && int.IsOddInteger(span.Pitches))
             yield return new("odd number of pitches", Math.Abs(Gauge.PercentOf(span)) / span.Pitches, false,
-                "geometry, docs/method.md");
+                "geometry, docs/gauging.md");
     }
 
     /// <summary>The mean of n readings; or by how much they differ, when that is more than the graduation explains.</summary>

@@ -9,7 +9,9 @@ public readonly record struct Length(double Millimetres) : IComparable<Length>
     /// <summary>Millimetres in an inch, exactly.</summary>
     public const double MillimetresPerInch = 25.4;
 
-    /// <summary>A length given in inches. By 254 and 10, which unlike 25.4 are exact in binary, so that nothing is rounded twice.</summary>
+    /// <summary>
+    /// A length given in inches. By 254 and 10, which unlike 25.4 are exact in binary, so that nothing is rounded twice.
+    /// </summary>
     public static Length FromInches(double inches) => new(inches * 254 / 10);
 
     /// <summary>The length in inches.</summary>

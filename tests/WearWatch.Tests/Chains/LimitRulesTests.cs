@@ -115,7 +115,8 @@ public sealed class LimitRulesTests
     [Fact]
     public void The_plants_own_limit_wins_with_its_reason_and_the_rules_beside_it()
     {
-        var card = new ChainCard { Name = "K1", PitchMm = 25.4, LimitPercent = 2.2, LimitSetReason = "noise in the office above" };
+        var card =
+            new ChainCard { Name = "K1", PitchMm = 25.4, LimitPercent = 2.2, LimitSetReason = "noise in the office above" };
         var verdict = LimitRules.For(card);
 
         Assert.Equal((2.2, LimitReason.SetByPlant), (verdict.Governing.Percent, verdict.Governing.Reason));

@@ -5,11 +5,13 @@ namespace WearWatch.Tests.Chains;
 
 public sealed class MeasuringLoadTests
 {
-    // Source: docs/references.md [5]: the measuring load of the table is 1 % of the strength; No. 240 alone is printed as 1,000 lbf
+    // Source: docs/references.md [5]: the measuring load of the table is 1 % of the strength; No. 240 alone is printed as
+    // 1,000 lbf
     // where 1 % would be 1,125, and chains below No. 40 have the least load of 18 lbf.
     [Fact]
     public void The_listed_loads_are_one_percent_of_the_strength() => Assert.All(
-        ChainCatalogue.All.Where(t => t is { Standard: "ASME B29.1", Strands: 1 } && !t.Designation.StartsWith("240", StringComparison.Ordinal)),
+        ChainCatalogue.All.Where(t =>
+            t is { Standard: "ASME B29.1", Strands: 1 } && !t.Designation.StartsWith("240", StringComparison.Ordinal)),
         type =>
         {
             var listed = new Force(type.MeasuringForceNewtons!.Value.Value).Pounds;
@@ -28,7 +30,8 @@ public sealed class MeasuringLoadTests
     }
 
     [Fact]
-    public void A_force_from_memory_stays_marked() => Assert.False(MeasuringLoad.For(ChainCatalogue.Find("16B-1")!)!.Value.IsVerified);
+    public void A_force_from_memory_stays_marked() =>
+        Assert.False(MeasuringLoad.For(ChainCatalogue.Find("16B-1")!)!.Value.IsVerified);
 
     [Fact]
     public void Without_a_strength_the_chain_is_measured_in_place()

@@ -4,7 +4,9 @@ using WearWatch.Chains;
 
 namespace WearWatch.Tests.Chains;
 
-/// <summary>Every rule of tests/data/trade/wear_limits.csv, each with its source there, against what LimitRules and DiscardSign say.</summary>
+/// <summary>
+/// Every rule of tests/data/trade/wear_limits.csv, each with its source there, against what LimitRules and DiscardSign say.
+/// </summary>
 public sealed class TradeRulesTests
 {
     /// <summary>A plant has no bicycles: these three are read and left out.</summary>

@@ -47,8 +47,8 @@ public sealed class EntryDoubtTests
     public void Another_chains_reading_is_recognised_by_its_pitch()
     {
         var neighbour = new ChainCard { Name = "K2", PitchMm = 19.05 };
-        var around = new Surroundings { Others = [(neighbour, new Expectation(0.8, 0.05))] };
-        var doubt = EntryDoubt.Of(Card, Entry(24, 24 * 19.05 * 1.0083, Tool.Tape), Expected, around);
+        var alternatives = new Alternatives { OtherChains = [(neighbour, new Expectation(0.8, 0.05))] };
+        var doubt = EntryDoubt.Of(Card, Entry(24, 24 * 19.05 * 1.0083, Tool.Tape), Expected, alternatives);
 
         Assert.Equal((SlipKind.OtherChain, "K2"), (doubt.Slips[0].Kind, doubt.Slips[0].Chain));
     }
@@ -73,8 +73,8 @@ public sealed class EntryDoubtTests
     [Fact]
     public void A_counter_that_was_set_back_explains_a_chain_that_is_more_worn_than_its_hours()
     {
-        var around = new Surroundings { IfCounterWasReset = new Expectation(2.1, 0.06) };
-        var doubt = EntryDoubt.Of(Card, Entry(24, 2.08), Expected, around);
+        var alternatives = new Alternatives { IfCounterWasReset = new Expectation(2.1, 0.06) };
+        var doubt = EntryDoubt.Of(Card, Entry(24, 2.08), Expected, alternatives);
 
         Assert.Equal(SlipKind.CounterReset, doubt.Slips[0].Kind);
     }

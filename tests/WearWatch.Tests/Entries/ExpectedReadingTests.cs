@@ -12,7 +12,8 @@ public sealed class ExpectedReadingTests
     private static readonly DateTimeOffset Start = new(2026, 1, 5, 0, 0, 0, TimeSpan.Zero);
 
     // A made-up chain: 0.25 % at fitting and 0.4 % per 1,000 h, read without error every 500 h.
-    private static readonly IReadOnlyList<Reading> Steady = [.. Enumerable.Range(1, 6).Select(i => Read(500 * i, 0.25 + 0.2 * i))];
+    private static readonly IReadOnlyList<Reading> Steady =
+        [.. Enumerable.Range(1, 6).Select(i => Read(500 * i, 0.25 + 0.2 * i))];
 
     [Fact]
     public void The_next_reading_of_a_steady_chain_is_expected_on_its_line()
@@ -30,22 +31,22 @@ public sealed class ExpectedReadingTests
 
     [Fact]
     public void The_farther_ahead_the_less_sure() =>
-        Assert.True(Expect(Read(6000, 1))!.Expected.StandardDeviationPercent > 2 * Expect(Read(3200, 1))!.Expected.StandardDeviationPercent);
+        Assert.True(Deviation(Expect(Read(6000, 1))) > 2 * Deviation(Expect(Read(3200, 1))));
 
     [Fact]
     public void A_first_reading_is_expected_from_the_prior()
     {
-        var expected = ExpectedReading.Of(Card, [], [], Read(1000, 1), WearPrior.Broad, ProductionCalendar.AlwaysRunning)!.Expected;
+        var expected = Expect(Read(1000, 1), [])!.Expected;
 
-        // The broad prior: 0.25 % at the start, and ln(rate) normal about ln 0.2 with variance 1, of which the mean is 0.2 exp(1/2).
+        // The broad prior: 0.25 % at the start; ln(rate) normal about ln 0.2 with variance 1, whose mean rate is 0.2 exp(1/2).
         Assert.Equal(0.25 + 0.2 * Math.Exp(0.5), expected.MeanPercent, 0.02);
     }
 
     [Fact]
     public void A_replacement_on_record_makes_the_next_reading_that_of_a_new_chain()
     {
-        var replaced = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Replacement, CounterBefore = new(3100), CounterAfter = new(3100) };
-        var expected = ExpectedReading.Of(Card, Steady, [replaced], Read(3150, 9), WearPrior.Broad, ProductionCalendar.AlwaysRunning)!.Expected;
+        var replaced = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Replacement, CounterAfter = new(3100) };
+        var expected = Expect(Read(3150, 9), Steady, replaced)!.Expected;
 
         Assert.True(expected.MeanPercent < 0.4);
     }
@@ -55,11 +56,11 @@ public sealed class ExpectedReadingTests
     {
         var entry = Read(3500, 1.65) with { Pitches = 23 };
         var expected = Expect(entry)!;
-        var doubt = EntryDoubt.Of(Card, entry, expected.Expected, expected.Around);
+        var doubt = EntryDoubt.Of(Card, entry, expected.Expected, expected.Alternatives);
 
         Assert.True(doubt.IsDoubted);
         Assert.Equal((SlipKind.PitchesMiscounted, 24), (doubt.Slips[0].Kind, doubt.Slips[0].Pitches));
-        Assert.Equal("1.65 % does not fit", $"{doubt.Slips[0].ElongationPercent:0.00} % does not fit");
+        Assert.Equal(1.65, doubt.Slips[0].ElongationPercent, 1e-9);
     }
 
     // By the counter 20 h have gone by, by the calendar twelve weeks.
@@ -68,10 +69,10 @@ public sealed class ExpectedReadingTests
     {
         var dated = Steady.Select(r => r with { TakenAt = Start.AddHours(r.Counter!.Value.Hours) }).ToList();
         var entry = Read(3020, 2.25) with { TakenAt = Start.AddHours(3000 + 12 * 168) };
-        var expected = ExpectedReading.Of(Card, dated, [], entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning)!;
-        var doubt = EntryDoubt.Of(Card, entry, expected.Expected, expected.Around);
+        var expected = Expect(entry, dated)!;
+        var doubt = EntryDoubt.Of(Card, entry, expected.Expected, expected.Alternatives);
 
-        Assert.Equal(0.25 + 0.4 * 5.016, expected.Around.IfCounterWasReset!.Value.MeanPercent, 0.15);
+        Assert.Equal(0.25 + 0.4 * 5.016, expected.Alternatives.IfCounterWasReset!.Value.MeanPercent, 0.15);
         Assert.Equal(SlipKind.CounterReset, doubt.Slips[0].Kind);
     }
 
@@ -81,11 +82,13 @@ public sealed class ExpectedReadingTests
         var dated = Steady.Select(r => r with { TakenAt = Start.AddHours(r.Counter!.Value.Hours) }).ToList();
         var entry = Read(3500, 2.25) with { TakenAt = Start.AddHours(3500) };
 
-        Assert.Null(ExpectedReading.Of(Card, dated, [], entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning)!.Around.IfCounterWasReset);
+        Assert.Null(Expect(entry, dated)!.Alternatives.IfCounterWasReset);
     }
 
-    private static ExpectedReading? Expect(Reading entry) =>
-        ExpectedReading.Of(Card, Steady, [], entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
+    private static ExpectedReading? Expect(Reading entry, IReadOnlyList<Reading>? earlier = null, params ChainEvent[] events) =>
+        ExpectedReading.Of(Card, earlier ?? Steady, events, entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
+
+    private static double Deviation(ExpectedReading? expected) => expected!.Expected.StandardDeviationPercent;
 
     private static Reading Read(double counter, double percent) => new()
     {

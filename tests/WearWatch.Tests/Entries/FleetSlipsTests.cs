@@ -48,7 +48,7 @@ public sealed class FleetSlipsTests
             var expected = ExpectedReading.Of(
                 chain.Card, believed, chain.Events, entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
             Assert.NotNull(expected);
-            var doubt = EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Around);
+            var doubt = EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Alternatives);
             yield return new Judged(chain.Card, entry, slip, truePercent, doubt);
             // A person was asked: an honest reading is kept, a slip of count or unit is not.
             if (!doubt.IsDoubted || slip is "" or "misread") believed.Add(entry);

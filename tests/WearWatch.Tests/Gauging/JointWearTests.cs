@@ -12,7 +12,8 @@ public sealed class JointWearTests
 
     // Geometry: 25.4 mm pitch at 3 % is 0.76 mm of wear in a joint, to hold against the maker's hard case.
     [Fact]
-    public void Three_percent_of_an_inch_are_three_quarters_of_a_millimetre() => Assert.Equal(0.762, JointWear.DepthMm(3, 25.4), 1e-12);
+    public void Three_percent_of_an_inch_are_three_quarters_of_a_millimetre() =>
+        Assert.Equal(0.762, JointWear.DepthMm(3, 25.4), 1e-12);
 
     // Built link by link: pins sit fast in outer plates, bushes in inner ones; the pull closes the play of every joint.
     [Fact]

@@ -14,13 +14,14 @@ public sealed class SimulatedMeasuringTests
     [InlineData(25.4, 48, TapeClass.II, 0.4)]
     [InlineData(12.7, 40, TapeClass.I, 2.9)]
     [InlineData(100, 12, TapeClass.III, 2.0)]
-    public void Readings_by_tape_scatter_about_the_truth_as_the_budget_says(double pitchMm, int pitches, TapeClass @class, double percent)
+    public void Readings_by_tape_scatter_about_the_truth_as_the_budget_says(double pitchMm, int pitches, TapeClass @class,
+        double percent)
     {
         var random = new Random(20260105);
         var tape = new Instrument.Tape(@class);
         var errors = Simulate(() =>
         {
-            // A chain of the maker's tolerance, worn, of a temperature that is not known to 5 K; a tape of its class, read at two ends.
+            // A chain of the maker's tolerance, worn, its temperature not known to 5 K; a tape of its class, read at two ends.
             var newMm = pitchMm * pitches * (1 + Within(random, 0.075) / 100 + 0.00075);
             var trueMm = newMm + pitchMm * pitches * percent / 100;
             var readMm = trueMm * (1 + Gauge.SteelExpansionPerKelvin * Within(random, 5))
@@ -28,7 +29,8 @@ public sealed class SimulatedMeasuringTests
             return Percent(Span(pitchMm, pitches, readMm) with { Instrument = tape }) - percent;
         });
 
-        var budget = UncertaintyBudget.Of(Span(pitchMm, pitches, pitchMm * pitches * (1 + percent / 100)) with { Instrument = tape });
+        var budget =
+            UncertaintyBudget.Of(Span(pitchMm, pitches, pitchMm * pitches * (1 + percent / 100)) with { Instrument = tape });
         Assert.Equal(1, StandardDeviation(errors) / budget.StandardUncertaintyPercent, Allowed);
     }
 
@@ -80,5 +82,6 @@ public sealed class SimulatedMeasuringTests
     private static MeasuredSpan Span(double pitchMm, int pitches, double lengthMm) =>
         new() { PitchMm = pitchMm, Pitches = pitches, LengthsMm = [lengthMm] };
 
-    private static double Percent(MeasuredSpan span) => Assert.IsType<GaugeOutcome.Measured>(Gauge.Measure(span)).Elongation.Percent;
+    private static double Percent(MeasuredSpan span) =>
+        Assert.IsType<GaugeOutcome.Measured>(Gauge.Measure(span)).Elongation.Percent;
 }

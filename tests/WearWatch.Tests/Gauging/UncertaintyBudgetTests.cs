@@ -37,7 +37,8 @@ public sealed class UncertaintyBudgetTests
 
     [Fact]
     public void Up_to_a_metre_the_budget_of_the_usual_tool_is_that_of_the_plain_gauge() =>
-        Gen.Select(Gen.Double[5, 60], Gen.Int[1, 8], Gen.Enum<Tool>()).Where((p, n, _) => p * n * 2 <= 990).Sample((pitchMm, pairs, tool) =>
+        Gen.Select(Gen.Double[5, 60], Gen.Int[1, 8], Gen.Enum<Tool>()).Where((p, n, _) =>
+            p * n * 2 <= 990).Sample((pitchMm, pairs, tool) =>
         {
             var span = new MeasuredSpan
             {

@@ -25,10 +25,12 @@ public sealed class HourCounterTests
     }
 
     [Fact]
-    public void What_lies_ahead_of_now_does_not_count() => Assert.Equal(new RunningHours(1048), At([Read(1000, -2), Read(5000, 3)], []));
+    public void What_lies_ahead_of_now_does_not_count() =>
+        Assert.Equal(new RunningHours(1048), At([Read(1000, -2), Read(5000, 3)], []));
 
     [Fact]
-    public void Without_dates_the_last_readings_count_stands() => Assert.Equal(new RunningHours(1000), At([Read(900, null), Read(1000, null)], []));
+    public void Without_dates_the_last_readings_count_stands() =>
+        Assert.Equal(new RunningHours(1000), At([Read(900, null), Read(1000, null)], []));
 
     [Fact]
     public void Without_readings_an_events_count_stands() =>
@@ -52,7 +54,9 @@ public sealed class HourCounterTests
 
     [Fact]
     public void An_oiling_in_the_future_says_nothing_of_the_hours_since() =>
-        Assert.Null(new LastOiling("the last oiling", Now.AddDays(1), null, 0).HoursUntil([], null, ProductionCalendar.AlwaysRunning, Now));
+        Assert.Null(Tomorrow.HoursUntil([], null, ProductionCalendar.AlwaysRunning, Now));
+
+    private static LastOiling Tomorrow => new("the last oiling", Now.AddDays(1), null, 0);
 
     private static ChainCard Card => new() { Name = "K1", PitchMm = 25.4 };
 

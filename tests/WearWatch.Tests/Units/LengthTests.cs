@@ -18,7 +18,8 @@ public sealed class LengthTests
     {
         Assert.True(Length.FromInches(1) > new Length(25) && Length.FromInches(1) <= new Length(25.4));
         Assert.True(new Length(25) < Length.FromInches(1) && new Length(26) >= Length.FromInches(1));
-        Assert.Equal([new Length(1), new Length(2), new Length(3)], new[] { new Length(3), new Length(1), new Length(2) }.Order());
+        Assert.Equal([new Length(1), new Length(2), new Length(3)],
+            new[] { new Length(3), new Length(1), new Length(2) }.Order());
         Assert.True(Speed.FromFeetPerMinute(200) > new Speed(1) && Speed.FromFeetPerMinute(100) < new Speed(1));
         Assert.True(new Speed(1) >= new Speed(1) && new Speed(1) <= new Speed(1));
         Assert.Equal(1, new Speed(2).CompareTo(new Speed(1)));

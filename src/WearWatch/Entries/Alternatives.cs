@@ -3,15 +3,15 @@ using WearWatch.Chains;
 namespace WearWatch.Entries;
 
 /// <summary>What else is known when a reading is entered, so that more slips can be tried.</summary>
-public sealed record Surroundings
+public sealed record Alternatives
 {
     /// <summary>Nothing else.</summary>
-    public static Surroundings Unknown { get; } = new();
+    public static Alternatives Unknown { get; } = new();
 
     /// <summary>
     /// Chains whose reading it may be instead, such as the neighbours on the line, with what each is expected to show.
     /// </summary>
-    public IReadOnlyList<(ChainCard Card, Expectation Expected)> Others { get; init; } = [];
+    public IReadOnlyList<(ChainCard Card, Expectation Expected)> OtherChains { get; init; } = [];
 
     /// <summary>What a chain would show that was fitted since the last reading.</summary>
     public Expectation IfReplaced { get; init; } = Expectation.NewChain;
