@@ -18,8 +18,11 @@ public readonly record struct CrossingGlance(double MiddleHours, double LogDevia
     internal static CrossingGlance Of(WearTrack track, double limitPercent, WearFilter filter)
     {
         double distance = 0, rate = 0, rate2 = 0, wear = 0, both = 0;
-        var beliefs = filter.Weigh(track).SelectMany(c => c.Accounts.Select(a =>
-            (Weight: c.Weight * Math.Exp(a.LogWeight), Limit: c.Clock.FromElongation(limitPercent), Belief: a.BeliefAt(track.Hours, filter.Constants)))).ToList();
+        var beliefs = (
+            from clock in filter.Weigh(track)
+            from account in clock.Accounts
+            select (Weight: clock.Weight * Math.Exp(account.LogWeight), Limit: clock.Clock.FromElongation(limitPercent),
+                Belief: account.BeliefAt(track.Hours, filter.Constants))).ToList();
         foreach (var (weight, limit, belief) in beliefs)
         {
             distance += weight * (limit - belief.Wear);

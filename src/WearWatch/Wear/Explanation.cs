@@ -19,7 +19,9 @@ public static class Explanation
     private static string Expected(Assessment chain)
     {
         var deviation = Math.Sqrt(chain.Prior.VarianceLogRate);
-        return Text($"Before its first reading a chain here was expected to wear by {Rate(chain.Prior.MeanLogRate, 0)} % in 1,000 running hours, most likely between {Rate(chain.Prior.MeanLogRate, -deviation)} and {Rate(chain.Prior.MeanLogRate, deviation)} % ({chain.Prior.Source}).");
+        var (low, high) = (Rate(chain.Prior.MeanLogRate, -deviation), Rate(chain.Prior.MeanLogRate, deviation));
+        return $"Before its first reading a chain here was expected to wear by {Rate(chain.Prior.MeanLogRate, 0)} % in 1,000 running hours, "
+            + $"most likely between {low} and {high} % ({chain.Prior.Source}).";
     }
 
     private static string Read(Assessment chain)
@@ -31,15 +33,26 @@ public static class Explanation
             : Text($"{chain.Observations.Count} readings from {first.HoursSinceFitting:#,0} to {last.HoursSinceFitting:#,0} running hours");
         var verb = chain.Observations.Count == 1 ? "puts" : "put";
         var since = chain.History.Current.FittingKnown ? "" : " Its fitting is not known: hours count from the first reading.";
-        return Text($"{count} {verb} it at {chain.ElongationPercent:0.00} % (± {2 * chain.ElongationStandardDeviationPercent:0.00}) and {chain.RatePercentPer1000Hours:0.00#} % in 1,000 h, most likely between {Rate(chain.View.LogRate, -chain.LogRateStandardDeviation)} and {Rate(chain.View.LogRate, chain.LogRateStandardDeviation)}.{since}");
+        var wear = Text($"{chain.ElongationPercent:0.00} % (± {2 * chain.ElongationStandardDeviationPercent:0.00})");
+        var (low, high) = (Rate(chain.View.LogRate, -chain.LogRateStandardDeviation), Rate(chain.View.LogRate, chain.LogRateStandardDeviation));
+        return $"{count} {verb} it at {wear} and {Rate(chain.View.LogRate, 0)} % in 1,000 h, most likely between {low} and {high}.{since}";
     }
 
     private static IEnumerable<string> Doubted(Assessment chain)
     {
         foreach (var judged in chain.Observations.Where(j => j.ProbabilityMisread > Worth))
-            yield return Text($"The reading of {judged.Observation.ElongationPercent:0.00} % at {judged.Observation.HoursSinceFitting:#,0} h was doubted when it came (misread with probability {judged.ProbabilityMisread:P0}) and weighs accordingly less.");
+        {
+            var (observation, misread, _) = judged;
+            yield return Text($"The reading of {observation.ElongationPercent:0.00} % at {observation.HoursSinceFitting:#,0} h ")
+                + Text($"was doubted when it came (misread with probability {misread:P0}) and weighs accordingly less.");
+        }
+
         if (chain.History.HeldBack.Count > 0)
-            yield return chain.History.HeldBack.Count == 1 ? "One reading that cannot be was left out." : Text($"{chain.History.HeldBack.Count} readings that cannot be were left out.");
+        {
+            yield return chain.History.HeldBack.Count == 1
+                ? "One reading that cannot be was left out."
+                : Text($"{chain.History.HeldBack.Count} readings that cannot be were left out.");
+        }
     }
 
     private static IEnumerable<string> Changed(Assessment chain)
@@ -59,13 +72,15 @@ public static class Explanation
         var limit = Text($"the limit of {chain.Limit.Percent:0.0#} %");
         if (chain.Forecast.ProbabilityPassed > 0.95) return $"It has passed {limit}.";
         var late = chain.Forecast.LateHours is { } hours ? Text($"{hours:#,0} h") : "no upper limit yet";
-        return Text($"With what may still change, {limit} is {chain.Forecast.MiddleHours:#,0} h away from the last reading: one chance in twenty that it is less than {chain.Forecast.EarlyHours:#,0} h, one in twenty that it is more than {late}.");
+        return Text($"With what may still change, {limit} is {chain.Forecast.MiddleHours:#,0} h away from the last reading: ")
+            + Text($"one chance in twenty that it is less than {chain.Forecast.EarlyHours:#,0} h, one in twenty that it is more than {late}.");
     }
 
     private static string Dates(Assessment chain, ProductionCalendar calendar, DateTimeOffset now) =>
         (chain.DateAt(5, calendar, now), chain.DateAt(50, calendar, now)) switch
         {
-            ({ } early, { } middle) when early > now => Text($"By the production calendar that is {early:yyyy-MM-dd} for the planner and {middle:yyyy-MM-dd} in the middle."),
+            ({ } early, { } middle) when early > now =>
+                Text($"By the production calendar that is {early:yyyy-MM-dd} for the planner and {middle:yyyy-MM-dd} in the middle."),
             ({ }, _) => "For the planner the day has come.",
             _ => "No day is in sight.",
         };

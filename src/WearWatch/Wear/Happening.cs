@@ -23,9 +23,13 @@ internal readonly record struct Happening(int ReadingIndex, ChainEventKind? Kind
     public static Happening Of(Reading reading, int index) =>
         new(index, null, reading.TakenAt, reading.Counter?.Hours, reading.Counter?.Hours);
 
-    public static Happening Of(ChainEvent happened) => happened.Kind == ChainEventKind.MeterReset
-        ? new(-1, happened.Kind, happened.At, happened.CounterBefore?.Hours, happened.CounterAfter?.Hours ?? 0)
-        : new(-1, happened.Kind, happened.At, (happened.CounterBefore ?? happened.CounterAfter)?.Hours, (happened.CounterAfter ?? happened.CounterBefore)?.Hours);
+    public static Happening Of(ChainEvent happened)
+    {
+        var (before, after) = (happened.CounterBefore?.Hours, happened.CounterAfter?.Hours);
+        return happened.Kind == ChainEventKind.MeterReset
+            ? new(-1, happened.Kind, happened.At, before, after ?? 0)
+            : new(-1, happened.Kind, happened.At, before ?? after, after ?? before);
+    }
 
     /// <summary>The fitting that the chain's card records, or null.</summary>
     public static Happening? FittingOf(ChainCard card) => card.FittedCounter is null && card.FittedAt is null

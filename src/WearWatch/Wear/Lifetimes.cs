@@ -79,7 +79,8 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
         {
             var rival = kept.FindIndex(o => now.HoursSinceFitting - o.HoursSinceFitting <= SameHours && PlaceOf(o) != PlaceOf(now));
             if (rival < 0) kept.Add(now);
-            else if (now.ElongationPercent > kept[rival].ElongationPercent) kept[rival] = now with { HoursSinceFitting = kept[rival].HoursSinceFitting };
+            else if (now.ElongationPercent > kept[rival].ElongationPercent)
+                kept[rival] = now with { HoursSinceFitting = kept[rival].HoursSinceFitting };
         }
 
         return kept;

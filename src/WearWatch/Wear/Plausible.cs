@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace WearWatch.Wear;
 
 /// <summary>Which elongations a running chain can have.</summary>
@@ -11,7 +9,7 @@ internal static class Plausible
 
     public static bool Holds(double percent) => percent is > AbovePercent and < BelowPercent;
 
-    public static string WhyNot(double percent) => percent <= AbovePercent
-        ? string.Create(CultureInfo.InvariantCulture, $"{percent:0.0} % would be shorter than any chain is made. Check count, unit and decimal point.")
-        : string.Create(CultureInfo.InvariantCulture, $"{percent:0.0} % would be off its sprockets long ago. Check count, unit and decimal point.");
+    public static string WhyNot(double percent) => PlainText.Of(percent <= AbovePercent
+        ? (FormattableString)$"{percent:0.0} % would be shorter than any chain is made. Check count, unit and decimal point."
+        : $"{percent:0.0} % would be off its sprockets long ago. Check count, unit and decimal point.");
 }

@@ -40,7 +40,8 @@ internal static class PositionLog
                 fitting = null;
             }
 
-            while (fitting is null && waiting.TryPeek(out var head) && HappenedBefore(head, reading, meter, () => LooksNew(i))) Enter(waiting.Dequeue());
+            while (fitting is null && waiting.TryPeek(out var head) && HappenedBefore(head, reading, meter, () => LooksNew(i)))
+                Enter(waiting.Dequeue());
             Enter(reading);
         }
 

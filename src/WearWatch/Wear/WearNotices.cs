@@ -16,7 +16,12 @@ internal static class WearNotices
         var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
         var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % allowed");
         if (chain.Condition == Condition.SwapNow)
-            return new(NoticeKind.LimitNear, true, Text($"{state}; odds that the limit is passed: {passed:P0}."), "Fit a new chain, and look at the sprockets.");
+        {
+            return new(
+                NoticeKind.LimitNear, true, Text($"{state}; odds that the limit is passed: {passed:P0}."),
+                "Fit a new chain, and look at the sprockets.");
+        }
+
         var early = chain.DateAt(5, calendar, now) is { } date
             ? Text($"it may reach the limit from {date:yyyy-MM-dd} on (one chance in twenty before)")
             : Text($"the limit may be passed already ({passed:P0})");
@@ -30,7 +35,8 @@ internal static class WearNotices
         var now = chain.RatePercentPer1000Hours;
         return new(
             NoticeKind.RateHasRisen, false,
-            Text($"It wears at {now:0.00} % in 1,000 h, {now / before:0.0} times the {before:0.00} % before, since about {since:#,0} running hours (probability {chain.View.ProbabilityRateRose:P0})."),
+            Text($"It wears at {now:0.00} % in 1,000 h, {now / before:0.0} times the {before:0.00} % before, ")
+                + Text($"since about {since:#,0} running hours (probability {chain.View.ProbabilityRateRose:P0})."),
             "Look for the cause: oil, dust, load, alignment. Measure again soon.");
     }
 
@@ -40,7 +46,8 @@ internal static class WearNotices
         var last = chain.Observations[^1].Observation;
         return new(
             NoticeKind.MeasureAgain, false,
-            Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not fit the track ({chain.ElongationPercent:0.00} %); it is misread with probability {chain.View.ProbabilityLastMisread:P0}."),
+            Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not fit the track ")
+                + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability {chain.View.ProbabilityLastMisread:P0}."),
             "Measure again: count the pitches, set the tape at pin centres.");
     }
 
