@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Lives;
 
 namespace WearWatch.Dashboard.Engineering;
 
@@ -9,9 +8,3 @@ namespace WearWatch.Dashboard.Engineering;
 /// <param name="LimitPercent">The limit that its lives are held against.</param>
 /// <param name="Lives">The lives in order; the last is that of the chain that runs now.</param>
 public sealed record BookedChain(int Id, ChainCard Card, double LimitPercent, IReadOnlyList<BookedLife> Lives);
-
-/// <summary>One life.</summary>
-/// <param name="Number">Which of the position's fitted chains, from 0.</param>
-/// <param name="Life">How long it lasted and how it ended.</param>
-/// <param name="FittingKnown">Whether its hours count from its fitting; if not they are too few, and the life is left out.</param>
-public sealed record BookedLife(int Number, Life Life, bool FittingKnown);

@@ -20,7 +20,7 @@ public static class EngineeringDesk
         .AddSingleton<ChangesQuery>()
         .AddSingleton<RateChangeJudging>()
         .AddScoped<PictureExport>()
-        .AddHostedService<LifeBookOpening>();
+        .AddHostedService<DeskOpening>();
 
     /// <summary>Maps its downloads.</summary>
     public static IEndpointRouteBuilder MapEngineeringExports(this IEndpointRouteBuilder routes)

@@ -81,8 +81,9 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
 
         var (newestReading, newestEvent) = (
             await db.Readings.MaxAsync(r => (long?)r.Id, ct) ?? 0, await db.Events.MaxAsync(e => (long?)e.Id, ct) ?? 0);
-        changed.UnionWith(await db.Readings.Where(r => r.Id > lastReading && r.Id <= newestReading).Select(r => r.ChainId).Distinct().ToListAsync(ct));
-        changed.UnionWith(await db.Events.Where(e => e.Id > lastEvent && e.Id <= newestEvent).Select(e => e.ChainId).Distinct().ToListAsync(ct));
+        var read = db.Readings.Where(r => r.Id > lastReading && r.Id <= newestReading).Select(r => r.ChainId);
+        var happened = db.Events.Where(e => e.Id > lastEvent && e.Id <= newestEvent).Select(e => e.ChainId);
+        changed.UnionWith(await read.Union(happened).ToListAsync(ct));
         (lastReading, lastEvent) = (newestReading, newestEvent);
         return changed;
     }

@@ -117,7 +117,7 @@ public sealed class LifeFit
         {
             var far = z * error;
             while (Excess(best + side * far) < 0) far *= 1.5;
-            return Brent.FindRoot(x => Excess(best + side * x), 0, far, 1e-7);
+            return Brent.FindRoot(x => Excess(best + side * x), 0, far, 1e-6 * error);
         }
 
         return new(best - End(-1), best + End(+1));

@@ -3,24 +3,32 @@ namespace WearWatch.Lives;
 /// <summary>The log-likelihood of lives under a law, as a function of the line <c>z = a (ln t - centre) + b</c>.</summary>
 /// <remarks>
 /// In a and b it is concave for both laws (J. Burridge, J. R. Stat. Soc. B 43 (1981) 41, from memory), so Newton with halved
-/// steps reaches the one maximum from anywhere. Logarithms are centred on the failures, which keeps a and b apart.
+/// steps reaches the one maximum from anywhere. Logarithms are centred on the failures, which keeps a and b apart. Of more than
+/// <see cref="MostTerms"/> lives those within 0.5 % of each other are taken together at their mean: what that leaves out is of second
+/// order, at steepness 5 about 3e-5 of a term, and a plant of 10,000 chains is fitted in no time.
 /// </remarks>
 internal sealed class LifeLikelihood
 {
+    /// <summary>Up to so many lives each is a term of its own.</summary>
+    internal const int MostTerms = 500;
+
     private const int MostRounds = 200;
+    private const double CellWidth = 0.005;
 
     private readonly LifeLaw law;
-    private readonly double[] failures;
-    private readonly double[] suspensions;
+    private readonly (double X, int Count)[] failures;
+    private readonly (double X, int Count)[] suspensions;
+    private readonly int failed;
     private readonly double sumOfLogs;
 
     internal LifeLikelihood(LifeLaw law, IReadOnlyCollection<Life> lives)
     {
         this.law = law;
         Centre = lives.Where(l => l.Failed).Average(l => Math.Log(l.Hours));
-        failures = [.. lives.Where(l => l.Failed).Select(l => Math.Log(l.Hours) - Centre)];
-        suspensions = [.. lives.Where(l => !l.Failed).Select(l => Math.Log(l.Hours) - Centre)];
-        sumOfLogs = failures.Sum() + Centre * failures.Length;
+        failures = Terms(lives, failed: true);
+        suspensions = Terms(lives, failed: false);
+        failed = failures.Sum(f => f.Count);
+        sumOfLogs = Centre * failed; // centred on the failures, their logarithms themselves sum to zero
     }
 
     /// <summary>Mean of ln t over the failures.</summary>
@@ -29,10 +37,9 @@ internal sealed class LifeLikelihood
     /// <summary>Value, gradient and curvature at a line.</summary>
     internal LikelihoodShape At(double a, double b)
     {
-        var shape = new LikelihoodShape(
-            failures.Length * Math.Log(a) - sumOfLogs, failures.Length / a, 0, -failures.Length / (a * a), 0, 0);
-        foreach (var x in failures) shape.Add(x, law.Failure(a * x + b));
-        foreach (var x in suspensions) shape.Add(x, law.Suspension(a * x + b));
+        var shape = new LikelihoodShape(failed * Math.Log(a) - sumOfLogs, failed / a, 0, -failed / (a * a), 0, 0);
+        foreach (var (x, count) in failures) shape.Add(x, count, law.Failure(a * x + b));
+        foreach (var (x, count) in suspensions) shape.Add(x, count, law.Suspension(a * x + b));
         return shape;
     }
 
@@ -56,7 +63,7 @@ internal sealed class LifeLikelihood
 
     /// <summary>The greatest log-likelihood over the lines of steepness a.</summary>
     internal double MaximumAtSteepness(double a) =>
-        MaximumAlong(a, -a * failures.Concat(suspensions).Max(), directionA: 0, directionB: 1);
+        MaximumAlong(a, -a * failures.Concat(suspensions).Max(term => term.X), directionA: 0, directionB: 1);
 
     /// <summary>The greatest log-likelihood over the lines through one point: height z at ln t = x.</summary>
     /// <param name="x">Where the lines pass.</param>
@@ -79,7 +86,7 @@ internal sealed class LifeLikelihood
             var step = -slope / curvature;
             (var share, here) = Climb(here, a, b, step * directionA, step * directionB);
             (a, b) = (a + share * step * directionA, b + share * step * directionB);
-            if (share == 0 || slope * step < 1e-12) break; // what is left to climb is about half of slope times step
+            if (share == 0 || slope * step < 1e-10) break; // what is left to climb is about half of slope times step
         }
 
         return here.Value;
@@ -99,5 +106,13 @@ internal sealed class LifeLikelihood
     }
 
     // Flat enough that no life is so far from x on the paper that its exponential overflows.
-    private double GentleSteepness(double x) => 1 / failures.Concat(suspensions).Max(life => Math.Abs(life - x));
+    private double GentleSteepness(double x) => 1 / failures.Concat(suspensions).Max(term => Math.Abs(term.X - x));
+
+    private (double X, int Count)[] Terms(IReadOnlyCollection<Life> lives, bool failed)
+    {
+        var logs = lives.Where(l => l.Failed == failed).Select(l => Math.Log(l.Hours) - Centre);
+        return lives.Count <= MostTerms
+            ? [.. logs.Select(x => (x, 1))]
+            : [.. logs.GroupBy(x => Math.Round(x / CellWidth)).Select(cell => (cell.Average(), cell.Count()))];
+    }
 }

@@ -3,14 +3,15 @@ namespace WearWatch.Lives;
 /// <summary>A log-likelihood at one line, with its gradient and curvature in the line's steepness a and height b.</summary>
 internal record struct LikelihoodShape(double Value, double Ga, double Gb, double Haa, double Hab, double Hbb)
 {
-    /// <summary>Adds what one life at <c>x = ln t</c> contributes.</summary>
-    internal void Add(double x, (double Value, double Slope, double Curvature) term)
+    /// <summary>Adds what so many lives at <c>x = ln t</c> contribute.</summary>
+    internal void Add(double x, int count, (double Value, double Slope, double Curvature) term)
     {
-        Value += term.Value;
-        Ga += term.Slope * x;
-        Gb += term.Slope;
-        Haa += term.Curvature * x * x;
-        Hab += term.Curvature * x;
-        Hbb += term.Curvature;
+        var (slope, curvature) = (count * term.Slope, count * term.Curvature);
+        Value += count * term.Value;
+        Ga += slope * x;
+        Gb += slope;
+        Haa += curvature * x * x;
+        Hab += curvature * x;
+        Hbb += curvature;
     }
 }

@@ -39,6 +39,31 @@ public sealed class DriverTests
     public void Only_chains_in_a_state_bear_on_its_effect() => Assert.Equal(1, DriverRow.Of(
         new LearnedEffect("dust Heavy", 0.7, 0.2), [Desk.Card(), Desk.Card(dust: DustLevel.Heavy), Desk.Card(dust: null)]).Chains);
 
+    // The fleet wears in proportion to its load: from 0.3 to 0.9 the rate triples, whatever the typical chain.
+    [Fact]
+    public void The_typical_chain_is_followed_over_the_range_of_the_plant()
+    {
+        FleetChain[] fleet = [.. Enumerable.Range(0, 60).Select(i => Loaded(0.3 + i % 7 * 0.1, 0.5 + i % 4 * 0.5))];
+        var model = Assert.IsType<FleetTrainingOutcome.Trained>(FleetTraining.Train(fleet, seed: 1)).Model;
+        var effects = PartialEffect.Of([.. fleet.Select(f => f.Card)], model);
+        Assert.Equal(["relative load", "speed, m/s"], effects.Select(e => e.Quantity));
+        var load = effects[0].Points;
+        Assert.Equal((0.3, 0.9), (Math.Round(load[0].Value, 9), Math.Round(load[^1].Value, 9)));
+        Assert.Equal(3, load[^1].Factor / load[0].Factor, 0.15);
+        Assert.All(load, p => Assert.True(p.Low <= p.Factor && p.Factor <= p.High));
+    }
+
+    [Fact]
+    public void A_plant_that_does_not_tell_its_loads_has_no_such_picture() => Assert.Empty(PartialEffect.Of([Desk.Card(load: null)], null!));
+
+    private static FleetChain Loaded(double load, double speed)
+    {
+        var card = Desk.Card(load: load);
+        return new FleetChain(
+            card with { Duty = card.Duty with { SpeedMetresPerSecond = speed } },
+            [.. Enumerable.Range(1, 8).Select(i => new Observation(500.0 * i, 0.2 + 0.4 * load * 0.5 * i + (i % 2 == 0 ? 0.01 : -0.01), 0.03, i - 1))]);
+    }
+
     [Fact]
     public void What_happened_about_an_alarm_is_told_once_a_kind()
     {

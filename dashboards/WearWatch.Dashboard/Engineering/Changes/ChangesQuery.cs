@@ -11,7 +11,7 @@ namespace WearWatch.Dashboard.Engineering.Changes;
 public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock clock)
 {
     /// <summary>So many alarms are shown; the newest matter.</summary>
-    public const int MostShown = 200;
+    public const int MostShown = 100;
 
     private static readonly TimeSpan Before = TimeSpan.FromDays(60);
     private static readonly TimeSpan After = TimeSpan.FromDays(7);
@@ -21,16 +21,20 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         var time = await clock.NowAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
         var alarms = db.Notices.AsNoTracking().Where(n => n.Kind == NoticeKind.RateHasRisen);
-        var judged = await alarms.Where(n => n.JudgedReal != null).GroupBy(n => n.JudgedReal).Select(g => new { Real = g.Key, Count = g.Count() }).ToListAsync(ct);
+        if (!await alarms.AnyAsync(ct)) return new ChangesView([], 0, default, time);
         var newest = await (
             from notice in alarms
             join chain in db.Chains on notice.ChainId equals chain.Id
             orderby notice.RaisedAt descending, notice.Id descending
             select new { notice, chain.Name, chain.Line }).Take(MostShown).ToListAsync(ct);
         var ids = newest.Select(n => n.notice.ChainId).Distinct().ToList();
-        var events = (await db.Events.AsNoTracking().Where(e => ids.Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct))
+        // Years of oilings lie outside; a correction must be seen all the same, whatever date it gives.
+        var (from, to) = (newest[^1].notice.RaisedAt - Before, newest[0].notice.RaisedAt + After);
+        var events = (await db.Events.AsNoTracking()
+                .Where(e => ids.Contains(e.ChainId) && (e.CorrectsId != null || (e.At > from && e.At < to))).OrderBy(e => e.Id).ToListAsync(ct))
             .GroupBy(e => e.ChainId).ToDictionary(g => g.Key, g => StandingRows.Standing([.. g]));
-        var others = (await db.Notices.AsNoTracking().Where(n => ids.Contains(n.ChainId) && n.Kind != NoticeKind.RateHasRisen).ToListAsync(ct)).ToLookup(n => n.ChainId);
+        var others = (await db.Notices.AsNoTracking().Where(n => ids.Contains(n.ChainId) && n.Kind != NoticeKind.RateHasRisen).ToListAsync(ct))
+            .ToLookup(n => n.ChainId);
         return new ChangesView(
             [
                 .. newest.Select(n => new RateChangeRow(
@@ -38,7 +42,7 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
                     [.. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time)]))
             ],
             await alarms.CountAsync(ct),
-            new ObservedShare(judged.Where(j => j.Real == true).Sum(j => j.Count), judged.Sum(j => j.Count)),
+            new ObservedShare(await alarms.CountAsync(n => n.JudgedReal == true, ct), await alarms.CountAsync(n => n.JudgedReal != null, ct)),
             time);
     }
 
@@ -53,7 +57,10 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
             yield return $"{TradeWords.Of(alike.Key.Kind)} {(alike.Count() > 1 ? $"{alike.Count()} times, last {last}" : last)}{note}";
         }
 
-        foreach (var other in others.Where(n => n.RaisedAt < alarm.RaisedAt + After && (n.EndedAt ?? DateTimeOffset.MaxValue) > alarm.RaisedAt - Before))
-            yield return $"{TradeWords.Of(other.Kind).ToLowerInvariant()} since {time.Day(other.RaisedAt)}{(other.EndedAt is { } end ? " until " + time.Day(end) : "")}";
+        foreach (var other in others.Where(n => n.RaisedAt < alarm.RaisedAt + After && !(n.EndedAt <= alarm.RaisedAt - Before)))
+        {
+            var until = other.EndedAt is { } end ? " until " + time.Day(end) : "";
+            yield return $"{TradeWords.Of(other.Kind).ToLowerInvariant()} since {time.Day(other.RaisedAt)}{until}";
+        }
     }
 }

@@ -13,5 +13,6 @@ public sealed record ChangesView(IReadOnlyList<RateChangeRow> Rows, int Total, O
     /// <summary>How far the alarms can be trusted, in words.</summary>
     public string Trust => Real.Of == 0
         ? "None has been judged yet. Look at the chain, then say whether the alarm was real: the record is kept."
-        : $"Of {Show.Count(Real.Of)} judged, {Show.Count(Real.Hits)} {(Real.Hits == 1 ? "was" : "were")} real ({DeskWords.Share(Real.Fraction)}; 95 % band {DeskWords.Band(Real.Band(0.95))}).";
+        : $"Of {Show.Count(Real.Of)} judged, {Show.Count(Real.Hits)} {(Real.Hits == 1 ? "was" : "were")} real "
+          + $"({DeskWords.Share(Real.Fraction)}; 95 % band {DeskWords.Band(Real.Band(0.95))}).";
 }

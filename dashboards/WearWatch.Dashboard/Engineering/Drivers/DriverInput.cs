@@ -23,8 +23,10 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
         {
             "lubrication" when Enum.TryParse<LubricationState>(words[1], out var s) =>
                 new("lubrication " + TradeWords.Of(s), "against by hand when due", 1, c => c.Duty.Lubrication == s),
-            "dust" when Enum.TryParse<DustLevel>(words[1], out var d) => new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
-            "family" when Enum.TryParse<ChainFamily>(words[1], out var f) => new(TradeWords.Of(f) + " chain", "against roller chain", 1, c => c.Family == f),
+            "dust" when Enum.TryParse<DustLevel>(words[1], out var d) =>
+                new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
+            "family" when Enum.TryParse<ChainFamily>(words[1], out var f) =>
+                new(TradeWords.Of(f) + " chain", "against roller chain", 1, c => c.Family == f),
             "line" => new("line " + words[1], "against the average line", 1, c => c.Line == words[1]),
             _ => new(column, "for one unit", 1, _ => true),
         };

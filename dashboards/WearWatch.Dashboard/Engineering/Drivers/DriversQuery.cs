@@ -49,14 +49,19 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
 
     private static async Task<DriversView> ViewAsync(WearDb db, FleetModel model, CancellationToken ct)
     {
-        var row = await db.FleetModels.AsNoTracking().Where(m => m.Version == model.Version).Select(m => new { m.Version, m.TrainedAt, m.Report }).SingleAsync(ct);
+        var row = await db.FleetModels.AsNoTracking().Where(m => m.Version == model.Version)
+            .Select(m => new { m.Version, m.TrainedAt, m.Report }).SingleAsync(ct);
         var report = JsonSerializer.Deserialize<FleetModelReport>(row.Report, JsonSerializerOptions.Web)
             ?? throw new InvalidDataException($"The report of fleet model {row.Version} is empty.");
         var chains = await (
             from chain in db.Chains.AsNoTracking()
             join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
-            select new { chain, forecast.RatePctPer1000H, forecast.LogRateSd, forecast.ReadingsUsed, forecast.HoursSinceOiling, forecast.OilingIntervalH }).ToListAsync(ct);
-        var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen).Select(n => n.ChainId).ToHashSetAsync(ct);
+            select new
+            {
+                chain, forecast.RatePctPer1000H, forecast.LogRateSd, forecast.ReadingsUsed, forecast.HoursSinceOiling, forecast.OilingIntervalH,
+            }).ToListAsync(ct);
+        var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen)
+            .Select(n => n.ChainId).ToHashSetAsync(ct);
         var cards = chains.ConvertAll(c => c.chain.ToCard());
         var against = chains.Zip(cards, (c, card) =>
         {
@@ -67,15 +72,21 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
                 card.Name, card.Line, c.RatePctPer1000H, expected, ratio / spread, ratio * spread, c.ReadingsUsed,
                 [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)]);
         }).ToList();
-        var rows = report.Effects.Skip(1).Select(e => (e.Name, Row: DriverRow.Of(e, cards))).ToLookup(e => e.Name.StartsWith("line ", StringComparison.Ordinal), e => e.Row);
+        var rows = report.Effects.Skip(1) // the first is the average chain itself
+            .ToLookup(e => e.Name.StartsWith("line ", StringComparison.Ordinal), e => DriverRow.Of(e, cards));
         var told = TellingHints(against);
         return new DriversView
         {
             Version = row.Version,
             TrainedAt = row.TrainedAt,
             Report = report,
-            Drivers = [.. rows[false].Where(d => d.Chains > 0).OrderByDescending(d => d.IsDriver).ThenByDescending(d => Math.Abs(Math.Log(d.Factor)))],
+            Drivers =
+            [
+                .. rows[false].Where(d => d.Chains > 0)
+                    .OrderByDescending(d => d.IsDriver).ThenByDescending(d => Math.Abs(Math.Log(d.Factor)))
+            ],
             Lines = [.. rows[true].OrderByDescending(d => d.Factor)],
+            Partial = PartialEffect.Of(cards, model),
             Fast = [.. told.Where(a => a.Low > 1).OrderByDescending(a => a.Low).Take(DriversView.MostListed)],
             Slow = [.. told.Where(a => a.High < 1).OrderBy(a => a.High).Take(DriversView.MostListed)],
         };

@@ -20,6 +20,9 @@ public sealed record DriversView
     /// <summary>Effects of the lines, beyond what the cards tell.</summary>
     public required IReadOnlyList<DriverRow> Lines { get; init; }
 
+    /// <summary>How the typical chain's rate goes with load and with speed.</summary>
+    public required IReadOnlyList<PartialEffect> Partial { get; init; }
+
     /// <summary>Chains that surely wear faster than expected, the worst first.</summary>
     public required IReadOnlyList<AgainstExpectation> Fast { get; init; }
 
@@ -27,7 +30,9 @@ public sealed record DriversView
     public required IReadOnlyList<AgainstExpectation> Slow { get; init; }
 
     /// <summary>How much of the spread of ln rate between unseen chains the model explains, 0 to 1.</summary>
-    public double Explained => Math.Max(0, 1 - Square(Report.UsesTrees && Report.LineAndTreesError is { } trees ? trees : Report.LineError) / Square(Report.MeanOnlyError));
+    public double Explained => Math.Max(0, 1 - Square(UnseenError) / Square(Report.MeanOnlyError));
+
+    private double UnseenError => Report.UsesTrees && Report.LineAndTreesError is { } trees ? trees : Report.LineError;
 
     private static double Square(double value) => value * value;
 }

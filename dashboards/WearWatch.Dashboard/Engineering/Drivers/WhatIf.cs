@@ -25,7 +25,8 @@ public sealed record WhatIf(string What, RateChange Change)
         if (card.Duty.Dust is DustLevel.Heavy) yield return ("keep the heavy dust off", With(d => d with { Dust = DustLevel.Moderate }));
         if (card.Duty.Dust is > DustLevel.Clean) yield return ("enclose it: no dust", With(d => d with { Dust = DustLevel.Clean }));
         if (card.Duty.RelativeLoad is { } load) yield return ("a fifth less load", With(d => d with { RelativeLoad = load * AFifthLess }));
-        if (card.Duty.SpeedMetresPerSecond is { } speed) yield return ("a fifth slower", With(d => d with { SpeedMetresPerSecond = speed * AFifthLess }));
+        if (card.Duty.SpeedMetresPerSecond is { } speed)
+            yield return ("a fifth slower", With(d => d with { SpeedMetresPerSecond = speed * AFifthLess }));
         if (SizeUp(card) is { } larger) yield return larger;
     }
 

@@ -23,7 +23,7 @@ public static class DriverExports
                 .Select(c => new object?[] { c.Name, c.Line, c.Rate, c.Expected, c.Ratio, c.Low, c.High, c.Readings, string.Join("; ", c.Hints) })));
         routes.MapGet("/engineering/drivers/effects.svg", async (DriversQuery drivers, PictureExport pictures, CancellationToken ct) =>
             await drivers.AskAsync(ct) is { } view
-                ? await pictures.SvgAsync<ForestChart>("effects.svg", new Dictionary<string, object?> { ["Rows"] = view.Drivers })
+                ? await pictures.SvgAsync<ForestChart>("effects.svg", new() { ["Rows"] = view.Drivers })
                 : Results.NotFound());
         routes.MapGet("/engineering/changes.csv", async (ChangesQuery changes, CancellationToken ct) =>
             CsvExport.File("rate-changes.csv", ChangeHeader, (await changes.AskAsync(ct)).Rows.Select(r => new object?[]

@@ -15,11 +15,11 @@ public static class LifeExports
         routes.MapGet("/engineering/lives/paper.csv", async (HttpContext http, LivesQuery lives, CancellationToken ct) =>
             CsvExport.File("paper.csv", PaperHeader, (await lives.AskAsync(Filter(http), ct)).Drawn.SelectMany(PaperRows)));
         routes.MapGet("/engineering/lives/survival.svg", async (HttpContext http, LivesQuery lives, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<SurvivalChart>("survival.svg", new Dictionary<string, object?> { ["Groups"] = (await lives.AskAsync(Filter(http), ct)).Drawn }));
+            await pictures.SvgAsync<SurvivalChart>("survival.svg", new() { ["Groups"] = (await lives.AskAsync(Filter(http), ct)).Drawn }));
         routes.MapGet("/engineering/lives/paper.svg", async (HttpContext http, LivesQuery lives, PictureExport pictures, CancellationToken ct) =>
         {
             var view = await lives.AskAsync(Filter(http), ct);
-            return await pictures.SvgAsync<PaperChart>("paper.svg", new Dictionary<string, object?> { ["Groups"] = view.Drawn, ["Law"] = view.Law });
+            return await pictures.SvgAsync<PaperChart>("paper.svg", new() { ["Groups"] = view.Drawn, ["Law"] = view.Law });
         });
     }
 

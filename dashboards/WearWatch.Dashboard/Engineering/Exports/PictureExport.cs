@@ -13,7 +13,7 @@ public sealed partial class PictureExport(IServiceProvider services, ILoggerFact
     private readonly Lazy<string> style = new(() => Style(Read(host, "app.css"), Read(host, "engineering.css")));
 
     /// <summary>A component's drawing as an SVG file.</summary>
-    public async Task<IResult> SvgAsync<TChart>(string fileName, IDictionary<string, object?> parameters)
+    public async Task<IResult> SvgAsync<TChart>(string fileName, Dictionary<string, object?> parameters)
         where TChart : IComponent
     {
         await using var renderer = new HtmlRenderer(services, loggers);

@@ -8,8 +8,9 @@ public static class RecordExports
 {
     private static readonly string[] ScoreHeader =
     [
-        "chain", "line", "model", "life_share", "life_h", "last_reading_h", "remaining_h_p05", "remaining_h_p25", "remaining_h_p50", "remaining_h_p75",
-        "remaining_h_p95", "relative_error", "held50", "held90", "late_warning",
+        "chain", "line", "model", "life_share", "life_h", "last_reading_h",
+        "remaining_h_p05", "remaining_h_p25", "remaining_h_p50", "remaining_h_p75", "remaining_h_p95",
+        "relative_error", "held50", "held90", "late_warning",
     ];
 
     private static readonly string[] CalibrationHeader = ["stated", "reached", "of", "share", "share_low95", "share_high95"];
@@ -19,11 +20,14 @@ public static class RecordExports
         routes.MapGet("/engineering/record.csv", async (HttpContext http, RecordQuery records, CancellationToken ct) =>
             CsvExport.File("record.csv", ScoreHeader, (await records.ForecastsAsync(Filter(http).Remade, ct)).Select(ScoreRow)));
         routes.MapGet("/engineering/record/calibration.csv", async (HttpContext http, RecordQuery records, CancellationToken ct) =>
-            CsvExport.File("calibration.csv", CalibrationHeader, (await records.AskAsync(Filter(http), ct)).Looked.Calibration.Select(CalibrationRow)));
+        {
+            var view = await records.AskAsync(Filter(http), ct);
+            return CsvExport.File("calibration.csv", CalibrationHeader, view.Looked.Calibration.Select(CalibrationRow));
+        });
         routes.MapGet("/engineering/record/coverage.svg", async (HttpContext http, RecordQuery records, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<CoverageChart>("coverage.svg", new Dictionary<string, object?> { ["View"] = await records.AskAsync(Filter(http), ct) }));
+            await pictures.SvgAsync<CoverageChart>("coverage.svg", new() { ["View"] = await records.AskAsync(Filter(http), ct) }));
         routes.MapGet("/engineering/record/calibration.svg", async (HttpContext http, RecordQuery records, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<CalibrationChart>("calibration.svg", new Dictionary<string, object?> { ["Record"] = (await records.AskAsync(Filter(http), ct)).Looked }));
+            await pictures.SvgAsync<CalibrationChart>("calibration.svg", new() { ["Record"] = (await records.AskAsync(Filter(http), ct)).Looked }));
     }
 
     private static RecordFilter Filter(HttpContext http) => RecordFilter.FromQuery(http.Request.QueryString.Value ?? "");
@@ -34,8 +38,9 @@ public static class RecordExports
         double? At(int percent) => score.Forecast?.Quantile(percent);
         return
         [
-            forecast.Card.Name, forecast.Card.Line, forecast.Model, forecast.AtShare, score.LifeHours, score.LastReadingHours, At(5), At(25), At(50), At(75),
-            At(95), score.RelativeError, YesNo(score.Held50), YesNo(score.Held90), YesNo(score.IsLateWarning),
+            forecast.Card.Name, forecast.Card.Line, forecast.Model, forecast.AtShare, score.LifeHours, score.LastReadingHours,
+            At(5), At(25), At(50), At(75), At(95),
+            score.RelativeError, YesNo(score.Held50), YesNo(score.Held90), YesNo(score.IsLateWarning),
         ];
     }
 

@@ -22,8 +22,9 @@ public sealed record LivesFilter(LifeGrouping By, bool Lognormal, IReadOnlyList<
     }
 
     /// <summary>The query string that reads back as this.</summary>
-    public string ToQuery() => string.Concat(
-        $"?by={By.ToString().ToLowerInvariant()}", Lognormal ? "&paper=lognormal" : "", string.Concat(Shown.Select(s => "&show=" + Uri.EscapeDataString(s))));
+    public string ToQuery() =>
+        $"?by={By.ToString().ToLowerInvariant()}{(Lognormal ? "&paper=lognormal" : "")}"
+        + string.Concat(Shown.Select(s => "&show=" + Uri.EscapeDataString(s)));
 
     /// <summary>The same with one group taken in or out.</summary>
     public LivesFilter Toggle(string group, IReadOnlyList<string> drawn) =>

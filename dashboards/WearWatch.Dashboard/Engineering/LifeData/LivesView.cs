@@ -1,3 +1,4 @@
+using System.Globalization;
 using WearWatch.Lives;
 
 namespace WearWatch.Dashboard.Engineering.LifeData;
@@ -24,13 +25,15 @@ public sealed record LivesView
     public IReadOnlyList<string> DrawnNames => [.. Drawn.Select(g => g.Name)];
 
     /// <summary>The comparison in a sentence.</summary>
-    public string DifferenceInWords => Drawn.Count < 2
-        ? "Draw two or more groups to compare them."
-        : Difference.DegreesOfFreedom == 0
-            ? "Too few failures to compare these groups."
-            : FormattableString.Invariant(
-                $"Log-rank test of the {Drawn.Count} groups drawn: chi-square {Difference.ChiSquare:0.00} on {Difference.DegreesOfFreedom}, p {Chance(Difference.PValue)}. ")
-              + (Difference.PValue < 0.01 ? "They do not last equally long." : Difference.PValue < 0.1 ? "A hint of a difference, no more." : "No difference is seen.");
+    public string DifferenceInWords => (Drawn.Count, Difference.DegreesOfFreedom) switch
+    {
+        ( < 2, _) => "Draw two or more groups to compare them.",
+        (_, 0) => "Too few failures to compare these groups.",
+        _ => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Log-rank test of the {Drawn.Count} groups drawn: chi-square {Difference.ChiSquare:0.00} on {Difference.DegreesOfFreedom}, "
+            + $"p {Chance(Difference.PValue)}. {Conclusion(Difference.PValue)}"),
+    };
 
     public static LivesView Of(FleetLives fleet, LivesFilter filter)
     {
@@ -51,5 +54,12 @@ public sealed record LivesView
         };
     }
 
-    private static string Chance(double p) => p < 0.001 ? "below 0.001" : FormattableString.Invariant($"{p:0.000}");
+    private static string Chance(double p) => p < 0.001 ? "below 0.001" : p.ToString("0.000", CultureInfo.InvariantCulture);
+
+    private static string Conclusion(double p) => p switch
+    {
+        < 0.01 => "They do not last equally long.",
+        < 0.1 => "A hint of a difference, no more.",
+        _ => "No difference is seen.",
+    };
 }

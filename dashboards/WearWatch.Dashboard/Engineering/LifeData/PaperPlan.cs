@@ -10,7 +10,7 @@ public sealed class PaperPlan
     private const int MostPoints = 250;
 
     private static readonly double[] Shares = [0.001, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 0.9, 0.99, 0.999];
-    private static readonly double[] BandShares = [0.005, 0.02, 0.1, 0.3, 0.632, 0.9, 0.99];
+    private static readonly double[] BandShares = [0.01, 0.1, 0.5, 0.9, 0.99];
 
     private readonly LifeLaw law;
 
@@ -60,8 +60,9 @@ public sealed class PaperPlan
     {
         var ends = BandShares.Where(s => law.Height(s) >= Height.From && law.Height(s) <= Height.To)
             .Select(s => (Share: s, Interval: fit.HoursInterval(s, GroupOfLives.Confidence))).ToList();
-        return "M" + string.Join("L",
-            ends.Select(e => $"{N(X(e.Interval.Low))} {N(Y(e.Share))}").Concat(ends.AsEnumerable().Reverse().Select(e => $"{N(X(e.Interval.High))} {N(Y(e.Share))}"))) + "Z";
+        var there = ends.Select(e => $"{N(X(e.Interval.Low))} {N(Y(e.Share))}");
+        var back = ends.AsEnumerable().Reverse().Select(e => $"{N(X(e.Interval.High))} {N(Y(e.Share))}");
+        return "M" + string.Join("L", there.Concat(back)) + "Z";
     }
 
     // 1 to 9 of every decade in sight; a label on 1, 2 and 5, and on all when only one decade or less is seen.
@@ -75,10 +76,3 @@ public sealed class PaperPlan
 
     private static string N(double value) => Show.Coordinate(value);
 }
-
-/// <summary>One group on the paper.</summary>
-/// <param name="Name">The group.</param>
-/// <param name="Points">Its failures.</param>
-/// <param name="Line">Path of the fitted law, or empty.</param>
-/// <param name="Band">Path of its interval by likelihood, or empty.</param>
-public sealed record PaperTrace(string Name, IReadOnlyList<PlottedLife> Points, string Line, string Band);

@@ -38,8 +38,10 @@ public sealed class SurvivalPlan
             Stairs(steps.Select(s => (s.Hours, s.Surviving)), start: 1),
             withBand ? Band(group.Curve) : "",
             string.Concat(suspended.Where((_, i) => i % every == 0).Select(s => $"M{N(Hours.At(s.Hours))} {N(Share.At(s.Surviving) - 4)}v8")),
-            $"{group.Name}: {Show.Count(group.Failures, "failure")} of {Show.Count(group.Lives.Count)}, {(group.Curve.MedianHours is { } m ? "half fail by " + Show.Hours(m) : "fewer than half have failed")}");
+            $"{group.Name}: {Show.Count(group.Failures, "failure")} of {Show.Count(group.Lives.Count)}, {Median(group)}");
     }
+
+    private static string Median(GroupOfLives group) => group.Curve.MedianHours is { } hours ? "half fail by " + Show.Hours(hours) : "fewer than half have failed";
 
     // There and back: the upper stairs forwards, the lower ones backwards.
     private string Band(SurvivalCurve curve)
@@ -49,8 +51,7 @@ public sealed class SurvivalPlan
         var path = new StringBuilder(Stairs(band.Select(b => (b.First.Hours, b.Second.High)), start: 1));
         for (var i = band.Count - 1; i >= 0; i--)
         {
-            path.Append(i == band.Count - 1 ? $"V{N(Share.At(band[i].Second.Low))}" : $"V{N(Share.At(band[i].Second.Low))}");
-            path.Append($"H{N(Hours.At(band[i].First.Hours))}");
+            path.Append($"V{N(Share.At(band[i].Second.Low))}H{N(Hours.At(band[i].First.Hours))}");
         }
 
         return path.Append($"V{N(Share.At(1))}Z").ToString();
@@ -72,11 +73,3 @@ public sealed class SurvivalPlan
 
     private static string N(double value) => Show.Coordinate(value);
 }
-
-/// <summary>One group's stairs.</summary>
-/// <param name="Name">The group.</param>
-/// <param name="Line">Path of the curve.</param>
-/// <param name="Band">Path of its band, or empty.</param>
-/// <param name="Suspensions">Path of a mark for each suspension.</param>
-/// <param name="Told">The curve in words.</param>
-public sealed record SurvivalTrace(string Name, string Line, string Band, string Suspensions, string Told);

@@ -49,19 +49,20 @@ public sealed class KeptRecord(IDbContextFactory<WearDb> databases) : IDisposabl
     {
         var ids = lives.Select(l => l.Chain.Id).Distinct().ToList();
         // A row is long and a chain has one for every day: first which of them stood, then those alone.
-        var brief = (await db.Forecasts.Where(f => ids.Contains(f.ChainId)).Select(f => new { f.Id, f.ChainId, f.Life, f.HoursNow, f.LimitPct }).ToListAsync(ct))
+        var brief = (await db.Forecasts.Where(f => ids.Contains(f.ChainId))
+                .Select(f => new { f.Id, f.ChainId, f.Life, f.HoursNow, f.LimitPct }).ToListAsync(ct))
             .ToLookup(f => (f.ChainId, f.Life));
-        var standing = lives.SelectMany(l => RecordedForecast.Shares.Select(share => (
-            Life: l, Share: share,
-            Id: brief[(l.Chain.Id, l.Life.Number)]
-                .Where(f => Math.Abs(f.LimitPct - l.Chain.LimitPercent) < SameLimit && f.HoursNow <= share * l.Life.Life.Hours) // another limit is another question
-                .Select(f => (long?)f.Id).Max()))).ToList();
+        // A forecast of another limit answers another question.
+        long? Standing((BookedChain Chain, BookedLife Life) life, double share) => brief[(life.Chain.Id, life.Life.Number)]
+            .Where(f => Math.Abs(f.LimitPct - life.Chain.LimitPercent) < SameLimit && f.HoursNow <= share * life.Life.Life.Hours)
+            .Max(f => (long?)f.Id);
+        var standing = lives.SelectMany(l => RecordedForecast.Shares.Select(share => (Life: l, Share: share, Id: Standing(l, share)))).ToList();
         var needed = standing.Select(s => s.Id).OfType<long>().Distinct().ToList();
         var rows = await db.Forecasts.AsNoTracking().Where(f => needed.Contains(f.Id)).ToDictionaryAsync(f => f.Id, ct);
-        foreach (var life in standing.GroupBy(s => s.Life))
+        foreach (var ((chain, life), its) in standing.GroupBy(s => s.Life).Select(g => (g.Key, g)))
         {
-            scored[(life.Key.Chain.Id, life.Key.Life.Number)] = (life.Key.Life.Life.Hours,
-                [.. life.Where(s => s.Id is not null).Select(s => Score(life.Key.Chain, life.Key.Life, s.Share, rows[s.Id!.Value]))]);
+            scored[(chain.Id, life.Number)] =
+                (life.Life.Hours, [.. its.Where(s => s.Id is not null).Select(s => Score(chain, life, s.Share, rows[s.Id!.Value]))]);
         }
     }
 }

@@ -1,5 +1,5 @@
-using Microsoft.AspNetCore.WebUtilities;
 using System.Globalization;
+using Microsoft.AspNetCore.WebUtilities;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 
@@ -12,11 +12,12 @@ public sealed record RecordFilter(bool Remade, double AtShare, LifeGrouping? By)
     public static RecordFilter FromQuery(string query)
     {
         var values = QueryHelpers.ParseQuery(query);
-        var at = int.TryParse(values.GetValueOrDefault("at"), NumberStyles.None, CultureInfo.InvariantCulture, out var percent) ? percent / 100.0 : 0.5;
+        var at = int.TryParse(values.GetValueOrDefault("at"), NumberStyles.None, CultureInfo.InvariantCulture, out var percent) ? percent : 50;
+        var named = Enum.TryParse<LifeGrouping>(values.GetValueOrDefault("by"), ignoreCase: true, out var by) && Enum.IsDefined(by);
         return new(
             values.GetValueOrDefault("source") == "remade",
-            RecordedForecast.Shares.MinBy(s => Math.Abs(s - at)),
-            Enum.TryParse<LifeGrouping>(values.GetValueOrDefault("by"), ignoreCase: true, out var by) && Enum.IsDefined(by) && by != LifeGrouping.All ? by : null);
+            RecordedForecast.Shares.MinBy(s => Math.Abs(100 * s - at)),
+            named && by != LifeGrouping.All ? by : null);
     }
 
     public string ToQuery() => string.Create(CultureInfo.InvariantCulture,

@@ -47,6 +47,7 @@ public sealed record RecordView
     {
         if (held.Of < FewestToJudge) return "too few to tell";
         var band = held.Band(Confidence);
-        return band.Contains(stated) ? "as often as stated" : band.High < stated ? "too seldom: intervals are too narrow" : "too often: intervals are wider than need be";
+        if (band.Contains(stated)) return "as often as stated";
+        return band.High < stated ? "too seldom: intervals are too narrow" : "too often: intervals are wider than need be";
     }
 }

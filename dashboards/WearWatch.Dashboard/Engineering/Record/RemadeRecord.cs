@@ -58,7 +58,10 @@ public sealed partial class RemadeRecord(
                 await using var db = await databases.CreateDbContextAsync(stop);
                 var raw = (await RawChain.LoadAsync(db, [.. some.Select(s => s.Chain.Id).Distinct()], stop)).ToDictionary(r => r.Id);
                 foreach (var (chain, life) in some)
-                    made.AddRange(Remaking.Forecasts(raw[chain.Id], chain, life, model?.PriorFor(chain.Card) ?? WearPrior.Broad, model?.Version ?? "broad prior", calendar));
+                {
+                    var prior = model?.PriorFor(chain.Card) ?? WearPrior.Broad;
+                    made.AddRange(Remaking.Forecasts(raw[chain.Id], chain, life, prior, model?.Version ?? prior.Source, calendar));
+                }
             }
 
             Latest = made;
