@@ -23,7 +23,8 @@ public sealed record RawChain(
     public IReadOnlyList<ChainEvent> Events { get; } = [.. EventRows.Select(e => e.ToEvent(Card.Name))];
 
     /// <summary>When the last of it was told; null when nothing was.</summary>
-    public DateTimeOffset? LastToldAt => ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt)).Max();
+    public DateTimeOffset? LastToldAt =>
+        ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt)).Max();
 
     /// <summary>Loads chains by id, in the order of their ids.</summary>
     public static async Task<IReadOnlyList<RawChain>> LoadAsync(WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default)

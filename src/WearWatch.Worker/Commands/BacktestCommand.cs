@@ -13,14 +13,21 @@ internal static class BacktestCommand
     public static Command Make(Screen screen)
     {
         var folder = Shared.Folder("A folder with chains.csv, readings.csv and, if there is one, events.csv.");
-        var questions = new Option<FileInfo>("--questions") { Description = "A CSV file with id, chain, limit_pct, readings_known.", Required = true }.AcceptExistingOnly();
+        var questions = new Option<FileInfo>("--questions")
+        {
+            Description = "A CSV file with id, chain, limit_pct, readings_known.",
+            Required = true,
+        }.AcceptExistingOnly();
         var to = Shared.Out("The CSV file to write: id and running hours left from the last known reading at 5, 50 and 95 %; empty for no upper limit yet.");
         var command = new Command(
-            "backtest", "Tells what would have been forecast when only a chain's first readings were known. Nothing later is looked at; the fleet model learns from the other chains.")
+            "backtest",
+            "Tells what would have been forecast when only a chain's first readings were known. Nothing later is looked at; the fleet "
+                + "model learns from the other chains.")
         {
             folder, questions, to,
         };
-        command.SetAction((parsed, ct) => RunAsync(parsed.GetRequiredValue(folder), parsed.GetRequiredValue(questions), parsed.GetRequiredValue(to), screen, ct));
+        command.SetAction((parsed, ct) => RunAsync(
+            parsed.GetRequiredValue(folder), parsed.GetRequiredValue(questions), parsed.GetRequiredValue(to), screen, ct));
         return command.WithExamples("wearwatch backtest ./plant-files --questions questions.csv --out answers.csv");
     }
 

@@ -12,7 +12,10 @@ internal static class DemoCommand
     public static Command Make(Screen screen)
     {
         var data = Shared.Data();
-        var command = new Command("demo", "Loads a simulated mill of eighty chains with three years of readings, to look around.") { data };
+        var command = new Command("demo", "Loads a simulated mill of eighty chains with three years of readings, to look around.")
+        {
+            data,
+        };
         command.SetAction(async (parsed, ct) =>
         {
             using var host = Shared.Host(parsed.GetRequiredValue(data));

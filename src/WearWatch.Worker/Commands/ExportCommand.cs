@@ -11,9 +11,15 @@ internal static class ExportCommand
 {
     public static Command Make(Screen screen)
     {
-        var folder = new Argument<DirectoryInfo>("DIR") { Description = "The folder to write chains.csv, readings.csv and events.csv into; made if it is not there." };
+        var folder = new Argument<DirectoryInfo>("DIR")
+        {
+            Description = "The folder to write chains.csv, readings.csv and events.csv into; made if it is not there.",
+        };
         var data = Shared.Data();
-        var command = new Command("export", "Writes the register, the readings and the events as files that import takes in again.") { folder, data };
+        var command = new Command("export", "Writes the register, the readings and the events as files that import takes in again.")
+        {
+            folder, data,
+        };
         command.SetAction((parsed, ct) => RunAsync(parsed.GetRequiredValue(folder), parsed.GetRequiredValue(data), screen, ct));
         return command.WithExamples("wearwatch export ./backup --data ./data");
     }

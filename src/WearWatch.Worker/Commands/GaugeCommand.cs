@@ -15,12 +15,28 @@ internal static class GaugeCommand
         var pitch = new Option<double>("--pitch-mm") { Description = "Nominal pitch in millimetres.", Required = true };
         var pitches = new Option<int>("--pitches") { Description = "Number of pitches in the length.", Required = true };
         var lengthMm = new Option<double?>("--length-mm") { Description = "Measured length in millimetres." };
-        var lengthIn = new Option<string?>("--length-in") { Description = "Measured length in inches, such as \"40 3/16\", in place of --length-mm." };
-        var tool = new Option<string>("--tool") { Description = "With what it was measured.", DefaultValueFactory = _ => "tape" }.AcceptOnlyFromAmong([.. FileWords.Tools.Keys]);
-        var temperature = new Option<double?>("--temperature-c") { Description = "Temperature of the chain in degrees Celsius; 20 if not given." };
-        var confirmed = new Option<bool>("--confirmed") { Description = "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal." };
+        var lengthIn = new Option<string?>("--length-in")
+        {
+            Description = "Measured length in inches, such as \"40 3/16\", in place of --length-mm.",
+        };
+        var tool = new Option<string>("--tool")
+        {
+            Description = "With what it was measured.",
+            DefaultValueFactory = _ => "tape",
+        }.AcceptOnlyFromAmong([.. FileWords.Tools.Keys]);
+        var temperature = new Option<double?>("--temperature-c")
+        {
+            Description = "Temperature of the chain in degrees Celsius; 20 if not given.",
+        };
+        var confirmed = new Option<bool>("--confirmed")
+        {
+            Description = "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal.",
+        };
         var json = Shared.Json();
-        var command = new Command("gauge", "Tells how much longer than nominal a chain is, and how sure that is.") { pitch, pitches, lengthMm, lengthIn, tool, temperature, confirmed, json };
+        var command = new Command("gauge", "Tells how much longer than nominal a chain is, and how sure that is.")
+        {
+            pitch, pitches, lengthMm, lengthIn, tool, temperature, confirmed, json,
+        };
         command.Validators.Add(result =>
         {
             if (result.GetResult(lengthMm) is null == result.GetResult(lengthIn) is null) result.AddError("Give one of --length-mm and --length-in.");
@@ -30,13 +46,14 @@ internal static class GaugeCommand
             var length = parsed.GetValue(lengthMm);
             if (parsed.GetValue(lengthIn) is { } text)
             {
-                if (LengthText.Read(text, LengthUnit.Inch) is not LengthText.Understood understood)
-                    return Refuse(screen, "length", ((LengthText.NotUnderstood)LengthText.Read(text, LengthUnit.Inch)).Reason);
-                length = understood.Length.Millimetres;
+                var read = LengthText.Read(text, LengthUnit.Inch);
+                if (read is LengthText.NotUnderstood not) return Refuse(screen, "length", not.Reason);
+                length = ((LengthText.Understood)read).Length.Millimetres;
             }
 
             var outcome = Gauge.Measure(
-                parsed.GetValue(pitch), parsed.GetValue(pitches), length!.Value, FileWords.Tools[parsed.GetValue(tool)!], parsed.GetValue(temperature));
+                parsed.GetValue(pitch), parsed.GetValue(pitches), length!.Value, FileWords.Tools[parsed.GetValue(tool)!],
+                parsed.GetValue(temperature));
             return outcome switch
             {
                 GaugeOutcome.Measured measured => Tell(screen, measured.Elongation, parsed.GetValue(json)),
@@ -57,7 +74,7 @@ internal static class GaugeCommand
             ? JsonSerializer.Serialize(
                 new GaugeJson(elongation.Percent, elongation.StandardUncertaintyPercent, elongation.ExpandedUncertaintyPercent), CommandJson.Default.GaugeJson)
             : string.Create(CultureInfo.InvariantCulture,
-                $"Elongation {elongation.Percent:0.000} % +- {elongation.ExpandedUncertaintyPercent:0.000} % (k = 2; standard uncertainty {elongation.StandardUncertaintyPercent:0.000} %)"));
+                $"Elongation {elongation.Percent:0.000} % +- {elongation.ExpandedUncertaintyPercent:0.000} % (k = 2)"));
         return ExitCode.Done;
     }
 

@@ -22,7 +22,10 @@ internal static class ImportCommand
         }.AcceptExistingOnly();
         var data = Shared.Data();
         var json = Shared.Json();
-        var command = new Command("import", "Takes files of chains, readings and events in. Rows that are known already change nothing.") { paths, data, json };
+        var command = new Command("import", "Takes files of chains, readings and events in. Rows that are known already change nothing.")
+        {
+            paths, data, json,
+        };
         command.SetAction((parsed, ct) => RunAsync(parsed.GetRequiredValue(paths), parsed.GetRequiredValue(data), parsed.GetValue(json), screen, ct));
         return command.WithExamples("wearwatch import ./plant-files", "wearwatch import march/readings.csv --data /srv/wearwatch --json");
     }

@@ -12,15 +12,31 @@ internal static class LimitCommand
     public static Command Make(Screen screen)
     {
         var teeth = new Option<string?>("--teeth") { Description = "Teeth of the sprockets, such as 17,75; the largest counts." };
-        var family = new Option<string>("--family") { Description = "The kind of chain.", DefaultValueFactory = _ => "roller" }.AcceptOnlyFromAmong([.. FileWords.Families.Keys]);
+        var family = new Option<string>("--family")
+        {
+            Description = "The kind of chain.",
+            DefaultValueFactory = _ => "roller",
+        }.AcceptOnlyFromAmong([.. FileWords.Families.Keys]);
         var fixedCentres = new Option<bool>("--fixed-centres") { Description = "Nothing takes up the slack." };
-        var parallel = new Option<bool>("--parallel") { Description = "It runs side by side with another chain that must stay alike." };
+        var parallel = new Option<bool>("--parallel")
+        {
+            Description = "It runs side by side with another chain that must stay alike.",
+        };
         var timing = new Option<bool>("--timing") { Description = "It is an engine's timing chain." };
-        var positioning = new Option<bool>("--positioning") { Description = "It positions something or keeps two shafts in step." };
+        var positioning = new Option<bool>("--positioning")
+        {
+            Description = "It positions something or keeps two shafts in step.",
+        };
         var highPerformance = new Option<bool>("--high-performance") { Description = "It is a high-performance drive." };
         var lifts = new Option<bool>("--lifts") { Description = "It lifts or holds a load." };
-        var takeUp = new Option<double?>("--take-up-mm") { Description = "How far the take-up can move a shaft from where a new chain is taut." };
-        var pitches = new Option<int?>("--chain-pitches") { Description = "Length of the whole chain in pitches, for the take-up." };
+        var takeUp = new Option<double?>("--take-up-mm")
+        {
+            Description = "How far the take-up can move a shaft from where a new chain is taut.",
+        };
+        var pitches = new Option<int?>("--chain-pitches")
+        {
+            Description = "Length of the whole chain in pitches, for the take-up.",
+        };
         var pitch = new Option<double?>("--pitch-mm") { Description = "Nominal pitch in millimetres, for the take-up." };
         var json = Shared.Json();
         var command = new Command("limit", "Tells at which elongation a chain is to be replaced, and which rule says so.")

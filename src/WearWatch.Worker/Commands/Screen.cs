@@ -13,7 +13,7 @@ public sealed record Screen(TextWriter Output, TextWriter Error, bool ShowsProgr
     public void Write(IEnumerable<RowRemark> remarks)
     {
         foreach (var remark in remarks)
-            Error.WriteLine(remark.Kind == RemarkKind.Refused ? remark.ToString() : $"{remark} ({(remark.Kind == RemarkKind.Waiting ? "waits for a person" : "warning")})");
+            Error.WriteLine($"{remark}{remark.Kind switch { RemarkKind.Waiting => " (waits for a person)", RemarkKind.Warning => " (warning)", _ => "" }}");
     }
 
     /// <summary>Does long work with a bar that shows how far it is, if a person watches.</summary>

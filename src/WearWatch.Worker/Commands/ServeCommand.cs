@@ -10,7 +10,10 @@ internal static class ServeCommand
     public static Command Make()
     {
         var data = Shared.Data();
-        var command = new Command("serve", "Runs the worker without the dashboard: inbox, review, nightly training. Stop it with Ctrl+C.") { data };
+        var command = new Command("serve", "Runs the worker without the dashboard: inbox, review, nightly training. Stop it with Ctrl+C.")
+        {
+            data,
+        };
         command.SetAction(async (parsed, ct) =>
         {
             using var host = Shared.Host(parsed.GetRequiredValue(data), LogLevel.Information);

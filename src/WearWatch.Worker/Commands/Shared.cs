@@ -19,7 +19,10 @@ internal static class Shared
     public static Option<FileInfo> Out(string description) => new("--out") { Description = description, Required = true };
 
     /// <summary>A folder that must be there; wrong usage if it is not.</summary>
-    public static Argument<DirectoryInfo> Folder(string description) => new Argument<DirectoryInfo>("DIR") { Description = description }.AcceptExistingOnly();
+    public static Argument<DirectoryInfo> Folder(string description) => new Argument<DirectoryInfo>("DIR")
+    {
+        Description = description,
+    }.AcceptExistingOnly();
 
     /// <summary>A host on a data folder, not started.</summary>
     public static IHost Host(DirectoryInfo data, LogLevel least = LogLevel.Warning)

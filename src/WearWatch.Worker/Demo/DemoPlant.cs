@@ -21,7 +21,8 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
         await plant.ChangeAsync(row =>
         {
             (row.Name, row.TimeZone, row.IsDemo) = ("Demo mill", "Europe/Vienna", true);
-            row.Shifts = ShiftPlan.Text(Enum.GetValues<DayOfWeek>().Where(d => d is not DayOfWeek.Sunday).Select(d => new Shift(d, default, TimeSpan.FromHours(24))));
+            var workdays = Enum.GetValues<DayOfWeek>().Where(d => d is not DayOfWeek.Sunday);
+            row.Shifts = ShiftPlan.Text(workdays.Select(d => new Shift(d, default, TimeSpan.FromHours(24))));
         }, ct);
         var written = await Task.Run(Write, ct);
         return await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);

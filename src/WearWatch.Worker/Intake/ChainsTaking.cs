@@ -46,7 +46,8 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
     private bool IsFirst(FileItem.Chain chain)
     {
         if (lines.TryAdd(chain.Card.Name, chain.Line)) return true;
-        remarks.Add(chain.Line, "chain", FormattableString.Invariant($"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}."), RemarkKind.Refused);
+        var reason = FormattableString.Invariant($"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}.");
+        remarks.Add(chain.Line, "chain", reason, RemarkKind.Refused);
         return false;
     }
 

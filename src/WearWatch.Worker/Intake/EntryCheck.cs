@@ -15,12 +15,16 @@ internal static class EntryCheck
     {
         var faults = Common(reading.Key, reading.Chain);
         lengthMm = double.NaN;
-        if (reading.TakenAt is null && reading.CounterH is null) faults.Add(new("counter_h", "A reading needs its time or the hour counter."));
-        if (reading.CounterH is { } h && h is not (>= 0 and <= MostCounterH)) faults.Add(new("counter_h", "An hour counter shows 0 to 10,000,000."));
+        if (reading.TakenAt is null && reading.CounterH is null)
+            faults.Add(new("counter_h", "A reading needs its time or the hour counter."));
+        if (reading.CounterH is { } h && h is not (>= 0 and <= MostCounterH))
+            faults.Add(new("counter_h", "An hour counter shows 0 to 10,000,000."));
         if (!Enum.IsDefined(reading.Tool)) faults.Add(new("tool", "The tool is a tape, a caliper or a sensor."));
         if (reading.Place.Length > LongestText) faults.Add(new("place", $"Longer than {LongestText} characters."));
-        if (reading.Pitches is < 1 or > 100_000) faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
-        if (reading.TemperatureC is { } t && t is not (>= -60 and <= 400)) faults.Add(new("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius."));
+        if (reading.Pitches is < 1 or > 100_000)
+            faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
+        if (reading.TemperatureC is { } t && t is not (>= -60 and <= 400))
+            faults.Add(new("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius."));
         switch (LengthText.Read(reading.Length, reading.Unit))
         {
             case LengthText.Understood understood:
@@ -70,7 +74,8 @@ internal static class EntryCheck
     private static List<Refusal> Common(string key, string chain)
     {
         var faults = new List<Refusal>();
-        if (string.IsNullOrWhiteSpace(key) || key.Length > LongestText) faults.Add(new("key", "A key of 1 to 200 characters tells this entry from others."));
+        if (string.IsNullOrWhiteSpace(key) || key.Length > LongestText)
+            faults.Add(new("key", "A key of 1 to 200 characters tells this entry from others."));
         if (string.IsNullOrWhiteSpace(chain)) faults.Add(new("chain", "Say which chain."));
         return faults;
     }

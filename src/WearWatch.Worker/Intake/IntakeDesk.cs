@@ -68,7 +68,8 @@ public sealed class IntakeDesk(IDbContextFactory<WearDb> database, ChainReview r
         var judgement = ReadingJudge.Judge(told, await SoFarAsync(db, chain.Id, corrects, ct), now, askAboutFalls: true);
         if (judgement is Judgement.Refuse no) return new IntakeAnswer.Refused([new Refusal(no.Column, no.Why)]);
         if (reading.Confirmed) judgement = new Judgement.Use();
-        var row = Told.Row(chain.Id, told, reading.Key, EntryCheck.LengthAsTold(reading), judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
+        var row = Told.Row(
+            chain.Id, told, reading.Key, EntryCheck.LengthAsTold(reading), judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -81,7 +82,7 @@ public sealed class IntakeDesk(IDbContextFactory<WearDb> database, ChainReview r
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await NewestAsync(db, readingId, ct) is not { } newestId) return NoSuchReading();
         var newest = await db.Readings.SingleAsync(r => r.Id == newestId, ct);
-        if (newest.Withdraws == withdraws && newest.Standing == ReadingStanding.Accepted && (withdraws || newest.CorrectsId is not null || newest.WhyWaiting.Length == 0))
+        if (newest.Withdraws == withdraws && newest.Standing == ReadingStanding.Accepted)
             return new IntakeAnswer.Taken(newest.Id, AlreadyKnown: true);
         var row = Told.Again(newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
         db.Readings.Add(row);

@@ -34,10 +34,13 @@ public static class ReadingJudge
         if (so.WasReplaced) return null;
         // A reading that tells only its day may carry an earlier hour of the day of fitting.
         if (reading.TakenAt is { } at && so.Card.FittedAt is { } fitted && at < fitted && fitted - at >= TimeSpan.FromDays(1))
-            return new Judgement.Refuse("taken_at", Say($"Before the fitting of {so.Card.Name} on {fitted:yyyy-MM-dd}. If an earlier chain ran here, record the replacement first."));
-        return so.LastCounterH is null && reading.Counter is { Hours: var h } && so.Card.FittedCounter is { Hours: var fittedH } && h < fittedH
+            return new Judgement.Refuse("taken_at", Say(
+                $"Before the fitting of {so.Card.Name} on {fitted:yyyy-MM-dd}. If an earlier chain ran here, record the replacement first."));
+        return so.LastCounterH is null
+            && reading.Counter is { Hours: var h } && so.Card.FittedCounter is { Hours: var fittedH } && h < fittedH
             && !so.IsFallRecorded(fittedH, h)
-                ? new Judgement.Refuse("counter_h", Say($"{h:0.##} h is before the fitting of {so.Card.Name} at {fittedH:0.##} h. If the counter was reset or an earlier chain ran here, record that event first."))
+                ? new Judgement.Refuse("counter_h", Say(
+                    $"{h:0.##} h is before the fitting of {so.Card.Name} at {fittedH:0.##} h. If the counter was reset or an earlier chain ran here, record that first."))
                 : null;
     }
 
@@ -47,7 +50,8 @@ public static class ReadingJudge
         // A reading told late is put in its place by its date.
         if (reading.TakenAt < so.LastTakenAt || so.IsFallRecorded(last, h)) return new Judgement.Use();
         return askAboutFalls || h > last / 2
-            ? new Judgement.Wait("counter_h", Say($"The counter runs backwards, from {last:0.##} to {h:0.##} h, and no reset is recorded. Check it, or record the reset."))
+            ? new Judgement.Wait("counter_h", Say(
+                $"The counter runs backwards, from {last:0.##} to {h:0.##} h, and no reset is recorded. Check it, or record the reset."))
             : new Judgement.Use("counter_h", Say($"The counter fell from {last:0.##} to {h:0.##} h and no reset is recorded: taken as a reset."));
     }
 

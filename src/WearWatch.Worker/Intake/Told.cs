@@ -7,25 +7,27 @@ namespace WearWatch.Worker.Intake;
 /// <summary>Makes rows of what was told.</summary>
 internal static class Told
 {
-    public static ReadingRow Row(int chainId, Reading reading, string key, string lengthAsTold, Judgement judgement, string by, DateTimeOffset now, long? corrects = null) => new()
-    {
-        ChainId = chainId,
-        Key = key,
-        Fingerprint = Fingerprint.Of(reading),
-        TakenAt = reading.TakenAt,
-        CounterH = reading.Counter?.Hours,
-        Tool = reading.Tool,
-        Place = reading.Place,
-        Pitches = reading.Pitches,
-        LengthMm = reading.LengthMm,
-        TemperatureC = reading.TemperatureC,
-        LengthAsTold = lengthAsTold,
-        Standing = judgement is Judgement.Wait ? ReadingStanding.Waiting : ReadingStanding.Accepted,
-        WhyWaiting = judgement is Judgement.Wait wait ? wait.Why : "",
-        CorrectsId = corrects,
-        ToldBy = by,
-        ReceivedAt = now,
-    };
+    public static ReadingRow Row(
+        int chainId, Reading reading, string key, string lengthAsTold, Judgement judgement, string by, DateTimeOffset now,
+        long? corrects = null) => new()
+        {
+            ChainId = chainId,
+            Key = key,
+            Fingerprint = Fingerprint.Of(reading),
+            TakenAt = reading.TakenAt,
+            CounterH = reading.Counter?.Hours,
+            Tool = reading.Tool,
+            Place = reading.Place,
+            Pitches = reading.Pitches,
+            LengthMm = reading.LengthMm,
+            TemperatureC = reading.TemperatureC,
+            LengthAsTold = lengthAsTold,
+            Standing = judgement is Judgement.Wait ? ReadingStanding.Waiting : ReadingStanding.Accepted,
+            WhyWaiting = judgement is Judgement.Wait wait ? wait.Why : "",
+            CorrectsId = corrects,
+            ToldBy = by,
+            ReceivedAt = now,
+        };
 
     /// <summary>The same reading once more, as its own correction: a person's yes, or its withdrawal.</summary>
     public static ReadingRow Again(ReadingRow row, string key, string by, DateTimeOffset now, bool withdraws, string note) => new()
