@@ -9,8 +9,9 @@ public sealed class SelfCalibrationTests
     [Fact]
     public void In_another_world_calibration_makes_the_bands_honest_for_chains_it_has_not_seen()
     {
-        var (before, after) = CoverageOnOthers("wear/shifted", "wear/shifted", chains: 100);
+        var (before, after, own) = CoverageOnOthers("wear/shifted", "wear/shifted", chains: 100);
 
+        Assert.True(own.IsClear);
         Assert.InRange(after, 0.83, 0.98);
         Assert.InRange(after - before, 0.03, 1);
     }
@@ -19,8 +20,9 @@ public sealed class SelfCalibrationTests
     [Fact]
     public void In_the_world_that_the_defaults_are_of_calibration_does_no_harm()
     {
-        var (before, after) = CoverageOnOthers("fleet-learning", "wear/fleet", chains: 80);
+        var (before, after, own) = CoverageOnOthers("fleet-learning", "wear/fleet", chains: 80);
 
+        Assert.False(own.IsClear);
         Assert.InRange(after, before - 0.02, before + 0.05);
     }
 
@@ -45,14 +47,14 @@ public sealed class SelfCalibrationTests
             SelfCalibration.Of([.. Completed(RecordedFleet.Load("wear/shifted")).Take(2)], WearConstants.Default));
 
     /// <summary>Calibrates on every other chain; gives the share of bands that held on the rest, with the defaults and with the own constants.</summary>
-    private static (double Before, double After) CoverageOnOthers(string folder, string decisions, int chains)
+    private static (double Before, double After, CalibrationOutcome.Calibrated Own) CoverageOnOthers(string folder, string decisions, int chains)
     {
         var fleet = RecordedFleet.Load(folder);
         var learned = fleet.Cards.Take(chains).Where((_, i) => i % 2 == 0).ToList();
         var others = fleet.Cards.Take(chains).Select(c => c.Name).Except(learned.Select(c => c.Name)).ToHashSet();
         var prior = DutyPrior.Learn(learned.Select(c => (c, fleet.Observations(c))));
         var own = Calibrated([.. learned.Select(c => new CompletedChain(prior.For(c), fleet.Histories[c.Name].Current))]);
-        return (Coverage(WearConstants.Default), Coverage(own.Constants));
+        return (Coverage(WearConstants.Default), Coverage(own.Constants), own);
 
         double Coverage(WearConstants constants) =>
             ForecastScore.Of(fleet, decisions, prior.For, constants, others.Contains).Average(s => s.Covers ? 1 : 0);
