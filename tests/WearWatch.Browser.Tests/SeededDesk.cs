@@ -26,8 +26,11 @@ public static class SeededDesk
         foreach (var row in rows) Tell(db, row, 0.1 * (1 + (int)row.Lubrication!) * row.LoadRel!.Value / 0.5 * (0.7 + 0.6 * chance.NextDouble()), now);
         db.Notices.Add(new NoticeRow
         {
-            ChainId = rows[3].Id, Kind = NoticeKind.RateHasRisen, Why = "It wears at 0.52 % in 1,000 h, 2.3 times the 0.23 % before (probability 84 %).",
-            WhatToDo = "Look at oil and dust.", RaisedAt = now.AddDays(-9),
+            ChainId = rows[3].Id,
+            Kind = NoticeKind.RateHasRisen,
+            Why = "It wears at 0.52 % in 1,000 h, 2.3 times the 0.23 % before (probability 84 %).",
+            WhatToDo = "Look at oil and dust.",
+            RaisedAt = now.AddDays(-9),
         });
         await db.SaveChangesAsync();
         await services.GetRequiredService<ChainReview>().ReviewAsync([.. rows.Select(r => r.Id)]);
@@ -36,9 +39,17 @@ public static class SeededDesk
 
     private static ChainRow Chain(int i) => new()
     {
-        Name = $"DESK-{i:00}", Line = i % 2 == 0 ? "Drying" : "Press", ChainType = i % 3 == 0 ? "20B-1" : "16B-1", PitchMm = i % 3 == 0 ? 31.75 : 25.4,
-        Pitches = 120, FittedCounterH = 0, LimitPct = 3, LoadRel = 0.3 + i % 7 * 0.1, SpeedMS = 0.5 + i % 5 * 0.5,
-        Lubrication = (LubricationState)(i % 3), Dust = (DustLevel)(i % 2),
+        Name = $"DESK-{i:00}",
+        Line = i % 2 == 0 ? "Drying" : "Press",
+        ChainType = i % 3 == 0 ? "20B-1" : "16B-1",
+        PitchMm = i % 3 == 0 ? 31.75 : 25.4,
+        Pitches = 120,
+        FittedCounterH = 0,
+        LimitPct = 3,
+        LoadRel = 0.3 + i % 7 * 0.1,
+        SpeedMS = 0.5 + i % 5 * 0.5,
+        Lubrication = (LubricationState)(i % 3),
+        Dust = (DustLevel)(i % 2),
     };
 
     /// <summary>A reading every 1,500 h until past 3.3 %, then a new chain that runs half as far.</summary>
@@ -51,15 +62,29 @@ public static class SeededDesk
             var percent = 0.1 + (h <= first ? h : h - first) * ratePct / 1000;
             db.Readings.Add(new ReadingRow
             {
-                ChainId = row.Id, Key = $"desk-{row.Name}-{h:0}", TakenAt = now.AddHours(h - last), CounterH = Math.Round(h), Tool = Tool.Tape, Pitches = 100,
-                LengthMm = 100 * row.PitchMm * (1 + percent / 100), LengthAsTold = "seeded", ReceivedAt = now.AddHours(h - last), ToldBy = "seed",
+                ChainId = row.Id,
+                Key = $"desk-{row.Name}-{h:0}",
+                TakenAt = now.AddHours(h - last),
+                CounterH = Math.Round(h),
+                Tool = Tool.Tape,
+                Pitches = 100,
+                LengthMm = 100 * row.PitchMm * (1 + percent / 100),
+                LengthAsTold = "seeded",
+                ReceivedAt = now.AddHours(h - last),
+                ToldBy = "seed",
             });
         }
 
         db.Events.Add(new EventRow
         {
-            ChainId = row.Id, Key = $"desk-{row.Name}", Kind = ChainEventKind.Replacement, At = now.AddHours(first - last), CounterBeforeH = Math.Round(first),
-            CounterAfterH = Math.Round(first), ReceivedAt = now.AddHours(first - last), ToldBy = "seed",
+            ChainId = row.Id,
+            Key = $"desk-{row.Name}",
+            Kind = ChainEventKind.Replacement,
+            At = now.AddHours(first - last),
+            CounterBeforeH = Math.Round(first),
+            CounterAfterH = Math.Round(first),
+            ReceivedAt = now.AddHours(first - last),
+            ToldBy = "seed",
         });
     }
 }

@@ -1,3 +1,5 @@
+using WearWatch.Trends;
+
 namespace WearWatch.Lives;
 
 /// <summary>How a set of forecasts turned out. Shares of error and lateness count an unanswered one as a miss; the rest leave it out.</summary>
@@ -59,23 +61,23 @@ public sealed record TrackRecord
         return new TrackRecord
         {
             Answered = new(answered.Count, forecasts.Count),
-            MedianError = Median(answered.Select(f => f.RelativeError!.Value)),
-            MedianAbsoluteError = Median(answered.Select(f => Math.Abs(f.RelativeError!.Value))),
+            MedianError = MedianOf(answered.Select(f => f.RelativeError!.Value)),
+            MedianAbsoluteError = MedianOf(answered.Select(f => Math.Abs(f.RelativeError!.Value))),
             Close = ObservedShare.In(forecasts, f => f.RelativeError is { } error && Math.Abs(error) <= CloseError),
             Late = ObservedShare.In(forecasts, f => f.IsLateWarning),
             Held50 = ObservedShare.In(answered, f => f.Held50),
             Held90 = ObservedShare.In(answered, f => f.Held90),
             EndedBeforeInterval = ObservedShare.In(answered, f => f.EndedBeforeInterval),
             EndedAfterInterval = ObservedShare.In(answered, f => f.EndedAfterInterval),
-            MedianWidth = Median(answered.Select(f => f.RelativeWidth)),
+            MedianWidth = MedianOf(answered.Select(f => f.RelativeWidth)),
             Calibration = [.. CalibrationPercents.Select(p =>
                 new CalibrationPoint(p / 100.0, ObservedShare.In(answered, f => f.ReachedBy(p))))],
         };
     }
 
-    private static double Median(IEnumerable<double> values)
+    private static double MedianOf(IEnumerable<double> values)
     {
-        var sorted = values.Order().ToList();
-        return sorted.Count == 0 ? double.NaN : (sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2;
+        double[] all = [.. values];
+        return all.Length == 0 ? double.NaN : Median.Of(all);
     }
 }

@@ -1,12 +1,12 @@
 using System.Net;
 using WearWatch.Chains;
-using WearWatch.Storage.Rows;
-using WearWatch.Wear;
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Changes;
 using WearWatch.Dashboard.Engineering.LifeData;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 
@@ -141,8 +141,15 @@ public sealed class DeskHostTests : IAsyncLifetime
 
     private static ForecastRow Kept(int chain, double hoursNow) => new()
     {
-        ChainId = chain, MadeAt = A.Now, ModelVersion = "m1", HoursAtLastReading = hoursNow, HoursNow = hoursNow, LimitPct = 3, LimitReason = LimitReason.General,
-        LimitSource = "test", PercentilesH = A.Percentiles(500, 3500),
+        ChainId = chain,
+        MadeAt = A.Now,
+        ModelVersion = "m1",
+        HoursAtLastReading = hoursNow,
+        HoursNow = hoursNow,
+        LimitPct = 3,
+        LimitReason = LimitReason.General,
+        LimitSource = "test",
+        PercentilesH = A.Percentiles(500, 3500),
     };
 
     /// <summary>Readings of a chain of 100 pitches of 25.4 mm, by hours and percent, straight into the memory.</summary>

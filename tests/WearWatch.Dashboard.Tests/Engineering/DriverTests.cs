@@ -87,7 +87,11 @@ public sealed class DriverTests
 
     private static NoticeRow Notice(NoticeKind kind, double days, double? endedInDays = null) => new()
     {
-        Kind = kind, Why = "", WhatToDo = "", RaisedAt = A.In(days), EndedAt = endedInDays is { } end ? A.In(end) : null,
+        Kind = kind,
+        Why = "",
+        WhatToDo = "",
+        RaisedAt = A.In(days),
+        EndedAt = endedInDays is { } end ? A.In(end) : null,
     };
 
     private static EventRow Event(ChainEventKind kind, double days) => new() { Key = $"{kind}{days}", Kind = kind, At = A.In(days) };

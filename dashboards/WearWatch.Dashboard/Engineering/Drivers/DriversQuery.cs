@@ -58,7 +58,12 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
             select new
             {
-                chain, forecast.RatePctPer1000H, forecast.LogRateSd, forecast.ReadingsUsed, forecast.HoursSinceOiling, forecast.OilingIntervalH,
+                chain,
+                forecast.RatePctPer1000H,
+                forecast.LogRateSd,
+                forecast.ReadingsUsed,
+                forecast.HoursSinceOiling,
+                forecast.OilingIntervalH,
             }).ToListAsync(ct);
         var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen)
             .Select(n => n.ChainId).ToHashSetAsync(ct);
