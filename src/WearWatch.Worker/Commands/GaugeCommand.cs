@@ -1,86 +1,91 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
-using WearWatch.Gauging;
-using WearWatch.Units;
+using WearWatch.Worker.Bench;
 using WearWatch.Worker.Files;
+using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Commands;
 
-/// <summary><c>wearwatch gauge</c>: one length to an elongation.</summary>
+/// <summary><c>wearwatch gauge</c>: a length over pitches to an elongation with its uncertainty.</summary>
 internal static class GaugeCommand
 {
+    private static readonly string[] Lengths = ["--length-mm", "--length-in", "--inside"];
+
     public static Command Make(Screen screen)
     {
-        var pitch = new Option<double>("--pitch-mm") { Description = "Nominal pitch in millimetres.", Required = true };
-        var pitches = new Option<int>("--pitches") { Description = "Number of pitches in the length.", Required = true };
-        var lengthMm = new Option<double?>("--length-mm") { Description = "Measured length in millimetres." };
-        var lengthIn = new Option<string?>("--length-in")
-        {
-            Description = "Measured length in inches, such as \"40 3/16\", in place of --length-mm.",
-        };
-        var tool = new Option<string>("--tool")
-        {
-            Description = "With what it was measured.",
-            DefaultValueFactory = _ => "tape",
-        }.AcceptOnlyFromAmong([.. FileWords.Tools.Keys]);
-        var temperature = new Option<double?>("--temperature-c")
-        {
-            Description = "Temperature of the chain in degrees Celsius; 20 if not given.",
-        };
-        var confirmed = new Option<bool>("--confirmed")
-        {
-            Description = "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal.",
-        };
+        var lengthMm = BenchOptions.Text("length-mm", "Measured length in millimetres; several with semicolons between.");
+        var lengthIn = BenchOptions.Text("length-in", "Measured length in inches, such as \"40 3/16\", in place of --length-mm.");
         var json = Shared.Json();
         var command = new Command("gauge", "Tells how much longer than nominal a chain is, and how sure that is.")
         {
-            pitch, pitches, lengthMm, lengthIn, tool, temperature, confirmed, json,
+            BenchOptions.Text("pitch-mm", "Nominal pitch in millimetres."),
+            BenchOptions.Text("type", "The chain type, such as 16B-1, in place of --pitch-mm."),
+            BenchOptions.Text("pitches", "Number of pitches in the length."),
+            lengthMm,
+            lengthIn,
+            BenchOptions.Text("inside", "Between the end rollers in millimetres, together with --outside in place of a length."),
+            BenchOptions.Text("outside", "Over the end rollers in millimetres."),
+            new Option<string?>("--tool") { Description = "With what it was measured; a tape if not given." }.AcceptOnlyFromAmong([.. FileWords.Tools.Keys]),
+            BenchOptions.Text("tape-class", "Accuracy class of the tape: I, II or III; II if not given."),
+            BenchOptions.Tick("from-hook", "One end of the tape was its hook."),
+            BenchOptions.Text("largest-error-mm", "Largest error of the caliper or the sensors, as their maker states it."),
+            BenchOptions.Text("first-link", "With which link the length begins: outer or inner. It matters for an odd number of pitches."),
+            BenchOptions.Text("temperature-c", "Temperature of the chain in degrees Celsius."),
+            BenchOptions.Text("tool-temperature-c", "Temperature of the tool in degrees Celsius; 20 if not given."),
+            BenchOptions.Text("new-length", "Length of the same pitches when new, in the unit of the length."),
+            BenchOptions.Tick("same-tool", "It was measured with the very same tool when new."),
+            BenchOptions.Text("family", "The kind of chain; roller if not given."),
+            BenchOptions.Text("teeth", "Teeth of the sprockets, such as 17,75, for the limit."),
+            BenchOptions.Text("limit-pct", "The limit in percent, in place of the rules."),
+            BenchOptions.Tick("confirmed", "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal."),
+            json,
         };
         command.Validators.Add(result =>
         {
-            if (result.GetResult(lengthMm) is null == result.GetResult(lengthIn) is null) result.AddError("Give one of --length-mm and --length-in.");
+            var told = Lengths.Count(name => result.GetResult(name) is not null);
+            if (told != 1) result.AddError("Give one of --length-mm, --length-in, and --inside with --outside.");
+            if (result.GetResult("--pitch-mm") is null && result.GetResult("--type") is null) result.AddError("Give --pitch-mm or --type.");
+            if (result.GetResult("--pitches") is null) result.AddError("Option '--pitches' is required.");
         });
         command.SetAction(parsed =>
         {
-            var length = parsed.GetValue(lengthMm);
-            if (parsed.GetValue(lengthIn) is { } text)
+            var inches = parsed.GetValue(lengthIn);
+            var others = parsed.Asked();
+            var asked = new Asked(name => name switch
             {
-                var read = LengthText.Read(text, LengthUnit.Inch);
-                if (read is LengthText.NotUnderstood not) return Refuse(screen, "length", not.Reason);
-                length = ((LengthText.Understood)read).Length.Millimetres;
-            }
-
-            var outcome = Gauge.Measure(
-                parsed.GetValue(pitch), parsed.GetValue(pitches), length!.Value, FileWords.Tools[parsed.GetValue(tool)!],
-                parsed.GetValue(temperature));
-            return outcome switch
-            {
-                GaugeOutcome.Measured measured => Tell(screen, measured.Elongation, parsed.GetValue(json)),
-                GaugeOutcome.Doubted doubted when parsed.GetValue(confirmed) => Tell(screen, doubted.Elongation, parsed.GetValue(json)),
-                GaugeOutcome.Doubted doubted => Refuse(screen, "length", doubted.Reason + " If it is right all the same, add --confirmed."),
-                GaugeOutcome.Refused refused => Refuse(screen, refused.Field, refused.Reason),
-                _ => throw new System.Diagnostics.UnreachableException(),
-            };
+                "length" => inches ?? parsed.GetValue(lengthMm),
+                "unit" => inches is null ? "mm" : "in",
+                _ => others.Text(name),
+            });
+            return BenchOptions.Tell(screen, GaugeBench.Answer(asked), sheet => Tell(screen, sheet, parsed.GetValue(json)), Doubted);
         });
         return command.WithExamples(
             "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
+            "wearwatch gauge --type 16B-1 --pitches 24 --length-mm \"617.5; 617.8; 617.6\" --tape-class I",
+            "wearwatch gauge --type 12A-1 --pitches 14 --inside 258.6 --outside 282.4 --tool caliper",
             "wearwatch gauge --pitch-mm 19.05 --pitches 14 --length-in \"10 5/8\" --tool caliper --temperature-c 45 --json");
     }
 
-    private static int Tell(Screen screen, Elongation elongation, bool asJson)
-    {
-        screen.Output.WriteLine(asJson
-            ? JsonSerializer.Serialize(
-                new GaugeJson(elongation.Percent, elongation.StandardUncertaintyPercent, elongation.ExpandedUncertaintyPercent), CommandJson.Default.GaugeJson)
-            : string.Create(CultureInfo.InvariantCulture,
-                $"Elongation {elongation.Percent:0.000} % +- {elongation.ExpandedUncertaintyPercent:0.000} % (k = 2)"));
-        return ExitCode.Done;
-    }
+    private static Refusal? Doubted(GaugeSheet sheet) =>
+        sheet.Doubt is { } doubt ? new Refusal("length", doubt + " If it is right all the same, add --confirmed.") : null;
 
-    private static int Refuse(Screen screen, string field, string reason)
+    private static void Tell(Screen screen, GaugeSheet sheet, bool asJson)
     {
-        screen.Error.WriteLine($"{field}: {reason}");
-        return ExitCode.Refused;
+        if (asJson)
+        {
+            screen.Output.WriteLine(JsonSerializer.Serialize(GaugeJson.Of(sheet), BenchJson.Default.GaugeJson));
+            return;
+        }
+
+        var elongation = sheet.Elongation;
+        Line($"Elongation {elongation.Percent:0.000} % +- {elongation.ExpandedUncertaintyPercent:0.000} % (k = 2; standard uncertainty {elongation.StandardUncertaintyPercent:0.000} %)");
+        Line($"{FileWords.Of(sheet.Condition).Replace('_', ' ')}: {sheet.Verdict}");
+        Line($"Uncertainty budget, percent of elongation:");
+        foreach (var component in sheet.Budget.Components)
+            Line($"  {component.Name,-28}{component.StandardUncertaintyPercent,7:0.0000}  {100 * sheet.Budget.ShareOf(component),4:0} %  {component.Source}");
+        Line($"{sheet.Proposal.Advice}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
+
+        void Line(FormattableString text) => screen.Output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }
 }

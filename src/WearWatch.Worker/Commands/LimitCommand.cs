@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using WearWatch.Chains;
-using WearWatch.Worker.Files;
+using WearWatch.Worker.Bench;
 
 namespace WearWatch.Worker.Commands;
 
@@ -11,87 +11,49 @@ internal static class LimitCommand
 {
     public static Command Make(Screen screen)
     {
-        var teeth = new Option<string?>("--teeth") { Description = "Teeth of the sprockets, such as 17,75; the largest counts." };
-        var family = new Option<string>("--family")
-        {
-            Description = "The kind of chain.",
-            DefaultValueFactory = _ => "roller",
-        }.AcceptOnlyFromAmong([.. FileWords.Families.Keys]);
-        var fixedCentres = new Option<bool>("--fixed-centres") { Description = "Nothing takes up the slack." };
-        var parallel = new Option<bool>("--parallel")
-        {
-            Description = "It runs side by side with another chain that must stay alike.",
-        };
-        var timing = new Option<bool>("--timing") { Description = "It is an engine's timing chain." };
-        var positioning = new Option<bool>("--positioning")
-        {
-            Description = "It positions something or keeps two shafts in step.",
-        };
-        var highPerformance = new Option<bool>("--high-performance") { Description = "It is a high-performance drive." };
-        var lifts = new Option<bool>("--lifts") { Description = "It lifts or holds a load." };
-        var takeUp = new Option<double?>("--take-up-mm")
-        {
-            Description = "How far the take-up can move a shaft from where a new chain is taut.",
-        };
-        var pitches = new Option<int?>("--chain-pitches")
-        {
-            Description = "Length of the whole chain in pitches, for the take-up.",
-        };
-        var pitch = new Option<double?>("--pitch-mm") { Description = "Nominal pitch in millimetres, for the take-up." };
         var json = Shared.Json();
         var command = new Command("limit", "Tells at which elongation a chain is to be replaced, and which rule says so.")
         {
-            teeth, family, fixedCentres, parallel, timing, positioning, highPerformance, lifts, takeUp, pitches, pitch, json,
+            BenchOptions.Text("type", "The chain type, such as 16B-1."),
+            BenchOptions.Text("family", "The kind of chain; roller if neither it nor the type is given."),
+            BenchOptions.Text("teeth", "Teeth of the sprockets, such as 17,75; the largest counts."),
+            BenchOptions.Tick("fixed-centres", "Nothing takes up the slack."),
+            BenchOptions.Tick("parallel", "It runs side by side with another chain that must stay alike."),
+            BenchOptions.Tick("timing", "It is an engine's timing chain."),
+            BenchOptions.Tick("positioning", "It positions something or keeps two shafts in step."),
+            BenchOptions.Tick("high-performance", "It is a high-performance drive."),
+            BenchOptions.Tick("lifts", "It lifts or holds a load."),
+            BenchOptions.Text("take-up-mm", "How far the take-up can move a shaft from where a new chain is taut."),
+            BenchOptions.Text("chain-pitches", "Length of the whole chain in pitches, for the take-up."),
+            BenchOptions.Text("pitch-mm", "Nominal pitch in millimetres, for the take-up."),
+            BenchOptions.Text("elongation-pct", "The chain's elongation, for what to do about slack and sprockets."),
+            json,
         };
-        teeth.Validators.Add(result =>
+        command.Validators.Add(result =>
         {
-            if (Teeth(result.GetValueOrDefault<string?>()) is null) result.AddError("--teeth wants numbers from 5 to 1000 with commas between, such as 17,75.");
+            var asked = new Asked(_ => result.GetValue<string?>("--teeth"));
+            _ = asked.Teeth("--teeth");
+            foreach (var refusal in asked.Wrong) result.AddError($"{refusal.Field}: {refusal.Reason}");
         });
-        command.SetAction(parsed => Tell(screen, parsed.GetValue(json), new LimitCase
-        {
-            Family = FileWords.Families[parsed.GetValue(family)!],
-            SprocketTeeth = Teeth(parsed.GetValue(teeth))!,
-            FixedCentres = parsed.GetValue(fixedCentres),
-            Parallel = parsed.GetValue(parallel),
-            Timing = parsed.GetValue(timing),
-            Positioning = parsed.GetValue(positioning),
-            HighPerformance = parsed.GetValue(highPerformance),
-            Lifts = parsed.GetValue(lifts),
-            TakeUpTravelMm = parsed.GetValue(takeUp),
-            ChainPitches = parsed.GetValue(pitches),
-            PitchMm = parsed.GetValue(pitch),
-        }));
-        return command.WithExamples("wearwatch limit --teeth 17,75", "wearwatch limit --teeth 19,38 --fixed-centres --json", "wearwatch limit --family leaf");
+        command.SetAction(parsed => BenchOptions.Tell(screen, LimitBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+        return command.WithExamples(
+            "wearwatch limit --teeth 17,75", "wearwatch limit --teeth 19,38 --fixed-centres --json", "wearwatch limit --family leaf",
+            "wearwatch limit --type 20B-2 --teeth 21,45 --take-up-mm 60 --chain-pitches 140 --elongation-pct 1.6");
     }
 
-    /// <summary>The teeth in a text; null when it is none.</summary>
-    private static List<int>? Teeth(string? text)
+    private static void Tell(Screen screen, LimitSheet sheet, bool asJson)
     {
-        var teeth = new List<int>();
-        foreach (var part in (text ?? "").Split([',', ' '], StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (!int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var z) || z is < 5 or > 1000) return null;
-            teeth.Add(z);
-        }
-
-        return teeth;
-    }
-
-    private static int Tell(Screen screen, bool asJson, LimitCase @case)
-    {
-        var verdict = LimitRules.For(@case);
-        var limit = verdict.Governing;
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(
-                new LimitJson(limit.Percent, FileWords.Of(limit.Reason), limit.Source, limit.Rule), CommandJson.Default.LimitJson));
-            return ExitCode.Done;
+            screen.Output.WriteLine(JsonSerializer.Serialize(LimitJson.Of(sheet), BenchJson.Default.LimitJson));
+            return;
         }
 
-        screen.Output.WriteLine(Line("Replace at", limit));
-        foreach (var other in verdict.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
-        foreach (var advice in verdict.Advice) screen.Output.WriteLine(Line("  advice:", advice));
-        return ExitCode.Done;
+        screen.Output.WriteLine(Line("Replace at", sheet.Limits.Governing));
+        foreach (var other in sheet.Limits.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
+        foreach (var advice in sheet.Limits.Advice) screen.Output.WriteLine(Line("  advice:", advice));
+        screen.Output.WriteLine("Sprockets: " + sheet.Sprockets);
+        if (sheet.Slack is { } slack) screen.Output.WriteLine("Slack: " + slack.Advice);
     }
 
     private static string Line(string what, ReplacementLimit limit) =>

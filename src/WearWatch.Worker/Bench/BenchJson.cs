@@ -1,0 +1,12 @@
+using System.Text.Json.Serialization;
+
+namespace WearWatch.Worker.Bench;
+
+/// <summary>The wire shapes of the bench's answers, for the command line and the API alike.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
+[JsonSerializable(typeof(GaugeJson))]
+[JsonSerializable(typeof(LimitJson))]
+[JsonSerializable(typeof(DriveJson))]
+[JsonSerializable(typeof(ChainTypePageJson))]
+[JsonSerializable(typeof(ChainTypeJson))]
+public sealed partial class BenchJson : JsonSerializerContext;

@@ -1,0 +1,34 @@
+using System.CommandLine;
+using WearWatch.Worker.Bench;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary>Options whose texts the bench reads: <c>--driven-teeth</c> is asked for as <c>driven_teeth</c>.</summary>
+internal static class BenchOptions
+{
+    public static Option<string?> Text(string name, string description) => new("--" + name) { Description = description };
+
+    public static Option<bool> Tick(string name, string description) => new("--" + name) { Description = description };
+
+    /// <summary>What a command line asks.</summary>
+    public static Asked Asked(this ParseResult parsed) => new(name => parsed.CommandResult.Command.Options
+        .FirstOrDefault(o => o.Name == "--" + name.Replace('_', '-')) is { } option && parsed.GetResult(option) is not null
+            ? option.ValueType == typeof(bool) ? (parsed.GetValue<bool>(option.Name) ? "yes" : null) : parsed.GetValue<string?>(option.Name)
+            : null);
+
+    /// <summary>Tells an answer, or each refusal on standard error.</summary>
+    /// <param name="screen">Where to.</param>
+    /// <param name="answer">The answer.</param>
+    /// <param name="tell">Writes a sheet.</param>
+    /// <param name="doubt">What speaks against telling a sheet at all; null for nothing.</param>
+    public static int Tell<T>(Screen screen, BenchAnswer<T> answer, Action<T> tell, Func<T, Refusal?>? doubt = null)
+    {
+        var sheet = answer is BenchAnswer<T>.Answered answered ? answered.Sheet : default;
+        var refusals = answer is BenchAnswer<T>.Refused refused ? refused.Refusals : doubt?.Invoke(sheet!) is { } one ? [one] : [];
+        foreach (var refusal in refusals) screen.Error.WriteLine($"{refusal.Field}: {refusal.Reason}");
+        if (refusals.Count > 0) return ExitCode.Refused;
+        tell(sheet!);
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,73 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using WearWatch.Drives;
+using WearWatch.Worker.Bench;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary><c>wearwatch drive</c>: what a drive of two sprockets does to its chain.</summary>
+internal static class DriveCommand
+{
+    public static Command Make(Screen screen)
+    {
+        var json = Shared.Json();
+        var command = new Command("drive", "Works out a drive: length, speed, pull, pressure, classic rating, oil and the wear to expect.")
+        {
+            BenchOptions.Text("type", "The chain type, such as 16B-1 or 80-2."),
+            BenchOptions.Text("pitch-mm", "Pitch in millimetres, for a chain that is not in the catalogue."),
+            BenchOptions.Text("strands", "Strands of such a chain."),
+            BenchOptions.Text("pin-mm", "Its pin diameter in millimetres."),
+            BenchOptions.Text("joint-area-mm2", "Its bearing area in square millimetres, all strands."),
+            BenchOptions.Text("tensile-kn", "Its tensile strength in kilonewtons, all strands."),
+            BenchOptions.Text("mass-kg-m", "Mass of the chain in kilograms a metre, for the centrifugal pull."),
+            BenchOptions.Text("teeth", "Teeth of the driving sprocket."),
+            BenchOptions.Text("driven-teeth", "Teeth of the driven sprocket."),
+            BenchOptions.Text("rpm", "Turns a minute of the driving sprocket."),
+            BenchOptions.Text("speed", "Speed of the chain in place of --rpm: 0.5 (m/s), \"76 m/h\", \"100 ft/min\"."),
+            BenchOptions.Text("power", "Power: 30 (kW) or \"40 hp\"."),
+            BenchOptions.Text("pitches", "Length of the chain in pitches."),
+            BenchOptions.Text("centre", "Centre distance in millimetres (or \"40 in\") in place of --pitches."),
+            BenchOptions.Text("load", "How evenly the driven machine pulls: smooth, some_impact or high_impact."),
+            BenchOptions.Text("mover", "What drives: motor_or_turbine, engine_hydraulic or engine_mechanical."),
+            BenchOptions.Text("lubrication", "How it is oiled: auto, manual, poor or dry."),
+            BenchOptions.Text("ambient-c", "Temperature of the surroundings in degrees Celsius, for the oil."),
+            BenchOptions.Tick("fixed-centres", "Nothing takes up the slack."),
+            BenchOptions.Tick("parallel", "It runs side by side with another chain that must stay alike."),
+            json,
+        };
+        command.SetAction(parsed => BenchOptions.Tell(screen, DriveBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+        return command.WithExamples(
+            "wearwatch drive --type 16B-1 --teeth 19 --driven-teeth 57 --rpm 300 --power 12 --centre 1000",
+            "wearwatch drive --type 160-3 --teeth 21 --driven-teeth 63 --rpm 400 --power \"400 hp\" --pitches 120 --json",
+            "wearwatch drive --type M112x160 --teeth 8 --driven-teeth 8 --speed \"76 m/h\" --power 2 --centre 24000");
+    }
+
+    private static void Tell(Screen screen, DriveSheet sheet, bool asJson)
+    {
+        if (asJson)
+        {
+            screen.Output.WriteLine(JsonSerializer.Serialize(DriveJson.Of(sheet), BenchJson.Default.DriveJson));
+            return;
+        }
+
+        var (drive, figures, rating) = (sheet.Drive, sheet.Figures, sheet.Rating);
+        Line($"Length            {drive.Pitches} pitches{(sheet.ExactPitches is { } exact ? Invariant($" ({exact:0.00} before rounding up to even)") : "")}{(sheet.HasOddPitches ? "; an odd number needs an offset link" : "")}");
+        Line($"Centre distance   {figures.CentreDistanceMm:0.0} mm");
+        Line($"Pitch diameters   {figures.PitchDiameterMm:0.00} and {figures.DrivenPitchDiameterMm:0.00} mm");
+        Line($"Speed             {figures.Speed.MetresPerSecond:0.###} m/s, swings by {figures.SpeedVariationPercent:0.0} %");
+        Line($"Pull              {figures.Pull.Kilonewtons:0.00} kN{(figures.CentrifugalPull is { } own ? Invariant($" and {own.Newtons:0} N centrifugal") : "")}");
+        if (figures.SafetyFactor is { } safety) Line($"Safety factor     {safety:0.0} (tensile strength over pull)");
+        if (figures.BearingPressureNewtonsPerMm2 is { } pressure) Line($"Bearing pressure  {pressure:0.0} N/mm2");
+        Line($"Articulations     {figures.ArticulationsPerHour:#,0} an hour{(figures.LoadedSlipMetresPerHour is { } slip ? Invariant($", {slip:0.00} m/h of loaded slip") : "")}");
+        Line($"Classic rating    {(rating.Rated is { } rated ? Invariant($"{rated.Kilowatts:0.0} kW ({rated.Horsepower:0} hp)") : "none")} for {rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}. {rating.Basis} ({ClassicRating.Generation})");
+        Line($"Oil               {sheet.OilFeed.Text} ({sheet.OilFeed.Source}){(sheet.OilGrade is { } grade ? $"; {grade.Sae} {(grade.IsoVg.Length > 0 ? "or ISO VG " + grade.IsoVg : "")} ({grade.Source})" : "")}");
+        if (sheet is { ExpectedRate: { } rate, ExpectedHours: { } hours })
+            Line($"Expected wear     {rate.Middle:0.000} % per 1,000 h, 9 of 10 within {rate.Slow:0.000} and {rate.Fast:0.000}; {hours.Early:#,0} to {hours.Late:#,0} h to the limit of {sheet.Limits.Governing.Percent:0.##} %");
+        if (sheet.FromMemory.Count > 0) Line($"From memory, not verified: {string.Join(", ", sheet.FromMemory)}");
+
+        void Line(FormattableString text) => screen.Output.WriteLine(Invariant(text));
+    }
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
