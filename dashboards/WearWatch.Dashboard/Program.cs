@@ -14,6 +14,7 @@ using WearWatch.Dashboard.OneChain;
 using WearWatch.Dashboard.Security;
 using WearWatch.Dashboard.Shell;
 using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Workbench;
 using WearWatch.Worker;
 using WearWatch.Worker.Demo;
 
@@ -64,6 +65,7 @@ app.UseRequestLocalization(new RequestLocalizationOptions
 app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapEngineeringExports();
+app.MapUnits();
 app.MapHealthChecks("/health");
 app.MapApi();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
