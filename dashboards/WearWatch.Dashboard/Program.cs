@@ -16,6 +16,7 @@ using WearWatch.Dashboard.Shell;
 using WearWatch.Dashboard.Words;
 using WearWatch.Dashboard.Workbench;
 using WearWatch.Worker;
+using WearWatch.Worker.Bench;
 using WearWatch.Worker.Demo;
 
 var builder = WebApplication.CreateBuilder(args);
@@ -42,6 +43,7 @@ builder.Services.AddProblemDetails();
 builder.Services.ConfigureHttpJsonOptions(options =>
 {
     options.SerializerOptions.TypeInfoResolverChain.Insert(0, ApiJson.Default);
+    options.SerializerOptions.TypeInfoResolverChain.Insert(1, BenchJson.Default);
     options.SerializerOptions.PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower;
 });
 builder.Services.Configure<FormOptions>(options => options.MultipartBodyLengthLimit = ChosenFiles.MostBytes);

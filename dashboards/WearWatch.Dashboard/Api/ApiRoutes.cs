@@ -17,6 +17,7 @@ internal static class ApiRoutes
         EventsApi.Map(api);
         NoticesApi.Map(api);
         ImportsApi.Map(api);
+        BenchApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json.")).ExcludeFromDescription();
     }
 }

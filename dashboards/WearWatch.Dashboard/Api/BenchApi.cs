@@ -1,0 +1,57 @@
+using WearWatch.Chains;
+using WearWatch.Worker.Bench;
+
+namespace WearWatch.Dashboard.Api;
+
+/// <summary>The calculators for programs. They take the names of the pages' addresses, so that a page's address is a request too.</summary>
+internal static class BenchApi
+{
+    private const int MostAtOnce = 1000;
+
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        var bench = api.MapGroup("").WithTags("Workbench");
+        bench.MapGet("/gauge", Gauge).WithSummary("A length over pitches: elongation, verdict, uncertainty budget, pitches to measure")
+            .WithDescription("type or pitch_mm; pitches; length (several with semicolons) in unit mm or in, or inside and outside; tool, tape_class, from_hook, largest_error_mm; first_link; temperature_c, tool_temperature_c; new_length, same_tool; limit_pct or what /limit takes; confirmed.")
+            .Produces<GaugeJson>().ProducesValidationProblem(422);
+        bench.MapGet("/limit", Limit).WithSummary("At which elongation a chain is to be replaced, and which rules say so")
+            .WithDescription("type or family; teeth (17,75); fixed_centres, parallel, timing, positioning, high_performance, lifts; take_up_mm with chain_pitches and pitch_mm; elongation_pct.")
+            .Produces<LimitJson>().ProducesValidationProblem(422);
+        bench.MapGet("/drive", Drive).WithSummary("What a drive of two sprockets does to its chain")
+            .WithDescription("type, or pitch_mm with strands, pin_mm, joint_area_mm2, tensile_kn; teeth, driven_teeth; rpm or speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; load, mover; lubrication, ambient_c; and what /limit takes.")
+            .Produces<DriveJson>().ProducesValidationProblem(422);
+        bench.MapGet("/chain-types", Types).WithSummary("Chain types, each value with its source and whether it was verified")
+            .WithDescription("find, family and pitch_mm narrow; skip and take cut.").Produces<ChainTypePageJson>().ProducesValidationProblem(422);
+        bench.MapGet("/chain-types/{designation}", OneType).WithSummary("One chain type").Produces<ChainTypeJson>().ProducesProblem(404);
+    }
+
+    private static IResult Gauge(HttpRequest request) => Answer(GaugeBench.Answer(Read(request)), GaugeJson.Of);
+
+    private static IResult Limit(HttpRequest request) => Answer(LimitBench.Answer(Read(request)), LimitJson.Of);
+
+    private static IResult Drive(HttpRequest request) => Answer(DriveBench.Answer(Read(request)), DriveJson.Of);
+
+    private static IResult Types(HttpRequest request)
+    {
+        var asked = Read(request);
+        var found = ChainTypes.TypeSearch.Of(asked).Found;
+        var skip = asked.Whole("skip", 0, int.MaxValue) ?? 0;
+        var take = asked.Whole("take", 1, MostAtOnce) ?? 100;
+        return asked.Wrong.Count > 0
+            ? Problems.Refused(asked.Wrong)
+            : Results.Ok(new ChainTypePageJson(found.Count, skip, [.. found.Skip(skip).Take(take).Select(ChainTypeJson.Of)]));
+    }
+
+    private static IResult OneType(string designation) => ChainCatalogue.Find(designation) is { } type
+        ? Results.Ok(ChainTypeJson.Of(type))
+        : Problems.NotFound($"No chain type is called '{designation}'.");
+
+    private static Asked Read(HttpRequest request) => new(name => request.Query.TryGetValue(name, out var values) ? values.ToString() : null);
+
+    private static IResult Answer<TSheet, TJson>(BenchAnswer<TSheet> answer, Func<TSheet, TJson> toJson) => answer switch
+    {
+        BenchAnswer<TSheet>.Answered answered => Results.Ok(toJson(answered.Sheet)),
+        BenchAnswer<TSheet>.Refused refused => Problems.Refused(refused.Refusals),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+}
