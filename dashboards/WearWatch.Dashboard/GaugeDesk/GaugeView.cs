@@ -46,7 +46,7 @@ public sealed record GaugeView
         Budget = [.. sheet.Budget.Components.Select(c => new BudgetLine(
             c.Name, Percent(c.StandardUncertaintyPercent, "0.0000"), 100 * sheet.Budget.ShareOf(c), c.Repeats, c.Source))],
         Combined = Percent(sheet.Elongation.StandardUncertaintyPercent, "0.0000"),
-        Proposal = $"Measure over {Show.Count(sheet.Proposal.Pitches)} pitches ({units.OfLength(sheet.Proposal.LengthMm)}): standard uncertainty "
+        Proposal = $"{(sheet.IsGoodEnough ? "The least that would do" : "Measure more")}: {Show.Count(sheet.Proposal.Pitches)} pitches ({units.OfLength(sheet.Proposal.LengthMm)}), with a standard uncertainty of "
             + $"{Percent(sheet.Proposal.StandardUncertaintyPercent, "0.000")}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.",
         GoodEnough = sheet.IsGoodEnough,
         Remarks = [.. RemarksOn(sheet)],

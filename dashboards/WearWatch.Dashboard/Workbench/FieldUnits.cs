@@ -36,5 +36,6 @@ public sealed record FieldUnits(Func<string, string> ToScreen, Func<string, stri
     private static double? Number(string text) =>
         double.TryParse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value) ? value : null;
 
-    private static string Text(double value) => value.ToString(Digits, CultureInfo.InvariantCulture);
+    // Adding zero takes the sign off a rounded minus zero.
+    private static string Text(double value) => (value + 0.0).ToString(Digits, CultureInfo.InvariantCulture);
 }

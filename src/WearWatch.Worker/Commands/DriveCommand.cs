@@ -40,7 +40,7 @@ internal static class DriveCommand
         return command.WithExamples(
             "wearwatch drive --type 16B-1 --teeth 19 --driven-teeth 57 --rpm 300 --power 12 --centre 1000",
             "wearwatch drive --type 160-3 --teeth 21 --driven-teeth 63 --rpm 400 --power \"400 hp\" --pitches 120 --json",
-            "wearwatch drive --type M112x160 --teeth 8 --driven-teeth 8 --speed \"76 m/h\" --power 2 --centre 24000");
+            "wearwatch drive --type M112x160 --teeth 8 --driven-teeth 8 --speed \"76 m/h\" --power 0.2 --centre 24000");
     }
 
     private static void Tell(Screen screen, DriveSheet sheet, bool asJson)
