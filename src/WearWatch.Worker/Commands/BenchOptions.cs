@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using WearWatch.Worker.Bench;
 using WearWatch.Worker.Intake;
 
@@ -9,13 +10,25 @@ internal static class BenchOptions
 {
     public static Option<string?> Text(string name, string description) => new("--" + name) { Description = description };
 
+    public static Option<double?> Number(string name, string description) => new("--" + name) { Description = description };
+
+    public static Option<int?> Whole(string name, string description) => new("--" + name) { Description = description };
+
     public static Option<bool> Tick(string name, string description) => new("--" + name) { Description = description };
 
     /// <summary>What a command line asks.</summary>
-    public static Asked Asked(this ParseResult parsed) => new(name => parsed.CommandResult.Command.Options
-        .FirstOrDefault(o => o.Name == "--" + name.Replace('_', '-')) is { } option && parsed.GetResult(option) is not null
-            ? option.ValueType == typeof(bool) ? (parsed.GetValue<bool>(option.Name) ? "yes" : null) : parsed.GetValue<string?>(option.Name)
-            : null);
+    public static Asked Asked(this ParseResult parsed) => new(name =>
+    {
+        var option = parsed.CommandResult.Command.Options.FirstOrDefault(o => o.Name == "--" + name.Replace('_', '-'));
+        return option is null || parsed.GetResult(option) is null ? null : option switch
+        {
+            Option<double?> number => parsed.GetValue(number)?.ToString("R", CultureInfo.InvariantCulture),
+            Option<int?> whole => parsed.GetValue(whole)?.ToString(CultureInfo.InvariantCulture),
+            Option<bool> tick => parsed.GetValue(tick) ? "yes" : null,
+            Option<string?> text => parsed.GetValue(text),
+            _ => null,
+        };
+    });
 
     /// <summary>Tells an answer, or each refusal on standard error.</summary>
     /// <param name="screen">Where to.</param>

@@ -23,10 +23,10 @@ internal static class LimitCommand
             BenchOptions.Tick("positioning", "It positions something or keeps two shafts in step."),
             BenchOptions.Tick("high-performance", "It is a high-performance drive."),
             BenchOptions.Tick("lifts", "It lifts or holds a load."),
-            BenchOptions.Text("take-up-mm", "How far the take-up can move a shaft from where a new chain is taut."),
-            BenchOptions.Text("chain-pitches", "Length of the whole chain in pitches, for the take-up."),
-            BenchOptions.Text("pitch-mm", "Nominal pitch in millimetres, for the take-up."),
-            BenchOptions.Text("elongation-pct", "The chain's elongation, for what to do about slack and sprockets."),
+            BenchOptions.Number("take-up-mm", "How far the take-up can move a shaft from where a new chain is taut."),
+            BenchOptions.Whole("chain-pitches", "Length of the whole chain in pitches, for the take-up."),
+            BenchOptions.Number("pitch-mm", "Nominal pitch in millimetres, for the take-up."),
+            BenchOptions.Number("elongation-pct", "The chain's elongation, for what to do about slack and sprockets."),
             json,
         };
         command.Validators.Add(result =>
