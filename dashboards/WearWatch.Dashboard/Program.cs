@@ -38,7 +38,15 @@ builder.Services.AddSingleton<NoticeBoard>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddEngineeringDesk();
 
-builder.Services.AddOpenApi("v1");
+builder.Services.AddOpenApi("v1", options =>
+{
+    options.ShouldInclude = route => route.RelativePath?.StartsWith("api/v1", StringComparison.Ordinal) == true;
+    options.AddDocumentTransformer((document, _, _) =>
+    {
+        (document.Info.Title, document.Info.Version) = ("WearWatch", "v1");
+        return Task.CompletedTask;
+    });
+});
 builder.Services.AddProblemDetails();
 builder.Services.ConfigureHttpJsonOptions(options =>
 {

@@ -7,6 +7,11 @@ public sealed class LookTests(Screen screen)
     {
         { "/", "glance", ".weeks" },
         { "/chains", "chains", ".chain-grid .chain-link" },
+        { "/chains/LOOK-1", "chain", ".headline" },
+        { "/enter", "enter", ".pick" },
+        { "/notices", "notices", ".board" },
+        { "/import", "import", ".drop" },
+        { "/settings", "settings", ".settings" },
         { "/not-found", "not-found", ".blank" },
     };
 
@@ -15,6 +20,7 @@ public sealed class LookTests(Screen screen)
     public async Task Every_page_stands_at_desk_and_on_the_phone_in_light_and_dark(string path, string name, string whole)
     {
         await SeededMill.FillAsync(screen.Host.Services, 3000);
+        await PlantFiles.TakeInAsync(screen.Host.Services, "LOOK");
         foreach (var dark in new[] { false, true })
         {
             await using var desk = await screen.AtDeskAsync(dark);

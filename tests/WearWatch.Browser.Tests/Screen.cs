@@ -29,11 +29,12 @@ public sealed class Screen : IAsyncLifetime
     }
 
     /// <summary>A desk: 1400 x 900.</summary>
-    public Task<Visit> AtDeskAsync(bool dark = false) => VisitAsync(new() { ViewportSize = new() { Width = 1400, Height = 900 } }, dark);
+    public Task<Visit> AtDeskAsync(bool dark = false, string? address = null) =>
+        VisitAsync(new() { ViewportSize = new() { Width = 1400, Height = 900 } }, dark, address ?? Address);
 
     /// <summary>A phone in one hand: 390 x 844, touch.</summary>
-    public Task<Visit> OnPhoneAsync(bool dark = false) => VisitAsync(
-        new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 }, dark);
+    public Task<Visit> OnPhoneAsync(bool dark = false, string? address = null) => VisitAsync(
+        new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 }, dark, address ?? Address);
 
     public async ValueTask DisposeAsync()
     {
@@ -42,11 +43,11 @@ public sealed class Screen : IAsyncLifetime
         await Host.DisposeAsync();
     }
 
-    private async Task<Visit> VisitAsync(BrowserNewContextOptions options, bool dark)
+    private async Task<Visit> VisitAsync(BrowserNewContextOptions options, bool dark, string address)
     {
         var context = await browser!.NewContextAsync(options);
-        if (dark) await context.AddCookiesAsync([new() { Name = "wearwatch-look", Value = "software-dark", Url = Address }]);
-        return new Visit(context, await context.NewPageAsync(), Address, Pictures);
+        if (dark) await context.AddCookiesAsync([new() { Name = "wearwatch-look", Value = "software-dark", Url = address }]);
+        return new Visit(context, await context.NewPageAsync(), address, Pictures);
     }
 
     private static string Chromium() =>

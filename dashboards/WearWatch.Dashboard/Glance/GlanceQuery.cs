@@ -37,11 +37,11 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
     private static async Task<List<Arrival>> ArrivalsAsync(WearDb db, CancellationToken ct) => await (
         from reading in db.Readings
         join chain in db.Chains on reading.ChainId equals chain.Id
-        where !reading.Withdraws
-        orderby reading.Id descending
+        where !reading.Withdraws && !db.Readings.Any(other => other.ChainId == reading.ChainId && other.Id > reading.Id)
+        orderby reading.TakenAt descending, reading.Id descending
         select new Arrival(
             chain.Name, chain.Line,
             chain.PitchMm > 0 && reading.Pitches > 0 ? 100 * (reading.LengthMm / (reading.Pitches * chain.PitchMm) - 1) : null,
-            reading.Standing == ReadingStanding.Waiting, reading.ToldBy, reading.ReceivedAt))
+            reading.Standing == ReadingStanding.Waiting, reading.ToldBy, reading.TakenAt ?? reading.ReceivedAt))
         .Take(ArrivalsShown).ToListAsync(ct);
 }

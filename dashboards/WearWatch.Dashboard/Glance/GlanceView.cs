@@ -20,7 +20,7 @@ public sealed record WeekLoad(DateOnly Monday, int Chains, int HeightPercent)
     public string Link => FormattableString.Invariant($"/chains?due={Monday.AddDays(7):yyyy-MM-dd}");
 }
 
-/// <summary>One line's chains.</summary>
+/// <summary>One line's chains; what comes due next after what is due already.</summary>
 public sealed record LineSummary(string Line, int Chains, IReadOnlyList<ConditionCount> Conditions, DateTimeOffset? NextDue)
 {
     /// <summary>The list of the line's chains.</summary>
@@ -30,11 +30,18 @@ public sealed record LineSummary(string Line, int Chains, IReadOnlyList<Conditio
 /// <summary>A chain that wants oil.</summary>
 public sealed record OilDue(string Chain, string Line, DateTimeOffset At, bool Overdue);
 
+/// <summary>How many of a line's chains want oil.</summary>
+public sealed record OilByLine(string Line, int Now, int Soon)
+{
+    /// <summary>The list of the line's chains, what wants oil first.</summary>
+    public string Link => "/chains?sort=oil&line=" + Uri.EscapeDataString(Line);
+}
+
 /// <summary>An open notice with its chain.</summary>
 public sealed record OpenNotice(long Id, string Chain, string Line, NoticeKind Kind, bool Urgent, string Why, string WhatToDo, DateTimeOffset RaisedAt);
 
-/// <summary>A reading that came in lately.</summary>
-public sealed record Arrival(string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset ReceivedAt);
+/// <summary>The newest reading of a chain.</summary>
+public sealed record Arrival(string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset At);
 
 /// <summary>The plant at a glance: what the page draws, with nothing left to work out.</summary>
 public sealed record GlanceView
@@ -57,6 +64,10 @@ public sealed record GlanceView
 
     public required IReadOnlyList<OilDue> Oil { get; init; }
 
+    /// <summary>The same by line, for a plant whose list would be too long.</summary>
+    public IReadOnlyList<OilByLine> OilByLine => [.. Oil.GroupBy(o => o.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
+        .Select(g => new OilByLine(g.Key, g.Count(o => o.Overdue), g.Count(o => !o.Overdue)))];
+
     public required IReadOnlyList<OpenNotice> Notices { get; init; }
 
     public required int NoticeCount { get; init; }
@@ -77,7 +88,7 @@ public sealed record GlanceView
             Chains = chains.Count,
             Conditions = Count(chains),
             Weeks = WeeksOf(chains, time),
-            Lines = LinesOf(chains),
+            Lines = LinesOf(chains, time),
             Oil = [.. chains.Where(c => c.NextOilingAt < time.Now + OilAhead).OrderBy(c => c.NextOilingAt)
                 .Select(c => new OilDue(c.Name, c.Line, c.NextOilingAt!.Value, c.NextOilingAt < time.Now))],
             Notices = notices,
@@ -102,7 +113,7 @@ public sealed record GlanceView
         return [.. counts.Select((count, week) => new WeekLoad(thisMonday.AddDays(7 * week), count, 100 * count / highest))];
     }
 
-    private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains) =>
+    private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, PlantTime time) =>
         [.. chains.GroupBy(c => c.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
-            .Select(g => new LineSummary(g.Key, g.Count(), Count([.. g]), g.Min(c => c.EarlyDate)))];
+            .Select(g => new LineSummary(g.Key, g.Count(), Count([.. g]), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
 }

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
 using WearWatch.Wear;
 
@@ -12,13 +13,19 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
     /// <summary>The sentences of an assessment.</summary>
     public static ChainHeadline Of(Assessment assessment, ChainDates dates, PlantTime time) => new(
         WearOf(assessment),
-        $"The limit is {Show.Percent(assessment.Limit.Percent)}: {TradeWords.Of(assessment.Limit.Reason)} ({assessment.Limit.Source}).",
+        LimitOf(assessment.Limit),
         DatesOf(assessment, dates, time));
 
     private static string WearOf(Assessment assessment) => assessment.ElongationPercent is { } elongation
         ? $"{Show.Percent(elongation)} longer than new, ± {Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after {Show.Hours(assessment.HoursAtLastReading)}; "
             + $"wearing {Show.Rate(assessment.RatePercentPer1000Hours)}."
         : $"Not measured yet. From chains like it, {Show.Rate(assessment.RatePercentPer1000Hours)} is to be expected.";
+
+    private static string LimitOf(ReplacementLimit limit)
+    {
+        var reason = TradeWords.Of(limit.Reason);
+        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{(limit.Source == reason ? "" : $" ({limit.Source})")}.";
+    }
 
     private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time)
     {

@@ -11,8 +11,8 @@ public static class TradeWords
     /// <summary>Why a limit is what it is, to follow "because of" or to stand in a column.</summary>
     public static string Of(LimitReason reason) => reason switch
     {
-        LimitReason.General => "general limit of its kind",
-        LimitReason.SprocketTeeth => "teeth of the largest sprocket",
+        LimitReason.General => "general limit",
+        LimitReason.SprocketTeeth => "sprocket teeth",
         LimitReason.FixedCentres => "fixed centres",
         LimitReason.ParallelStrands => "parallel strands",
         LimitReason.TakeUpTravel => "take-up travel left",
