@@ -5,7 +5,7 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
 
-/// <summary>Refuses to save a change to what was told: readings and events are only ever added, of a forecast only its newest-flag changes.</summary>
+/// <summary>Refuses to save a change to what was told: readings, events and changes of a card are only ever added, of a forecast only its newest-flag changes.</summary>
 public sealed class AppendOnly : SaveChangesInterceptor
 {
     private AppendOnly()
@@ -39,7 +39,7 @@ public sealed class AppendOnly : SaveChangesInterceptor
         }
     }
 
-    private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow;
+    private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow;
 
     private static bool IsFixed(EntityEntry entry, PropertyEntry property) =>
         IsKeptForEver(entry) && !(entry.Entity is ForecastRow && property.Metadata.Name == nameof(ForecastRow.IsLatest));

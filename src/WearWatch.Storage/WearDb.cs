@@ -13,6 +13,8 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
 
     public DbSet<ChainRow> Chains => Set<ChainRow>();
 
+    public DbSet<CardChangeRow> CardChanges => Set<CardChangeRow>();
+
     public DbSet<ReadingRow> Readings => Set<ReadingRow>();
 
     public DbSet<EventRow> Events => Set<EventRow>();
@@ -36,6 +38,11 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
             chain.HasIndex(c => c.Name).IsUnique();
             chain.HasIndex(c => new { c.Line, c.Position });
             chain.Property(c => c.SprocketTeeth).HasConversion(new JsonList<int>(), JsonList<int>.Comparer);
+        });
+        modelBuilder.Entity<CardChangeRow>(change =>
+        {
+            change.HasIndex(c => c.ChainId);
+            change.HasOne<ChainRow>().WithMany().HasForeignKey(c => c.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<ReadingRow>(reading =>
         {

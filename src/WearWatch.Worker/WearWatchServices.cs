@@ -5,6 +5,7 @@ using WearWatch.Storage;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
+using WearWatch.Worker.Register;
 using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker;
@@ -28,6 +29,7 @@ public static class WearWatchServices
         services.AddSingleton<ChainReview>();
         services.AddSingleton<DueReviews>();
         services.AddSingleton<IntakeDesk>();
+        services.AddSingleton<RegisterDesk>();
         services.AddSingleton<FileImport>();
         services.AddSingleton<FileExport>();
         services.AddSingleton<Inbox>();

@@ -7,6 +7,8 @@ namespace WearWatch.Dashboard.Api;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower)]
 [JsonSerializable(typeof(ChainPageJson))]
 [JsonSerializable(typeof(ChainCardJson))]
+[JsonSerializable(typeof(CardJson))]
+[JsonSerializable(typeof(IReadOnlyList<CardChangeJson>))]
 [JsonSerializable(typeof(IReadOnlyList<ReadingJson>))]
 [JsonSerializable(typeof(ReadingToldJson))]
 [JsonSerializable(typeof(IReadOnlyList<EventJson>))]

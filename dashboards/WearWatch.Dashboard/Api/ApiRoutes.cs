@@ -13,6 +13,7 @@ internal static class ApiRoutes
         var api = app.MapGroup("/api/v1").WithMetadata(new SkipStatusCodePagesAttribute());
         PlantApi.Map(api);
         ChainsApi.Map(api);
+        CardApi.Map(api);
         ReadingsApi.Map(api);
         EventsApi.Map(api);
         NoticesApi.Map(api);

@@ -3,11 +3,12 @@ using WearWatch.Chains;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Files;
+using WearWatch.Worker.Register;
 
 namespace WearWatch.Worker.Intake;
 
 /// <summary>Takes rows of the register in: a chain that is known by its name is changed, another one is added.</summary>
-internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
+internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string file)
 {
     private readonly Dictionary<string, int> lines = [];
 
@@ -16,8 +17,8 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
         var chains = items.OfType<FileItem.Chain>().Where(IsFirst).ToList();
         var names = chains.Select(c => c.Card.Name).ToList();
         var stored = await db.Chains.Where(c => EF.Parameter(names).Contains(c.Name)).ToDictionaryAsync(c => c.Name, ct);
-        var changed = new List<ChainRow>();
-        foreach (var (_, card) in chains)
+        var changed = new List<(ChainRow Row, ChainCard? Before, int Line)>();
+        foreach (var (line, card) in chains)
         {
             var row = stored.GetValueOrDefault(card.Name);
             if (row is not null && SaysNothingNew(row, card))
@@ -29,14 +30,17 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
             remarks.Taken++;
             run.Cards[card.Name] = card;
             if (!run.Stores) continue;
+            var before = row?.ToCard();
             if (row is null) db.Chains.Add(row = new ChainRow { Name = card.Name });
             row.Take(card);
-            changed.Add(row);
+            changed.Add((row, before, line));
         }
 
         if (!run.Stores) return;
         await db.SaveChangesAsync(ct);
-        foreach (var row in changed)
+        await db.AddManyAsync([.. changed.SelectMany(c => CardChanges.Of(
+            c.Row.Id, c.Before, c.Row.ToCard(), FormattableString.Invariant($"{file}:{c.Line}"), "", run.Now))], ct);
+        foreach (var (row, _, _) in changed)
         {
             run.Know(row);
             run.Changed.Add(row.Id);
@@ -51,9 +55,5 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks)
         return false;
     }
 
-    private static bool SaysNothingNew(ChainRow row, ChainCard card)
-    {
-        var old = row.ToCard();
-        return ChainColumns.All.All(column => column.Write(old) == column.Write(card));
-    }
+    private static bool SaysNothingNew(ChainRow row, ChainCard card) => !CardChanges.Between(row.ToCard(), card).Any();
 }

@@ -67,7 +67,7 @@ public sealed class FileImport(
         var remarks = new RemarkList(file.Name);
         Func<WearDb, IReadOnlyList<FileItem>, CancellationToken, Task> take = text.Kind switch
         {
-            FileKind.Chains => new ChainsTaking(run, remarks).TakeAsync,
+            FileKind.Chains => new ChainsTaking(run, remarks, file.Name).TakeAsync,
             FileKind.Events => new EventsTaking(run, remarks, file.Name).TakeAsync,
             _ => new ReadingsTaking(run, remarks, file.Name).TakeAsync,
         };

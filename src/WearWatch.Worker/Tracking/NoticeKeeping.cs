@@ -1,3 +1,4 @@
+using WearWatch.Lubrication;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -13,7 +14,8 @@ internal static class NoticeKeeping
         var all = chain.Assessment.Notices;
         foreach (var notice in all) yield return notice;
         if (chain.Oiling.IsDue && !all.Any(n => n.Kind == NoticeKind.OilingDue))
-            yield return new Notice(NoticeKind.OilingDue, Urgent: false, chain.Oiling.Basis, "Oil the chain and record it.");
+            yield return new Notice(NoticeKind.OilingDue, Urgent: false, chain.Oiling.Basis,
+                chain.Oiling.Task == OilingTask.CheckOiler ? "Look at the oiler and record it." : "Oil the chain and record it.");
         if (chain.Raw.WaitingRows is [var first, ..] && !all.Any(n => n.Kind == NoticeKind.ReadingHeldBack))
             yield return new Notice(NoticeKind.ReadingHeldBack, Urgent: false, first.WhyWaiting, "Say yes to the reading, correct it or withdraw it.");
     }

@@ -4,7 +4,8 @@ using WearWatch.Running;
 namespace WearWatch.Lubrication;
 
 /// <summary>
-/// Since when a chain's oil ages: its last oiling or, before the first, its fitting with the maker's pre-lubrication.
+/// Since when a chain's oil ages: its last oiling or, before the first, its fitting with the maker's pre-lubrication. Where
+/// an oiler does the work, since when nobody has seen it do so: the last look at it.
 /// </summary>
 /// <param name="Name">What it was, in words.</param>
 /// <param name="At">When, if it was told.</param>
@@ -12,19 +13,32 @@ namespace WearWatch.Lubrication;
 /// <param name="EventIndex">Which of the chain's events it was; -1 for the fitting that stands on the card.</param>
 public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? Counter, int EventIndex)
 {
-    /// <summary>The last oiling of the chain that runs now.</summary>
-    /// <remarks>A replacement brings a new chain, and with it the maker's oil: older oilings no longer count.</remarks>
+    private const string Fitting = "fitting, with the maker's oil";
+
+    /// <summary>The last oiling of the chain that runs now, or the last look at its oiler.</summary>
+    /// <remarks>
+    /// A replacement brings a new chain, and with it the maker's oil: older oilings no longer count. An inspection counts only
+    /// where an automatic oiler is to be looked at; it puts no oil on a chain that is oiled by hand.
+    /// </remarks>
     public static LastOiling Of(ChainCard card, IReadOnlyList<ChainEvent> events)
     {
         for (var i = events.Count - 1; i >= 0; i--)
         {
-            if (events[i].Kind is not (ChainEventKind.Oiling or ChainEventKind.Replacement)) continue;
-            var name = events[i].Kind == ChainEventKind.Oiling ? "the last oiling" : "fitting, with the maker's oil";
+            if (NameOf(events[i].Kind, card.Duty.Lubrication) is not { } name) continue;
             return new LastOiling(name, events[i].At, events[i].CounterAfter ?? events[i].CounterBefore, i);
         }
 
-        return new LastOiling("fitting, with the maker's oil", card.FittedAt, card.FittedCounter, -1);
+        return new LastOiling(Fitting, card.FittedAt, card.FittedCounter, -1);
     }
+
+    /// <summary>What an event means for the oil; null when it means nothing.</summary>
+    private static string? NameOf(ChainEventKind kind, LubricationState? lubrication) => kind switch
+    {
+        ChainEventKind.Replacement => Fitting,
+        ChainEventKind.Oiling => "the last oiling",
+        ChainEventKind.Inspection when lubrication == LubricationState.Auto => "the last look at the oiler",
+        _ => null,
+    };
 
     /// <summary>Running hours from it to now: by the counter over its recorded resets, else by dates and the calendar.</summary>
     /// <param name="events">The chain's events.</param>

@@ -97,6 +97,40 @@ public sealed class OilingDueTests
         Assert.Equal(1, due.HoursSinceLast);
     }
 
+    // Common practice, no source found: the task is the look at the oiler, so a look is what sets it back.
+    [Fact]
+    public void Where_an_oiler_does_the_work_a_look_at_it_counts()
+    {
+        var look = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Inspection, CounterAfter = new RunningHours(1100) };
+        var due =
+            OilingDue.For(Oiled(LubricationState.Auto), [Oiling(counter: 1000), look], new RunningHours(1110), RoundTheClock, Monday);
+
+        Assert.Equal((OilingTask.CheckOiler, 10.0), (due.Task, due.HoursSinceLast));
+        Assert.Contains("the last look at the oiler", due.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_an_oiler_does_the_work_an_oiling_by_hand_counts_as_a_look_at_it()
+    {
+        var look = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Inspection, CounterAfter = new RunningHours(1000) };
+        var due =
+            OilingDue.For(Oiled(LubricationState.Auto), [look, Oiling(counter: 1100)], new RunningHours(1110), RoundTheClock, Monday);
+
+        Assert.Equal(10, due.HoursSinceLast);
+    }
+
+    [Theory]
+    [InlineData(LubricationState.Manual)]
+    [InlineData(LubricationState.Poor)]
+    public void A_look_puts_no_oil_on_a_chain_that_is_oiled_by_hand(LubricationState state)
+    {
+        var look = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Inspection, CounterAfter = new RunningHours(1100) };
+        var due = OilingDue.For(Oiled(state), [Oiling(counter: 1000), look], new RunningHours(1110), RoundTheClock, Monday);
+
+        Assert.Equal(110, due.HoursSinceLast);
+        Assert.True(due.IsDue);
+    }
+
     [Fact]
     public void Surroundings_set_by_the_plant_scale_the_handbooks_interval_and_the_basis_says_so()
     {

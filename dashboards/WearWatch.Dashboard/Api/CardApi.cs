@@ -1,0 +1,66 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Words;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Worker.Register;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class CardApi
+{
+    private const int MostChanges = 1000;
+
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        var card = api.MapGroup("/chains/{chain}/card").WithTags("Register");
+        card.MapGet("", OneAsync).WithSummary("A chain's whole card with its revision").Produces<CardJson>().ProducesProblem(404);
+        card.MapPut("", PutAsync)
+            .WithSummary("Changes a card, or takes a chain into the register when no revision is sent; needs an Idempotency-Key")
+            .Accepts<CardJson>("application/json").Produces<CardJson>().Produces<CardJson>(201)
+            .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+        card.MapGet("/changes", ChangesAsync).WithSummary("Who changed what on a card, when and why, newest first")
+            .Produces<IReadOnlyList<CardChangeJson>>().ProducesProblem(404);
+    }
+
+    private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(CardWire.ToJson(row)) : ChainsApi.Unknown(chain);
+    }
+
+    private static async Task<IResult> ChangesAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
+        var changes = await db.CardChanges.AsNoTracking().Where(c => c.ChainId == row.Id).OrderByDescending(c => c.Id).Take(MostChanges).ToListAsync(ct);
+        return Results.Ok<IReadOnlyList<CardChangeJson>>([.. changes.Select(ToJson)]);
+    }
+
+    private static async Task<IResult> PutAsync(
+        HttpRequest request, RegisterDesk desk, PlantClock clock, IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    {
+        var told = await Told<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
+        if (told.Body is not { } body) return told.Problem!;
+        var (card, faults) = CardText.Read(CardWire.ToTexts(chain, body), (await clock.NowAsync(ct)).Zone);
+        if (faults.Count > 0) return Problems.Refused(faults);
+        var by = body.By ?? "api";
+        var answer = body.Revision is { } revision
+            ? await desk.ChangeAsync(card!, revision, by, body.Why ?? "", ct)
+            : await desk.AddAsync(card!, by, body.Why ?? "", ct);
+        if (answer is RegisterAnswer.Refused refused) return Problems.Refused(refused.Refusals);
+        if (answer is RegisterAnswer.Overtaken overtaken) return Overtaken(overtaken);
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var kept = CardWire.ToJson((await db.FindAsync(chain, ct))!);
+        return body.Revision is null && answer is RegisterAnswer.Kept { Changes.Count: > 0 }
+            ? Results.Created((string?)null, kept)
+            : Results.Ok(kept);
+    }
+
+    private static IResult Overtaken(RegisterAnswer.Overtaken answer) => Results.Problem(
+        statusCode: StatusCodes.Status409Conflict, title: "The card was changed in the meantime",
+        detail: FormattableString.Invariant($"It is at revision {answer.Now.Revision} now: read it again, and send your change with that."));
+
+    private static CardChangeJson ToJson(CardChangeRow change) =>
+        new(change.Id, change.At, change.By, change.Field, change.From, change.To, change.Why);
+}

@@ -1,0 +1,124 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Happenings;
+using WearWatch.Worker.Intake;
+
+namespace WearWatch.Dashboard.Tests.Happenings;
+
+public sealed class DoneTests : IAsyncLifetime
+{
+    private readonly DashboardHost host = new();
+
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    public async ValueTask InitializeAsync()
+    {
+        using var client = host.CreateClient();
+        await host.Get<FileImport>().ImportAsync(SmallPlant.Files, null, Ct);
+    }
+
+    public ValueTask DisposeAsync() => host.DisposeAsync();
+
+    [Fact]
+    public async Task An_oiling_sets_the_next_one_and_the_page_says_when()
+    {
+        var (before, after) = await RecordAsync("K-2", new DoneForm { Kind = ChainEventKind.Oiling, Counter = "4000" });
+        Assert.True(before.Oiling.IsDue);
+        // By hand about every 8 h of running: docs/references.md [13].
+        Assert.Equal(8, after.Oiling.HoursLeft!.Value, 0.1);
+        Assert.Matches("^Next oiling: .*, in 8 h of running", Assert.Single(DoneEffect.Words(ChainEventKind.Oiling, before, after)));
+    }
+
+    [Fact]
+    public async Task A_look_at_the_oiler_sets_the_next_look()
+    {
+        var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Inspection });
+        Assert.True(before.Oiling.IsDue);
+        Assert.False(after.Oiling.IsDue);
+        Assert.StartsWith("Next look at the oiler: ", Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_new_chain_starts_at_no_hours()
+    {
+        var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Replacement });
+        Assert.True(before.Assessment.HoursNow > 2800);
+        Assert.Equal(0, after.Assessment.HoursNow, 0.1);
+        Assert.Contains("starts at 0 h", DoneEffect.Words(ChainEventKind.Replacement, before, after)[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pitches_taken_out_are_counted_off_and_wear_stays()
+    {
+        var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = "2", Note = "slack" });
+        Assert.Equal((120, 118), (before.PitchesNow, after.PitchesNow));
+        Assert.Equal(before.Assessment.ElongationPercent, after.Assessment.ElongationPercent);
+        Assert.StartsWith("118 of 120 pitches", DoneEffect.Words(ChainEventKind.Shortened, before, after)[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_changed_counter_leaves_the_chains_own_hours_running_on()
+    {
+        var form = new DoneForm { Kind = ChainEventKind.MeterReset, CounterAfter = "0", At = "2026-04-02T00:00", Counter = "2824" };
+        var (before, after) = await RecordAsync("K-1", form);
+        Assert.Equal(2824, before.Raw.Readings[^1].Counter!.Value.Hours + 24);
+        Assert.Equal(0, after.LastCounterH);
+        Assert.Equal(before.Assessment.HoursNow, after.Assessment.HoursNow, 1.0);
+    }
+
+    [Fact]
+    public async Task Pressed_twice_it_is_recorded_once()
+    {
+        var chain = await AskAsync("K-1");
+        var form = new DoneForm { Kind = ChainEventKind.Tensioned };
+        await host.Get<IntakeDesk>().TakeEventAsync(form.ToEvent(chain, chain.Time.Now), Ct);
+        var again = await host.Get<IntakeDesk>().TakeEventAsync(form.ToEvent(chain, chain.Time.Now.AddMinutes(1)), Ct);
+        Assert.True(Assert.IsType<IntakeAnswer.Taken>(again).AlreadyKnown);
+        await using var db = await host.OpenAsync();
+        Assert.Equal(1, await db.Events.CountAsync(e => e.Kind == ChainEventKind.Tensioned, Ct));
+    }
+
+    [Theory]
+    [InlineData(ChainEventKind.Oiling, "100", "", "counter_h_before")]
+    [InlineData(ChainEventKind.Oiling, "many", "", "counter_h_before")]
+    [InlineData(ChainEventKind.MeterReset, "", "", "counter_h_before")]
+    [InlineData(ChainEventKind.Oiling, "", "2099-01-01T00:00", "taken_at")]
+    public async Task Every_slip_is_told_at_its_field(ChainEventKind kind, string counter, string at, string field)
+    {
+        var form = new DoneForm { Kind = kind, Counter = counter, At = at };
+        Assert.Equal([field], form.Faults(await AskAsync("K-1")).Keys);
+    }
+
+    [Theory]
+    [InlineData("0")]
+    [InlineData("-2")]
+    [InlineData("120")]
+    [InlineData("two")]
+    public async Task More_pitches_than_there_are_or_none_cannot_be_taken_out(string pitches) =>
+        Assert.Equal(["pitches"], new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = pitches }.Faults(await AskAsync("K-1")).Keys);
+
+    [Fact]
+    public async Task Of_something_done_earlier_the_counter_may_be_lower() =>
+        Assert.Empty(new DoneForm { Kind = ChainEventKind.Oiling, Counter = "1500", At = "2026-02-10T06:00" }.Faults(await AskAsync("K-1")));
+
+    [Fact]
+    public async Task What_was_not_typed_is_told_as_now_by_nobody_named()
+    {
+        var chain = await AskAsync("K-1");
+        var told = new DoneForm { Kind = ChainEventKind.Shortened, Note = " slack " }.ToEvent(chain, chain.Time.Now);
+        Assert.Equal((chain.Time.Now, null, "2 pitches out; slack", "dashboard"), (told.At, told.CounterBeforeH, told.Note, told.ToldBy));
+    }
+
+    [Fact]
+    public async Task A_chain_that_nobody_knows_is_none() => Assert.Null(await host.Get<DoneQuery>().AskAsync("nobody", Ct));
+
+    private async Task<DoneChain> AskAsync(string name) => (await host.Get<DoneQuery>().AskAsync(name, Ct))!;
+
+    private async Task<(DoneChain Before, DoneChain After)> RecordAsync(string name, DoneForm form)
+    {
+        var before = await AskAsync(name);
+        Assert.Empty(form.Faults(before));
+        Assert.IsType<IntakeAnswer.Taken>(await host.Get<IntakeDesk>().TakeEventAsync(form.ToEvent(before, before.Time.Now), Ct));
+        return (before, await AskAsync(name));
+    }
+}

@@ -1,0 +1,83 @@
+using WearWatch.Chains;
+using WearWatch.Running;
+using WearWatch.Worker.Files;
+using WearWatch.Worker.Register;
+
+namespace WearWatch.Worker.Tests.Register;
+
+public sealed class CardTextTests
+{
+    private static readonly ChainCard Full = new()
+    {
+        Name = "C1", Line = "Press", Position = "infeed", ChainType = "M112x160", Family = ChainFamily.Conveyor, PitchMm = 160, Pitches = 240,
+        SprocketTeeth = [8, 12], FittedAt = TestPlant.Start, FittedCounter = new RunningHours(12.5), LimitPercent = 2.25, LimitSetReason = "jam",
+        Strands = 2, FixedCentres = true, RunsInParallel = true, Timing = true, Positioning = true, HighPerformance = true, Lifts = true,
+        CentreDistanceMm = 9000, TakeUpTravelMm = 300, OilingIntervalHours = 24, OilingSurroundingsFactor = 0.5,
+        Duty = new Duty { RelativeLoad = 0.4, SpeedMetresPerSecond = 0.3, Lubrication = LubricationState.Manual, Dust = DustLevel.Heavy },
+    };
+
+    [Fact]
+    public void A_card_survives_being_written_and_read()
+    {
+        var (card, faults) = CardText.Read(CardText.Write(Full), TimeZoneInfo.Utc);
+        Assert.Empty(faults);
+        Assert.Empty(CardChanges.Between(Full, card!));
+        Assert.Equal(Full.Name, card!.Name);
+    }
+
+    [Fact]
+    public void Every_column_of_the_file_can_be_told_apart_as_a_change()
+    {
+        var plain = new ChainCard { Name = "C1", PitchMm = 25.4 };
+        Assert.Equal(ChainColumns.All.Select(c => c.Name), CardChanges.Between(plain, Full).Select(c => c.Field));
+    }
+
+    [Fact]
+    public void All_slips_are_told_at_once_each_at_its_field()
+    {
+        var (_, faults) = CardText.Read(
+            new Dictionary<string, string> { ["chain"] = "C1", ["pitch_mm"] = "one inch", ["pitches"] = "0", ["sprocket_teeth"] = "3", ["dust"] = "sand" }, TimeZoneInfo.Utc);
+        Assert.Equal(["dust", "pitch_mm", "pitches", "sprocket_teeth"], faults.Select(f => f.Field).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Without_a_pitch_a_known_type_serves_and_without_both_the_pitch_is_asked_for()
+    {
+        Assert.Equal(25.4, CardText.Read(new Dictionary<string, string> { ["chain"] = "C1", ["chain_type"] = "16B-1" }, TimeZoneInfo.Utc).Card!.PitchMm);
+        var (card, faults) = CardText.Read(new Dictionary<string, string> { ["chain"] = "C1" }, TimeZoneInfo.Utc);
+        Assert.Null(card);
+        Assert.Equal("pitch_mm", Assert.Single(faults).Field);
+    }
+
+    [Fact]
+    public void A_reason_without_a_limit_is_not_kept() =>
+        Assert.Equal("", CardText.Read(new Dictionary<string, string> { ["chain"] = "C1", ["pitch_mm"] = "25.4", ["limit_set_reason"] = "jam" }, TimeZoneInfo.Utc).Card!.LimitSetReason);
+
+    [Theory]
+    [InlineData(1, "", "1 pitch out")]
+    [InlineData(2, "", "2 pitches out")]
+    [InlineData(12, " worn; both sides ", "12 pitches out; worn; both sides")]
+    public void Pitches_taken_out_are_read_as_they_were_written(int pitches, string more, string note)
+    {
+        Assert.Equal(note, PitchesOut.Write(pitches, more));
+        Assert.Equal(pitches, PitchesOut.Read(note));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("two pitches out")]
+    [InlineData("-2 pitches out")]
+    [InlineData("0 pitches out")]
+    [InlineData("worn; 2 pitches out")]
+    public void Another_note_tells_no_pitches(string note) => Assert.Null(PitchesOut.Read(note));
+
+    [Fact]
+    public void A_new_chain_has_all_its_pitches_again()
+    {
+        static ChainEvent Event(ChainEventKind kind, string note = "") => new() { Chain = "C1", Kind = kind, Note = note };
+        ChainEvent[] events =
+            [Event(ChainEventKind.Shortened, "4 pitches out"), Event(ChainEventKind.Replacement), Event(ChainEventKind.Shortened, "2 pitches out"), Event(ChainEventKind.Shortened, "by hand")];
+        Assert.Equal(2, PitchesOut.Since(events));
+        Assert.Equal(4, PitchesOut.Since(events[..1]));
+    }
+}
