@@ -9,10 +9,29 @@ public sealed class CardTextTests
 {
     private static readonly ChainCard Full = new()
     {
-        Name = "C1", Line = "Press", Position = "infeed", ChainType = "M112x160", Family = ChainFamily.Conveyor, PitchMm = 160, Pitches = 240,
-        SprocketTeeth = [8, 12], FittedAt = TestPlant.Start, FittedCounter = new RunningHours(12.5), LimitPercent = 2.25, LimitSetReason = "jam",
-        Strands = 2, FixedCentres = true, RunsInParallel = true, Timing = true, Positioning = true, HighPerformance = true, Lifts = true,
-        CentreDistanceMm = 9000, TakeUpTravelMm = 300, OilingIntervalHours = 24, OilingSurroundingsFactor = 0.5,
+        Name = "C1",
+        Line = "Press",
+        Position = "infeed",
+        ChainType = "M112x160",
+        Family = ChainFamily.Conveyor,
+        PitchMm = 160,
+        Pitches = 240,
+        SprocketTeeth = [8, 12],
+        FittedAt = TestPlant.Start,
+        FittedCounter = new RunningHours(12.5),
+        LimitPercent = 2.25,
+        LimitSetReason = "jam",
+        Strands = 2,
+        FixedCentres = true,
+        RunsInParallel = true,
+        Timing = true,
+        Positioning = true,
+        HighPerformance = true,
+        Lifts = true,
+        CentreDistanceMm = 9000,
+        TakeUpTravelMm = 300,
+        OilingIntervalHours = 24,
+        OilingSurroundingsFactor = 0.5,
         Duty = new Duty { RelativeLoad = 0.4, SpeedMetresPerSecond = 0.3, Lubrication = LubricationState.Manual, Dust = DustLevel.Heavy },
     };
 
