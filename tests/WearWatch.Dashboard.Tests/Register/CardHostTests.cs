@@ -26,7 +26,7 @@ public sealed class CardHostTests : IAsyncLifetime
     [InlineData("/chains/K-1/card", "set by the plant")]
     [InlineData("/chains/K-1/card", "taken into the register")]
     [InlineData("/chains/nobody/card", "No chain is called nobody")]
-    [InlineData("/chains/K-1/done", "Before a hand goes near a chain")]
+    [InlineData("/chains/K-1/done", "Stop, isolate, lock and tag")]
     [InlineData("/chains/K-1/done", "Next look at the oiler")]
     [InlineData("/chains/nobody/done", "No chain is called nobody")]
     [InlineData("/chains/K-1", "/chains/K-1/done")]
