@@ -70,12 +70,14 @@ public sealed record EntryVerdict
             <= UnusualDeviations => new() { Judgement = EntryJudgement.Fits, Elongation = elongation, Words = $"Fits: {range}." },
             <= DoubtfulDeviations => new()
             {
-                Judgement = EntryJudgement.Unusual, Elongation = elongation,
+                Judgement = EntryJudgement.Unusual,
+                Elongation = elongation,
                 Words = $"Unusually {(off > 0 ? "long" : "short")}: {range}. Measure again at the same place.",
             },
             _ => new()
             {
-                Judgement = EntryJudgement.Doubtful, Elongation = elongation,
+                Judgement = EntryJudgement.Doubtful,
+                Elongation = elongation,
                 Words = $"Hardly possible, too {(off > 0 ? "long" : "short")}: {range}. Check the count, the unit and the decimal point.",
             },
         };

@@ -11,8 +11,13 @@ public sealed class ChainFilterTests
     {
         var filter = new ChainFilter
         {
-            Search = "drum & 50%", Line = "Press 2", Condition = Condition.PlanASwap, Family = ChainFamily.DoublePitch,
-            DueBefore = new DateOnly(2027, 1, 4), Sort = ChainSort.LastReading, Descending = true,
+            Search = "drum & 50%",
+            Line = "Press 2",
+            Condition = Condition.PlanASwap,
+            Family = ChainFamily.DoublePitch,
+            DueBefore = new DateOnly(2027, 1, 4),
+            Sort = ChainSort.LastReading,
+            Descending = true,
         };
         Assert.Equal(filter, ChainFilter.FromAddress("http://localhost" + filter.ToAddress()));
     }

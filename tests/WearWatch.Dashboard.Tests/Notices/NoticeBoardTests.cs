@@ -63,6 +63,12 @@ public sealed class NoticeBoardTests : IAsyncLifetime
 
     private static NoticeRow Notice(int chain, NoticeKind kind, bool urgent, bool ended = false) => new()
     {
-        ChainId = chain, Kind = kind, Urgent = urgent, Why = "why", WhatToDo = "what", RaisedAt = A.In(-2), EndedAt = ended ? A.In(-1) : null,
+        ChainId = chain,
+        Kind = kind,
+        Urgent = urgent,
+        Why = "why",
+        WhatToDo = "what",
+        RaisedAt = A.In(-2),
+        EndedAt = ended ? A.In(-1) : null,
     };
 }

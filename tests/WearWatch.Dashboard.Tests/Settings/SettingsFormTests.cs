@@ -49,7 +49,10 @@ public sealed class SettingsFormTests
     {
         var plant = new PlantRow
         {
-            Name = "Mill", TimeZone = "Europe/Vienna", Utilisation = 0.85, Holidays = ShiftPlan.Text([new DateOnly(2026, 12, 25)]),
+            Name = "Mill",
+            TimeZone = "Europe/Vienna",
+            Utilisation = 0.85,
+            Holidays = ShiftPlan.Text([new DateOnly(2026, 12, 25)]),
             Shifts = ShiftPlan.Text([new Shift(DayOfWeek.Monday, new TimeOnly(6, 0), TimeSpan.FromHours(16))]),
         };
         var form = SettingsForm.Of(plant);
