@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json;
+using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 
@@ -43,6 +44,19 @@ public sealed class WorkbenchHostTests : IAsyncLifetime
 
         client.DefaultRequestHeaders.Add("Cookie", "wearwatch-units=in.hp.ms.c");
         Assert.Contains("24.311 in over 24 pitches", await client.GetStringAsync("/gauge?type=16B-1&pitches=24&length=617.5&unit=mm", Ct), StringComparison.Ordinal);
+    }
+
+    // K-2 has a limit of 2 % on its card, set by the plant; the rule of 3 % holds beside it.
+    [Fact]
+    public async Task A_chains_page_shows_its_limits_with_their_reasons()
+    {
+        using var client = host.CreateClient();
+        await host.Get<FileImport>().ImportAsync(SmallPlant.Files, null, Ct);
+        var text = WebUtility.HtmlDecode(await client.GetStringAsync("/chains/K-2", Ct));
+        Assert.Contains("Limits and reasons", text, StringComparison.Ordinal);
+        Assert.Contains("governs</strong>: set by the plant", text, StringComparison.Ordinal);
+        Assert.Contains("holds too: roller chain on a drive that can be adjusted", text, StringComparison.Ordinal);
+        Assert.Contains("Sprockets:", text, StringComparison.Ordinal);
     }
 
     [Fact]
