@@ -13,6 +13,7 @@ using WearWatch.Dashboard.Importing;
 using WearWatch.Dashboard.Notices;
 using WearWatch.Dashboard.OneChain;
 using WearWatch.Dashboard.Register;
+using WearWatch.Dashboard.Planning;
 using WearWatch.Dashboard.Security;
 using WearWatch.Dashboard.Shell;
 using WearWatch.Dashboard.Words;
@@ -41,6 +42,7 @@ builder.Services.AddSingleton<DoneQuery>();
 builder.Services.AddSingleton<NoticeBoard>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddEngineeringDesk();
+builder.Services.AddSwapPlanning();
 
 builder.Services.AddOpenApi("v1", options =>
 {
@@ -82,6 +84,7 @@ app.MapEngineeringExports();
 app.MapUnits();
 app.MapHealthChecks("/health");
 app.MapApi();
+app.MapPlanFiles();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 await app.StartAsync();
 if (args.Contains("demo")) await LoadDemoAsync(app);

@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using WearWatch.Storage.Rows;
 
@@ -26,6 +24,18 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
     public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();
 
     public DbSet<ImportRow> Imports => Set<ImportRow>();
+
+    public DbSet<WindowRuleRow> WindowRules => Set<WindowRuleRow>();
+
+    public DbSet<SpareRow> Spares => Set<SpareRow>();
+
+    public DbSet<PlanningCostsRow> PlanningCosts => Set<PlanningCostsRow>();
+
+    public DbSet<LineCostRow> LineCosts => Set<LineCostRow>();
+
+    public DbSet<SwapTermsRow> SwapTerms => Set<SwapTermsRow>();
+
+    public DbSet<SwapRow> Swaps => Set<SwapRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset; ticks in UTC can.
@@ -74,18 +84,9 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
         });
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
+        PlanTables.Describe(modelBuilder);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(
         moment => moment.UtcTicks, ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
-
-    private sealed class JsonList<T>() : ValueConverter<IReadOnlyList<T>, string>(
-        list => JsonSerializer.Serialize(list, JsonSerializerOptions.Default),
-        text => JsonSerializer.Deserialize<List<T>>(text, JsonSerializerOptions.Default) ?? new List<T>())
-    {
-        public static ValueComparer<IReadOnlyList<T>> Comparer { get; } = new(
-            (a, b) => ReferenceEquals(a, b) || (a != null && b != null && a.SequenceEqual(b)),
-            list => list.Aggregate(0, (hash, item) => HashCode.Combine(hash, item)),
-            list => list.ToList());
-    }
 }

@@ -1,0 +1,62 @@
+using WearWatch.Planning.Supply;
+
+namespace WearWatch.Planning.Plans;
+
+/// <summary>What must be ordered when for a plan, and what chance may ask for beside it.</summary>
+public static class OrderList
+{
+    /// <summary>One entry for each part that a chain of the input may need, by designation and kind.</summary>
+    public static IReadOnlyList<PartOrder> For(PlanInput input, SwapPlan plan) =>
+        [.. input.Tasks.SelectMany(t => t.Needs.Select(n => n.Part)).Distinct()
+            .OrderBy(p => p.Designation, StringComparer.Ordinal).ThenBy(p => p.Kind)
+            .Select(p => OrderOf(input, plan, p))];
+
+    private static PartOrder OrderOf(PlanInput input, SwapPlan plan, Part part)
+    {
+        var record = input.Spares.FirstOrDefault(s => s.Part == part);
+        var spare = record ?? new Spare { Part = part };
+        var quantityOf = input.Tasks.ToDictionary(t => t.Chain, t => t.Needs.Where(n => n.Part == part).Sum(n => n.Quantity));
+        var planned = plan.Placements
+            .Where(p => p.Window is not null && quantityOf.GetValueOrDefault(p.Chain) > 0)
+            .Select(p => (At: p.Window!.Start, Quantity: quantityOf[p.Chain]))
+            .OrderBy(p => p.At).ToArray();
+        var (missing, neededBy) = Missing(spare, planned);
+        return new PartOrder(
+            spare, record is not null, MonthsOf(input, spare, planned, quantityOf), spare.InPacks(missing), neededBy, neededBy - spare.LeadTime);
+    }
+
+    private static (int Missing, DateTimeOffset? First) Missing(Spare spare, (DateTimeOffset At, int Quantity)[] planned)
+    {
+        var (sum, missing, first) = (0, 0, (DateTimeOffset?)null);
+        foreach (var day in planned.GroupBy(p => p.At))
+        {
+            sum += day.Sum(p => p.Quantity);
+            var lacking = sum - spare.AvailableAt(day.Key);
+            if (lacking > 0) first ??= day.Key;
+            missing = Math.Max(missing, lacking);
+        }
+
+        return (missing, first);
+    }
+
+    private static PartMonth[] MonthsOf(
+        PlanInput input, Spare spare, (DateTimeOffset At, int Quantity)[] planned, Dictionary<string, int> quantityOf)
+    {
+        var (months, before) = (new List<PartMonth>(), 0.0);
+        for (var start = MonthOf(input.Now); start < input.HorizonEnd; start = start.AddMonths(1))
+        {
+            var end = start.AddMonths(1);
+            var hours = input.Calendar.Between(input.Now, end).Hours;
+            var demand = new Demand([.. input.Tasks.Where(t => quantityOf[t.Chain] > 0).Select(t => (quantityOf[t.Chain], t.Left.ProbabilityPast(hours)))]);
+            var available = spare.AvailableAt(end);
+            months.Add(new PartMonth(
+                DateOnly.FromDateTime(start.Date), planned.Where(p => p.At >= start && p.At < end).Sum(p => p.Quantity), demand.Mean - before,
+                demand.Quantile(0.1), demand.Quantile(0.9), available, demand.ExpectedShortage(available)));
+            before = demand.Mean;
+        }
+
+        return [.. months];
+    }
+
+    private static DateTimeOffset MonthOf(DateTimeOffset moment) => new(moment.Year, moment.Month, 1, 0, 0, 0, moment.Offset);
+}

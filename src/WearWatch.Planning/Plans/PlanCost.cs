@@ -1,0 +1,32 @@
+namespace WearWatch.Planning.Plans;
+
+/// <summary>What a plan costs in expectation, by what it is for.</summary>
+public readonly record struct PlanCost
+{
+    /// <summary>Chain life that is thrown away.</summary>
+    public double UnusedLife { get; init; }
+
+    /// <summary>Sprockets that chains past their limits take along.</summary>
+    public double PastLimit { get; init; }
+
+    /// <summary>Chains that fail while their line runs.</summary>
+    public double Breakdowns { get; init; }
+
+    /// <summary>Stops of a line; those after the horizon count one for each swap left over.</summary>
+    public double Stops { get; init; }
+
+    /// <summary>Shutdowns that take longer than planned, since a swap in them does.</summary>
+    public double Overruns { get; init; }
+
+    /// <summary>Work beyond the crew's hours.</summary>
+    public double Overtime { get; init; }
+
+    /// <summary>Parts that must come sooner than ordinary orders do.</summary>
+    public double Express { get; init; }
+
+    /// <summary>Breakdowns to be expected, as a number.</summary>
+    public double ExpectedBreakdowns { get; init; }
+
+    /// <summary>All of it.</summary>
+    public double Total => UnusedLife + PastLimit + Breakdowns + Stops + Overruns + Overtime + Express;
+}

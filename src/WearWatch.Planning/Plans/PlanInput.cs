@@ -1,0 +1,35 @@
+using WearWatch.Planning.Costs;
+using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
+using WearWatch.Planning.Windows;
+using WearWatch.Running;
+
+namespace WearWatch.Planning.Plans;
+
+/// <summary>All that a plan is made from. The same input gives the same plan.</summary>
+public sealed record PlanInput
+{
+    /// <summary>The moment at which the plan is made.</summary>
+    public required DateTimeOffset Now { get; init; }
+
+    /// <summary>Windows that begin before it can be used.</summary>
+    public required DateTimeOffset HorizonEnd { get; init; }
+
+    /// <summary>The chains that may have to be swapped.</summary>
+    public required IReadOnlyList<SwapTask> Tasks { get; init; }
+
+    /// <summary>The planned shutdowns.</summary>
+    public required IReadOnlyList<ShutdownWindow> Windows { get; init; }
+
+    /// <summary>The store. A part that it has no record of limits no swap; the order list names it.</summary>
+    public IReadOnlyList<Spare> Spares { get; init; } = [];
+
+    /// <summary>What things cost.</summary>
+    public PlanningCosts Costs { get; init; } = new();
+
+    /// <summary>When the lines run.</summary>
+    public ProductionCalendar Calendar { get; init; } = ProductionCalendar.AlwaysRunning;
+
+    /// <summary>Swaps that stay where they are: the window's id by the chain's name; null keeps a chain out of the horizon.</summary>
+    public IReadOnlyDictionary<string, string?> Kept { get; init; } = new Dictionary<string, string?>();
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+
+namespace WearWatch.Planning.Plans;
+
+/// <summary>Finds where a placing hurts, and says what would help.</summary>
+internal static class PlanRemarks
+{
+    /// <summary>A chain that is left on with at least this probability of passing its limit is named.</summary>
+    private const double WorthNaming = 0.2;
+
+    public static IReadOnlyList<PlanRemark> Of(PlanCase plan, int[] placing) =>
+        [.. ChainsLeft(plan, placing), .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
+
+    private static IEnumerable<PlanRemark> ChainsLeft(PlanCase plan, int[] placing) =>
+        from u in Enumerable.Range(0, placing.Length)
+        where placing[u] == PlanCase.Later && plan.OwnLater[u].ProbabilityPast >= WorthNaming
+        let unit = plan.Units[u]
+        select new PlanRemark(
+            PlanRemarkKind.ChainLeft, unit.Name, null, plan.OwnLater[u].ProbabilityPast,
+            Say($"It is not swapped up to {plan.Input.HorizonEnd:yyyy-MM-dd} and passes its limit before its next chance with {plan.OwnLater[u].ProbabilityPast:P0}."),
+            WhatWouldHelp(plan, placing, u));
+
+    /// <summary>Tries the chain in each of its windows and names what makes the best of them dear.</summary>
+    private static string WhatWouldHelp(PlanCase plan, int[] placing, int u)
+    {
+        if (plan.Fixed[u] == PlanCase.Later) return "It is kept out of the plan by hand: release it.";
+        if (plan.WindowsOf[u].Length == 0) return Say($"A planned shutdown of line {plan.Units[u].Line}.");
+        var now = PlanCosting.Of(plan, placing);
+        var (w, there) = plan.WindowsOf[u].Select(w => (w, Cost: Moved(plan, placing, u, w))).MinBy(x => x.Cost.Total);
+        var window = plan.Windows[w];
+        if (there.Total < now.Total) return Say($"Place it in the shutdown of {window.Start:yyyy-MM-dd}: that costs {now.Total - there.Total:0} less.");
+        var turn = plan.Turns.First(t => t.Windows.Contains(w));
+        var dearest = new[]
+        {
+            (Cost: there.Overtime - now.Overtime, Help: Say($"{Hours((there.Overtime - now.Overtime) / Positive(plan.Input.Costs.OvertimePerHour))} h more of crew {turn.Name} on {window.Start:yyyy-MM-dd}.")),
+            (Cost: there.Express - now.Express, Help: Say($"Its parts on the shelf by {window.Start:yyyy-MM-dd}.")),
+            (Cost: there.Overruns - now.Overruns, Help: Say($"A shutdown of line {window.Line} of at least {Hours(plan.Units[u].Hours)} h.")),
+            (Cost: there.UnusedLife - now.UnusedLife, Help: Say($"A shutdown of line {window.Line} nearer to its limit, or nothing: waiting costs less than any shutdown planned.")),
+        }.MaxBy(x => x.Cost);
+        return dearest.Help;
+    }
+
+    private static PlanCost Moved(PlanCase plan, int[] placing, int u, int place)
+    {
+        int[] moved = [.. placing];
+        moved[u] = place;
+        return PlanCosting.Of(plan, moved);
+    }
+
+    private static IEnumerable<PlanRemark> CrewsOverloaded(PlanCase plan, int[] placing) =>
+        from turn in plan.Turns
+        let work = placing.Select((place, u) => turn.Windows.Contains(place) ? plan.Units[u].CrewHours : 0).Sum()
+        where work > turn.Hours + 1e-9
+        let start = plan.Windows[turn.Windows[0]].Start
+        select new PlanRemark(
+            PlanRemarkKind.CrewOverloaded, turn.Name, start, work - turn.Hours,
+            Say($"{Hours(work)} h of work stand against {Hours(turn.Hours)} h."),
+            Say($"{Hours(work - turn.Hours)} h more on {start:yyyy-MM-dd}, or a longer shutdown."));
+
+    private static IEnumerable<PlanRemark> PartsShort(PlanCase plan, int[] placing) =>
+        from supply in plan.Supplies
+        let express = PlanCosting.ExpressQuantity(plan, supply, placing)
+        where express > 0
+        let need = PlanCosting.NeedByWindow(plan, supply, placing)
+        let first = FirstShort(plan, supply, need)
+        select new PlanRemark(
+            PlanRemarkKind.PartShort, supply.Part.ToString(), first, express,
+            Say($"{express} {supply.Part.Unit} are missing for swaps before {supply.OrdersArrive:yyyy-MM-dd}, when an ordinary order of today arrives."),
+            Say($"Order {supply.Spare.InPacks(express)} {supply.Part.Unit} today to arrive by {first:yyyy-MM-dd}."));
+
+    private static DateTimeOffset FirstShort(PlanCase plan, PartSupply supply, int[] need)
+    {
+        var sum = 0;
+        for (var w = 0; w < need.Length; w++)
+        {
+            sum += need[w];
+            if (need[w] > 0 && sum > supply.Spare.AvailableAt(plan.Windows[w].Start)) return plan.Windows[w].Start;
+        }
+
+        return plan.Input.HorizonEnd;
+    }
+
+    private static IEnumerable<PlanRemark> WindowsTooShort(PlanCase plan, int[] placing) =>
+        from u in Enumerable.Range(0, placing.Length)
+        where placing[u] != PlanCase.Later
+        let window = plan.Windows[placing[u]]
+        let over = plan.Units[u].Hours - window.Length.TotalHours
+        where over > 1e-9
+        select new PlanRemark(
+            PlanRemarkKind.WindowTooShort, plan.Units[u].Name, window.Start, over,
+            Say($"The swap takes {Hours(plan.Units[u].Hours)} h and the shutdown lasts {Hours(window.Length.TotalHours)} h."),
+            Say($"A shutdown that is {Hours(over)} h longer, or more hands."));
+
+    private static IEnumerable<PlanRemark> PlacesGone(PlanCase plan) =>
+        from kept in plan.Input.Kept.OrderBy(k => k.Key, StringComparer.Ordinal)
+        let u = Array.FindIndex(plan.Units, unit => unit.Tasks.Any(t => t.Chain == kept.Key))
+        where u >= 0 && kept.Value is { } && plan.Fixed[u] is null
+        select new PlanRemark(
+            PlanRemarkKind.PlaceGone, kept.Key, null, 0, "The shutdown it was placed in is no longer planned for its line.", "Place it again.");
+
+    private static double Positive(double value) => value > 0 ? value : 1;
+
+    private static string Hours(double hours) => hours.ToString("0.#", CultureInfo.InvariantCulture);
+
+    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,9 @@
+using WearWatch.Planning.Windows;
+
+namespace WearWatch.Planning.Plans;
+
+/// <summary>A place to which a swap could go.</summary>
+/// <param name="Window">The window, or null for not in the horizon.</param>
+/// <param name="Change">By how much the whole plan would cost more there; negative when it would cost less.</param>
+/// <param name="Own">What the swap costs there by itself, with its risks.</param>
+public sealed record SwapMove(ShutdownWindow? Window, double Change, OwnCost Own);

@@ -1,0 +1,4 @@
+namespace WearWatch.Planning.Supply;
+
+/// <summary>So much of a part.</summary>
+public sealed record PartNeed(Part Part, int Quantity);

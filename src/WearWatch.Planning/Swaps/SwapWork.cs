@@ -1,0 +1,23 @@
+using WearWatch.Chains;
+
+namespace WearWatch.Planning.Swaps;
+
+/// <summary>How long a swap takes and how many people it needs, by the chain's family and length.</summary>
+/// <remarks>The defaults are assumptions to start with (<c>common practice</c>); a plant sets its own.</remarks>
+/// <param name="Hours">Hours for the first pitches: guards off, old chain off, new one on, tension, guards on.</param>
+/// <param name="HoursPer100Pitches">Hours more for each 100 pitches.</param>
+/// <param name="People">People it needs at once.</param>
+public sealed record SwapWork(double Hours, double HoursPer100Pitches, int People)
+{
+    /// <summary>What is taken for a family until the plant sets its own.</summary>
+    public static SwapWork UsualFor(ChainFamily family) => family switch
+    {
+        ChainFamily.Conveyor or ChainFamily.RoundLink => new SwapWork(3, 1.5, 2),
+        ChainFamily.OffsetLink => new SwapWork(2, 2, 2),
+        ChainFamily.Leaf => new SwapWork(3, 1, 2),
+        _ => new SwapWork(1.5, 0.5, 1),
+    };
+
+    /// <summary>Hours for a chain of so many pitches.</summary>
+    public double HoursFor(int pitches) => Hours + HoursPer100Pitches * pitches / 100;
+}

@@ -1,0 +1,36 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Storage;
+
+/// <summary>How the planner's tables are laid out.</summary>
+internal static class PlanTables
+{
+    public static void Describe(ModelBuilder model)
+    {
+        model.Entity<WindowRuleRow>(rule =>
+        {
+            rule.HasIndex(r => r.Key).IsUnique();
+            rule.HasIndex(r => r.Line);
+            rule.Property(r => r.Exceptions).HasConversion(new JsonList<DateTime>(), JsonList<DateTime>.Comparer);
+        });
+        model.Entity<SpareRow>(spare =>
+        {
+            spare.HasIndex(s => new { s.Kind, s.Designation }).IsUnique();
+            spare.Property(s => s.OnOrder).HasConversion(new JsonList<SpareDelivery>(), JsonList<SpareDelivery>.Comparer);
+        });
+        model.Entity<PlanningCostsRow>();
+        model.Entity<LineCostRow>().HasIndex(l => l.Line).IsUnique();
+        model.Entity<SwapTermsRow>(terms =>
+        {
+            terms.HasIndex(t => t.ChainId).IsUnique();
+            terms.HasOne<ChainRow>().WithMany().HasForeignKey(t => t.ChainId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<SwapRow>(swap =>
+        {
+            swap.HasIndex(s => s.ChainId).IsUnique().HasFilter("Outcome = 0");
+            swap.HasIndex(s => new { s.Outcome, s.Start });
+            swap.HasOne<ChainRow>().WithMany().HasForeignKey(s => s.ChainId).OnDelete(DeleteBehavior.Restrict);
+        });
+    }
+}

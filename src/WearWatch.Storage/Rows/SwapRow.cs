@@ -1,0 +1,63 @@
+namespace WearWatch.Storage.Rows;
+
+/// <summary>How a swap came to stand where it does.</summary>
+public enum SwapPlacing
+{
+    /// <summary>The planner proposed it; it may be moved by the next proposal.</summary>
+    Proposed,
+
+    /// <summary>A person placed it; proposals leave it there.</summary>
+    ByHand,
+
+    /// <summary>A person locked it; neither proposals nor hands move it.</summary>
+    Locked,
+}
+
+/// <summary>What became of a planned swap.</summary>
+public enum SwapOutcome
+{
+    /// <summary>It is planned.</summary>
+    Planned,
+
+    /// <summary>Another decision took its place.</summary>
+    Replaced,
+
+    /// <summary>It was done.</summary>
+    Done,
+
+    /// <summary>It was not done; the next plan starts from there.</summary>
+    NotDone,
+}
+
+/// <summary>A decision on when a chain is swapped. A new decision is a new row; the old one keeps its place in the history.</summary>
+public sealed class SwapRow
+{
+    public long Id { get; init; }
+
+    public int ChainId { get; init; }
+
+    /// <summary>The window's id, or null when a person keeps the chain out of the plan.</summary>
+    public string? WindowId { get; init; }
+
+    public DateTimeOffset? Start { get; init; }
+
+    public DateTimeOffset? End { get; init; }
+
+    public SwapPlacing Placing { get; init; }
+
+    /// <summary>Why, in a person's words.</summary>
+    public string Note { get; init; } = "";
+
+    public string DecidedBy { get; init; } = "";
+
+    public DateTimeOffset DecidedAt { get; init; }
+
+    public SwapOutcome Outcome { get; set; }
+
+    /// <summary>Why it was not done, or what else is to be said of it.</summary>
+    public string OutcomeNote { get; set; } = "";
+
+    public string OutcomeBy { get; set; } = "";
+
+    public DateTimeOffset? OutcomeAt { get; set; }
+}

@@ -1,0 +1,67 @@
+using System.IO.Compression;
+using System.Net;
+using System.Text;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Planning;
+using WearWatch.Planning.Swaps;
+
+namespace WearWatch.Dashboard.Tests.Planning;
+
+public sealed class PlanFilesTests
+{
+    [Fact]
+    public async Task Lists_sheets_calendars_and_job_cards_leave_the_house_whole()
+    {
+        await using var mill = await PlannedMill.OpenAsync();
+        await mill.KeepAsync(await mill.ProposedAsync());
+        using var client = mill.Host.CreateClient();
+        async Task<byte[]> Get(string path) => await client.GetByteArrayAsync(path, TestContext.Current.CancellationToken);
+
+        var swaps = Encoding.UTF8.GetString(await Get("/plan/swaps.csv")).Split("\r\n");
+        Assert.Equal(6, swaps.Length); // head, four swaps, and what stands after the last line's end
+        Assert.StartsWith("chain,line,position,chain_type,pitches,shutdown_start", swaps[0], StringComparison.Ordinal);
+        Assert.StartsWith("D-1,Debarking,drive,16B-1,80,20", swaps[1], StringComparison.Ordinal);
+        Assert.Contains("16B-1 offset link,pieces,no,1,", Encoding.UTF8.GetString(await Get("/plan/orders.csv")), StringComparison.Ordinal);
+
+        using var sheet = new ZipArchive(new MemoryStream(await Get("/plan/orders.xlsx")));
+        Assert.Contains(sheet.Entries, e => e.FullName == "xl/worksheets/sheet1.xml");
+
+        var calendar = Encoding.UTF8.GetString(await Get("/plan/calendar/Debarking.ics"));
+        Assert.Equal(2, calendar.Split("BEGIN:VEVENT").Length - 1);
+        Assert.Contains("SUMMARY:Swap chain D-2", calendar, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await client.GetAsync("/plan/calendar/Nowhere.ics", TestContext.Current.CancellationToken)).StatusCode);
+
+        var card = await Get("/plan/card/D-2/job-card.pdf");
+        Assert.Equal("%PDF-1."u8, card.AsSpan(0, 7));
+        using var read = PdfSharp.Pdf.IO.PdfReader.Open(new MemoryStream(card), PdfSharp.Pdf.IO.PdfDocumentOpenMode.Import);
+        Assert.Equal(1, read.PageCount);
+    }
+
+    [Fact]
+    public async Task A_job_card_names_the_cut_the_links_the_sprockets_and_the_cautions()
+    {
+        await using var mill = await PlannedMill.OpenAsync();
+        await mill.KeepAsync(await mill.ProposedAsync());
+        var card = (await mill.Get<JobCardQuery>().AskAsync("D-2", TestContext.Current.CancellationToken))!;
+        Assert.Contains(("Length", "81 pitches: cut 79 pitches + 1 connecting link + 1 offset link"), card.Facts);
+        Assert.Contains(("Sprockets", "17 teeth and 57 teeth"), card.Facts);
+        Assert.Contains(Caution.BeforeTouching, card.Cautions);
+        Assert.Null(await mill.Get<JobCardQuery>().AskAsync("nobody", TestContext.Current.CancellationToken));
+    }
+
+    // RFC 4180, 2: fields with commas, quotes or line breaks are quoted, quotes are doubled.
+    [Fact]
+    public void Csv_quotes_what_must_be_quoted_and_lets_no_name_become_a_formula() => Assert.Equal(
+        "a,b\r\n\"x,y\",\"say \"\"hi\"\"\"\r\n'=1+1,-2\r\n",
+        PlanFiles.CsvText(new PlanTable("t", ["a", "b"], [["x,y", "say \"hi\""], ["=1+1", -2]])));
+
+    [Fact]
+    public void Every_kind_of_chain_has_tools_and_steps_that_begin_with_the_lock()
+    {
+        foreach (var family in Enum.GetValues<ChainFamily>())
+        {
+            Assert.Contains("lock", JobCard.StepsFor(family, ChainCut.For(family, 80), 80)[0], StringComparison.Ordinal);
+            Assert.NotEmpty(JobCard.ToolsFor(family));
+        }
+    }
+}

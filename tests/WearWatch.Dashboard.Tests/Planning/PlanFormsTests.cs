@@ -1,0 +1,66 @@
+using WearWatch.Dashboard.Planning;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Tests.Planning;
+
+public sealed class PlanFormsTests
+{
+    private static ShutdownForm Shutdown(string line = "", string recurs = "FREQ=WEEKLY", string own = "", double hours = 8, int people = 2) =>
+        new() { Line = line, Day = new DateOnly(2026, 11, 28), Recurs = recurs, OwnRule = own, Hours = hours, People = people };
+
+    [Fact]
+    public void A_shutdown_of_every_line_is_one_for_each_with_people_times_hours()
+    {
+        var (rules, fault) = Shutdown().Read(["A", "B"]);
+        Assert.Null(fault);
+        Assert.Equal(["A", "B"], rules.Select(r => r.Line));
+        Assert.All(rules, r => Assert.Equal((16.0, new DateTime(2026, 11, 28, 6, 0, 0)), (r.CrewHours, r.FirstStart)));
+    }
+
+    [Theory]
+    [InlineData("own", "every Saturday", 8)]
+    [InlineData("", "", 0)]
+    [InlineData("", "", 2000)]
+    public void A_shutdown_that_cannot_be_is_told_what_is_wrong(string recurs, string own, double hours) =>
+        Assert.NotNull(Shutdown("A", recurs, own, hours).Read(["A"]).Fault);
+
+    [Fact]
+    public void A_part_with_its_deliveries_is_read_and_shown_the_same()
+    {
+        var (spare, onOrder, fault) = new SpareForm { Designation = " 16B-1 ", InStock = 160, PackSize = 160, Price = 3, OnOrder = "2026-12-01 160\n2027-01-15 320" }.Read();
+        Assert.Null(fault);
+        Assert.Equal("16B-1 chain", spare!.Part.ToString());
+        Assert.Equal([new SpareDelivery(new DateOnly(2026, 12, 1), 160), new SpareDelivery(new DateOnly(2027, 1, 15), 320)], onOrder);
+    }
+
+    [Theory]
+    [InlineData("", "")]
+    [InlineData("16B-1", "soon 160")]
+    [InlineData("16B-1", "2026-12-01")]
+    public void A_part_that_cannot_be_read_is_told_why(string designation, string onOrder) =>
+        Assert.NotNull(new SpareForm { Designation = designation, OnOrder = onOrder }.Read().Fault);
+
+    [Fact]
+    public void Costs_with_a_lines_own_figure_are_read()
+    {
+        var (costs, lines, fault) = CostsText.Read(PlanRows.UsualCosts(), "Press = 1200.5\n", ["Press", "Drying"]);
+        Assert.Null(fault);
+        Assert.Equal(400, costs!.StoppedLinePerHour);
+        Assert.Equal(1200.5, PlanRows.ToCosts(costs, lines).StoppedPerHour("Press"));
+    }
+
+    [Theory]
+    [InlineData("Nowhere = 3")]
+    [InlineData("Press = much")]
+    [InlineData("Press = 1\nPress = 2")]
+    public void Costs_of_a_line_that_cannot_be_are_told_why(string lines) =>
+        Assert.NotNull(CostsText.Read(PlanRows.UsualCosts(), lines, ["Press"]).Fault);
+
+    [Fact]
+    public void Costs_that_cannot_be_are_refused()
+    {
+        var costs = PlanRows.UsualCosts();
+        costs.MeanHoursToFailurePastLimit = 0;
+        Assert.NotNull(CostsText.Read(costs, "", []).Fault);
+    }
+}

@@ -1,0 +1,36 @@
+using WearWatch.Planning.Plans;
+
+namespace WearWatch.Planning.Tests.Plans;
+
+/// <summary>Slow oracle: every way to place every chain, each counted by <see cref="SwapBoard.Count"/>.</summary>
+internal static class EveryPlan
+{
+    public static (double Cost, IReadOnlyDictionary<string, string?> Placements) CheapestOf(PlanInput input)
+    {
+        var best = (Cost: double.PositiveInfinity, Placements: (IReadOnlyDictionary<string, string?>)new Dictionary<string, string?>());
+        foreach (var placements in Ways(input))
+        {
+            if (new SwapBoard(input).Count(placements).Cost.Total is var cost && cost < best.Cost) best = (cost, placements);
+        }
+
+        return best;
+    }
+
+    private static IEnumerable<Dictionary<string, string?>> Ways(PlanInput input)
+    {
+        var units = input.Tasks.GroupBy(t => t.ParallelGroup.Length == 0 ? t.Chain : t.Line + t.ParallelGroup).Select(g => g.ToArray()).ToArray();
+        var choices = units.Select(u => (string?[])[null, .. input.Windows.Where(w => w.Line == u[0].Line).Select(w => w.Id)]).ToArray();
+        var count = choices.Aggregate(1, (n, c) => n * c.Length);
+        for (var way = 0; way < count; way++)
+        {
+            var (rest, placements) = (way, new Dictionary<string, string?>());
+            for (var u = 0; u < units.Length; u++)
+            {
+                foreach (var task in units[u]) placements[task.Chain] = choices[u][rest % choices[u].Length];
+                rest /= choices[u].Length;
+            }
+
+            yield return placements;
+        }
+    }
+}
