@@ -1,3 +1,4 @@
+using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
 using WearWatch.Benchmarks.Speed;
 
@@ -6,6 +7,7 @@ using WearWatch.Benchmarks.Speed;
 [
     ("speed", output => Task.FromResult(SpeedBenchmark.Run(output))),
     ("rivals", RivalTable.RunAsync),
+    ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;
