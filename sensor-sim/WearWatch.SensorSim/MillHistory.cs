@@ -17,6 +17,9 @@ public sealed record MillHistorySize(int Chains, int Readings, int Events);
 /// </remarks>
 public static class MillHistory
 {
+    /// <summary>How far the records reach back unless told otherwise.</summary>
+    public const int DefaultYears = 3;
+
     private const string TruthFolder = "truth";
 
     /// <summary>Writes the history into a folder, which is made if it is not there; files of these names are replaced.</summary>
@@ -24,7 +27,7 @@ public static class MillHistory
     /// <param name="endsAt">The moment at which the history ends.</param>
     /// <param name="seed">The seed. The same seed, end and years give the same bytes.</param>
     /// <param name="years">How many years the records reach back, 1 to 10.</param>
-    public static MillHistorySize WriteTo(string folder, DateTimeOffset endsAt, int seed, int years = 3) =>
+    public static MillHistorySize WriteTo(string folder, DateTimeOffset endsAt, int seed, int years = DefaultYears) =>
         WriteTo(folder, new Mill(endsAt, seed, years));
 
     /// <summary>Writes the history of a mill that may then run on in a <see cref="MillLive"/>.</summary>

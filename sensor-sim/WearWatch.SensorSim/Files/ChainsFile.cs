@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.SensorSim.Histories;
+using WearWatch.SensorSim.Plant;
 
 namespace WearWatch.SensorSim.Files;
 
@@ -11,7 +12,7 @@ internal static class ChainsFile
     {
         CsvRow.Write(
             writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h",
-            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust");
+            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust", "family", "oiling_interval_h");
         foreach (var history in histories) Write(writer, history);
     }
 
@@ -33,8 +34,19 @@ internal static class ChainsFile
             CsvRow.Number(history.Fate.IsLoadUnknown ? null : position.LoadRel, 2),
             CsvRow.Number(position.SpeedMetresPerSecond, 2),
             Name(position.Lubrication),
-            Name(position.Dust));
+            Name(position.Dust),
+            FamilyWord(position.Size.Family),
+            CsvRow.Number(position.OilingIntervalHours, 0));
     }
+
+    /// <summary>The file format's word: it has one for all chains whose links are alike, welded or cranked.</summary>
+    private static string FamilyWord(ChainFamily family) => family switch
+    {
+        ChainFamily.DoublePitch => "double_pitch",
+        ChainFamily.WeldedSteel => "offset_link",
+        ChainFamily.RoundLink => "round_link",
+        _ => Name(family),
+    };
 
     private static string Name<T>(T value) where T : struct, Enum => value.ToString().ToLowerInvariant();
 }

@@ -46,7 +46,7 @@ internal sealed class EventLog(
             : Recurring(MillEventKind.Tensioned, 170, 0.2, ChanceOf("tensioning"), end);
 
     private IEnumerable<MillEvent> Inspections(DateTimeOffset end) =>
-        Recurring(MillEventKind.Inspection, position.Size.Family == ChainFamily.Leaf ? 91 : 364, 0, ChanceOf("inspection"), end);
+        Recurring(MillEventKind.Inspection, 28, 0.04, ChanceOf("inspection"), end);
 
     /// <summary>On a conveyor whose take-up is at its end, pitches are taken out.</summary>
     private IEnumerable<MillEvent> Shortenings(DateTimeOffset end)

@@ -34,6 +34,15 @@ internal sealed record MillPosition(
         _ => 2.5,
     };
 
+    /// <summary>The mill's own interval between two oilings, or two looks at an oiler, in running hours; null where it has none.</summary>
+    /// <remarks>The mill oils once a week and looks at its oilers once a month: a rule of its own, rarer than the handbook's.</remarks>
+    public double? OilingIntervalHours => Lubrication switch
+    {
+        Lubrication.Auto => 750,
+        Lubrication.Manual or Lubrication.Poor => 180,
+        _ => null,
+    };
+
     /// <summary>What stands in the files: the limit is left out where the general rule of roller chains says the same.</summary>
     public double? ToldLimitPercent => OwnLimitPercent is null && Size.Family == ChainFamily.Roller ? null : LimitPercent;
 }

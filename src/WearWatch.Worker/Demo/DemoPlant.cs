@@ -11,6 +11,9 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
 {
     private const int Seed = 7;
 
+    /// <summary>So far ahead the calendar knows the mill's shutdowns.</summary>
+    private const int YearsAhead = 5;
+
     private static readonly string[] Files = ["chains.csv", "events.csv", "readings.csv"];
 
     /// <summary>Loads the mill: its register, three years of readings and events up to now. Loading it again changes nothing.</summary>
@@ -20,9 +23,10 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
         if (await HasAnotherPlantAsync(ct)) return Refused();
         await plant.ChangeAsync(row =>
         {
-            (row.Name, row.TimeZone, row.IsDemo) = ("Demo mill", "Europe/Vienna", true);
-            var workdays = Enum.GetValues<DayOfWeek>().Where(d => d is not DayOfWeek.Sunday);
-            row.Shifts = ShiftPlan.Text(workdays.Select(d => new Shift(d, default, TimeSpan.FromHours(24))));
+            (row.Name, row.TimeZone, row.IsDemo) = (MillCalendar.MillName, MillCalendar.TimeZoneId, true);
+            (row.Shifts, row.Utilisation) = (ShiftPlan.Text(Array.Empty<Shift>()), Math.Round(MillCalendar.Utilisation, 2));
+            var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+            row.Holidays = ShiftPlan.Text(MillCalendar.ShutdownDays(today.AddYears(-MillHistory.DefaultYears), today.AddYears(YearsAhead)));
         }, ct);
         var written = await Task.Run(Write, ct);
         return await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);

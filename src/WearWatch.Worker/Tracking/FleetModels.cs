@@ -65,7 +65,7 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
 
     /// <summary>The fitted chains of a position that a model may learn from.</summary>
     public static IEnumerable<FleetChain> Lives(ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events) =>
-        ChainHistory.Take(card, readings, events).Lives.Where(life => life.Observations.Count > 0).Select(life => new FleetChain(card, life.Observations));
+        ChainHistory.Take(card, readings, events).Lives.Where(life => life.Observations.Count > 0).Select(life => new FleetChain(card, life.Observations) { FittingKnown = life.FittingKnown });
 
     private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)
     {
