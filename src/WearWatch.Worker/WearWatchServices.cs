@@ -28,6 +28,7 @@ public static class WearWatchServices
         services.AddSingleton<ChainReader>();
         services.AddSingleton<ChainReview>();
         services.AddSingleton<DueReviews>();
+        services.AddSingleton<EntryQuestion>();
         services.AddSingleton<IntakeDesk>();
         services.AddSingleton<RegisterDesk>();
         services.AddSingleton<FileImport>();

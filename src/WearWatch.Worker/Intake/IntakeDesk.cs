@@ -9,7 +9,8 @@ namespace WearWatch.Worker.Intake;
 
 /// <summary>The one way in for a single reading or event.</summary>
 /// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
-public sealed class IntakeDesk(IDbContextFactory<WearDb> database, ChainReview review, PlantNews news, TimeProvider clock)
+public sealed class IntakeDesk(
+    IDbContextFactory<WearDb> database, EntryQuestion question, ChainReview review, PlantNews news, TimeProvider clock)
 {
     /// <summary>Takes a reading: when it answers Taken, it is committed and the chain has been assessed with it.</summary>
     public Task<IntakeAnswer> TakeReadingAsync(NewReading reading, CancellationToken ct = default) => TakeAsync(reading, corrects: null, ct);
@@ -68,6 +69,8 @@ public sealed class IntakeDesk(IDbContextFactory<WearDb> database, ChainReview r
         var judgement = ReadingJudge.Judge(told, await SoFarAsync(db, chain.Id, corrects, ct), now, askAboutFalls: true);
         if (judgement is Judgement.Refuse no) return new IntakeAnswer.Refused([new Refusal(no.Column, no.Why)]);
         if (reading.Confirmed) judgement = new Judgement.Use();
+        else if (judgement is Judgement.Use && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
+            judgement = new Judgement.Wait("length", doubt.Question);
         var row = Told.Row(
             chain.Id, told, reading.Key, EntryCheck.LengthAsTold(reading), judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
