@@ -37,7 +37,9 @@ internal static class BacktestCommand
         var questions = Question.Read(questionFile.FullName, folder, out var remarks);
         screen.Write([.. folder.Remarks, .. remarks]);
         var models = await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
-        var answers = await screen.WithProgressAsync("Answering", p => FolderBacktest.AnswerAsync(questions, models, p, ct));
+        var constants = await screen.WithProgressAsync(
+            "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
+        var answers = await screen.WithProgressAsync("Answering", p => FolderBacktest.AnswerAsync(questions, models, constants, p, ct));
         using (var writer = CsvWriter.Create(to.Create(), new CsvWriterOptions { NewLine = "\n" }))
         {
             writer.WriteRecord(Header);

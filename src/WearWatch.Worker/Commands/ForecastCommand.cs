@@ -26,7 +26,9 @@ internal static class ForecastCommand
         var folder = FleetFolder.Read(directory.FullName, TimeProvider.System.GetUtcNow());
         screen.Write(folder.Remarks);
         var models = await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
-        var made = await screen.WithProgressAsync("Forecasting", p => FolderForecast.MakeAsync(folder.Chains, models, p, ct));
+        var constants = await screen.WithProgressAsync(
+            "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
+        var made = await screen.WithProgressAsync("Forecasting", p => FolderForecast.MakeAsync(folder.Chains, models, constants, p, ct));
         using (var writer = CsvWriter.Create(to.Create(), new CsvWriterOptions { NewLine = "\n" }))
         {
             writer.WriteRecord(Header);

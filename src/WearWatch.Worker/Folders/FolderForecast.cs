@@ -8,23 +8,24 @@ public static class FolderForecast
 {
     /// <summary>The assessments, in the order of the register.</summary>
     public static async Task<IReadOnlyList<Assessment>> MakeAsync(
-        IReadOnlyList<FolderChain> chains, FolderModels models, IProgress<double> progress, CancellationToken ct)
+        IReadOnlyList<FolderChain> chains, FolderModels models, FolderConstants constants, IProgress<double> progress, CancellationToken ct)
     {
         var made = new Assessment[chains.Count];
         var done = 0;
         await Parallel.ForAsync(0, chains.Count, ct, (i, _) =>
         {
-            made[i] = Make(chains[i], models);
+            made[i] = Make(chains[i], models, constants);
             progress.Report(Interlocked.Increment(ref done) / (double)chains.Count);
             return ValueTask.CompletedTask;
         });
         return made;
     }
 
-    private static Assessment Make(FolderChain chain, FolderModels models)
+    private static Assessment Make(FolderChain chain, FolderModels models, FolderConstants constants)
     {
         // As of its last reading: no hours have gone by since, whether or not its time was told.
         var lastReading = chain.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt ?? chain.Card.FittedAt ?? DateTimeOffset.UnixEpoch;
-        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card), ProductionCalendar.AlwaysRunning, lastReading);
+        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card), ProductionCalendar.AlwaysRunning, lastReading,
+            constants.For(chain.Card));
     }
 }

@@ -7,6 +7,10 @@ public abstract record CalibrationOutcome
     {
     }
 
+    /// <summary>The constants to go on with.</summary>
+    /// <param name="before">The constants before.</param>
+    public WearConstants InUse(WearConstants before) => this is Calibrated { IsClear: true } own ? own.Constants : before;
+
     /// <summary>The plant's own constants.</summary>
     /// <param name="Constants">The constants.</param>
     /// <param name="Chains">From how many chains.</param>
