@@ -112,6 +112,20 @@ public sealed class IntakeDeskTests
         Assert.Equal(new IntakeAnswer.Taken(yes.Id, AlreadyKnown: true), await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
     }
 
+    // 42 pitches told as 40 read 5 % longer, which a chain could have: only its track knows better.
+    [Fact]
+    public async Task A_miscounted_length_that_could_be_is_asked_about_with_the_likeliest_slip()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync();
+        for (var i = 1; i <= 5; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.2 + 0.1 * i), Ct);
+        var miscounted = A.Reading(counterH: 3000, length: FormattableString.Invariant($"{42 * 25.4 * 1.008:0.0}"));
+        var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(miscounted, Ct));
+        Assert.Contains("42 pitches", waiting.Why, StringComparison.Ordinal);
+        await using var db = plant.Db();
+        Assert.Equal(5, (await db.StandingReadingsAsync(id, Ct)).Count);
+    }
+
     [Fact]
     public async Task A_length_that_cannot_be_is_taken_when_the_yes_comes_with_it()
     {
