@@ -23,6 +23,8 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
 
     public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();
 
+    public DbSet<CalibrationRow> Calibrations => Set<CalibrationRow>();
+
     public DbSet<ImportRow> Imports => Set<ImportRow>();
 
     public DbSet<WindowRuleRow> WindowRules => Set<WindowRuleRow>();

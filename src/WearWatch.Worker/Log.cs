@@ -17,6 +17,9 @@ internal static partial class Log
     [LoggerMessage(302, LogLevel.Information, "No fleet model yet: {Have} chains show a wear rate, {Need} are needed; the broad prior serves")]
     public static partial void TooFewChainsToLearn(this ILogger logger, int have, int need);
 
+    [LoggerMessage(303, LogLevel.Information, "Constants of wear calibrated on {Chains} chains that have run out; ln of their readings' probability rose by {Gain:0.0}")]
+    public static partial void Calibrated(this ILogger logger, int chains, double gain);
+
     [LoggerMessage(401, LogLevel.Information, "Inbox: {File} taken in ({Taken} new, {AlreadyKnown} known, {Waiting} waiting, {Refused} refused)")]
     public static partial void FileTaken(this ILogger logger, string file, int taken, int alreadyKnown, int waiting, int refused);
 

@@ -25,6 +25,7 @@ public static class WearWatchServices
         services.AddSingleton<PlantNews>();
         services.AddSingleton<PlantSettings>();
         services.AddSingleton<FleetModels>();
+        services.AddSingleton<Calibrations>();
         services.AddSingleton<ChainReader>();
         services.AddSingleton<ChainReview>();
         services.AddSingleton<DueReviews>();

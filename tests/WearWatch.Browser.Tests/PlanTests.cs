@@ -101,10 +101,24 @@ public sealed class PlanTests(Screen screen)
         await db.SaveChangesAsync();
         db.Forecasts.AddRange(chains.Select((c, i) => new ForecastRow
         {
-            ChainId = c.Id, MadeAt = now, IsLatest = true, ModelVersion = "broad prior", ReadingsUsed = 8, HoursAtLastReading = 6000, HoursNow = 6000, ElongationPct = 2.4,
-            RatePctPer1000H = 0.4, LogRateSd = 0.2, LimitPct = 3, LimitReason = LimitReason.General, LimitSource = "seed",
+            ChainId = c.Id,
+            MadeAt = now,
+            IsLatest = true,
+            ModelVersion = "broad prior",
+            ReadingsUsed = 8,
+            HoursAtLastReading = 6000,
+            HoursNow = 6000,
+            ElongationPct = 2.4,
+            RatePctPer1000H = 0.4,
+            LogRateSd = 0.2,
+            LimitPct = 3,
+            LimitReason = LimitReason.General,
+            LimitSource = "seed",
             PercentilesH = [.. Enumerable.Range(1, 99).Select(p => (600 + 400 * i) * (0.5 + p / 100.0))],
-            EarlyDate = now.AddHours(0.55 * (600 + 400 * i)), MiddleDate = now.AddHours(600 + 400 * i), LateDate = now.AddHours(1.45 * (600 + 400 * i)), Condition = Condition.PlanASwap,
+            EarlyDate = now.AddHours(0.55 * (600 + 400 * i)),
+            MiddleDate = now.AddHours(600 + 400 * i),
+            LateDate = now.AddHours(1.45 * (600 + 400 * i)),
+            Condition = Condition.PlanASwap,
         }));
         await db.SaveChangesAsync();
         return host;

@@ -34,9 +34,17 @@ public static class CostsText
         if (typed.UsualPitchPrice is not (>= 0 and <= 1e6) || typed.SprocketPrice is not (>= 0 and <= 1e9)) return (null, [], "A price is not negative.");
         return (new PlanningCostsRow
         {
-            Money = typed.Money.Trim(), StoppedLinePerHour = typed.StoppedLinePerHour, StopHours = typed.StopHours, BreakdownHours = typed.BreakdownHours,
-            BreakdownExtra = typed.BreakdownExtra, MeanHoursToFailurePastLimit = typed.MeanHoursToFailurePastLimit, OvertimePerHour = typed.OvertimePerHour,
-            ExpressShare = typed.ExpressShare, UsualPitchPrice = typed.UsualPitchPrice, SprocketPrice = typed.SprocketPrice, HorizonWeeks = typed.HorizonWeeks,
+            Money = typed.Money.Trim(),
+            StoppedLinePerHour = typed.StoppedLinePerHour,
+            StopHours = typed.StopHours,
+            BreakdownHours = typed.BreakdownHours,
+            BreakdownExtra = typed.BreakdownExtra,
+            MeanHoursToFailurePastLimit = typed.MeanHoursToFailurePastLimit,
+            OvertimePerHour = typed.OvertimePerHour,
+            ExpressShare = typed.ExpressShare,
+            UsualPitchPrice = typed.UsualPitchPrice,
+            SprocketPrice = typed.SprocketPrice,
+            HorizonWeeks = typed.HorizonWeeks,
         }, costs, null);
     }
 }

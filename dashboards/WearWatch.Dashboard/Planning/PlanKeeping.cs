@@ -27,8 +27,14 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
             var window = place.WindowId is { } id ? windows.GetValueOrDefault(id) : null;
             fresh.Add(new SwapRow
             {
-                ChainId = face.Row.Id, WindowId = place.WindowId, Start = window?.Start ?? old?.Start, End = window?.End ?? old?.End,
-                Placing = place.Placing, Note = place.Note, DecidedBy = by, DecidedAt = now,
+                ChainId = face.Row.Id,
+                WindowId = place.WindowId,
+                Start = window?.Start ?? old?.Start,
+                End = window?.End ?? old?.End,
+                Placing = place.Placing,
+                Note = place.Note,
+                DecidedBy = by,
+                DecidedAt = now,
             });
         }
 
@@ -44,8 +50,11 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
     {
         var now = clock.GetUtcNow();
         await using var db = await databases.CreateDbContextAsync(ct);
-        var begun = await (from swap in db.Swaps join chain in db.Chains on swap.ChainId equals chain.Id
-                           where swap.Outcome == SwapOutcome.Planned && swap.Start != null && swap.Start <= now orderby swap.Start select new { swap, chain }).AsNoTracking().ToListAsync(ct);
+        var begun = await (from swap in db.Swaps
+                           join chain in db.Chains on swap.ChainId equals chain.Id
+                           where swap.Outcome == SwapOutcome.Planned && swap.Start != null && swap.Start <= now
+                           orderby swap.Start
+                           select new { swap, chain }).AsNoTracking().ToListAsync(ct);
         return [.. begun.Select(b => (b.swap, b.chain))];
     }
 

@@ -51,7 +51,11 @@ public sealed class SpareForm
 
         return (new Spare
         {
-            Part = new Part(Kind, Designation.Trim()), InStock = InStock, LeadTime = TimeSpan.FromDays(LeadDays), PackSize = PackSize, Price = Price,
+            Part = new Part(Kind, Designation.Trim()),
+            InStock = InStock,
+            LeadTime = TimeSpan.FromDays(LeadDays),
+            PackSize = PackSize,
+            Price = Price,
         }, deliveries, null);
     }
 }

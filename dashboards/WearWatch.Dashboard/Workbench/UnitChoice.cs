@@ -17,7 +17,10 @@ internal static class UnitChoice
         var units = UnitPreference.FromCookie(string.Join('.', Fields.Select(name => form[name].ToString())));
         http.Response.Cookies.Append(UnitPreference.Cookie, units.ToCookie(), new CookieOptions
         {
-            MaxAge = TimeSpan.FromDays(365), SameSite = SameSiteMode.Lax, HttpOnly = true, IsEssential = true,
+            MaxAge = TimeSpan.FromDays(365),
+            SameSite = SameSiteMode.Lax,
+            HttpOnly = true,
+            IsEssential = true,
         });
         return Results.LocalRedirect(Local(form["back"].ToString()));
     }

@@ -17,6 +17,30 @@ namespace WearWatch.Storage.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Chains")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Constants")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("LogEvidenceGain")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Calibrations");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.Property<long>("Id")

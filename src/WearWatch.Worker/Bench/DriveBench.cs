@@ -40,7 +40,11 @@ public static class DriveBench
 
         var drive = Drive(asked, type, pitchMm!.Value) with
         {
-            Teeth = teeth!.Value, DrivenTeeth = driven!.Value, Rpm = rpm.Value, Power = new Power(power!.Value), Pitches = pitches!.Value,
+            Teeth = teeth!.Value,
+            DrivenTeeth = driven!.Value,
+            Rpm = rpm.Value,
+            Power = new Power(power!.Value),
+            Pitches = pitches!.Value,
         };
         return asked.Wrong.Count > 0 ? Refused(asked) : Worked(asked, type, drive, exact);
     }

@@ -3,13 +3,14 @@ using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>Trains the fleet model once a night of the plant. The review that comes next takes it up.</summary>
-public sealed class FleetSchool(FleetModels models, PlantSettings plant, IOptions<WearWatchOptions> options, TimeProvider clock)
+/// <summary>Trains the fleet model and calibrates the constants of wear once a night of the plant. The review that comes next takes them up.</summary>
+public sealed class FleetSchool(
+    FleetModels models, Calibrations calibrations, PlantSettings plant, IOptions<WearWatchOptions> options, TimeProvider clock)
 {
     private DateOnly? lastNight;
 
     /// <summary>Trains, if this night's training has not been done.</summary>
-    /// <returns>Whether there is a new model.</returns>
+    /// <returns>Whether there is something new.</returns>
     public async Task<bool> RunOnceAsync(CancellationToken ct = default)
     {
         var now = TimeZoneInfo.ConvertTime(clock.GetUtcNow(), (await plant.CalendarAsync(ct)).TimeZone);
@@ -18,6 +19,8 @@ public sealed class FleetSchool(FleetModels models, PlantSettings plant, IOption
         // A process that starts by day has the night behind it and need not train at once, unless there is no model at all.
         var isCatchingUp = lastNight is null && now.Hour > options.Value.TrainingHour && await models.CurrentAsync(ct) is not null;
         lastNight = night;
-        return !isCatchingUp && await models.TrainAsync(ct);
+        if (isCatchingUp) return false;
+        var hasNewModel = await models.TrainAsync(ct);
+        return await calibrations.CalibrateAsync(ct) || hasNewModel;
     }
 }

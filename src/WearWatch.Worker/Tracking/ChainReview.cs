@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Learning;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -8,7 +7,7 @@ namespace WearWatch.Worker.Tracking;
 
 /// <summary>Assesses chains from their raw rows and keeps what changed: forecasts and notices.</summary>
 public sealed class ChainReview(
-    IDbContextFactory<WearDb> database, PlantSettings plant, FleetModels models, PlantNews news, TimeProvider clock)
+    IDbContextFactory<WearDb> database, PlantSettings plant, Calibrations calibrations, PlantNews news, TimeProvider clock)
 {
     private const int ChainsAtOnce = 32;
 
@@ -21,7 +20,7 @@ public sealed class ChainReview(
         IReadOnlyCollection<int>? chainIds, IProgress<ReviewProgress>? progress = null, CancellationToken ct = default)
     {
         var calendar = await plant.CalendarAsync(ct);
-        var model = await models.CurrentAsync(ct);
+        var knowledge = await calibrations.KnowledgeAsync(ct);
         var ids = new Queue<int>(chainIds ?? await AllAsync(ct));
         var (total, changed) = (ids.Count, 0);
         while (ids.Count > 0)
@@ -29,7 +28,7 @@ public sealed class ChainReview(
             ct.ThrowIfCancellationRequested();
             var batch = new List<int>();
             while (batch.Count < ChainsAtOnce && ids.TryDequeue(out var id)) batch.Add(id);
-            var made = await AssessAsync(batch, model, calendar, ct);
+            var made = await AssessAsync(batch, knowledge, calendar, ct);
             var (told, overtaken) = await KeepAsync(made, calendar, ct);
             news.Tell(told);
             changed += told.Count;
@@ -42,16 +41,16 @@ public sealed class ChainReview(
 
     /// <summary>Assesses chains as a review would, and keeps nothing.</summary>
     public async Task<IReadOnlyList<ReviewedChain>> AssessAsync(IReadOnlyCollection<int> chainIds, CancellationToken ct = default) =>
-        await AssessAsync(chainIds, await models.CurrentAsync(ct), await plant.CalendarAsync(ct), ct);
+        await AssessAsync(chainIds, await calibrations.KnowledgeAsync(ct), await plant.CalendarAsync(ct), ct);
 
     private async Task<IReadOnlyList<ReviewedChain>> AssessAsync(
-        IReadOnlyCollection<int> ids, FleetModel? model, ProductionCalendar calendar, CancellationToken ct)
+        IReadOnlyCollection<int> ids, Knowledge knowledge, ProductionCalendar calendar, CancellationToken ct)
     {
         await using var db = await database.CreateDbContextAsync(ct);
         var raw = await RawChain.LoadAsync(db, ids, ct);
         var now = clock.GetUtcNow();
-        if (raw is [var one]) return [ReviewedChain.Of(one, model, calendar, now)];
-        return await Task.Run(() => raw.AsParallel().AsOrdered().WithCancellation(ct).Select(r => ReviewedChain.Of(r, model, calendar, now)).ToList(), ct);
+        if (raw is [var one]) return [ReviewedChain.Of(one, knowledge, calendar, now)];
+        return await Task.Run(() => raw.AsParallel().AsOrdered().WithCancellation(ct).Select(r => ReviewedChain.Of(r, knowledge, calendar, now)).ToList(), ct);
     }
 
     /// <summary>Keeps what is news; chains of which something was told in the meantime are to be assessed again.</summary>

@@ -1,4 +1,3 @@
-using WearWatch.Learning;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -11,14 +10,14 @@ namespace WearWatch.Worker.Tracking;
 /// <param name="Raw">What was told of it.</param>
 /// <param name="Assessment">What the domain makes of it.</param>
 /// <param name="Oiling">When it is to be oiled.</param>
-/// <param name="ModelVersion">The fleet model that gave the prior.</param>
+/// <param name="ModelVersion">The knowledge that it rests on.</param>
 public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion)
 {
-    public static ReviewedChain Of(RawChain raw, FleetModel? model, ProductionCalendar calendar, DateTimeOffset now) => new(
+    public static ReviewedChain Of(RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now) => new(
         raw,
-        Assessment.Of(raw.Card, raw.Readings, raw.Events, model?.PriorFor(raw.Card) ?? WearPrior.Broad, calendar, now),
+        Assessment.Of(raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(raw.Card), calendar, now, knowledge.Constants),
         OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now),
-        model?.Version ?? WearPrior.Broad.Source);
+        knowledge.Version);
 
     /// <summary>The forecast as it is kept.</summary>
     public ForecastRow ToRow(ProductionCalendar calendar, DateTimeOffset now) => new()

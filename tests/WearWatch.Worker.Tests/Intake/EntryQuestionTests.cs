@@ -39,7 +39,11 @@ public sealed class EntryQuestionTests
 
     private static Reading Entry(double percent) => new()
     {
-        Chain = "C1", TakenAt = TestPlant.Start, Counter = new RunningHours(2900), Tool = Tool.Tape, Pitches = 40,
+        Chain = "C1",
+        TakenAt = TestPlant.Start,
+        Counter = new RunningHours(2900),
+        Tool = Tool.Tape,
+        Pitches = 40,
         LengthMm = 40 * 25.4 * (1 + percent / 100),
     };
 

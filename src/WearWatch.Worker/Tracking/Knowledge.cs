@@ -1,0 +1,21 @@
+using System.Security.Cryptography;
+using System.Text;
+using WearWatch.Chains;
+using WearWatch.Learning;
+using WearWatch.Wear;
+
+namespace WearWatch.Worker.Tracking;
+
+/// <summary>What the plant has taught so far, and every assessment rests on.</summary>
+/// <param name="Model">How fast chains of a kind wear; null while there is no model.</param>
+/// <param name="Constants">How wear goes on, speeds up and is mismeasured.</param>
+/// <param name="ConstantsText">The constants as they are kept; null for the defaults.</param>
+public sealed record Knowledge(FleetModel? Model, WearConstants Constants, string? ConstantsText)
+{
+    /// <summary>Names the knowledge: forecasts are kept with it, and made anew when it changes.</summary>
+    public string Version { get; } = (Model?.Version ?? WearPrior.Broad.Source)
+        + (ConstantsText is null ? "" : $" own {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ConstantsText)))[..8]}");
+
+    /// <summary>What is believed of a chain before its first reading.</summary>
+    public WearPrior PriorFor(ChainCard card) => Model?.PriorFor(card) ?? WearPrior.Broad;
+}
