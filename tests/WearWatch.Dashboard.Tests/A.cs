@@ -75,6 +75,7 @@ public static class A
         {
             Card = card ?? Chain().ToCard(),
             History = new ChainHistory([new FittedChain(true, hoursNow, false, [])], heldBack ?? []),
+            Constants = WearConstants.Default,
             Prior = WearPrior.Broad,
             Observations = observations ?? [Observed(2000, 0.5, 0), Observed(4000, 0.85, 1), Observed(6000, 1.2, 2)],
             HoursAtLastReading = hoursAtLastReading,

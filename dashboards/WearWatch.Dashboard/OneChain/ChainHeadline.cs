@@ -24,7 +24,7 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
     private static string LimitOf(ReplacementLimit limit)
     {
         var reason = TradeWords.Of(limit.Reason);
-        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{(limit.Source == reason ? "" : $" ({limit.Source})")}.";
+        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{(limit.Source == reason ? "" : $" ({limit.Source.Replace("docs/references.md", "sources", StringComparison.Ordinal)})")}.";
     }
 
     private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time)

@@ -27,6 +27,12 @@ public sealed record ChainView
 
     public required IReadOnlyList<EarlyDateStep> History { get; init; }
 
+    /// <summary>How the forecast moved from reading to reading.</summary>
+    public required IReadOnlyList<ForecastStep> Trail { get; init; }
+
+    /// <summary>What made the date, in sentences.</summary>
+    public required IReadOnlyList<string> Why { get; init; }
+
     public string Name => Facts.Row.Name;
 
     public Condition Condition => Facts.Assessment.Condition;
@@ -54,6 +60,8 @@ public sealed record ChainView
                 : DateOdds.Of(assessment.Forecast, assessment.HoursNow - assessment.HoursAtLastReading, facts.Calendar, time),
             Readings = ReadingLine.Of(facts),
             History = Steps(facts),
+            Trail = ForecastTrail.Of(assessment),
+            Why = Explanation.Of(assessment, facts.Calendar, time.Now),
         };
     }
 

@@ -55,6 +55,9 @@ public sealed record Assessment
             ? calendar.After(now, new RunningHours(hours - (HoursNow - HoursAtLastReading)))
             : null;
 
+    /// <summary>The constants of wear that it was made with.</summary>
+    public required WearConstants Constants { get; init; }
+
     /// <summary>The track of the chain that runs now: what can be stored, and carried on by one step a reading.</summary>
     public required WearTrack Track { get; init; }
 
@@ -92,6 +95,7 @@ public sealed record Assessment
             Card = card,
             History = history,
             Prior = prior,
+            Constants = filter.Constants,
             Observations = observations,
             HoursAtLastReading = hoursAtLastReading,
             HoursNow = hoursNow,
