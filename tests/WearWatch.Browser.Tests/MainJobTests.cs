@@ -69,6 +69,26 @@ public sealed class MainJobTests(Screen screen)
         Assert.Empty(phone.Complaints);
     }
 
+    // 1260.1 mm over 49 pitches of 25.4 mm is 1.25 %, as is to be expected; told as 48 pitches it is 3.36 %.
+    [Fact]
+    public async Task A_miscount_is_recognised_and_corrected_with_one_tap()
+    {
+        await PlantFiles.TakeInAsync(screen.Host.Services, "COUNTJOB");
+        await using var phone = await screen.OnPhoneAsync();
+        await phone.GoAsync("/enter?chain=COUNTJOB-1");
+        await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
+        await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1260.1");
+        var miscount = phone.Page.GetByRole(AriaRole.Button, new() { Name = "49 pitches instead of 48" });
+        await Assertions.Expect(miscount).ToBeVisibleAsync(Patient);
+        await phone.PictureAsync("job-slip-phone", whole: false);
+        Assert.Empty(await phone.BarriersAsync());
+        await miscount.TapAsync();
+        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Fits", new() { Timeout = 15000 });
+        await Assertions.Expect(phone.Page.Locator(".verdict-figure")).ToContainTextAsync("1.25 %");
+        await Assertions.Expect(miscount).ToBeHiddenAsync();
+        Assert.Empty(phone.Complaints);
+    }
+
     [Fact]
     public async Task The_look_that_a_person_takes_stays_after_the_page_is_loaded_again()
     {

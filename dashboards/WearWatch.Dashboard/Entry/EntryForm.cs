@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Dashboard.Words;
+using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;
@@ -64,6 +65,14 @@ public sealed class EntryForm
     public void Next()
     {
         (Counter, Length, TakenAt, Key) = ("", "", "", NewKey());
+    }
+
+    /// <summary>Takes a slip's correction over: the person said yes to it.</summary>
+    public void Take(Slip slip)
+    {
+        Pitches = slip.Pitches.ToString(CultureInfo.InvariantCulture);
+        if (LengthText.Read(Length, Unit) is LengthText.Understood told && Math.Abs(told.Length.Millimetres - slip.LengthMm) < 0.005) return;
+        (Length, Unit) = (slip.LengthMm.ToString("0.##", CultureInfo.InvariantCulture), LengthUnit.Millimetre);
     }
 
     /// <summary>One pitch more or less.</summary>

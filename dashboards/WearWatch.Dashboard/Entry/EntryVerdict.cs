@@ -59,7 +59,7 @@ public sealed record EntryVerdict
 
     private static EntryVerdict Compare(Elongation elongation, EntryForm form, EntryChain chain)
     {
-        var expected = Expectation.Of(chain.Assessment, HoursSinceReading(form, chain));
+        var expected = EntryExpectation.Of(chain.Assessment, HoursSinceReading(form, chain));
         // What the uncertainty against nominal and the track share stays the same all the chain's life: only the scatter is new.
         var own = chain.Last is null ? elongation.StandardUncertaintyPercent : elongation.ScatterPercent;
         var deviation = Math.Sqrt(expected.DeviationPercent * expected.DeviationPercent + own * own);

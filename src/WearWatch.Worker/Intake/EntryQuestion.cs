@@ -13,9 +13,15 @@ namespace WearWatch.Worker.Intake;
 /// <remarks>Rows of a file are not asked about: nobody stands beside them, and the track weighs each of them all the same.</remarks>
 public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant)
 {
+    /// <summary>Weighs an entry as it was typed; null when its fields cannot be read or nothing is expected of it yet.</summary>
+    public async Task<EntryDoubt?> AskAsync(int chainId, NewReading entry, long? corrects = null, CancellationToken ct = default) =>
+        EntryCheck.Read(entry, out var lengthMm).Count == 0
+            ? await AskAsync(chainId, EntryCheck.ToReading(entry, lengthMm), corrects, ct)
+            : null;
+
     /// <summary>Weighs an entry; null when nothing is expected of it yet.</summary>
     /// <param name="chainId">The chain.</param>
-    /// <param name="entry">The entry; one that the gauge does not refuse.</param>
+    /// <param name="entry">The entry.</param>
     /// <param name="corrects">The reading that it is to replace: it and what was read after it do not count.</param>
     /// <param name="ct">Stops it.</param>
     public async Task<EntryDoubt?> AskAsync(int chainId, Reading entry, long? corrects = null, CancellationToken ct = default)
@@ -24,6 +30,7 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         var calendar = await plant.CalendarAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;
+        if (Gauge.Measure(chain.Card.PitchMm, entry.Pitches, entry.LengthMm, entry.Tool, entry.TemperatureC) is GaugeOutcome.Refused) return null;
         if (Expected(chain, entry, model, calendar, corrects) is not { } expected) return null;
 
         var doubt = EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Alternatives);

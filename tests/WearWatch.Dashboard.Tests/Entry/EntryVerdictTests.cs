@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Entry;
+using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Units;
 using WearWatch.Wear;
@@ -57,8 +58,8 @@ public sealed class EntryVerdictTests
     [Fact]
     public void The_expectation_grows_and_widens_with_the_hours()
     {
-        var near = Expectation.Of(A.Assessment(), 0);
-        var far = Expectation.Of(A.Assessment(), 2000);
+        var near = EntryExpectation.Of(A.Assessment(), 0);
+        var far = EntryExpectation.Of(A.Assessment(), 2000);
         Assert.Equal(1.2, near.Percent, 9);
         Assert.Equal(1.6, far.Percent, 9);
         // sqrt(0.05^2 + (0.4 * 0.3)^2) = 0.13.
@@ -67,7 +68,7 @@ public sealed class EntryVerdictTests
 
     [Fact]
     public void Without_readings_the_prior_is_what_is_expected() =>
-        Assert.Equal(WearPrior.Broad.MeanStartPercent, Expectation.Of(A.Assessment(elongationPct: null), 0).Percent);
+        Assert.Equal(WearPrior.Broad.MeanStartPercent, EntryExpectation.Of(A.Assessment(elongationPct: null), 0).Percent);
 
     [Theory]
     [InlineData("length", "12 33", "", "", "48")]
@@ -82,6 +83,16 @@ public sealed class EntryVerdictTests
         var verdict = EntryVerdict.Of(form, Chain());
         Assert.True(verdict.Faults.ContainsKey(field));
         Assert.False(verdict.CanBeSaved);
+    }
+
+    [Theory]
+    [InlineData(50, 1234.0, "50", "1234")] // a miscount leaves the length as it was typed
+    [InlineData(48, 1233.5, "48", "1233.5")]
+    public void A_slip_that_was_said_yes_to_corrects_the_form(int pitches, double lengthMm, string pitchesTyped, string lengthTyped)
+    {
+        var form = Form("1234");
+        form.Take(new Slip(SlipKind.PitchesMiscounted, 0.9, 1, "over so many pitches") { Pitches = pitches, LengthMm = lengthMm, Chain = "K-1" });
+        Assert.Equal((pitchesTyped, lengthTyped), (form.Pitches, form.Length));
     }
 
     [Fact]
