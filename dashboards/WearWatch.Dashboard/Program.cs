@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Localization;
 using Radzen;
@@ -86,9 +87,19 @@ app.MapHealthChecks("/health");
 app.MapApi();
 app.MapPlanFiles();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
-await app.StartAsync();
+try
+{
+    await app.StartAsync();
+}
+catch (IOException taken) when (taken.InnerException is AddressInUseException)
+{
+    app.Logger.AddressTaken(taken.Message);
+    return 1;
+}
+
 if (args.Contains("demo")) await LoadDemoAsync(app);
 await app.WaitForShutdownAsync();
+return 0;
 
 static async Task LoadDemoAsync(WebApplication app)
 {

@@ -11,4 +11,7 @@ internal static partial class Log
 
     [LoggerMessage(303, LogLevel.Information, "The demo mill is loaded: {Taken} rows taken, {Known} already known")]
     public static partial void DemoLoaded(this ILogger logger, int taken, int known);
+
+    [LoggerMessage(304, LogLevel.Critical, "{Why} Stop the other program, or set another address as Kestrel:Endpoints:Loopback:Url.")]
+    public static partial void AddressTaken(this ILogger logger, string why);
 }
