@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Running;
 
 namespace WearWatch.Wear;
@@ -14,18 +15,22 @@ internal static class WearNotices
     {
         if (chain.Condition is not (Condition.SwapNow or Condition.PlanASwap)) return null;
         var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
-        var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % allowed");
+        var isTakeUp = chain.Limit.Reason == LimitReason.TakeUpTravel;
+        var kind = isTakeUp ? NoticeKind.TakeUpEnds : NoticeKind.LimitNear;
+        var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % allowed{(isTakeUp ? ": then the take-up is at its end" : "")}");
         if (chain.Condition == Condition.SwapNow)
         {
             return new(
-                NoticeKind.LimitNear, true, Text($"{state}; odds that the limit is passed: {passed:P0}."),
-                "Fit a new chain, and look at the sprockets.");
+                kind, true, Text($"{state}; odds that the limit is passed: {passed:P0}."),
+                isTakeUp ? "Take pitches out if wear still allows it, else fit a new chain." : "Fit a new chain, and look at the sprockets.");
         }
 
         var early = chain.DateAt(5, calendar, now) is { } date
             ? Text($"it may reach the limit from {date:yyyy-MM-dd} on (one chance in twenty before)")
             : Text($"the limit may be passed already ({passed:P0})");
-        return new(NoticeKind.LimitNear, false, $"{state}; {early}.", "Plan a swap before that day, and order the chain.");
+        return new(
+            kind, false, $"{state}; {early}.",
+            isTakeUp ? "Plan to take pitches out, or a swap, before that day." : "Plan a swap before that day, and order the chain.");
     }
 
     private static Notice? RateHasRisen(Assessment chain)

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Running;
 using WearWatch.Wear;
@@ -111,6 +112,20 @@ public sealed class AssessmentTests
         Assert.Equal(once.Forecast.PercentilesHours, twice.Forecast.PercentilesHours);
         Assert.Equal(once.View, twice.View);
         Assert.Equal(once.Observations, twice.Observations);
+    }
+
+    // 120 pitches of 25.4 mm in a loop whose take-up has 10 mm left: 200 x 10/(120 x 25.4) = 0.66 % (docs/references.md [38]).
+    [Fact]
+    public void A_take_up_that_ends_before_the_chain_is_worn_is_told_as_such()
+    {
+        var card = A.Card() with { Pitches = 120, TakeUpTravelMm = 10 };
+        var assessment = Assessment.Of(
+            card, A.Readings(0.3, 300, 900, 1500, 2100), [], WearPrior.Broad, ProductionCalendar.AlwaysRunning, DateTimeOffset.UnixEpoch);
+        Assert.Equal(LimitReason.TakeUpTravel, assessment.Limit.Reason);
+        Assert.Equal(0.656, assessment.Limit.Percent, 3);
+        var notice = Assert.Single(assessment.Notices);
+        Assert.Equal(NoticeKind.TakeUpEnds, notice.Kind);
+        Assert.Contains("take-up", notice.Why, StringComparison.Ordinal);
     }
 
     private static Notice Notice(Assessment chain, NoticeKind kind) => Assert.Single(chain.Notices, n => n.Kind == kind);
