@@ -17,7 +17,8 @@ public sealed class MainJobTests(Screen screen)
         await desk.PictureAsync("job-preview-desk");
         Assert.Empty(await desk.BarriersAsync());
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Take in" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("Past imports")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("Past imports")).ToBeVisibleAsync();
         await desk.GoAsync("/chains?search=DESKJOB");
         await desk.Page.GetByRole(AriaRole.Link, new() { Name = "DESKJOB-1" }).First.ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("longer than new").First).ToBeVisibleAsync(Patient);

@@ -1,4 +1,5 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+﻿using System;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
@@ -10,6 +11,22 @@ namespace WearWatch.Storage.Migrations
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.CreateTable(
+                name: "Calibrations",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    MadeAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    Chains = table.Column<int>(type: "INTEGER", nullable: false),
+                    LogEvidenceGain = table.Column<double>(type: "REAL", nullable: false),
+                    Constants = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Calibrations", x => x.Id);
+                });
+
             migrationBuilder.CreateTable(
                 name: "Chains",
                 columns: table => new
@@ -88,6 +105,43 @@ namespace WearWatch.Storage.Migrations
                 });
 
             migrationBuilder.CreateTable(
+                name: "LineCosts",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Line = table.Column<string>(type: "TEXT", nullable: false),
+                    StoppedPerHour = table.Column<double>(type: "REAL", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_LineCosts", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "PlanningCosts",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Money = table.Column<string>(type: "TEXT", nullable: false),
+                    StoppedLinePerHour = table.Column<double>(type: "REAL", nullable: false),
+                    StopHours = table.Column<double>(type: "REAL", nullable: false),
+                    BreakdownHours = table.Column<double>(type: "REAL", nullable: false),
+                    BreakdownExtra = table.Column<double>(type: "REAL", nullable: false),
+                    MeanHoursToFailurePastLimit = table.Column<double>(type: "REAL", nullable: false),
+                    OvertimePerHour = table.Column<double>(type: "REAL", nullable: false),
+                    ExpressShare = table.Column<double>(type: "REAL", nullable: false),
+                    UsualPitchPrice = table.Column<double>(type: "REAL", nullable: false),
+                    SprocketPrice = table.Column<double>(type: "REAL", nullable: false),
+                    HorizonWeeks = table.Column<int>(type: "INTEGER", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PlanningCosts", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Plants",
                 columns: table => new
                 {
@@ -103,6 +157,70 @@ namespace WearWatch.Storage.Migrations
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Plants", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Spares",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Kind = table.Column<string>(type: "TEXT", nullable: false),
+                    Designation = table.Column<string>(type: "TEXT", nullable: false),
+                    InStock = table.Column<int>(type: "INTEGER", nullable: false),
+                    LeadDays = table.Column<int>(type: "INTEGER", nullable: false),
+                    PackSize = table.Column<int>(type: "INTEGER", nullable: false),
+                    Price = table.Column<double>(type: "REAL", nullable: false),
+                    OnOrder = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Spares", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "WindowRules",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    Key = table.Column<string>(type: "TEXT", nullable: false),
+                    Line = table.Column<string>(type: "TEXT", nullable: false),
+                    FirstStart = table.Column<DateTime>(type: "TEXT", nullable: false),
+                    LengthH = table.Column<double>(type: "REAL", nullable: false),
+                    Recurrence = table.Column<string>(type: "TEXT", nullable: false),
+                    Exceptions = table.Column<string>(type: "TEXT", nullable: false),
+                    Crew = table.Column<string>(type: "TEXT", nullable: false),
+                    CrewHours = table.Column<double>(type: "REAL", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_WindowRules", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "CardChanges",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ChainId = table.Column<int>(type: "INTEGER", nullable: false),
+                    At = table.Column<long>(type: "INTEGER", nullable: false),
+                    By = table.Column<string>(type: "TEXT", nullable: false),
+                    Field = table.Column<string>(type: "TEXT", nullable: false),
+                    From = table.Column<string>(type: "TEXT", nullable: false),
+                    To = table.Column<string>(type: "TEXT", nullable: false),
+                    Why = table.Column<string>(type: "TEXT", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_CardChanges", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_CardChanges_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
                 });
 
             migrationBuilder.CreateTable(
@@ -255,6 +373,63 @@ namespace WearWatch.Storage.Migrations
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "SwapTerms",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ChainId = table.Column<int>(type: "INTEGER", nullable: false),
+                    ParallelGroup = table.Column<string>(type: "TEXT", nullable: false),
+                    Hours = table.Column<double>(type: "REAL", nullable: true),
+                    People = table.Column<int>(type: "INTEGER", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SwapTerms", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_SwapTerms_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Swaps",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "INTEGER", nullable: false)
+                        .Annotation("Sqlite:Autoincrement", true),
+                    ChainId = table.Column<int>(type: "INTEGER", nullable: false),
+                    WindowId = table.Column<string>(type: "TEXT", nullable: true),
+                    Start = table.Column<long>(type: "INTEGER", nullable: true),
+                    End = table.Column<long>(type: "INTEGER", nullable: true),
+                    Placing = table.Column<int>(type: "INTEGER", nullable: false),
+                    Note = table.Column<string>(type: "TEXT", nullable: false),
+                    DecidedBy = table.Column<string>(type: "TEXT", nullable: false),
+                    DecidedAt = table.Column<long>(type: "INTEGER", nullable: false),
+                    Outcome = table.Column<int>(type: "INTEGER", nullable: false),
+                    OutcomeNote = table.Column<string>(type: "TEXT", nullable: false),
+                    OutcomeBy = table.Column<string>(type: "TEXT", nullable: false),
+                    OutcomeAt = table.Column<long>(type: "INTEGER", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Swaps", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Swaps_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_CardChanges_ChainId",
+                table: "CardChanges",
+                column: "ChainId");
+
             migrationBuilder.CreateIndex(
                 name: "IX_Chains_Line_Position",
                 table: "Chains",
@@ -309,6 +484,12 @@ namespace WearWatch.Storage.Migrations
                 column: "ReceivedAt");
 
             migrationBuilder.CreateIndex(
+                name: "IX_LineCosts_Line",
+                table: "LineCosts",
+                column: "Line",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Notices_ChainId_Kind",
                 table: "Notices",
                 columns: new[] { "ChainId", "Kind" },
@@ -335,11 +516,52 @@ namespace WearWatch.Storage.Migrations
                 table: "Readings",
                 column: "Key",
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Spares_Kind_Designation",
+                table: "Spares",
+                columns: new[] { "Kind", "Designation" },
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SwapTerms_ChainId",
+                table: "SwapTerms",
+                column: "ChainId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_ChainId",
+                table: "Swaps",
+                column: "ChainId",
+                unique: true,
+                filter: "Outcome = 0");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Swaps_Outcome_Start",
+                table: "Swaps",
+                columns: new[] { "Outcome", "Start" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WindowRules_Key",
+                table: "WindowRules",
+                column: "Key",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_WindowRules_Line",
+                table: "WindowRules",
+                column: "Line");
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropTable(
+                name: "Calibrations");
+
+            migrationBuilder.DropTable(
+                name: "CardChanges");
+
             migrationBuilder.DropTable(
                 name: "Events");
 
@@ -353,13 +575,31 @@ namespace WearWatch.Storage.Migrations
                 name: "Imports");
 
             migrationBuilder.DropTable(
+                name: "LineCosts");
+
+            migrationBuilder.DropTable(
                 name: "Notices");
+
+            migrationBuilder.DropTable(
+                name: "PlanningCosts");
 
             migrationBuilder.DropTable(
                 name: "Plants");
 
             migrationBuilder.DropTable(
                 name: "Readings");
+
+            migrationBuilder.DropTable(
+                name: "Spares");
+
+            migrationBuilder.DropTable(
+                name: "SwapTerms");
+
+            migrationBuilder.DropTable(
+                name: "Swaps");
+
+            migrationBuilder.DropTable(
+                name: "WindowRules");
 
             migrationBuilder.DropTable(
                 name: "Chains");
