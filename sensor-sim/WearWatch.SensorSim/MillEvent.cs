@@ -29,7 +29,7 @@ public enum MillEventKind
 /// <param name="CounterBefore">What the hour counter showed just before.</param>
 /// <param name="CounterAfter">What it showed just after.</param>
 /// <param name="IsRecorded">Whether anybody wrote it down; if not, it stands in the truth alone.</param>
-/// <param name="Note">The lot of a fitted chain; <c>events.csv</c> has no column for it, so it stands in the truth alone.</param>
+/// <param name="Lot">The works' lot of a fitted chain; empty for anything else.</param>
 public sealed record MillEvent(
     string Chain, MillEventKind Kind, DateTimeOffset At, double CounterBefore, double CounterAfter, bool IsRecorded = true,
-    string Note = "");
+    string Lot = "");

@@ -30,8 +30,7 @@ internal static class FleetModelFile
     {
         using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true);
         using var statisticsStream = Entry(archive, StatisticsEntry);
-        var statistics = JsonSerializer.Deserialize(statisticsStream, FleetJson.Default.FleetStatistics)
-            ?? throw new InvalidDataException("The file holds no statistics of a fleet model.");
+        var statistics = Statistics(statisticsStream);
 
         using var pipelineStream = Entry(archive, PipelineEntry);
         var ml = FleetPipeline.Context(seed: 0);
@@ -41,6 +40,19 @@ internal static class FleetModelFile
         return version.ReadToEnd() == model.Version
             ? model
             : throw new InvalidDataException("The fleet model's content does not give the version that it names: the file is damaged.");
+    }
+
+    private static FleetStatistics Statistics(Stream stream)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(stream, FleetJson.Default.FleetStatistics)
+                ?? throw new InvalidDataException("The file holds no statistics of a fleet model.");
+        }
+        catch (JsonException error)
+        {
+            throw new InvalidDataException("The fleet model is damaged, or was saved by another version of this program.", error);
+        }
     }
 
     private static MemoryStream Entry(ZipArchive archive, string name)

@@ -30,6 +30,9 @@ public sealed record FleetModelReport
     /// <summary>Standard deviation of ln rate between lines; zero when they do not differ beyond their cards.</summary>
     public required double LineDeviation { get; init; }
 
+    /// <summary>Standard deviation of ln rate between supplier's lots; zero when they do not differ, or none are told.</summary>
+    public double LotDeviation { get; init; }
+
     /// <summary>How far off unseen chains lay over what the log-linear part said, in variances; near 1 when it is honest.</summary>
     public required double SpreadOverExpected { get; init; }
 

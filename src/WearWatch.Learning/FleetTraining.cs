@@ -51,7 +51,7 @@ public static class FleetTraining
         var skipped = rates.Select(r => r.Rate).OfType<ChainRate.NotShown>().CountBy(r => r.Why).ToDictionary();
         return new FleetTrainingOutcome.Trained(
             new FleetModel(statistics, ml, FleetPipeline.Build(ml, line, trees)),
-            Report(statistics, validation, skipped));
+            Report(statistics, validation, [.. samples.Select(s => line.Design.Row(s.Card))], skipped));
     }
 
     /// <summary>Where a new chain's straight part starts; as without a fleet where too few chains are known from their fitting.</summary>
@@ -67,7 +67,7 @@ public static class FleetTraining
     }
 
     private static FleetModelReport Report(
-        FleetStatistics statistics, CrossValidation validation, IReadOnlyDictionary<NoRateReason, int> skipped)
+        FleetStatistics statistics, CrossValidation validation, IReadOnlyList<double[]> rows, IReadOnlyDictionary<NoRateReason, int> skipped)
     {
         var line = statistics.Line;
         var width = line.Design.Width;
@@ -81,15 +81,22 @@ public static class FleetTraining
             LineAndTreesError = validation.TreeErrors is { } errors ? validation.RootMeanSquare(errors) : null,
             UsesTrees = statistics.UsesTrees,
             Tau = Math.Sqrt(line.TauSquared),
-            LineDeviation = Math.Sqrt(line.LineVariance),
+            LineDeviation = DeviationBetween("line", line),
+            LotDeviation = DeviationBetween("lot", line),
             SpreadOverExpected = validation.SpreadOverExpected(validation.LineErrors),
             ConformalHalfWidth90 = statistics.ConformalHalfWidth90,
             Effects =
             [
                 .. line.Design.ColumnNames.Select((name, i) =>
-                    new LearnedEffect(name, line.Coefficients[i], Math.Sqrt(line.Covariance[i * width + i])))
+                    new LearnedEffect(name, line.Coefficients[i], Math.Sqrt(line.Covariance[i * width + i]))
+                    {
+                        Chains = i < line.Design.FirstOrigin ? null : rows.Count(row => row[i] == 1),
+                    })
             ],
             LearningCurve = [.. validation.LearningCurve()],
         };
     }
+
+    private static double DeviationBetween(string what, LogLinearRate line) =>
+        Math.Sqrt(line.Design.Origins.Zip(line.OriginVariances).Where(o => o.First.What == what).Sum(o => o.Second));
 }

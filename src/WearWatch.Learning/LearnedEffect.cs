@@ -12,6 +12,9 @@ public sealed record LearnedEffect(string Name, double Effect, double StandardEr
 
     private const double Errors90 = 1.6449;
 
+    /// <summary>Of a line or a lot: how many fitted chains it was learned from.</summary>
+    public int? Chains { get; init; }
+
     /// <summary>By what the wear rate is multiplied for a unit of it.</summary>
     public double Factor => Math.Exp(Effect);
 

@@ -7,8 +7,8 @@ namespace WearWatch.Learning;
 /// <remarks>
 /// Weights <c>1 / (se^2 + tau^2 + u)</c>: se of the chain's own rate, tau the spread between chains that are alike on their cards, u
 /// what the card leaves open. tau^2 is iterated: <c>max(mean of MAD^2 and variance of the residuals - mean se^2 - mean u, 0.03) (1 + p/n)</c>,
-/// p the effective number of coefficients. Effects are held back by a penalty of 0.5, which a handful of chains overcomes; those of the
-/// lines by one over their own variance, chosen where the readings are likeliest.
+/// p the effective number of coefficients. Effects are held back by a penalty of 0.5, which a handful of chains overcomes; those of
+/// lines and of lots by one over their own variance, chosen where the readings are likeliest.
 /// </remarks>
 internal sealed record LogLinearRate
 {
@@ -20,7 +20,7 @@ internal sealed record LogLinearRate
 
     private const double LeastTauSquared = 0.03;
     private const int Rounds = 12;
-    private static readonly double[] LineVariances = [0, 0.01, 0.02, 0.04, 0.08, 0.16, 0.32];
+    private static readonly double[] Variances = [0, 0.01, 0.02, 0.04, 0.08, 0.16, 0.32];
 
     /// <summary>How cards become rows.</summary>
     public required DutyDesign Design { get; init; }
@@ -34,8 +34,8 @@ internal sealed record LogLinearRate
     /// <summary>Variance of ln rate between chains that are alike on their cards.</summary>
     public required double TauSquared { get; init; }
 
-    /// <summary>Variance of ln rate between lines.</summary>
-    public required double LineVariance { get; init; }
+    /// <summary>Variance of ln rate between lines, and between lots: one for each of the design's origins.</summary>
+    public required IReadOnlyList<double> OriginVariances { get; init; }
 
     /// <summary>Expected ln rate for a row of the design.</summary>
     /// <remarks>The order of the additions is part of the result's bits; the pipeline calls this same function.</remarks>
@@ -59,7 +59,7 @@ internal sealed record LogLinearRate
             for (var j = 0; j < row.Length; j++) variance += row[i] * Covariance[i * row.Length + j] * row[j];
         }
 
-        return Design.KnowsLineOf(card) ? variance : variance + LineVariance;
+        return variance + Design.Origins.Zip(OriginVariances, (origin, between) => origin.PlaceOf(card) >= 0 ? 0 : between).Sum();
     }
 
     /// <summary>What each input of a card does to the rate.</summary>
@@ -76,7 +76,12 @@ internal sealed record LogLinearRate
             column += input.Width;
         }
 
-        if (Design.Lines.Count > 0) factors.Add(new RateFactor("line", Design.KnowsLineOf(card), Through(column, Design.Lines.Count)));
+        foreach (var origin in Design.Origins)
+        {
+            factors.Add(new RateFactor(origin.What, origin.PlaceOf(card) >= 0, Through(column, origin.Width)));
+            column += origin.Width;
+        }
+
         return factors;
     }
 
@@ -99,19 +104,21 @@ internal sealed record LogLinearRate
         var design = samples.Count < FewestChainsForEffects
             ? new DutyDesign([], [])
             : DutyDesign.Of([.. samples.Select(s => s.Card)]);
-        var withoutLines = Iterate(new DesignedFleet(samples, design with { Lines = [] }), lineVariance: 0, startTauSquared: 0.3);
-        if (design.Lines.Count < 2) return withoutLines.Model;
+        var (model, logLikelihood) = Iterate(new DesignedFleet(samples, design with { Origins = [] }), [], startTauSquared: 0.3);
+        foreach (var origin in design.Origins)
+        {
+            var fleet = new DesignedFleet(samples, design with { Origins = [.. model.Design.Origins, origin] });
+            var variance = Variances.MaxBy(v => v == 0
+                ? logLikelihood
+                : new RidgeSolution(fleet, model, [.. model.OriginVariances, v]).LogLikelihood);
+            if (variance > 0) (model, logLikelihood) = Iterate(fleet, [.. model.OriginVariances, variance], model.TauSquared);
+        }
 
-        var withLines = new DesignedFleet(samples, design);
-        var lineVariance = LineVariances.MaxBy(v => v == 0
-            ? withoutLines.LogLikelihood
-            : new RidgeSolution(withLines, withoutLines.Model, v).LogLikelihood);
-        return lineVariance == 0
-            ? withoutLines.Model
-            : Iterate(withLines, lineVariance, withoutLines.Model.TauSquared).Model;
+        return model;
     }
 
-    private static (LogLinearRate Model, double LogLikelihood) Iterate(DesignedFleet fleet, double lineVariance, double startTauSquared)
+    private static (LogLinearRate Model, double LogLikelihood) Iterate(
+        DesignedFleet fleet, IReadOnlyList<double> originVariances, double startTauSquared)
     {
         var model = new LogLinearRate
         {
@@ -119,11 +126,11 @@ internal sealed record LogLinearRate
             Coefficients = new double[fleet.Design.Width],
             Covariance = [],
             TauSquared = startTauSquared,
-            LineVariance = lineVariance,
+            OriginVariances = originVariances,
         };
         for (var round = 0; ; round++)
         {
-            var solution = new RidgeSolution(fleet, model, lineVariance);
+            var solution = new RidgeSolution(fleet, model, originVariances);
             model = model with { Coefficients = solution.Coefficients, Covariance = solution.Covariance };
             if (round == Rounds) return (model, solution.LogLikelihood);
             model = model with { TauSquared = SpreadBetweenChains(fleet, solution) };

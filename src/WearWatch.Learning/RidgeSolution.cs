@@ -11,7 +11,7 @@ namespace WearWatch.Learning;
 /// </remarks>
 internal sealed class RidgeSolution
 {
-    public RidgeSolution(DesignedFleet fleet, LogLinearRate previous, double lineVariance)
+    public RidgeSolution(DesignedFleet fleet, LogLinearRate previous, IReadOnlyList<double> originVariances)
     {
         var design = fleet.Design;
         var width = design.Width;
@@ -36,9 +36,14 @@ internal sealed class RidgeSolution
         var normal = Matrix<double>.Build.Dense(width, width, (i, j) => i >= j ? square[i * width + j] : square[j * width + i]);
         var penalised = normal.Clone();
         var logPenalties = 0.0;
+        double[] penalties =
+        [
+            .. Enumerable.Repeat(LogLinearRate.EffectPenalty, design.FirstOrigin - 1),
+            .. design.Origins.Zip(originVariances).SelectMany(o => Enumerable.Repeat(1 / o.Second, o.First.Width))
+        ];
         for (var i = 1; i < width; i++)
         {
-            var penalty = i < design.FirstLine ? LogLinearRate.EffectPenalty : 1 / lineVariance;
+            var penalty = penalties[i - 1];
             penalised[i, i] += penalty;
             logPenalties += Math.Log(penalty);
         }

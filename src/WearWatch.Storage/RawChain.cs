@@ -22,6 +22,9 @@ public sealed record RawChain(
     /// <summary>The events as the domain knows them.</summary>
     public IReadOnlyList<ChainEvent> Events { get; } = [.. EventRows.Select(e => e.ToEvent(Card.Name))];
 
+    /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
+    public ChainCard CardNow => Card.After(Events);
+
     /// <summary>When the last of it was told; null when nothing was.</summary>
     public DateTimeOffset? LastToldAt =>
         ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt)).Max();

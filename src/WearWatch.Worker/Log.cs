@@ -20,6 +20,9 @@ internal static partial class Log
     [LoggerMessage(303, LogLevel.Information, "Constants of wear calibrated on {Chains} chains that have run out; ln of their readings' probability rose by {Gain:0.0}")]
     public static partial void Calibrated(this ILogger logger, int chains, double gain);
 
+    [LoggerMessage(304, LogLevel.Warning, "The newest fleet model cannot be read; the broad prior serves until the next training")]
+    public static partial void FleetModelUnreadable(this ILogger logger, Exception error);
+
     [LoggerMessage(401, LogLevel.Information, "Inbox: {File} taken in ({Taken} new, {AlreadyKnown} known, {Waiting} waiting, {Refused} refused)")]
     public static partial void FileTaken(this ILogger logger, string file, int taken, int alreadyKnown, int waiting, int refused);
 

@@ -36,7 +36,7 @@ internal static class A
     }
 
     /// <summary>A fleet whose rates follow the law given, but for a spread between like chains.</summary>
-    public static FleetChain[] Fleet(int chains, Func<ChainCard, double> logRate, double spread = 0.3, int seed = 1, bool lines = false)
+    public static FleetChain[] Fleet(int chains, Func<ChainCard, double> logRate, double spread = 0.3, int seed = 1, bool lines = false, int lots = 0)
     {
         var chance = new Random(seed);
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
@@ -49,7 +49,7 @@ internal static class A
                     speed: 0.3 + 3 * chance.NextDouble(),
                     lubrication: (LubricationState)chance.Next(4),
                     dust: (DustLevel)chance.Next(3),
-                    line: lines ? $"L{chance.Next(8)}" : "");
+                    line: lines ? $"L{chance.Next(8)}" : "") with { Lot = lots > 0 ? $"K{chance.Next(lots)}" : "" };
                 return new FleetChain(card, Track(Math.Exp(logRate(card) + spread * Normal()), seed: i));
             })
         ];

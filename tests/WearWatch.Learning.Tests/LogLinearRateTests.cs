@@ -31,7 +31,7 @@ public sealed class LogLinearRateTests
 
         for (var j = 0; j < pull.Length; j++)
         {
-            var penalty = j == 0 ? 0 : j < line.Design.FirstLine ? LogLinearRate.EffectPenalty : 1 / line.LineVariance;
+            var penalty = j == 0 ? 0 : j < line.Design.FirstOrigin ? LogLinearRate.EffectPenalty : 1 / line.OriginVariances[0];
             Assert.Equal(penalty * line.Coefficients[j], pull[j], 1e-9 * sumWeights);
         }
     }
@@ -88,7 +88,7 @@ public sealed class LogLinearRateTests
 
     [Fact]
     public void Lines_that_do_not_differ_hardly_matter() =>
-        Assert.InRange(LogLinearRate.Fit(SamplesOf(A.Fleet(400, Law, lines: true))).LineVariance, 0, 0.01);
+        Assert.InRange(LogLinearRate.Fit(SamplesOf(A.Fleet(400, Law, lines: true))).OriginVariances.Sum(), 0, 0.01);
 
     // A spread of less than the square root of 0.03 is not believed: no two chains are so alike.
     [Fact]

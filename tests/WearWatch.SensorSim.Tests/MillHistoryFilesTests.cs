@@ -8,10 +8,10 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
     {
         Assert.Equal(
             "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,"
-            + "lubrication,dust,family,oiling_interval_h",
+            + "lubrication,dust,family,oiling_interval_h,lot",
             written.Chains.Header);
         Assert.Equal("chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c", written.Readings.Header);
-        Assert.Equal("chain,event,taken_at,counter_h_before,counter_h_after", written.Events.Header);
+        Assert.Equal("chain,event,taken_at,counter_h_before,counter_h_after,lot", written.Events.Header);
     }
 
     [Fact]

@@ -24,6 +24,7 @@ public sealed class RoundTripTests
             SprocketTeeth = [17, 75],
             FittedAt = new DateTimeOffset(2026, 2, 3, 4, 5, 6, TimeSpan.Zero),
             FittedCounter = new RunningHours(12.5),
+            Lot = "B-2417",
             LimitPercent = 2.5,
             LimitSetReason = "by the maker",
             Strands = 2,

@@ -73,7 +73,7 @@ internal static class ChainsApi
     private static ChainCardJson ToJson(ChainRow row) => new(
         row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), row.PitchMm, row.Pitches, row.SprocketTeeth, row.FittedAt,
         row.FittedCounterH, row.LimitPct, row.LoadRel, row.SpeedMS, row.Lubrication is { } oil ? Tokens.Of(oil) : null,
-        row.Dust is { } dust ? Tokens.Of(dust) : null);
+        row.Dust is { } dust ? Tokens.Of(dust) : null, row.Lot);
 
     private static ForecastJson ToJson(string chain, ForecastRow row)
     {

@@ -22,7 +22,7 @@ internal static class EventsApi
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         return Results.Ok<IReadOnlyList<EventJson>>([.. (await db.StandingEventsAsync(row.Id, ct)).Select(e => new EventJson(
-            e.Id, chain, Tokens.Of(e.Kind), e.At, e.CounterBeforeH, e.CounterAfterH, e.Note, e.ToldBy, e.ReceivedAt))]);
+            e.Id, chain, Tokens.Of(e.Kind), e.At, e.CounterBeforeH, e.CounterAfterH, e.Note, e.ToldBy, e.ReceivedAt, e.Lot))]);
     }
 
     private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, CancellationToken ct)
@@ -31,7 +31,10 @@ internal static class EventsApi
         if (told.Body is not { } body) return told.Problem!;
         if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind) return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
         var happening = new NewEvent(
-            told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", body.ToldBy ?? "api");
+            told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", body.ToldBy ?? "api")
+        {
+            Lot = body.Lot ?? "",
+        };
         return await desk.TakeEventAsync(happening, ct) switch
         {
             IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),

@@ -58,7 +58,7 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
             .. from fitted in history.Lives.Select((chain, number) => (chain, number))
                let life = Life.Of(fitted.chain, limit)
                where life is not null
-               select new BookedLife(fitted.number, life, fitted.chain.FittingKnown)
+               select new BookedLife(fitted.number, life, fitted.chain.FittingKnown, fitted.chain.Lot, fitted.chain.FittedAt)
         ]);
     }
 

@@ -10,4 +10,5 @@ public enum LifeGrouping
     Dust,
     Load,
     Family,
+    Lot,
 }

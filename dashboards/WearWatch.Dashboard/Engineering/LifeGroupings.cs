@@ -18,6 +18,7 @@ public static class LifeGroupings
         LifeGrouping.Dust => "dust",
         LifeGrouping.Load => "relative load",
         LifeGrouping.Family => "kind of chain",
+        LifeGrouping.Lot => "supplier's lot",
         _ => throw new UnreachableException($"Grouping {grouping} has no title."),
     };
 
@@ -31,6 +32,7 @@ public static class LifeGroupings
         LifeGrouping.Dust => card.Duty.Dust is { } dust ? TradeWords.Of(dust) : "not told",
         LifeGrouping.Load => LoadBand(card.Duty.RelativeLoad),
         LifeGrouping.Family => TradeWords.Of(card.Family),
+        LifeGrouping.Lot => card.Lot.Length > 0 ? card.Lot : "no lot told",
         _ => throw new UnreachableException($"Grouping {grouping} has no groups."),
     };
 

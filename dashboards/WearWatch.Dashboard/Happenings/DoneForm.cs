@@ -26,6 +26,9 @@ public sealed class DoneForm
     /// <summary>Plant time as a date-and-time control gives it; empty for now.</summary>
     public string At { get; set; } = "";
 
+    /// <summary>Of a chain that was fitted, the supplier's lot on its tag.</summary>
+    public string Lot { get; set; } = "";
+
     public string Note { get; set; } = "";
 
     public string By { get; set; } = "";
@@ -59,7 +62,10 @@ public sealed class DoneForm
         return new NewEvent(
             Key, chain.Name, Kind!.Value, Moment(chain.Time) ?? toldAt, before, ChangesCounter ? EntryForm.Number(CounterAfter) : before,
             Kind == ChainEventKind.Shortened ? Worker.Register.PitchesOut.Write(PitchesOutCount!.Value, Note) : Note.Trim(),
-            By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody);
+            By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody)
+        {
+            Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
+        };
     }
 
     /// <summary>What was done, as it stands on its button.</summary>

@@ -59,12 +59,13 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
     }
 
     /// <summary>The swap was done: a new chain runs. Its life and its forecast follow from the event.</summary>
-    public async Task<IntakeAnswer> DoneAsync(long swapId, DateTimeOffset at, double? counterH, string note, string by, CancellationToken ct)
+    public async Task<IntakeAnswer> DoneAsync(long swapId, DateTimeOffset at, double? counterH, string lot, string note, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
         var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
-        var answer = await desk.TakeEventAsync(new NewEvent($"swap-{swapId}", chain.Name, ChainEventKind.Replacement, at, counterH, counterH, note, by), ct);
+        var fitted = new NewEvent($"swap-{swapId}", chain.Name, ChainEventKind.Replacement, at, counterH, counterH, note, by) { Lot = lot };
+        var answer = await desk.TakeEventAsync(fitted, ct);
         if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapOutcome.Done, note, by, ct);
         return answer;
     }

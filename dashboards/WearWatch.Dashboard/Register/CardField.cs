@@ -40,6 +40,7 @@ public sealed record CardField(string Column, string Name, string Unit = "", str
             new("pitch_mm", "Pitch", "mm"),
             new("strands", "Strands", Hint: "left out: 1"),
             new("pitches", "Length of the chain", "pitches"),
+            new("lot", "Supplier's lot", Hint: "of the first recorded chain, from its tag", Kind: FieldKind.Text),
             new("fitted_at", "Fitted at", Hint: "plant time", Kind: FieldKind.Moment),
             new("fitted_counter_h", "Hour counter at fitting", "h"),
         ]),

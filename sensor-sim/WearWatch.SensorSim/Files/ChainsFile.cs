@@ -12,7 +12,7 @@ internal static class ChainsFile
     {
         CsvRow.Write(
             writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h",
-            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust", "family", "oiling_interval_h");
+            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust", "family", "oiling_interval_h", "lot");
         foreach (var history in histories) Write(writer, history);
     }
 
@@ -36,7 +36,8 @@ internal static class ChainsFile
             Name(position.Lubrication),
             Name(position.Dust),
             FamilyWord(position.Size.Family),
-            CsvRow.Number(position.OilingIntervalHours, 0));
+            CsvRow.Number(position.OilingIntervalHours, 0),
+            isFittingKnown ? first.Lot : "");
     }
 
     /// <summary>The file format's word: it has one for all chains whose links are alike, welded or cranked.</summary>

@@ -6,7 +6,7 @@ public static class EventsFile
     /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
     public static void Write(TextWriter writer, IEnumerable<MillEvent> events)
     {
-        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after");
+        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot");
         foreach (var happened in events)
         {
             CsvRow.Write(
@@ -15,7 +15,8 @@ public static class EventsFile
                 NameOf(happened.Kind),
                 CsvRow.Moment(happened.At),
                 CsvRow.Number(happened.CounterBefore, 1),
-                CsvRow.Number(happened.CounterAfter, 1));
+                CsvRow.Number(happened.CounterAfter, 1),
+                happened.Lot);
         }
     }
 

@@ -43,7 +43,7 @@ internal static class TruthFiles
                 CsvRow.Number(happened.CounterBefore, 1),
                 CsvRow.Number(happened.CounterAfter, 1),
                 happened.IsRecorded ? "1" : "0",
-                happened.Note);
+                happened.Lot);
         }
     }
 

@@ -20,7 +20,7 @@ internal sealed class EventLog(
         .Select(chain => new MillEvent(
             position.ChainName, MillEventKind.Replacement, span.Running.MomentAt(chain.FittedAtHour),
             meter.CountAt(chain.FittedAtHour), meter.CountAt(chain.FittedAtHour),
-            IsRecorded: !fate.AreReplacementsUnrecorded, Note: chain.Lot));
+            IsRecorded: !fate.AreReplacementsUnrecorded, Lot: chain.Lot));
 
     private IEnumerable<MillEvent> MeterExchange() => meter.Reset is not { } reset
         ? []

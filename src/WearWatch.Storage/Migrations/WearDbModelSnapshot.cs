@@ -128,6 +128,10 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("LoadRel")
                         .HasColumnType("REAL");
 
+                    b.Property<string>("Lot")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<int?>("Lubrication")
                         .HasColumnType("INTEGER");
 
@@ -217,6 +221,10 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<int>("Kind")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Lot")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Note")
                         .IsRequired()

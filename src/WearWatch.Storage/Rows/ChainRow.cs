@@ -30,6 +30,9 @@ public sealed class ChainRow
 
     public double? FittedCounterH { get; set; }
 
+    /// <summary>The supplier's lot of the first recorded chain.</summary>
+    public string Lot { get; set; } = "";
+
     public double? LimitPct { get; set; }
 
     public double? LoadRel { get; set; }
@@ -80,6 +83,7 @@ public sealed class ChainRow
         SprocketTeeth = SprocketTeeth,
         FittedAt = FittedAt,
         FittedCounter = FittedCounterH is { } h ? new RunningHours(h) : null,
+        Lot = Lot,
         LimitPercent = LimitPct,
         LimitSetReason = LimitSetReason,
         Strands = Strands,
@@ -102,7 +106,7 @@ public sealed class ChainRow
         Revision++;
         (Line, Position, ChainType, Family) = (card.Line, card.Position, card.ChainType, card.Family);
         (PitchMm, Pitches, SprocketTeeth) = (card.PitchMm, card.Pitches, card.SprocketTeeth);
-        (FittedAt, FittedCounterH, LimitPct) = (card.FittedAt, card.FittedCounter?.Hours, card.LimitPercent);
+        (FittedAt, FittedCounterH, Lot, LimitPct) = (card.FittedAt, card.FittedCounter?.Hours, card.Lot, card.LimitPercent);
         (LimitSetReason, Strands, FixedCentres, RunsInParallel) = (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
         (Timing, Positioning, HighPerformance, Lifts) = (card.Timing, card.Positioning, card.HighPerformance, card.Lifts);
         (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);

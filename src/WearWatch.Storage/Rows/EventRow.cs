@@ -24,6 +24,9 @@ public sealed class EventRow
 
     public double? CounterAfterH { get; init; }
 
+    /// <summary>The supplier's lot of the chain that was fitted.</summary>
+    public string Lot { get; init; } = "";
+
     public string Note { get; init; } = "";
 
     /// <summary>The event that this one replaces, or null.</summary>
@@ -44,6 +47,7 @@ public sealed class EventRow
         At = At,
         CounterBefore = CounterBeforeH is { } before ? new RunningHours(before) : null,
         CounterAfter = CounterAfterH is { } after ? new RunningHours(after) : null,
+        Lot = Lot,
         Note = Note,
     };
 }

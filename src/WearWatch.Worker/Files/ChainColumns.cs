@@ -29,6 +29,7 @@ public static class ChainColumns
         ChainColumn.Word("family", FileWords.Families, c => c.Family is ChainFamily.Roller ? null : c.Family,
             (c, v) => c with { Family = v ?? ChainFamily.Roller }, always: false),
         new("sprocket_teeth", c => string.Join(' ', c.SprocketTeeth), (row, c) => c with { SprocketTeeth = row.Teeth("sprocket_teeth") }, Always: false),
+        ChainColumn.Text("lot", c => c.Lot, (c, v) => c with { Lot = v }, always: false),
         ChainColumn.Text("limit_set_reason", c => c.LimitSetReason, (c, v) => c with { LimitSetReason = v }, always: false),
         ChainColumn.Whole("strands", 1, 24, c => c.Strands == 1 ? null : c.Strands, (c, v) => c with { Strands = v ?? 1 }, always: false),
         ChainColumn.Flag("fixed_centres", c => c.FixedCentres, (c, v) => c with { FixedCentres = v }),

@@ -15,6 +15,7 @@ public static class EventText
         var at = fields.Moment("taken_at");
         var beforeH = fields.Number("counter_h_before", 0, 1e7);
         var afterH = fields.Number("counter_h_after", 0, 1e7);
+        var lot = fields.Label("lot");
         if (at is null && beforeH is null && afterH is null && fields.Faults.Count == 0)
             fields.Fault("taken_at", "Empty: an event needs its time or the hour counter.");
         if (fields.Faults.Count > 0) return null;
@@ -26,6 +27,7 @@ public static class EventText
             At = at,
             CounterBefore = beforeH is { } before ? new RunningHours(before) : null,
             CounterAfter = afterH is { } after ? new RunningHours(after) : null,
+            Lot = lot,
         };
     }
 }

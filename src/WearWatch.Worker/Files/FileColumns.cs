@@ -24,7 +24,7 @@ public sealed record FileColumns(FileKind Kind, IReadOnlyList<string> All, IRead
     /// <summary>Events.</summary>
     public static FileColumns Events { get; } = new(
         FileKind.Events,
-        ["chain", "event", "taken_at", "counter_h_before", "counter_h_after"],
+        ["chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot"],
         ["chain", "event"], ["taken_at", "counter_h_before", "counter_h_after"]);
 
     /// <summary>The kind that a header and a file name tell; null when neither tells.</summary>

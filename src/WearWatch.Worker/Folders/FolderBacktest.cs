@@ -23,8 +23,8 @@ public static class FolderBacktest
     private static WearForecast Answer(Question question, FolderModels models, FolderConstants constants)
     {
         var known = question.Chain.FirstReadings(question.ReadingsKnown);
-        return Backtest.Answer(
-            question.Chain.Card, known, question.Chain.Events, models.PriorFor(question.Chain.Card), question.LimitPercent, known.Count,
-            constants: constants.For(question.Chain.Card));
+        var (card, events) = (question.Chain.Card, question.Chain.Events);
+        var prior = models.PriorFor(Backtest.CardKnown(card, known, events));
+        return Backtest.Answer(card, known, events, prior, question.LimitPercent, known.Count, constants: constants.For(card));
     }
 }

@@ -32,7 +32,7 @@ public sealed class FolderConstants
                 .. from chain in chains
                    where half[chain.Card.Name] != h
                    from life in CompletedChain.Of(
-                       chain.Card, ChainHistory.Take(chain.Card, chain.Readings, chain.Events), models.PriorFor(chain.Card))
+                       chain.Card, ChainHistory.Take(chain.Card, chain.Readings, chain.Events), models.PriorFor)
                    select life
             ];
             taught[h] = (await Task.Run(() => SelfCalibration.Of(runOut, WearConstants.Default), ct)).InUse(WearConstants.Default);

@@ -25,7 +25,7 @@ public static class FolderForecast
     {
         // As of its last reading: no hours have gone by since, whether or not its time was told.
         var lastReading = chain.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt ?? chain.Card.FittedAt ?? DateTimeOffset.UnixEpoch;
-        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card), ProductionCalendar.AlwaysRunning, lastReading,
+        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card.After(chain.Events)), ProductionCalendar.AlwaysRunning, lastReading,
             constants.For(chain.Card));
     }
 }

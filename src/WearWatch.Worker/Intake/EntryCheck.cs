@@ -52,6 +52,7 @@ internal static class EntryCheck
             faults.Add(new("counter_h_before", "An hour counter shows 0 to 10,000,000."));
         if (happening.CounterAfterH is { } after && after is not (>= 0 and <= MostCounterH))
             faults.Add(new("counter_h_after", "An hour counter shows 0 to 10,000,000."));
+        if (happening.Lot.Length > LongestText) faults.Add(new("lot", $"Longer than {LongestText} characters."));
         if (happening.Note.Length > 10 * LongestText) faults.Add(new("note", $"Longer than {10 * LongestText} characters."));
         return faults;
     }

@@ -23,13 +23,14 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
 
         var (readingCount, eventCount) = (0, 0);
         using var readings = Open(Path.Combine(folder, "readings.csv"), FileColumns.Readings.All);
-        using var events = Open(Path.Combine(folder, "events.csv"), FileColumns.Events.All);
+        var withLots = await db.Events.AnyAsync(e => e.Lot != "", ct);
+        using var events = Open(Path.Combine(folder, "events.csv"), FileColumns.Events.All.Where(c => withLots || c != "lot"));
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
         {
             foreach (var chain in await RawChain.LoadAsync(db, ids, ct))
             {
                 foreach (var row in chain.ReadingRows) Write(readings, chain.Card.Name, row);
-                foreach (var row in chain.EventRows) Write(events, chain.Card.Name, row);
+                foreach (var row in chain.EventRows) Write(events, chain.Card.Name, row, withLots);
                 (readingCount, eventCount) = (readingCount + chain.ReadingRows.Count, eventCount + chain.EventRows.Count);
             }
         }
@@ -67,6 +68,10 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
         return ReadingText.LengthMm(length, unit) is { } mm && mm.Equals(row.LengthMm) ? (length, unit) : (RowFields.Text(row.LengthMm), "mm");
     }
 
-    private static void Write(CsvWriter writer, string chain, EventRow row) => writer.WriteRecord([
-        chain, FileWords.Of(row.Kind), RowFields.Text(row.At), RowFields.Text(row.CounterBeforeH), RowFields.Text(row.CounterAfterH)]);
+    private static void Write(CsvWriter writer, string chain, EventRow row, bool withLots)
+    {
+        string[] lot = withLots ? [row.Lot] : [];
+        writer.WriteRecord([
+            chain, FileWords.Of(row.Kind), RowFields.Text(row.At), RowFields.Text(row.CounterBeforeH), RowFields.Text(row.CounterAfterH), .. lot]);
+    }
 }

@@ -17,9 +17,14 @@ public static class Fingerprint
         Text(reading.Pitches), Text(reading.LengthMm), Text(reading.TemperatureC));
 
     /// <summary>The fingerprint of an event.</summary>
-    public static string Of(ChainEvent happening) => Hash(
-        "event", happening.Chain, happening.Kind.ToString(), Text(happening.At), Text(happening.CounterBefore?.Hours),
-        Text(happening.CounterAfter?.Hours), happening.Note);
+    /// <remarks>A lot that was not told leaves no trace, so that an event has the name that it had before lots were told.</remarks>
+    public static string Of(ChainEvent happening)
+    {
+        string[] lot = happening.Lot.Length > 0 ? [happening.Lot] : [];
+        return Hash([
+            "event", happening.Chain, happening.Kind.ToString(), Text(happening.At), Text(happening.CounterBefore?.Hours),
+            Text(happening.CounterAfter?.Hours), happening.Note, .. lot]);
+    }
 
     private static string Hash(params ReadOnlySpan<string> parts) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\u001f', parts)))[..Bytes]);

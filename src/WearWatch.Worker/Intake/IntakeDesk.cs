@@ -33,6 +33,7 @@ public sealed class IntakeDesk(
             At = happening.At,
             CounterBefore = Hours(happening.CounterBeforeH),
             CounterAfter = Hours(happening.CounterAfterH),
+            Lot = happening.Lot.Trim(),
             Note = happening.Note,
         };
         var row = Told.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());

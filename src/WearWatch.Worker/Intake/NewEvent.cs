@@ -13,4 +13,8 @@ namespace WearWatch.Worker.Intake;
 /// <param name="ToldBy">Who or what told it.</param>
 public sealed record NewEvent(
     string Key, string Chain, ChainEventKind Kind, DateTimeOffset? At, double? CounterBeforeH, double? CounterAfterH, string Note,
-    string ToldBy);
+    string ToldBy)
+{
+    /// <summary>The supplier's lot of the chain that was fitted, or empty.</summary>
+    public string Lot { get; init; } = "";
+}

@@ -60,6 +60,7 @@ internal static class Told
         At = happening.At,
         CounterBeforeH = happening.CounterBefore?.Hours,
         CounterAfterH = happening.CounterAfter?.Hours,
+        Lot = happening.Lot,
         Note = happening.Note,
         ToldBy = by,
         ReceivedAt = now,

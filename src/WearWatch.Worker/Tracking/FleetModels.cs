@@ -17,9 +17,9 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
 
     private const int ChainsAtOnce = 500;
 
-    private (int Id, FleetModel Model)? loaded;
+    private (int Id, FleetModel? Model)? loaded;
 
-    /// <summary>The newest model; null while there is none.</summary>
+    /// <summary>The newest model; null while there is none, or it was saved by another version of this program: then the next night trains one.</summary>
     public async ValueTask<FleetModel?> CurrentAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
@@ -27,10 +27,22 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
         if (newest is not { } id) return null;
         if (loaded is { } now && now.Id == id) return now.Model;
         var bytes = await db.FleetModels.Where(m => m.Id == id).Select(m => m.Model).SingleAsync(ct);
-        using var stream = new MemoryStream(bytes);
-        var model = FleetModel.Load(stream);
-        loaded = (id, model);
-        return model;
+        loaded = (id, Read(bytes));
+        return loaded.Value.Model;
+    }
+
+    private FleetModel? Read(byte[] bytes)
+    {
+        try
+        {
+            using var stream = new MemoryStream(bytes);
+            return FleetModel.Load(stream);
+        }
+        catch (InvalidDataException error)
+        {
+            logger.FleetModelUnreadable(error);
+            return null;
+        }
     }
 
     /// <summary>What the newest model expects of a chain; the broad prior while there is none.</summary>
@@ -65,7 +77,8 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
 
     /// <summary>The fitted chains of a position that a model may learn from.</summary>
     public static IEnumerable<FleetChain> Lives(ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events) =>
-        ChainHistory.Take(card, readings, events).Lives.Where(life => life.Observations.Count > 0).Select(life => new FleetChain(card, life.Observations) { FittingKnown = life.FittingKnown });
+        ChainHistory.Take(card, readings, events).Lives.Where(life => life.Observations.Count > 0)
+            .Select(life => new FleetChain(card with { Lot = life.Lot }, life.Observations) { FittingKnown = life.FittingKnown });
 
     private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)
     {

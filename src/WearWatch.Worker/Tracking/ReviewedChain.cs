@@ -15,7 +15,7 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
 {
     public static ReviewedChain Of(RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now) => new(
         raw,
-        Assessment.Of(raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(raw.Card), calendar, now, knowledge.Constants),
+        Assessment.Of(raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(raw.CardNow), calendar, now, knowledge.Constants),
         OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now),
         knowledge.Version);
 

@@ -53,6 +53,9 @@ public sealed record ChainCard
     /// <summary>The hour counter when the first recorded chain was fitted; null when its fitting is not recorded.</summary>
     public RunningHours? FittedCounter { get; init; }
 
+    /// <summary>The supplier's lot of the first recorded chain, as it stood on its tag, or empty; a replacement tells its own.</summary>
+    public string Lot { get; init; } = "";
+
     /// <summary>The replacement limit that the plant set itself, in percent; null leaves it to the rules.</summary>
     public double? LimitPercent
     {
@@ -136,4 +139,11 @@ public sealed record ChainCard
 
     /// <summary>What the chain has to stand.</summary>
     public Duty Duty { get; init; } = new();
+
+    /// <summary>The card of the chain that runs after these events: with the lot that the last replacement told.</summary>
+    /// <param name="events">The chain's events in the order in which they happened.</param>
+    public ChainCard After(IEnumerable<ChainEvent> events) =>
+        events.LastOrDefault(e => e.Kind == ChainEventKind.Replacement && (e.At is null || e.At != FittedAt)) is { } swap
+            ? this with { Lot = swap.Lot }
+            : this;
 }

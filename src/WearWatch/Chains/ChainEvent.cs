@@ -42,6 +42,9 @@ public sealed record ChainEvent
     /// <summary>The hour counter just after; differs from the one before only when the counter was changed.</summary>
     public RunningHours? CounterAfter { get; init; }
 
+    /// <summary>The supplier's lot of the chain that was fitted, as it stands on its tag, or empty.</summary>
+    public string Lot { get; init; } = "";
+
     /// <summary>What else the person wanted to say.</summary>
     public string Note { get; init; } = "";
 }

@@ -29,4 +29,9 @@ public static class Backtest
         var known = ChainHistory.AsOfLastReading(card, [.. readings.Take(readingsKnown)], events, calendar);
         return filter.Forecast(known.Current, filter.Follow(known.Current, prior), limitPercent);
     }
+
+    /// <summary>The card of the chain that ran at the last of these readings: with the lot that its fitting told.</summary>
+    public static ChainCard CardKnown(
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
+        card with { Lot = ChainHistory.AsOfLastReading(card, readings, events, calendar).Current.Lot };
 }

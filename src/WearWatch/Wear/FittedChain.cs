@@ -18,4 +18,7 @@ public sealed record FittedChain(bool FittingRecorded, double RunningHours, bool
 
     /// <summary>When it was fitted, if that was told.</summary>
     public DateTimeOffset? FittedAt { get; init; }
+
+    /// <summary>The supplier's lot it came from, or empty.</summary>
+    public string Lot { get; init; } = "";
 }

@@ -14,6 +14,9 @@ internal readonly record struct Happening(int ReadingIndex, ChainEventKind? Kind
     /// <summary>Whether it is the fitting that the chain's card records.</summary>
     public bool OnCard { get; init; }
 
+    /// <summary>The supplier's lot of the chain that was fitted, or empty.</summary>
+    public string Lot { get; init; } = "";
+
     /// <summary>Whether a new chain was fitted.</summary>
     public bool IsFitting => Kind == ChainEventKind.Replacement;
 
@@ -28,11 +31,11 @@ internal readonly record struct Happening(int ReadingIndex, ChainEventKind? Kind
         var (before, after) = (happened.CounterBefore?.Hours, happened.CounterAfter?.Hours);
         return happened.Kind == ChainEventKind.MeterReset
             ? new(-1, happened.Kind, happened.At, before, after ?? 0)
-            : new(-1, happened.Kind, happened.At, before ?? after, after ?? before);
+            : new(-1, happened.Kind, happened.At, before ?? after, after ?? before) { Lot = happened.Lot };
     }
 
     /// <summary>The fitting that the chain's card records, or null.</summary>
     public static Happening? FittingOf(ChainCard card) => card.FittedCounter is null && card.FittedAt is null
         ? null
-        : new(-1, ChainEventKind.Replacement, card.FittedAt, card.FittedCounter?.Hours, card.FittedCounter?.Hours) { OnCard = true };
+        : new(-1, ChainEventKind.Replacement, card.FittedAt, card.FittedCounter?.Hours, card.FittedCounter?.Hours) { OnCard = true, Lot = card.Lot };
 }

@@ -25,6 +25,7 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
             {
                 FittingKnown = start is not null,
                 FittedAt = fittedAt,
+                Lot = cuts[life].Lot,
                 LastReadingIndex = entries.Count > 0 ? entries[^1].ReadingIndex : null,
             });
         }
@@ -38,7 +39,7 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
         for (var i = 0; i < log.Length; i++)
         {
             if (line.Hours[i] is not { } hours) continue;
-            if (log[i].IsFitting) recorded.Add(new(hours, log[i].At, true, []));
+            if (log[i].IsFitting) recorded.Add(new(hours, log[i].At, true, []) { Lot = log[i].Lot });
             if (log[i].ReadingIndex >= 0) recorded[^1].Entries.Add((log[i].ReadingIndex, hours));
         }
 
@@ -92,5 +93,9 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
     /// <param name="At">When it was fitted, if that was told.</param>
     /// <param name="Recorded">Whether the fitting is recorded.</param>
     /// <param name="Entries">The readings with their hours on the line.</param>
-    private sealed record Cut(double? Start, DateTimeOffset? At, bool Recorded, List<(int ReadingIndex, double LineHours)> Entries);
+    private sealed record Cut(double? Start, DateTimeOffset? At, bool Recorded, List<(int ReadingIndex, double LineHours)> Entries)
+    {
+        /// <summary>The lot that was told at its fitting, or empty.</summary>
+        public string Lot { get; init; } = "";
+    }
 }

@@ -26,7 +26,7 @@ internal static class PositionLog
         var fitting = Happening.FittingOf(card);
         if (fitting is { } f && waiting.Any(e => IsSameFitting(e, f)))
         {
-            waiting = new(waiting.Select(e => IsSameFitting(e, f) ? e with { OnCard = true } : e));
+            waiting = new(waiting.Select(e => IsSameFitting(e, f) ? e with { OnCard = true, Lot = e.Lot.Length > 0 ? e.Lot : f.Lot } : e));
             fitting = null;
         }
 

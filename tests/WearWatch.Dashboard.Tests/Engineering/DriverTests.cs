@@ -18,6 +18,7 @@ public sealed class DriverTests
     [InlineData("dust Heavy", "dust heavy", "against clean")]
     [InlineData("family Conveyor", "conveyor chain", "against roller chain")]
     [InlineData("line Press 2", "line Press 2", "against the average line")]
+    [InlineData("lot K-2417 b", "lot K-2417 b", "against the average lot")]
     [InlineData("relative load not told", "relative load not told", "against chains that tell it")]
     public void A_column_of_the_model_is_told_in_words(string column, string name, string step)
     {

@@ -86,4 +86,18 @@ public sealed class LivesViewTests
         Assert.Equal(["d", "e", "f", "g", "h"], filter.Shown);
         Assert.DoesNotContain("f", filter.Toggle("f", filter.Shown).Shown);
     }
+
+    [Fact]
+    public void Lives_of_one_position_go_to_the_lots_that_their_chains_came_from()
+    {
+        var chain = new BookedChain(1, Desk.Card(), 3,
+        [
+            new BookedLife(0, new Life(1000, LifeEnd.ReachedLimit), FittingKnown: true, Lot: "A-1"),
+            new BookedLife(1, new Life(2000, LifeEnd.ReplacedBefore), FittingKnown: true, Lot: "B-2"),
+            new BookedLife(2, new Life(300, LifeEnd.StillRunning), FittingKnown: true),
+        ]);
+        var view = LivesView.Of(Desk.Fleet([chain]), LivesFilter.FromQuery("?by=lot"));
+        Assert.Equal(["A-1", "B-2", "no lot told"], view.Groups.Select(g => g.Name));
+        Assert.All(view.Groups, g => Assert.Single(g.Lives));
+    }
 }

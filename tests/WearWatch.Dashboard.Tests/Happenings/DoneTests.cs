@@ -30,6 +30,15 @@ public sealed class DoneTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task The_lot_of_a_new_chain_is_kept_with_its_fitting_and_with_nothing_else()
+    {
+        await RecordAsync("K-2", new DoneForm { Kind = ChainEventKind.Replacement, Counter = "4000", Lot = " B-2 " });
+        await RecordAsync("K-2", new DoneForm { Kind = ChainEventKind.Tensioned, Lot = "B-3" });
+        await using var db = await host.OpenAsync();
+        Assert.Equal(["B-2", ""], await db.Events.OrderByDescending(e => e.Kind == ChainEventKind.Replacement).Select(e => e.Lot).Take(2).ToListAsync(Ct));
+    }
+
+    [Fact]
     public async Task A_look_at_the_oiler_sets_the_next_look()
     {
         var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Inspection });

@@ -49,6 +49,25 @@ public sealed class ChainHistoryTests
     }
 
     [Fact]
+    public void Each_life_has_the_lot_that_its_own_fitting_told()
+    {
+        var card = A.Card() with { Lot = "A-1" };
+        var history = ChainHistory.Take(
+            card, [A.Reading(1000, 0.5), A.Reading(2000, 1.5), A.Reading(2600, 0.3), A.Reading(5200, 0.3)],
+            [A.Replacement(2100) with { Lot = "B-2" }, A.Replacement(5000)]);
+
+        Assert.Equal(["A-1", "B-2", ""], history.Lives.Select(l => l.Lot));
+    }
+
+    [Fact]
+    public void A_fitting_told_on_the_card_and_as_an_event_has_the_lot_that_either_tells()
+    {
+        var card = A.Card(fittedCounter: 2100) with { Lot = "A-1" };
+        Assert.Equal("A-1", ChainHistory.Take(card, [A.Reading(2600, 0.3)], [A.Replacement(2100)]).Current.Lot);
+        Assert.Equal("B-2", ChainHistory.Take(card, [A.Reading(2600, 0.3)], [A.Replacement(2100) with { Lot = "B-2" }]).Current.Lot);
+    }
+
+    [Fact]
     public void A_recorded_replacement_begins_a_new_life_that_counts_from_it()
     {
         var history = ChainHistory.Take(

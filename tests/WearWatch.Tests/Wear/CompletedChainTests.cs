@@ -18,11 +18,11 @@ public sealed class CompletedChainTests
 
     [Fact]
     public void A_chain_whose_fitting_nobody_knows_teaches_nothing() =>
-        Assert.Empty(CompletedChain.Of(A.Card(fittedCounter: null), ChainHistory.Take(A.Card(fittedCounter: null), Worn, []), WearPrior.Broad));
+        Assert.Empty(CompletedChain.Of(A.Card(fittedCounter: null), ChainHistory.Take(A.Card(fittedCounter: null), Worn, []), _ => WearPrior.Broad));
 
     [Fact]
     public void Two_readings_teach_nothing() => Assert.Empty(Of(Worn[2..]));
 
     private static IEnumerable<CompletedChain> Of(Reading[] readings, double? replacedAt = null) => CompletedChain.Of(
-        A.Card(), ChainHistory.Take(A.Card(), readings, replacedAt is { } at ? [A.Replacement(at)] : []), WearPrior.Broad);
+        A.Card(), ChainHistory.Take(A.Card(), readings, replacedAt is { } at ? [A.Replacement(at)] : []), _ => WearPrior.Broad);
 }

@@ -72,6 +72,7 @@ public sealed class ChainTextTests
             SprocketTeeth = [8, 12],
             FittedAt = new DateTimeOffset(2026, 1, 2, 3, 4, 5, TimeSpan.Zero).AddTicks(1),
             FittedCounter = new RunningHours(0.1),
+            Lot = "B-2417",
             LimitPercent = 2.75,
             LimitSetReason = "the maker says so",
             Strands = 2,

@@ -48,6 +48,22 @@ public sealed class FileExportTests
         Assert.Equal((0, 3, 0, 0), (report.Taken, report.AlreadyKnown, report.Waiting, report.Refused));
     }
 
+    [Fact]
+    public async Task The_lots_of_fitted_chains_survive_a_file()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync(more: "lot=A-1");
+        await plant.Desk.TakeEventAsync(A.Event(kind: Chains.ChainEventKind.Replacement, beforeH: 900, afterH: 900) with { Lot = " B-2 " }, Ct);
+        var folder = Path.Combine(plant.Folder.Root, "export");
+        await plant.Get<FileExport>().WriteAsync(folder, Ct);
+
+        await using var other = await TestPlant.OpenAsync();
+        await other.Import.ImportAsync(A.Folder(folder), null, Ct);
+        await using var db = other.Db();
+        var raw = Assert.Single(await RawChain.LoadAsync(db, await db.Chains.Select(c => c.Id).ToListAsync(Ct), Ct));
+        Assert.Equal(("A-1", "B-2", "B-2"), (raw.Card.Lot, raw.Events[0].Lot, raw.CardNow.Lot));
+    }
+
     private static async Task<List<string>> RowsAsync(TestPlant plant)
     {
         await using var db = plant.Db();

@@ -19,6 +19,7 @@ public sealed class CardTextTests
         SprocketTeeth = [8, 12],
         FittedAt = TestPlant.Start,
         FittedCounter = new RunningHours(12.5),
+        Lot = "B-2417",
         LimitPercent = 2.25,
         LimitSetReason = "jam",
         Strands = 2,

@@ -24,6 +24,9 @@ internal sealed record CardJson
 
     public double? FittedCounterH { get; init; }
 
+    /// <summary>The supplier's lot of the first recorded chain.</summary>
+    public string? Lot { get; init; }
+
     public double? LimitPct { get; init; }
 
     public string? LimitSetReason { get; init; }

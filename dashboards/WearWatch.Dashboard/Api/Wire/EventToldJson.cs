@@ -5,4 +5,5 @@ namespace WearWatch.Dashboard.Api.Wire;
 /// <summary>An event on its way in.</summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record EventToldJson(
-    string? Chain, string? Event, DateTimeOffset? TakenAt, double? CounterHBefore, double? CounterHAfter, string? Note, string? ToldBy);
+    string? Chain, string? Event, DateTimeOffset? TakenAt, double? CounterHBefore, double? CounterHAfter, string? Note, string? ToldBy,
+    string? Lot);

@@ -27,6 +27,7 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
                 new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
             "family" when Enum.TryParse<ChainFamily>(words[1], out var f) =>
                 new(TradeWords.Of(f) + " chain", "against roller chain", 1, c => c.Family == f),
+            "lot" => new("lot " + words[1], "against the average lot", 1, c => c.Lot == words[1]),
             "line" => new("line " + words[1], "against the average line", 1, c => c.Line == words[1]),
             _ => new(column, "for one unit", 1, _ => true),
         };

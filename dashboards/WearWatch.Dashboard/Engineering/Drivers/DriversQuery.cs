@@ -12,6 +12,7 @@ namespace WearWatch.Dashboard.Engineering.Drivers;
 public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModels models) : IDisposable
 {
     private const double Errors90 = 1.6449;
+    private const double TellingLogFactor = 0.1;
 
     private readonly SemaphoreSlim turn = new(1);
     private (string Model, long Forecast, DriversView View)? kept;
@@ -67,10 +68,15 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             }).ToListAsync(ct);
         var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen)
             .Select(n => n.ChainId).ToHashSetAsync(ct);
-        var cards = chains.ConvertAll(c => c.chain.ToCard());
+        var lots = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.Replacement).OrderBy(e => e.Id).ToListAsync(ct))
+            .GroupBy(e => e.ChainId).ToDictionary(g => g.Key, g => StandingRows.Standing([.. g]));
+        var cards = chains.ConvertAll(c => c.chain.ToCard() is var card && lots.TryGetValue(c.chain.Id, out var swaps)
+            ? card.After(swaps.Select(s => s.ToEvent(card.Name)))
+            : card);
         var against = chains.Zip(cards, (c, card) =>
         {
-            var expected = Math.Exp(model.PriorFor(card).MeanLogRate);
+            // What its lot does is a reason why it differs from such chains, no part of what such chains do.
+            var expected = Math.Exp(model.PriorFor(card with { Lot = "" }).MeanLogRate);
             var spread = Math.Exp(Errors90 * c.LogRateSd);
             var ratio = c.RatePctPer1000H / expected;
             return new AgainstExpectation(
@@ -78,7 +84,7 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
                 [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)]);
         }).ToList();
         var rows = report.Effects.Skip(1) // the first is the average chain itself
-            .ToLookup(e => e.Name.StartsWith("line ", StringComparison.Ordinal), e => DriverRow.Of(e, cards));
+            .ToLookup(e => e.Chains is null ? "card" : e.Name.Split(' ')[0], e => DriverRow.Of(e, cards));
         var told = TellingHints(against);
         return new DriversView
         {
@@ -87,10 +93,11 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             Report = report,
             Drivers =
             [
-                .. rows[false].Where(d => d.Chains > 0)
+                .. rows["card"].Where(d => d.Chains > 0)
                     .OrderByDescending(d => d.IsDriver).ThenByDescending(d => Math.Abs(Math.Log(d.Factor)))
             ],
-            Lines = [.. rows[true].OrderByDescending(d => d.Factor)],
+            Lines = [.. rows["line"].OrderByDescending(d => d.Factor)],
+            Lots = [.. rows["lot"].OrderByDescending(d => d.Factor)],
             Partial = PartialEffect.Of(cards, model),
             Fast = [.. told.Where(a => a.Low > 1).OrderByDescending(a => a.Low).Take(DriversView.MostListed)],
             Slow = [.. told.Where(a => a.High < 1).OrderBy(a => a.High).Take(DriversView.MostListed)],
@@ -107,6 +114,8 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
     private static IEnumerable<string> Hints(ChainCard card, FleetModel model, bool hasRisen, double? sinceOiling, double? oilingInterval)
     {
         if (hasRisen) yield return "its rate has risen";
+        if (model.Explain(card).FirstOrDefault(f => f is { Input: "lot", Told: true }) is { } lot && Math.Abs(Math.Log(lot.Factor)) > TellingLogFactor)
+            yield return $"lot {card.Lot}: its chains wear {DeskWords.Factor(lot.Factor)}";
         if (sinceOiling > oilingInterval) yield return "oil is overdue";
         foreach (var input in model.OutsideTrainingRange(card)) yield return input + " outside what the fleet shows";
         if (card.Duty.RelativeLoad is null) yield return "load not told";

@@ -20,6 +20,9 @@ public sealed record DriversView
     /// <summary>Effects of the lines, beyond what the cards tell.</summary>
     public required IReadOnlyList<DriverRow> Lines { get; init; }
 
+    /// <summary>Effects of the supplier's lots, the worst first, held back by how few chains there are of each.</summary>
+    public required IReadOnlyList<DriverRow> Lots { get; init; }
+
     /// <summary>How the typical chain's rate goes with load and with speed.</summary>
     public required IReadOnlyList<PartialEffect> Partial { get; init; }
 

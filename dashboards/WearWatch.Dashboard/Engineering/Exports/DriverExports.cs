@@ -16,7 +16,7 @@ public static class DriverExports
     public static void MapDriverExports(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/engineering/drivers/effects.csv", async (DriversQuery drivers, CancellationToken ct) =>
-            CsvExport.File("effects.csv", EffectHeader, (await drivers.AskAsync(ct) is { } view ? view.Drivers.Concat(view.Lines) : [])
+            CsvExport.File("effects.csv", EffectHeader, (await drivers.AskAsync(ct) is { } view ? view.Drivers.Concat(view.Lines).Concat(view.Lots) : [])
                 .Select(d => new object?[] { d.Name, d.Step, d.Factor, d.Low, d.High, d.IsDriver ? "yes" : "no", d.Chains })));
         routes.MapGet("/engineering/drivers/chains.csv", async (DriversQuery drivers, CancellationToken ct) =>
             CsvExport.File("chains-against-expectation.csv", ChainHeader, (await drivers.AskAsync(ct) is { } view ? view.Fast.Concat(view.Slow) : [])

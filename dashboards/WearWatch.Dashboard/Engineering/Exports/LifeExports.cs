@@ -23,7 +23,7 @@ public static class LifeExports
         });
     }
 
-    private static readonly string[] LifeHeader = ["chain", "line", "group", "life", "hours", "ended", "limit_pct", "fitting_known"];
+    private static readonly string[] LifeHeader = ["chain", "line", "group", "life", "hours", "ended", "limit_pct", "fitting_known", "lot"];
 
     private static readonly string[] SurvivalHeader =
         ["group", "hours", "at_risk", "failed", "suspended", "lasting", "standard_error", "lasting_low90", "lasting_high90", "cumulative_hazard"];
@@ -37,8 +37,8 @@ public static class LifeExports
         from life in chain.Lives
         select new object?[]
         {
-            chain.Card.Name, chain.Card.Line, grouping.Of(chain.Card), life.Number, life.Life.Hours, Ended(life.Life.End), chain.LimitPercent,
-            life.FittingKnown ? "yes" : "no",
+            chain.Card.Name, chain.Card.Line, grouping.Of(chain.CardOf(life)), life.Number, life.Life.Hours, Ended(life.Life.End), chain.LimitPercent,
+            life.FittingKnown ? "yes" : "no", life.Lot,
         };
 
     private static IEnumerable<IReadOnlyList<object?>> SurvivalRows(GroupOfLives group) =>

@@ -38,7 +38,7 @@ public sealed record LivesView
     public static LivesView Of(FleetLives fleet, LivesFilter filter)
     {
         var law = filter.Lognormal ? LifeLaw.Lognormal : LifeLaw.Weibull;
-        var lives = fleet.Chains.SelectMany(chain => chain.Lives.Select(life => (chain.Card, life))).ToList();
+        var lives = fleet.Chains.SelectMany(chain => chain.Lives.Select(life => (Card: chain.CardOf(life), life))).ToList();
         var groups = lives.Where(l => l.life.FittingKnown).GroupBy(l => filter.By.Of(l.Card), l => l.life.Life)
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
             .AsParallel().AsOrdered().Select(g => GroupOfLives.Of(g.Key, [.. g], law)).ToList();

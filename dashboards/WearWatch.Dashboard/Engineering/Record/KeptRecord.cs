@@ -41,7 +41,7 @@ public sealed class KeptRecord(IDbContextFactory<WearDb> databases) : IDisposabl
             StandingHours = share * life.Life.Hours,
             LifeHours = life.Life.Hours,
         },
-        share, standing.ModelVersion, chain.Card);
+        share, standing.ModelVersion, chain.CardOf(life));
 
     public void Dispose() => turn.Dispose();
 

@@ -59,7 +59,7 @@ public sealed partial class RemadeRecord(
                 var raw = (await RawChain.LoadAsync(db, [.. some.Select(s => s.Chain.Id).Distinct()], stop)).ToDictionary(r => r.Id);
                 foreach (var (chain, life) in some)
                 {
-                    var prior = model?.PriorFor(chain.Card) ?? WearPrior.Broad;
+                    var prior = model?.PriorFor(chain.CardOf(life)) ?? WearPrior.Broad;
                     made.AddRange(Remaking.Forecasts(raw[chain.Id], chain, life, prior, model?.Version ?? prior.Source, calendar));
                 }
             }

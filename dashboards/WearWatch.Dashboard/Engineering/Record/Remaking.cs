@@ -33,7 +33,7 @@ public static class Remaking
                     StandingHours = standing,
                     LifeHours = life.Life.Hours,
                 },
-                share, model, raw.Card);
+                share, model, chain.CardOf(life));
         }
     }
 }
