@@ -39,8 +39,8 @@ public sealed class AppendOnly : SaveChangesInterceptor
         }
     }
 
-    private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow;
+    private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or TelemetryRow;
 
-    private static bool IsFixed(EntityEntry entry, PropertyEntry property) =>
-        IsKeptForEver(entry) && !(entry.Entity is ForecastRow && property.Metadata.Name == nameof(ForecastRow.IsLatest));
+    private static bool IsFixed(EntityEntry entry, PropertyEntry property) => IsKeptForEver(entry) && (entry.Entity, property.Metadata.Name) is not
+        ((ForecastRow, nameof(ForecastRow.IsLatest)) or (TelemetryRow, nameof(TelemetryRow.AwaitsForwarding)));
 }

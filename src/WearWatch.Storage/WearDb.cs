@@ -39,6 +39,14 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
 
     public DbSet<SwapRow> Swaps => Set<SwapRow>();
 
+    public DbSet<TelemetryRow> Telemetry => Set<TelemetryRow>();
+
+    public DbSet<TelemetryHourRow> TelemetryHours => Set<TelemetryHourRow>();
+
+    public DbSet<TelemetryDayRow> TelemetryDays => Set<TelemetryDayRow>();
+
+    public DbSet<SetAsideRow> SetAside => Set<SetAsideRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset; ticks in UTC can.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
@@ -87,6 +95,7 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
         PlanTables.Describe(modelBuilder);
+        TelemetryTables.Describe(modelBuilder);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

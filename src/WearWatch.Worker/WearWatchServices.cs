@@ -6,6 +6,7 @@ using WearWatch.Worker.Demo;
 using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
 using WearWatch.Worker.Register;
+using WearWatch.Worker.Telemetry;
 using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker;
@@ -42,6 +43,7 @@ public static class WearWatchServices
         services.AddHostedService<InboxWatcher>();
         services.AddHostedService<PeriodicReview>();
         services.AddHostedService<NightlyTraining>();
+        services.AddTelemetry(configuration.GetSection("WearWatch"));
         return services;
     }
 }

@@ -650,6 +650,57 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Readings");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Fingerprint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("FirstAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("LastAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Payload")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("SettledAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("SettledBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Settlement")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Times")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Topic")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Fingerprint")
+                        .IsUnique();
+
+                    b.HasIndex("Settlement", "LastAt");
+
+                    b.ToTable("SetAside", (string)null);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id")
@@ -772,6 +823,118 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("SwapTerms");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Count")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Max")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Min")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Sum")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("ChainId", "Kind", "Day");
+
+                    b.ToTable("TelemetryDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryHourRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Hour")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Concluded")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Count")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Max")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Min")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Sum")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("ChainId", "Kind", "Hour");
+
+                    b.HasIndex("Hour");
+
+                    b.HasIndex("ChainId", "Hour")
+                        .HasDatabaseName("IX_TelemetryHours_ToConclude")
+                        .HasFilter("\"Concluded\" < \"Count\"");
+
+                    b.ToTable("TelemetryHours", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("AwaitsForwarding")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MessageId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Payload")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("At");
+
+                    b.HasIndex("Id")
+                        .HasDatabaseName("IX_Telemetry_AwaitsForwarding")
+                        .HasFilter("\"AwaitsForwarding\"");
+
+                    b.HasIndex("MessageId")
+                        .IsUnique();
+
+                    b.HasIndex("ChainId", "Kind", "At");
+
+                    b.ToTable("Telemetry", (string)null);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id")
@@ -882,6 +1045,33 @@ namespace WearWatch.Storage.Migrations
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapTermsRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryHourRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()
