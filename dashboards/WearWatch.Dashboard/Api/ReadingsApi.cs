@@ -53,7 +53,14 @@ internal static class ReadingsApi
         var faults = new List<Refusal>();
         if (Tokens.Read<Tool>(body.Tool) is null) faults.Add(new("tool", "One of " + Tokens.All<Tool>() + "."));
         if (Tokens.Unit(body.Unit) is null) faults.Add(new("unit", "mm or in."));
-        if (body.Length is null == body.LengthMm is null) faults.Add(new("length", "Tell the length as text with its unit, or length_mm as a number."));
+        if (body.Inside is null != body.Outside is null)
+            faults.Add(new(body.Inside is null ? "inside" : "outside", "Tell both, inside and outside of the end rollers."));
+        if (new[] { body.Length is not null, body.LengthMm is not null, body.Inside is not null }.Count(told => told) != 1)
+            faults.Add(new("length", "Tell the length as text with its unit, or length_mm as a number, or inside and outside."));
+        if (body.LoadN is { } load && load is not (> 0 and <= Held.MostNewtons))
+            faults.Add(new("load_n", "A measuring load lies above 0 and at most at 1,000,000 N."));
+        if (body is { Taut: true, LoadN: not null })
+            faults.Add(new("load_n", "Either taut in its place or under a measuring load: leave one out."));
         if (body.Pitches is null) faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
         if (string.IsNullOrWhiteSpace(body.Chain)) faults.Add(new("chain", "Say which chain."));
         return faults;
@@ -61,10 +68,16 @@ internal static class ReadingsApi
 
     private static NewReading ToReading(ReadingToldJson body, string key) => new(
         key, body.Chain!, body.TakenAt, body.CounterH, Tokens.Read<Tool>(body.Tool)!.Value, body.Place ?? "", body.Pitches!.Value,
-        body.Length ?? body.LengthMm!.Value.ToString("0.######", CultureInfo.InvariantCulture),
-        body.Length is null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value, body.TemperatureC, body.ToldBy ?? "api", body.Confirmed ?? false);
+        LengthText(body), body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value, body.TemperatureC,
+        body.ToldBy ?? "api", body.Confirmed ?? false, body.Strand, Held.From(body.Taut ?? false, body.LoadN));
+
+    private static string LengthText(ReadingToldJson body) =>
+        body.Length ?? (body.Inside is { } inside
+            ? MeasuredLengthText.OverRollers(inside, body.Outside!)
+            : body.LengthMm!.Value.ToString("0.######", CultureInfo.InvariantCulture));
 
     private static ReadingJson ToJson(ReadingRow row, string chain) => new(
         row.Id, chain, row.TakenAt, row.CounterH, Tokens.Of(row.Tool), row.Place, row.Pitches, row.LengthMm, row.TemperatureC,
+        row.Strand, row.Taut, row.LoadN,
         Tokens.Of(row.Standing), row.WhyWaiting, row.ToldBy, row.ReceivedAt);
 }

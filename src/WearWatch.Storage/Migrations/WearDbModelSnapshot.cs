@@ -599,6 +599,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double>("LengthMm")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("LoadN")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("Note")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -616,7 +619,13 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("Standing")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("Strand")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long?>("TakenAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Taut")
                         .HasColumnType("INTEGER");
 
                     b.Property<double?>("TemperatureC")

@@ -34,6 +34,15 @@ public sealed class ReadingRow
 
     public string Place { get; init; } = "";
 
+    /// <summary>Which strand of a multi-strand chain, from 1; null when it was not told.</summary>
+    public int? Strand { get; init; }
+
+    /// <summary>Whether it was measured in place, taut.</summary>
+    public bool Taut { get; init; }
+
+    /// <summary>The measuring load in newtons, or null.</summary>
+    public double? LoadN { get; init; }
+
     public int Pitches { get; init; }
 
     public double LengthMm { get; init; }
@@ -70,6 +79,8 @@ public sealed class ReadingRow
         Counter = CounterH is { } h ? new RunningHours(h) : null,
         Tool = Tool,
         Place = Place,
+        Strand = Strand,
+        Held = Held.From(Taut, LoadN),
         Pitches = Pitches,
         LengthMm = LengthMm,
         TemperatureC = TemperatureC,

@@ -8,7 +8,7 @@ namespace WearWatch.Worker.Bench;
 /// <remarks>
 /// Names: <c>type</c> or <c>pitch_mm</c> and <c>family</c>; <c>pitches</c>; <c>length</c> (several with semicolons) or <c>inside</c> and
 /// <c>outside</c> of the end rollers; <c>unit</c>; <c>tool</c>, <c>tape_class</c>, <c>from_hook</c>, <c>graduation_mm</c>,
-/// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>, <c>same_tool</c>;
+/// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>, <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
 /// <c>limit_pct</c>, or what <see cref="LimitBench"/> knows; <c>confirmed</c>.
 /// </remarks>
 public static class GaugeBench
@@ -25,6 +25,7 @@ public static class GaugeBench
         var lengthsMm = LengthsMm(asked);
         var instrument = InstrumentOf(asked);
         var newLength = asked.Length("new_length", asked.Unit("unit"));
+        var loadN = asked.Number("load_n", 0.001, Held.MostNewtons);
         var limit = asked.Number("limit_pct", 0.01, 9.99);
         var verdict = LimitBench.Verdict(asked, type);
         if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
@@ -40,6 +41,7 @@ public static class GaugeBench
             ChainTemperatureC = asked.Number("temperature_c"),
             ToolTemperatureC = asked.Number("tool_temperature_c"),
             NewLengthTolerancePercent = type?.NewLengthTolerancePercent?.Value ?? 0.15,
+            Held = Held.From(asked.Tick("taut"), loadN),
             New = newLength is { } fresh ? new NewLength(fresh.Millimetres, instrument, asked.Tick("same_tool")) : null,
         };
         if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);

@@ -29,6 +29,9 @@ public sealed record GaugeSheet
     /// <summary>How many pitches to measure so that the uncertainty stays below a tenth of the limit.</summary>
     public required SpanProposal Proposal { get; init; }
 
+    /// <summary>How the chain was held, and how it is best held.</summary>
+    public string HeldAdvice => $"Held: {Span.Held}. " + (Type is null ? MeasuringLoad.AdviceWithoutType : MeasuringLoad.Advice(Type));
+
     /// <summary>Whether the uncertainty stays below a tenth of the limit as it was measured.</summary>
     public bool IsGoodEnough => Elongation.StandardUncertaintyPercent < SpanProposal.ShareOfLimit * Limit.Percent;
 

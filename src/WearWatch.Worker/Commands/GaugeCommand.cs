@@ -33,6 +33,8 @@ internal static class GaugeCommand
             BenchOptions.Text("first-link", "With which link the length begins: outer or inner. It matters for an odd number of pitches."),
             BenchOptions.Number("temperature-c", "Temperature of the chain in degrees Celsius."),
             BenchOptions.Number("tool-temperature-c", "Temperature of the tool in degrees Celsius; 20 if not given."),
+            BenchOptions.Tick("taut", "The chain hung in its place, taut."),
+            BenchOptions.Number("load-n", "The measuring load in newtons, where it was pulled straight."),
             BenchOptions.Text("new-length", "Length of the same pitches when new, in the unit of the length."),
             BenchOptions.Tick("same-tool", "It was measured with the very same tool when new."),
             BenchOptions.Text("family", "The kind of chain; roller if not given."),
@@ -85,6 +87,7 @@ internal static class GaugeCommand
         foreach (var component in sheet.Budget.Components)
             Line($"  {component.Name,-28}{component.StandardUncertaintyPercent,7:0.0000}  {100 * sheet.Budget.ShareOf(component),4:0} %  {component.Source}");
         Line($"{sheet.Proposal.Advice}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
+        Line($"{sheet.HeldAdvice}");
 
         void Line(FormattableString text) => screen.Output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }

@@ -18,7 +18,8 @@ public sealed record FileColumns(FileKind Kind, IReadOnlyList<string> All, IRead
     /// <summary>Readings.</summary>
     public static FileColumns Readings { get; } = new(
         FileKind.Readings,
-        ["chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c"],
+        ["chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c",
+            "strand", "taut", "load_n"],
         ["chain", "tool", "pitches", "length", "unit"], ["taken_at", "counter_h"]);
 
     /// <summary>Events.</summary>

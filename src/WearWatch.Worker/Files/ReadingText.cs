@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Running;
 using WearWatch.Units;
@@ -20,6 +21,8 @@ public static class ReadingText
         var temperatureC = fields.Number("temperature_c", -60, 400);
         var lengthMm = ReadLength(fields);
         var place = fields.Label("place");
+        var strand = fields.Whole("strand", 1, ChainCard.MostStrands);
+        var held = ReadHeld(fields);
         if (takenAt is null && counterH is null && !fields.Faults.Any(f => f.Column is "taken_at" or "counter_h"))
             fields.Fault(fields.Has("counter_h") ? "counter_h" : "taken_at", "Empty: a reading needs its time or the hour counter.");
         if (fields.Faults.Count > 0) return null;
@@ -31,6 +34,8 @@ public static class ReadingText
             Counter = counterH is { } h ? new RunningHours(h) : null,
             Tool = tool!.Value,
             Place = place,
+            Strand = strand,
+            Held = held,
             Pitches = pitches!.Value,
             LengthMm = lengthMm!.Value,
             TemperatureC = temperatureC,
@@ -48,6 +53,14 @@ public static class ReadingText
         return ReadLength(fields);
     }
 
+    private static Held ReadHeld(RowFields fields)
+    {
+        var taut = fields.Flag("taut");
+        var loadN = fields.Number("load_n", 0.001, Held.MostNewtons);
+        if (taut && loadN is not null) fields.Fault("load_n", "Either taut in its place or under a measuring load: leave one empty.");
+        return Held.From(taut, loadN);
+    }
+
     private static double? ReadLength(RowFields fields)
     {
         fields.Needed("unit", "write mm or in.");
@@ -56,9 +69,9 @@ public static class ReadingText
         if (text.Length == 0 || unit is null) return null;
         if (text.Contains(',', StringComparison.Ordinal))
             fields.Fault("length", $"'{text}': write a point, not a comma, as the decimal sign and no thousands sign.");
-        else if (LengthText.Read(text, unit.Value) is LengthText.NotUnderstood not)
+        else if (MeasuredLengthText.Read(text, unit.Value) is LengthText.NotUnderstood not)
             fields.Fault("length", not.Reason);
-        else if (LengthText.Read(text, unit.Value) is LengthText.Understood length)
+        else if (MeasuredLengthText.Read(text, unit.Value) is LengthText.Understood length)
         {
             if (length.WrittenIn == unit) return length.Length.Millimetres;
             fields.Fault("length", $"'{text}' is not in {fields.Text("unit")}, as the unit column says.");

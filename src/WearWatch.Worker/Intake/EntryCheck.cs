@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Running;
 using WearWatch.Units;
@@ -21,11 +22,13 @@ internal static class EntryCheck
             faults.Add(new("counter_h", "An hour counter shows 0 to 10,000,000."));
         if (!Enum.IsDefined(reading.Tool)) faults.Add(new("tool", "The tool is a tape, a caliper or a sensor."));
         if (reading.Place.Length > LongestText) faults.Add(new("place", $"Longer than {LongestText} characters."));
+        if (reading.Strand is < 1 or > ChainCard.MostStrands)
+            faults.Add(new("strand", $"Strands are counted from 1 to {ChainCard.MostStrands}."));
         if (reading.Pitches is < 1 or > 100_000)
             faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
         if (reading.TemperatureC is { } t && t is not (>= -60 and <= 400))
             faults.Add(new("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius."));
-        switch (LengthText.Read(reading.Length, reading.Unit))
+        switch (MeasuredLengthText.Read(reading.Length, reading.Unit))
         {
             case LengthText.Understood understood:
                 lengthMm = understood.Length.Millimetres;
@@ -64,6 +67,8 @@ internal static class EntryCheck
         Counter = reading.CounterH is { } h ? new RunningHours(h) : null,
         Tool = reading.Tool,
         Place = reading.Place.Trim(),
+        Strand = reading.Strand,
+        Held = reading.Held,
         Pitches = reading.Pitches,
         LengthMm = lengthMm,
         TemperatureC = reading.TemperatureC,

@@ -57,7 +57,8 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
         var (length, unit) = LengthAsWritten(row);
         writer.WriteRecord([
             chain, RowFields.Text(row.TakenAt), RowFields.Text(row.CounterH), FileWords.Of(row.Tool), row.Place,
-            RowFields.Text(row.Pitches), length, unit, RowFields.Text(row.TemperatureC)]);
+            RowFields.Text(row.Pitches), length, unit, RowFields.Text(row.TemperatureC), RowFields.Text(row.Strand),
+            row.Taut ? "yes" : "", RowFields.Text(row.LoadN)]);
     }
 
     /// <summary>The length as it was told, where a file may hold it so; else in millimetres.</summary>

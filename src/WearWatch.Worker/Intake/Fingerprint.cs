@@ -10,11 +10,14 @@ namespace WearWatch.Worker.Intake;
 public static class Fingerprint
 {
     private const int Bytes = 16;
+    private static readonly string[] Nothing = [];
 
-    /// <summary>The fingerprint of a reading.</summary>
-    public static string Of(Reading reading) => Hash(
+    /// <summary>The fingerprint of a reading. What is not told adds nothing, so that fields can be added later.</summary>
+    public static string Of(Reading reading) => Hash([
         "reading", reading.Chain, Text(reading.TakenAt), Text(reading.Counter?.Hours), reading.Tool.ToString(), reading.Place,
-        Text(reading.Pitches), Text(reading.LengthMm), Text(reading.TemperatureC));
+        Text(reading.Pitches), Text(reading.LengthMm), Text(reading.TemperatureC),
+        .. reading.Strand is { } strand ? ["strand", Text(strand)] : Nothing,
+        .. reading.Held != default ? ["held", reading.Held.ToString()] : Nothing]);
 
     /// <summary>The fingerprint of an event.</summary>
     /// <remarks>A lot that was not told leaves no trace, so that an event has the name that it had before lots were told.</remarks>

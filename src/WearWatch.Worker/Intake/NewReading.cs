@@ -11,11 +11,16 @@ namespace WearWatch.Worker.Intake;
 /// <param name="Tool">With what it was measured.</param>
 /// <param name="Place">The marked section of the chain, or empty.</param>
 /// <param name="Pitches">Number of pitches in the length.</param>
-/// <param name="Length">The length as it was typed, such as <c>1533.5</c> or <c>60 3/8</c>.</param>
+/// <param name="Length">
+/// The length as it was typed, such as <c>1533.5</c>, <c>60 3/8</c> or, by caliper, <c>258.6 inside 282.4 outside</c>.
+/// </param>
 /// <param name="Unit">The unit of the length.</param>
 /// <param name="TemperatureC">Temperature of the chain in degrees Celsius, or null.</param>
 /// <param name="ToldBy">Who or what told it.</param>
 /// <param name="Confirmed">Whether a person has already said yes to a length or counter that looks wrong.</param>
+/// <param name="Strand">Which strand of a multi-strand chain, from 1, or null.</param>
+/// <param name="Held">How the chain was held meanwhile.</param>
 public sealed record NewReading(
     string Key, string Chain, DateTimeOffset? TakenAt, double? CounterH, Tool Tool, string Place, int Pitches, string Length,
-    LengthUnit Unit, double? TemperatureC, string ToldBy, bool Confirmed = false);
+    LengthUnit Unit, double? TemperatureC, string ToldBy, bool Confirmed = false, int? Strand = null,
+    Held Held = default);

@@ -25,6 +25,8 @@ public static class ReadingJudge
         {
             GaugeOutcome.Refused refused => new Judgement.Refuse(refused.Field, refused.Reason),
             GaugeOutcome.Doubted doubted => new Judgement.Wait("length", doubted.Reason),
+            _ when reading.Strand > so.Card.Strands => new Judgement.Wait("strand", Say(
+                $"Strand {reading.Strand} was measured, and by the register {so.Card.Name} has {so.Card.Strands}. Correct one of them.")),
             _ => Fall(reading, so, askAboutFalls),
         };
     }

@@ -68,11 +68,14 @@ public sealed record ChainCard
     /// <summary>Why the plant set its own limit, as the person who set it told; or empty.</summary>
     public string LimitSetReason { get; init; } = "";
 
+    /// <summary>More strands than this no chain has.</summary>
+    public const int MostStrands = 24;
+
     /// <summary>Strands of a multi-strand chain on common pins, such as 3 for a <c>16B-3</c>.</summary>
     public int Strands
     {
         get;
-        init => field = value is >= 1 and <= 24
+        init => field = value is >= 1 and <= MostStrands
             ? value
             : throw new ArgumentOutOfRangeException(nameof(value), value, "A chain has 1 to 24 strands.");
     } = 1;

@@ -32,5 +32,8 @@ public static class MeasuringLoad
     public static string Advice(ChainType type) => For(type) is { } force
         ? FormattableString.Invariant(
             $"Pull it straight with about {force.Value:0} N ({force.Source}), or measure in place, taut, and say so.")
-        : "Measure in place, taut, and say so.";
+        : AdviceWithoutType;
+
+    /// <summary>The same where no strength is known.</summary>
+    public const string AdviceWithoutType = "Measure in place, taut, and say so.";
 }

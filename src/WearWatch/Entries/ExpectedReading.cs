@@ -37,6 +37,7 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
             LengthMm = entry.Pitches * card.PitchMm * (1 + (last?.ElongationPercent ?? Fresh.MeanPercent) / 100),
             TemperatureC = null,
             Place = last is { } read ? readings[read.ReadingIndex].Place : "",
+            Strand = last is { } same ? readings[same.ReadingIndex].Strand : null,
         };
         var life = ChainHistory.Take(card, [.. readings, standIn], events, calendar).Lives
             .FirstOrDefault(l => l.Observations.Any(IsStandIn));

@@ -39,10 +39,8 @@ public sealed record MeasuredSpan
     /// <summary>The measured length when new; null measures against nominal.</summary>
     public NewLength? New { get; init; }
 
-    /// <summary>
-    /// Under which load, in the words of who measured: <c>in place, taut</c>, or the standard's measuring force.
-    /// </summary>
-    public string Load { get; init; } = "in place, taut";
+    /// <summary>How the chain was held meanwhile.</summary>
+    public Held Held { get; init; }
 
     /// <summary>Mean of the measured lengths in millimetres.</summary>
     public double LengthMm => LengthsMm.Average();

@@ -33,6 +33,12 @@ public sealed record Reading
     /// <summary>The marked section of the chain, or empty.</summary>
     public string Place { get; init; } = "";
 
+    /// <summary>Which strand of a multi-strand chain, counted from 1; null when it was not told or there is one only.</summary>
+    public int? Strand { get; init; }
+
+    /// <summary>How the chain was held meanwhile.</summary>
+    public Held Held { get; init; }
+
     /// <summary>Number of pitches in the measured length.</summary>
     public required int Pitches { get; init; }
 

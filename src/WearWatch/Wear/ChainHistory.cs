@@ -16,7 +16,7 @@ public sealed record ChainHistory(IReadOnlyList<FittedChain> Lives, IReadOnlyLis
     /// <remarks>
     /// Hours count on over changed counters (<see cref="HourLine"/>); a recorded fitting begins a new life, and so does one that
     /// the readings show (<see cref="UnrecordedReplacement"/>). Shortening leaves the elongation of a pitch as it is and so the
-    /// track too. Of places measured at the same hours the most worn one counts.
+    /// track too. Of places and strands measured at the same hours the most worn counts.
     /// </remarks>
     /// <param name="card">The chain.</param>
     /// <param name="readings">Its readings in the order in which they were taken; in any order if all have dates.</param>

@@ -1,3 +1,5 @@
+using WearWatch.Gauging;
+
 namespace WearWatch.Wear;
 
 /// <summary>One fitted chain, from fitting to removal.</summary>
@@ -15,6 +17,9 @@ public sealed record FittedChain(bool FittingRecorded, double RunningHours, bool
 
     /// <summary>Which of the readings was its last, from 0, used or held back; null without any.</summary>
     public int? LastReadingIndex { get; init; }
+
+    /// <summary>How much its strands differed at its last visit; null when fewer than two were measured.</summary>
+    public StrandSpread? Strands { get; init; }
 
     /// <summary>When it was fitted, if that was told.</summary>
     public DateTimeOffset? FittedAt { get; init; }

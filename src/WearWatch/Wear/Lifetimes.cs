@@ -1,3 +1,5 @@
+using WearWatch.Gauging;
+
 namespace WearWatch.Wear;
 
 /// <summary>Cuts the line of a position's running hours into the fitted chains that ran there.</summary>
@@ -26,6 +28,7 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
                 FittingKnown = start is not null,
                 FittedAt = fittedAt,
                 Lot = cuts[life].Lot,
+                Strands = StrandsOfLastVisit(entries, gauged),
                 LastReadingIndex = entries.Count > 0 ? entries[^1].ReadingIndex : null,
             });
         }
@@ -72,13 +75,13 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
             select new Observation(
                 entry.LineHours - zero, elongation.Value.Percent, elongation.Value.ScatterPercent, entry.ReadingIndex)];
 
-    /// <summary>Wear differs along a chain and its worst place governs: of several places read at the same hours the longest counts.</summary>
+    /// <summary>Wear differs along a chain and its worst place governs, as the worst strand does: of several read at the same hours the longest counts.</summary>
     private static List<Observation> MostWorn(List<Observation> observations, IReadOnlyList<GaugedReading> gauged)
     {
         var kept = new List<Observation>(observations.Count);
         foreach (var now in observations)
         {
-            var rival = kept.FindIndex(o => now.HoursSinceFitting - o.HoursSinceFitting <= SameHours && PlaceOf(o) != PlaceOf(now));
+            var rival = kept.FindIndex(o => now.HoursSinceFitting - o.HoursSinceFitting <= SameHours && SpotOf(o) != SpotOf(now));
             if (rival < 0) kept.Add(now);
             else if (now.ElongationPercent > kept[rival].ElongationPercent)
                 kept[rival] = now with { HoursSinceFitting = kept[rival].HoursSinceFitting };
@@ -86,8 +89,18 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
 
         return kept;
 
-        string PlaceOf(Observation o) => gauged[o.ReadingIndex].Reading.Place;
+        (string Place, int? Strand) SpotOf(Observation o) =>
+            (gauged[o.ReadingIndex].Reading.Place, gauged[o.ReadingIndex].Reading.Strand);
     }
+
+    /// <summary>How much the strands differed that were measured at the last visit; null for fewer than two.</summary>
+    private static StrandSpread? StrandsOfLastVisit(
+        List<(int ReadingIndex, double LineHours)> entries, IReadOnlyList<GaugedReading> gauged) => StrandSpread.Of(
+            from entry in entries
+            where entries[^1].LineHours - entry.LineHours <= SameHours
+            let of = gauged[entry.ReadingIndex]
+            where of.Elongation is not null && of.Reading.Strand is not null
+            select (of.Reading.Strand!.Value, of.Elongation!.Value));
 
     /// <param name="Start">Hours on the line at fitting; null when nothing tells.</param>
     /// <param name="At">When it was fitted, if that was told.</param>

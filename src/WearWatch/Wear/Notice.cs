@@ -20,6 +20,9 @@ public enum NoticeKind
 
     /// <summary>The take-up has little travel left.</summary>
     TakeUpEnds,
+
+    /// <summary>The strands of one chain wear unlike: check the alignment.</summary>
+    StrandsDiffer,
 }
 
 /// <summary>Something that asks for a person's attention.</summary>

@@ -9,7 +9,7 @@ internal static class WearNotices
     private const double MoreLikelyThanNot = 0.5;
 
     public static IReadOnlyList<Notice> Of(Assessment chain, ProductionCalendar calendar, DateTimeOffset now) =>
-        [.. new[] { Limit(chain, calendar, now), RateHasRisen(chain), MeasureAgain(chain), HeldBack(chain) }.OfType<Notice>()];
+        [.. new[] { Limit(chain, calendar, now), RateHasRisen(chain), MeasureAgain(chain), HeldBack(chain), StrandsDiffer(chain) }.OfType<Notice>()];
 
     private static Notice? Limit(Assessment chain, ProductionCalendar calendar, DateTimeOffset now)
     {
@@ -67,6 +67,15 @@ internal static class WearNotices
             NoticeKind.ReadingHeldBack, false, held.Count == 1 ? last.Reason : Text($"{held.Count} readings wait; the last: {last.Reason}"),
             offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.");
     }
+
+    private static Notice? StrandsDiffer(Assessment chain) => chain.History.Current.Strands is { IsUneven: true } strands
+        ? new(
+            NoticeKind.StrandsDiffer, false,
+            Text($"Strand {strands.MostStrand} is at {strands.Most.Percent:0.00} %, strand {strands.LeastStrand} at ")
+                + Text($"{strands.Least.Percent:0.00} %: {strands.DifferencePercent:0.00} % apart, where their uncertainty explains ")
+                + Text($"{strands.ExplainedPercent:0.00}. The worst strand governs."),
+            "Check the alignment of shafts and sprockets, and that all strands get oil.")
+        : null;
 
     private static string Text(FormattableString text) => PlainText.Of(text);
 }

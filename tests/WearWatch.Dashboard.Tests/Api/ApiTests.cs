@@ -43,6 +43,31 @@ public sealed class ApiTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_reading_by_caliper_carries_its_strand_and_load()
+    {
+        const string told = """
+            {"chain":"K-1","counter_h":3200,"tool":"caliper","pitches":14,"inside":"345","outside":"370","strand":1,"load_n":556}
+            """;
+        await TellAsync("/api/v1/readings", told, "strand-1");
+        var reading = (await GetAsync("/api/v1/chains/K-1/readings")).EnumerateArray().Last();
+        Assert.Equal(357.5, reading.GetProperty("length_mm").GetDouble());
+        Assert.Equal((1, 556, false),
+            (reading.GetProperty("strand").GetInt32(), reading.GetProperty("load_n").GetDouble(), reading.GetProperty("taut").GetBoolean()));
+    }
+
+    [Theory]
+    [InlineData("\"inside\":\"345\"", "outside")]
+    [InlineData("\"length\":\"357.5\",\"taut\":true,\"load_n\":556", "load_n")]
+    [InlineData("\"length\":\"357.5\",\"strand\":0", "strand")]
+    public async Task What_is_wrong_with_a_reading_is_told_by_its_field(string fields, string wrong)
+    {
+        var answer = await TellAsync(
+            "/api/v1/readings", $$"""{"chain":"K-1","counter_h":3200,"tool":"caliper","pitches":14,{{fields}}}""", "wrong-" + wrong);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains($"\"{wrong}\"", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_forecast_has_ninety_nine_percentiles_that_rise()
     {
         var forecast = await GetAsync("/api/v1/chains/K-1/forecast");

@@ -22,13 +22,15 @@ internal static class A
 
     /// <summary>A caliper reading over 40 pitches of an elongation: scatter 0.012 %.</summary>
     public static Reading Reading(
-        double? counter, double percent, DateTimeOffset? at = null, string place = "", int pitches = 40, double? lengthMm = null) => new()
+        double? counter, double percent, DateTimeOffset? at = null, string place = "", int pitches = 40, double? lengthMm = null,
+        int? strand = null) => new()
         {
             Chain = "K1",
             Counter = counter is { } c ? new RunningHours(c) : null,
             TakenAt = at,
             Tool = Tool.Caliper,
             Place = place,
+            Strand = strand,
             Pitches = pitches,
             LengthMm = lengthMm ?? pitches * PitchMm * (1 + percent / 100),
         };

@@ -53,6 +53,17 @@ public sealed class AssessmentTests
     public void The_plants_own_limit_governs() =>
         Assert.Equal(Condition.SwapNow, Assess(A.Readings(0.4, 300, 1500, 3000), limitPercent: 1.2).Condition);
 
+    [Theory]
+    [InlineData(0.18, false)] // caliper over 40 pitches: u = 0.045 % a strand, so 0.19 % are explained
+    [InlineData(0.21, true)]
+    public void Strands_that_differ_by_more_than_their_uncertainty_explains_ask_for_a_look_at_the_alignment(double apart, bool told)
+    {
+        var chain = Assess([A.Reading(1000, 0.3 + apart, strand: 1), A.Reading(1000, 0.3, strand: 2)]);
+
+        Assert.Equal(told, chain.Notices.Any(n => n.Kind == NoticeKind.StrandsDiffer));
+        Assert.Equal(0.3 + apart, Assert.Single(chain.Observations).Observation.ElongationPercent, 9);
+    }
+
     [Fact]
     public void Time_alone_brings_the_limit_nearer()
     {

@@ -149,6 +149,21 @@ public sealed class ChainHistoryTests
     }
 
     [Fact]
+    public void Of_several_strands_the_most_worn_governs()
+    {
+        var history = ChainHistory.Take(
+            A.Card(), [A.Reading(1000, 0.50, strand: 1), A.Reading(1000, 0.62, strand: 2), A.Reading(1000.3, 0.55, strand: 3)], []);
+
+        var observation = Assert.Single(history.Current.Observations);
+        Assert.Equal((1, 0.62), (observation.ReadingIndex, Math.Round(observation.ElongationPercent, 6)));
+        Assert.Equal((1, 2), (history.Current.Strands!.LeastStrand, history.Current.Strands.MostStrand));
+    }
+
+    [Fact]
+    public void Strands_are_compared_within_the_last_visit_only() =>
+        Assert.Null(ChainHistory.Take(A.Card(), [A.Reading(1000, 0.2, strand: 1), A.Reading(2000, 0.9, strand: 2)], []).Current.Strands);
+
+    [Fact]
     public void A_place_read_twice_at_the_same_hours_counts_twice() =>
         Assert.Equal(2, ChainHistory.Take(A.Card(), [A.Reading(1000, 0.50), A.Reading(1000, 0.52)], []).Current.Observations.Count);
 

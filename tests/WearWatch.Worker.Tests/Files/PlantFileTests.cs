@@ -32,6 +32,30 @@ public sealed class PlantFileTests
         }, item.Reading);
     }
 
+    [Fact]
+    public void Strand_and_hold_are_read_where_a_file_has_them()
+    {
+        var file = A.File("readings.csv", A.ReadingsHeader + ",strand,taut,load_n\n"
+            + "C1,,100,tape,,40,1020,mm,,2,yes,\nC1,,100,caliper,,14,258.6 inside 282.4 outside,mm,,,,556.5\nC1,,100,tape,,40,1020,mm,,,,\n");
+        var readings = Rows(file).Cast<FileItem.Measured>().Select(m => m.Reading).ToList();
+        Assert.Equal([(2, Held.Taut, 1020), (null, Held.Under(556.5), 270.5), (null, default, 1020)],
+            readings.Select(r => (r.Strand, r.Held, r.LengthMm)));
+    }
+
+    [Theory]
+    [InlineData("0,,", "strand", "range")]
+    [InlineData("1.5,,", "strand", "whole")]
+    [InlineData("1,perhaps,", "taut", "yes, no")]
+    [InlineData("1,,-5", "load_n", "range")]
+    [InlineData("1,yes,300", "load_n", "leave one empty")]
+    public void A_strand_or_hold_that_cannot_be_is_said_with_its_column(string fields, string column, string reason)
+    {
+        var file = A.File("readings.csv", $"{A.ReadingsHeader},strand,taut,load_n\nC1,,100,tape,,40,1020,mm,,{fields}\n");
+        var fault = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(file)));
+        Assert.Equal(column, fault.Column);
+        Assert.Contains(reason, fault.Reason, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("2026-07-01T08:00", "2026-07-01T06:00Z")] // Vienna has summer time, two hours ahead
     [InlineData("2026-01-15 08:00:30", "2026-01-15T07:00:30Z")]
