@@ -1,12 +1,25 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
 
 /// <summary>The plant's memory: the register, raw readings and events, and what was concluded from them.</summary>
-public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options)
+/// <remarks>As it stands here it is kept in SQLite; <see cref="PostgresWearDb"/> is the same in PostgreSQL.</remarks>
+public class WearDb : DbContext
 {
+    public WearDb(DbContextOptions<WearDb> options)
+        : base(options)
+    {
+    }
+
+    /// <summary>For the same memory in another engine, which has migrations of its own.</summary>
+    protected WearDb(DbContextOptions options)
+        : base(options)
+    {
+    }
+
     public DbSet<PlantRow> Plants => Set<PlantRow>();
 
     public DbSet<ChainRow> Chains => Set<ChainRow>();
@@ -48,7 +61,7 @@ public sealed class WearDb(DbContextOptions<WearDb> options) : DbContext(options
     public DbSet<SetAsideRow> SetAside => Set<SetAsideRow>();
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
-        // SQLite cannot order or compare DateTimeOffset; ticks in UTC can.
+        // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)

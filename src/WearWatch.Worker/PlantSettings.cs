@@ -25,10 +25,12 @@ public sealed class PlantSettings(IDbContextFactory<WearDb> database)
     public async Task ChangeAsync(Action<PlantRow> change, CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var plant = await db.Plants.OrderBy(p => p.Id).FirstOrDefaultAsync(ct);
         if (plant is null) db.Plants.Add(plant = new PlantRow { Name = "Plant", TimeZone = "UTC" });
         change(plant);
         _ = ShiftPlan.Calendar(plant); // settings that make no calendar are not kept: nothing could be dated any more
         await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
     }
 }

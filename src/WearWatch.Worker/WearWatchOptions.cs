@@ -9,6 +9,9 @@ public sealed class WearWatchOptions
     [Required(AllowEmptyStrings = false)]
     public string DataFolder { get; set; } = "data";
 
+    /// <summary>The connection string of PostgreSQL, for more than one process; empty for a SQLite file in the data folder.</summary>
+    public string Database { get; set; } = "";
+
     /// <summary>How often time's own changes are reviewed: dates, conditions, oiling; from a minute to a day.</summary>
     [Range(typeof(TimeSpan), "00:01:00", "1.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
     public TimeSpan ReviewEvery { get; set; } = TimeSpan.FromMinutes(15);

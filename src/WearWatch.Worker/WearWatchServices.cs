@@ -1,7 +1,10 @@
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Options;
 using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
@@ -22,7 +25,8 @@ public static class WearWatchServices
         services.AddOptions<WearWatchOptions>().Bind(configuration.GetSection("WearWatch")).ValidateDataAnnotations().ValidateOnStart();
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton<DataFolder>();
-        services.AddDbContextFactory<WearDb>((provider, options) => options.UseWearSqlite(provider.GetRequiredService<DataFolder>().Database));
+        services.AddSingleton(Store);
+        services.AddSingleton<IDbContextFactory<WearDb>>(provider => provider.GetRequiredService<WearStore>());
         services.AddSingleton<PlantNews>();
         services.AddSingleton<PlantSettings>();
         services.AddSingleton<FleetModels>();
@@ -46,4 +50,9 @@ public static class WearWatchServices
         services.AddTelemetry(configuration.GetSection("WearWatch"));
         return services;
     }
+
+    private static WearStore Store(IServiceProvider provider) =>
+        provider.GetRequiredService<IOptions<WearWatchOptions>>().Value.Database is { Length: > 0 } postgres
+            ? WearStore.InPostgres(postgres, provider)
+            : WearStore.InSqlite(provider.GetRequiredService<DataFolder>().Database, provider);
 }

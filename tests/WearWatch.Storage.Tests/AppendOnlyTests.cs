@@ -10,7 +10,7 @@ public sealed class AppendOnlyTests
     [Fact]
     public async Task A_reading_cannot_be_deleted()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var row = await store.AddAsync(A.Reading(await store.AddChainAsync()));
         await using var db = store.CreateDbContext();
         db.Readings.Remove(await db.Readings.SingleAsync(r => r.Id == row.Id, Ct));
@@ -21,7 +21,7 @@ public sealed class AppendOnlyTests
     [Fact]
     public async Task A_reading_cannot_be_changed()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var row = await store.AddAsync(A.Reading(await store.AddChainAsync()));
         await using var db = store.CreateDbContext();
         db.Entry(await db.Readings.SingleAsync(r => r.Id == row.Id, Ct)).Property(r => r.LengthMm).CurrentValue = 1000;
@@ -32,7 +32,7 @@ public sealed class AppendOnlyTests
     [Fact]
     public async Task An_event_can_be_neither_changed_nor_deleted()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         await using var db = store.CreateDbContext();
         var row = A.Event(chain);
@@ -47,7 +47,7 @@ public sealed class AppendOnlyTests
     [Fact]
     public async Task Of_a_forecast_only_whether_it_is_the_newest_can_be_changed()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         await using var db = store.CreateDbContext();
         var row = A.Forecast(chain);
@@ -62,7 +62,7 @@ public sealed class AppendOnlyTests
     [Fact]
     public async Task The_register_can_be_changed()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         await using (var db = store.CreateDbContext())
         {
@@ -78,7 +78,7 @@ public sealed class AppendOnlyTests
     [Fact]
     public async Task The_same_key_cannot_be_stored_twice()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         var first = await store.AddAsync(A.Reading(chain));
         await Assert.ThrowsAsync<DbUpdateException>(() =>

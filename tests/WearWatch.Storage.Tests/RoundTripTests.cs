@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Running;
+using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;
@@ -40,7 +41,7 @@ public sealed class RoundTripTests
             OilingSurroundingsFactor = 0.5,
             Duty = new Duty { RelativeLoad = 0.7, SpeedMetresPerSecond = 1.5, Lubrication = LubricationState.Poor, Dust = DustLevel.Heavy },
         };
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         await using (var db = store.CreateDbContext())
         {
             var row = new ChainRow { Name = card.Name };
@@ -58,7 +59,7 @@ public sealed class RoundTripTests
     [Fact]
     public async Task A_forecast_comes_back_bit_for_bit()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var row = A.Forecast(await store.AddChainAsync());
         await using (var db = store.CreateDbContext())
         {
@@ -73,7 +74,7 @@ public sealed class RoundTripTests
     [Fact]
     public async Task Moments_are_kept_to_the_tick_and_can_be_compared_in_a_query()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         var at = new DateTimeOffset(2026, 1, 1, 12, 0, 0, TimeSpan.FromHours(2)).AddTicks(7);
         await store.AddAsync(A.Reading(chain, takenAt: at));
@@ -84,7 +85,7 @@ public sealed class RoundTripTests
     [Fact]
     public async Task Rows_added_many_at_a_time_are_the_same_as_those_added_one_by_one()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         var one = await store.AddAsync(A.Reading(chain, counterH: 1 / 3.0, takenAt: new DateTimeOffset(2026, 1, 2, 3, 4, 5, TimeSpan.FromHours(2))));
         var many = A.Reading(chain, counterH: 1 / 3.0, takenAt: one.TakenAt, corrects: one.Id, standing: ReadingStanding.Waiting);

@@ -10,7 +10,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task The_newest_correction_stands_at_the_place_of_the_reading_that_it_corrects()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         var first = await store.AddAsync(A.Reading(chain, counterH: 100));
         await store.AddAsync(A.Reading(chain, counterH: 200));
@@ -23,7 +23,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task A_withdrawn_reading_does_not_count()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         var wrong = await store.AddAsync(A.Reading(chain, counterH: 100));
         await store.AddAsync(A.Reading(chain, counterH: 200));
@@ -35,7 +35,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task A_waiting_reading_counts_as_soon_as_it_is_accepted()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         var doubted = await store.AddAsync(A.Reading(chain, standing: ReadingStanding.Waiting));
         await using var db = store.CreateDbContext();
@@ -52,7 +52,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task A_reading_that_arrives_late_stands_where_its_date_puts_it()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         await store.AddAsync(A.Reading(chain, counterH: 100, takenAt: Day(1)));
         await store.AddAsync(A.Reading(chain, counterH: 300, takenAt: Day(3)));
@@ -65,7 +65,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task Readings_without_dates_stand_in_the_order_in_which_they_arrived_though_a_counter_falls()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         foreach (var h in new[] { 900.0, 1000, 20, 120 }) await store.AddAsync(A.Reading(chain, counterH: h));
         await using var db = store.CreateDbContext();
@@ -75,7 +75,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task A_withdrawn_event_did_not_happen()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         await using var db = store.CreateDbContext();
         var (oiling, reset) = (A.Event(chain), A.Event(chain, ChainEventKind.MeterReset));
@@ -89,7 +89,7 @@ public sealed class StandingRowsTests
     [Fact]
     public async Task The_stamp_of_a_chain_changes_with_everything_that_is_told_of_it()
     {
-        using var store = await TemporaryDb.MakeAsync();
+        await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
         await store.AddAsync(A.Reading(await store.AddChainAsync("another")));
         await using var db = store.CreateDbContext();

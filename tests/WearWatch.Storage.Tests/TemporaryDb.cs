@@ -1,27 +1,26 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;
 
-/// <summary>A plant's memory in a file that is thrown away after the test.</summary>
-public sealed class TemporaryDb : IDbContextFactory<WearDb>, IDisposable
+/// <summary>A plant's memory that is thrown away after the test.</summary>
+internal sealed class TemporaryDb : IDbContextFactory<WearDb>, IAsyncDisposable
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("wear-db");
+    private readonly StoreUnderTest under;
 
-    private TemporaryDb()
-    {
-    }
+    private TemporaryDb(StoreUnderTest under) => (this.under, Store) = (under, under.Store);
 
-    public string Path => System.IO.Path.Combine(folder.FullName, "wearwatch.db");
+    public WearStore Store { get; }
 
     public static async Task<TemporaryDb> MakeAsync()
     {
-        var db = new TemporaryDb();
-        await db.PrepareAsync();
+        var db = new TemporaryDb(await StoreUnderTest.MakeAsync());
+        await db.Store.PrepareAsync();
         return db;
     }
 
-    public WearDb CreateDbContext() => new((DbContextOptions<WearDb>)new DbContextOptionsBuilder<WearDb>().UseWearSqlite(Path).Options);
+    public WearDb CreateDbContext() => Store.CreateDbContext();
 
     public async Task<ChainRow> AddChainAsync(string name = "C1")
     {
@@ -40,9 +39,5 @@ public sealed class TemporaryDb : IDbContextFactory<WearDb>, IDisposable
         return row;
     }
 
-    public void Dispose()
-    {
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
-        folder.Delete(recursive: true);
-    }
+    public ValueTask DisposeAsync() => under.DisposeAsync();
 }

@@ -13,7 +13,7 @@ public sealed class ArchitectureTests
     {
         { typeof(ChainCard), [], ["MathNet.Numerics"] },
         { typeof(FleetModel), ["WearWatch"], ["Microsoft.ML", "MathNet.Numerics"] },
-        { typeof(WearDb), ["WearWatch"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Microsoft.Extensions"] },
+        { typeof(WearDb), ["WearWatch"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Microsoft.Extensions", "Npgsql"] },
         { typeof(Mill), [], [] },
         {
             typeof(DataFolder), ["WearWatch", "WearWatch.Learning", "WearWatch.Storage", "WearWatch.SensorSim"],

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 
 namespace WearWatch.Worker.Tests;
 
@@ -85,7 +86,7 @@ public sealed class KillTests : IDisposable
         }
     }
 
-    private WearDb Open() => new((DbContextOptions<WearDb>)new DbContextOptionsBuilder<WearDb>().UseWearSqlite(Path.Combine(At("data"), "wearwatch.db")).Options);
+    private WearDb Open() => WearStore.InSqlite(Path.Combine(At("data"), "wearwatch.db")).CreateDbContext();
 
     private static async Task<string> CheckAsync(WearDb db) => await db.Database.SqlQueryRaw<string>("SELECT integrity_check AS Value FROM pragma_integrity_check").FirstAsync(Ct);
 

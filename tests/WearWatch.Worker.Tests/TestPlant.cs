@@ -5,6 +5,8 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
 using WearWatch.Storage;
+using WearWatch.Storage.Engines;
+using WearWatch.Storage.Tests;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Intake;
 using WearWatch.Worker.Tracking;
@@ -18,16 +20,14 @@ public sealed class TestPlant : IAsyncDisposable
     public static readonly DateTimeOffset Start = new(2026, 6, 1, 10, 0, 0, TimeSpan.Zero);
 
     private readonly DirectoryInfo root = Directory.CreateTempSubdirectory("wear-plant");
+    private readonly List<IHost> beside = [];
+    private readonly StoreUnderTest under;
     private readonly IHost host;
 
-    private TestPlant(params (string Key, string Value)[] settings)
+    private TestPlant(StoreUnderTest under, IReadOnlyCollection<(string Key, string Value)> settings)
     {
-        var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { ContentRootPath = root.FullName });
-        builder.Configuration.AddInMemoryCollection(settings.Select(s => new KeyValuePair<string, string?>($"WearWatch:{s.Key}", s.Value)));
-        builder.Logging.AddProvider(Log);
-        builder.Services.AddSingleton<TimeProvider>(Clock);
-        builder.Services.AddWearWatch(builder.Configuration);
-        host = builder.Build();
+        this.under = under;
+        host = MakeHost(root.FullName, settings);
     }
 
     public FakeTimeProvider Clock { get; } = new(Start);
@@ -48,9 +48,18 @@ public sealed class TestPlant : IAsyncDisposable
 
     public static async Task<TestPlant> OpenAsync(params (string Key, string Value)[] settings)
     {
-        var plant = new TestPlant(settings);
-        await plant.Get<IDbContextFactory<WearDb>>().PrepareAsync();
+        var under = await StoreUnderTest.MakeAsync();
+        var plant = new TestPlant(under, [("Database", under.Database), .. settings]);
+        await plant.Get<WearStore>().PrepareAsync();
         return plant;
+    }
+
+    /// <summary>Another worker on the same database, as another process would be; thrown away with the plant.</summary>
+    public IHost Beside()
+    {
+        var other = MakeHost(root.CreateSubdirectory($"beside{beside.Count}").FullName, [("Database", under.Database)]);
+        beside.Add(other);
+        return other;
     }
 
     public T Get<T>()
@@ -75,7 +84,18 @@ public sealed class TestPlant : IAsyncDisposable
     {
         await host.StopAsync();
         host.Dispose();
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        foreach (var other in beside) other.Dispose();
+        await under.DisposeAsync();
         root.Delete(recursive: true);
+    }
+
+    private IHost MakeHost(string folder, IReadOnlyCollection<(string Key, string Value)> settings)
+    {
+        var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { ContentRootPath = folder });
+        builder.Configuration.AddInMemoryCollection(settings.Select(s => new KeyValuePair<string, string?>($"WearWatch:{s.Key}", s.Value)));
+        builder.Logging.AddProvider(Log);
+        builder.Services.AddSingleton<TimeProvider>(Clock);
+        builder.Services.AddWearWatch(builder.Configuration);
+        return builder.Build();
     }
 }

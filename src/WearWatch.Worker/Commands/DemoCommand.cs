@@ -1,7 +1,6 @@
 using System.CommandLine;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 using WearWatch.Worker.Demo;
 
 namespace WearWatch.Worker.Commands;
@@ -19,7 +18,7 @@ internal static class DemoCommand
         command.SetAction(async (parsed, ct) =>
         {
             using var host = Shared.Host(parsed.GetRequiredValue(data));
-            await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().PrepareAsync(ct);
+            await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
             var demo = host.Services.GetRequiredService<DemoPlant>();
             var report = await screen.WithProgressAsync("Loading the mill", p => demo.LoadAsync(new ImportCommand.ShareOfAll(3, p), ct));
             return ImportCommand.Tell(screen, report, asJson: false);

@@ -1,7 +1,6 @@
 using System.CommandLine;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Commands;
@@ -27,7 +26,7 @@ internal static class ExportCommand
     private static async Task<int> RunAsync(DirectoryInfo folder, DirectoryInfo data, Screen screen, CancellationToken ct)
     {
         using var host = Shared.Host(data);
-        await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().PrepareAsync(ct);
+        await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
         var (chains, readings, events) = await host.Services.GetRequiredService<FileExport>().WriteAsync(folder.FullName, ct);
         await screen.Output.WriteLineAsync($"{chains} chains, {readings} readings, {events} events written to {folder.FullName}");
         return ExitCode.Done;

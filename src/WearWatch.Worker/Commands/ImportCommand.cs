@@ -1,8 +1,7 @@
 using System.CommandLine;
 using System.Text.Json;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 using WearWatch.Worker.Files;
 using WearWatch.Worker.Intake;
 
@@ -40,7 +39,7 @@ internal static class ImportCommand
         }
 
         using var host = Shared.Host(data);
-        await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().PrepareAsync(ct);
+        await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
         var import = host.Services.GetRequiredService<FileImport>();
         var report = await screen.WithProgressAsync("Importing", p => import.ImportAsync(files, new ShareOfAll(files.Count, p), ct));
         return Tell(screen, report, asJson);

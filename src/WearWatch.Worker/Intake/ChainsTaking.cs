@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Files;
 using WearWatch.Worker.Register;

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Files;
 

@@ -1,13 +1,12 @@
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Hosting;
-using WearWatch.Storage;
+using WearWatch.Storage.Engines;
 
 namespace WearWatch.Worker.Jobs;
 
 /// <summary>Makes the database and brings it to the present layout before anything else of the host starts.</summary>
-public sealed class DatabaseOpening(IDbContextFactory<WearDb> database) : IHostedLifecycleService
+public sealed class DatabaseOpening(WearStore store) : IHostedLifecycleService
 {
-    public Task StartingAsync(CancellationToken cancellationToken) => database.PrepareAsync(cancellationToken);
+    public Task StartingAsync(CancellationToken cancellationToken) => store.PrepareAsync(cancellationToken);
 
     public Task StartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 

@@ -83,6 +83,7 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
     private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)
     {
         await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var newest = await db.FleetModels.OrderByDescending(m => m.Id).Select(m => m.Version).FirstOrDefaultAsync(ct);
         if (newest == trained.Model.Version) return false;
         using var stream = new MemoryStream();
@@ -96,6 +97,7 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
             Report = JsonSerializer.Serialize(trained.Report, JsonSerializerOptions.Web),
         });
         await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
         logger.FleetModelTrained(trained.Model.Version, trained.Model.Chains);
         return true;
     }

@@ -2,7 +2,7 @@ using System.Data.Common;
 using System.Globalization;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
-namespace WearWatch.Storage;
+namespace WearWatch.Storage.Engines;
 
 /// <summary>Sets on every connection what makes an acknowledged reading survive a killed process and a power cut.</summary>
 /// <remarks>
@@ -12,7 +12,7 @@ namespace WearWatch.Storage;
 public sealed class DurableConnection : DbConnectionInterceptor
 {
     private static readonly string Settings = string.Create(CultureInfo.InvariantCulture,
-        $"PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = {WearSqlite.BusyTimeout.TotalMilliseconds:0};");
+        $"PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = {WearStore.BusyTimeout.TotalMilliseconds:0};");
 
     private DurableConnection()
     {

@@ -1,0 +1,55 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+
+namespace WearWatch.Storage.Engines;
+
+/// <summary>Where the plant's memory is kept: in a SQLite file, or in PostgreSQL for more than one process.</summary>
+public sealed class WearStore : IDbContextFactory<WearDb>
+{
+    /// <summary>How long a writer waits for another one before it gives up.</summary>
+    public static readonly TimeSpan BusyTimeout = TimeSpan.FromSeconds(30);
+
+    private readonly Func<WearDb> open;
+
+    private WearStore(Func<WearDb> open, string? postgres) => (this.open, Postgres) = (open, postgres);
+
+    /// <summary>The connection string of PostgreSQL; null when a SQLite file is used.</summary>
+    public string? Postgres { get; }
+
+    /// <summary>Keeps the memory in this file, which <see cref="PrepareAsync"/> makes.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="host">Where its log goes; nowhere if not given.</param>
+    public static WearStore InSqlite(string path, IServiceProvider? host = null)
+    {
+        var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = (int)BusyTimeout.TotalSeconds };
+        var options = new DbContextOptionsBuilder<WearDb>().UseSqlite(connection.ConnectionString)
+            .AddInterceptors(DurableConnection.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host).Options;
+        return new WearStore(() => new WearDb((DbContextOptions<WearDb>)options), postgres: null);
+    }
+
+    /// <summary>Keeps the memory in a PostgreSQL database, for any number of processes.</summary>
+    /// <param name="connectionString">As Npgsql takes it: <c>Host=...;Database=...;Username=...;Password=...</c>.</param>
+    /// <param name="host">Where its log goes; nowhere if not given.</param>
+    /// <exception cref="ArgumentException">It is no connection string of PostgreSQL.</exception>
+    public static WearStore InPostgres(string connectionString, IServiceProvider? host = null)
+    {
+        // An acknowledged reading is on the disk, whatever the server's own setting says.
+        var connection = new NpgsqlConnectionStringBuilder(connectionString) { ApplicationName = "WearWatch" };
+        connection.Options = $"{connection.Options} -c synchronous_commit=on".Trim();
+        var options = new DbContextOptionsBuilder<PostgresWearDb>().UseNpgsql(connection.ConnectionString)
+            .AddInterceptors(OneWriter.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host).Options;
+        return new WearStore(() => new PostgresWearDb((DbContextOptions<PostgresWearDb>)options), connection.ConnectionString);
+    }
+
+    public WearDb CreateDbContext() => open();
+
+    /// <summary>Makes the tables where they are missing and brings them to the present layout. Processes that start together wait for each other.</summary>
+    public async Task PrepareAsync(CancellationToken ct = default)
+    {
+        await using var db = CreateDbContext();
+        await db.Database.MigrateAsync(ct);
+        // Write-ahead logging lets screens read while a file is imported; it stays switched on in the file.
+        if (Postgres is null) await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", ct);
+    }
+}

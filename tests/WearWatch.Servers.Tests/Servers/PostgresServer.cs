@@ -1,0 +1,111 @@
+using System.Diagnostics;
+using Npgsql;
+using WearWatch.Servers.Tests.Servers;
+using WearWatch.Storage.Engines;
+
+[assembly: AssemblyFixture(typeof(PostgresServer))]
+
+namespace WearWatch.Servers.Tests.Servers;
+
+/// <summary>A real PostgreSQL 15 of the tests' own, and in it a new database for each test that asks.</summary>
+public sealed class PostgresServer : IAsyncLifetime
+{
+    private const string Programs = "/usr/lib/postgresql/15/bin";
+
+    /// <summary>Filled with the tables once; new databases are copies of it.</summary>
+    private const string Pattern = "pattern";
+
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("wear-postgres");
+    private readonly int port = FreePort.Find();
+    private readonly ServerProcess server;
+    private int made;
+
+    public PostgresServer() => server = new ServerProcess("PostgreSQL 15", [
+        .. AsPostgres, $"{Programs}/postgres", "-D", Data, "-p", $"{port}", "-c", "listen_addresses=127.0.0.1", "-c", "unix_socket_directories=",
+        "-c", "max_connections=200",
+    ], AnswersAsync);
+
+    /// <summary>PostgreSQL refuses to run as root: there it runs as the user that its package made.</summary>
+    private static string[] AsPostgres => Environment.UserName == "root" ? ["setpriv", "--reuid=postgres", "--regid=postgres", "--clear-groups"] : [];
+
+    private string Data => Path.Combine(folder.FullName, "data");
+
+    public async ValueTask InitializeAsync()
+    {
+        if (!File.Exists($"{Programs}/initdb")) throw new InvalidOperationException("PostgreSQL 15 is not installed. tests/run installs it.");
+        if (AsPostgres.Length > 0) await RunAsync("chown", "postgres:postgres", folder.FullName);
+        await RunAsync([.. AsPostgres, $"{Programs}/initdb", "-D", Data, "-U", "postgres", "-A", "trust", "-E", "UTF8", "--locale=C.UTF-8", "--no-sync"]);
+        await server.StartAsync();
+        await WearStore.InPostgres(Connection(Pattern)).PrepareAsync();
+        Forget(Pattern);
+    }
+
+    /// <summary>Makes a database with the present tables and gives its connection string.</summary>
+    public async Task<string> NewDatabaseAsync()
+    {
+        var name = $"t{Interlocked.Increment(ref made)}";
+        await SayAsync($"CREATE DATABASE {name} TEMPLATE {Pattern}");
+        return Connection(name);
+    }
+
+    /// <summary>Throws a database away.</summary>
+    public async Task DropAsync(string connectionString)
+    {
+        var name = new NpgsqlConnectionStringBuilder(connectionString).Database!;
+        Forget(name);
+        await SayAsync($"DROP DATABASE {name} WITH (FORCE)");
+    }
+
+    public Task KillAsync(CancellationToken ct = default) => server.KillAsync(ct);
+
+    public Task StartAsync(CancellationToken ct = default) => server.StartAsync(ct);
+
+    public async ValueTask DisposeAsync()
+    {
+        NpgsqlConnection.ClearAllPools();
+        await server.DisposeAsync();
+        folder.Delete(recursive: true);
+    }
+
+    private string Connection(string database) => $"Host=127.0.0.1;Port={port};Database={database};Username=postgres";
+
+    private void Forget(string database)
+    {
+        using var any = new NpgsqlConnection(WearStore.InPostgres(Connection(database)).Postgres);
+        NpgsqlConnection.ClearPool(any);
+    }
+
+    private async Task SayAsync(string statement)
+    {
+        await using var connection = new NpgsqlConnection(Connection("postgres"));
+        await connection.OpenAsync();
+        await using var command = connection.CreateCommand();
+#pragma warning disable CA2100 // the names are made here
+        command.CommandText = statement;
+#pragma warning restore CA2100
+        await command.ExecuteNonQueryAsync();
+    }
+
+    private async Task<bool> AnswersAsync(CancellationToken ct)
+    {
+        try
+        {
+            await using var connection = new NpgsqlConnection(Connection("postgres") + ";Pooling=false");
+            await connection.OpenAsync(ct);
+            return true;
+        }
+        catch (NpgsqlException)
+        {
+            return false;
+        }
+    }
+
+    private static async Task RunAsync(params string[] command)
+    {
+        using var process = Process.Start(new ProcessStartInfo(command[0], command[1..]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        var said = process.StandardError.ReadToEndAsync();
+        await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        if (process.ExitCode != 0) throw new InvalidOperationException($"{command[0]} failed: {await said}");
+    }
+}

@@ -1,0 +1,25 @@
+using WearWatch.Servers.Tests.Servers;
+using WearWatch.Storage.Engines;
+
+namespace WearWatch.Storage.Tests;
+
+/// <summary>A database in a real PostgreSQL, thrown away after the test.</summary>
+internal sealed class StoreUnderTest : IAsyncDisposable
+{
+    private readonly PostgresServer server;
+
+    private StoreUnderTest(PostgresServer server, string database) => (this.server, Database) = (server, database);
+
+    /// <summary>The setting <c>WearWatch:Database</c> that makes a plant use it.</summary>
+    public string Database { get; }
+
+    public WearStore Store => WearStore.InPostgres(Database);
+
+    public static async Task<StoreUnderTest> MakeAsync()
+    {
+        var server = await TestContext.Current.GetFixture<PostgresServer>() ?? throw new InvalidOperationException("PostgreSQL was not started.");
+        return new StoreUnderTest(server, await server.NewDatabaseAsync());
+    }
+
+    public async ValueTask DisposeAsync() => await server.DropAsync(Database);
+}

@@ -1,0 +1,27 @@
+using WearWatch.Storage.Engines;
+
+namespace WearWatch.Storage.Tests;
+
+/// <summary>A SQLite file, thrown away after the test. The same tests run on PostgreSQL in WearWatch.Servers.Tests.</summary>
+internal sealed class StoreUnderTest : IAsyncDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("wear-db");
+
+    private StoreUnderTest()
+    {
+    }
+
+    /// <summary>The setting <c>WearWatch:Database</c> that makes a plant use it; empty, since a plant makes its own file.</summary>
+    public string Database { get; } = "";
+
+    public WearStore Store => WearStore.InSqlite(Path.Combine(folder.FullName, "wearwatch.db"));
+
+    public static Task<StoreUnderTest> MakeAsync() => Task.FromResult(new StoreUnderTest());
+
+    public ValueTask DisposeAsync()
+    {
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        folder.Delete(recursive: true);
+        return ValueTask.CompletedTask;
+    }
+}
