@@ -21,6 +21,7 @@ internal static class PlanTables
         });
         model.Entity<PlanningCostsRow>();
         model.Entity<LineCostRow>().HasIndex(l => l.Line).IsUnique();
+        model.Entity<SwapWorkRow>().HasIndex(w => w.Family).IsUnique();
         model.Entity<SwapTermsRow>(terms =>
         {
             terms.HasIndex(t => t.ChainId).IsUnique();

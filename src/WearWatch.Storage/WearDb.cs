@@ -48,6 +48,8 @@ public class WearDb : DbContext
 
     public DbSet<LineCostRow> LineCosts => Set<LineCostRow>();
 
+    public DbSet<SwapWorkRow> SwapWorks => Set<SwapWorkRow>();
+
     public DbSet<SwapTermsRow> SwapTerms => Set<SwapTermsRow>();
 
     public DbSet<SwapRow> Swaps => Set<SwapRow>();

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Dashboard.Planning;
@@ -29,6 +30,10 @@ public sealed record JobCard
         cut.ConnectingLinks > 0 ? $"{cut.ConnectingLinks} connecting link" : "",
         cut.OffsetLinks > 0 ? $"{cut.OffsetLinks} offset link" : "",
     }.Where(t => t.Length > 0));
+
+    /// <summary>What it takes from the store, in words: <c>118 pitches of 16B-1 chain, 1 16B-1 connecting link</c>.</summary>
+    public static string PartsInWords(IEnumerable<PartNeed> needs) => string.Join(", ", needs.Select(need =>
+        need.Part.Kind == PartKind.Chain ? $"{need.Quantity} {need.Part.Unit} of {need.Part}" : $"{need.Quantity} {need.Part}"));
 
     /// <summary>Tools by the chain's kind. Source: common practice.</summary>
     public static IReadOnlyList<string> ToolsFor(ChainFamily family) =>

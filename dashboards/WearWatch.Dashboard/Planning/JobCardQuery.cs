@@ -27,7 +27,10 @@ public sealed class JobCardQuery(KeptPlan kept)
                 ("Shutdown", placement.Window is { } w ? $"{time.Moment(w.Start)} to {time.Moment(w.End)}{(w.Crew.Length > 0 ? ", crew " + w.Crew : "")}" : "not placed in a shutdown yet"),
                 ("Chain", FormattableString.Invariant($"{PlanQuery.TypeOf(row)}, {TradeWords.Of(row.Family)}, pitch {row.PitchMm:0.###} mm")),
                 ("Length", row.Pitches is null ? "not on record: count the old chain" : $"{pitches} pitches: {JobCard.CutInWords(cut)}"),
-                ("Sprockets", row.SprocketTeeth.Count > 0 ? string.Join(" and ", row.SprocketTeeth.Select(z => $"{z} teeth")) : "not on record"),
+                ("From the store", JobCard.PartsInWords(task.Needs)),
+                ("Sprockets", row.SprocketTeeth.Count > 0
+                    ? string.Join(" and ", row.SprocketTeeth.Select(z => $"{z} teeth")) + (task.TakesSprockets ? ": replace them with the chain" : ": look at their teeth")
+                    : "not on record"),
                 ("Work", FormattableString.Invariant($"{task.Hours:0.#} h, {task.People} at once")),
                 ("Swapped together with", together.Any() ? string.Join(", ", together.Select(t => t.Chain)) : "–"),
                 ("Old chain", $"{Show.Percent(face.ElongationPct)}, {PlanWords.Band(face, time)}"),

@@ -1,13 +1,15 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
 using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Planning;
 
-/// <summary>Reads and changes what a person gives the planner: shutdowns, the store, costs, parallel strands.</summary>
+/// <summary>Reads and changes what a person gives the planner: shutdowns, the store, what swaps take, costs.</summary>
 public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock clock)
 {
     public async Task<PlanInputsView> AskAsync(CancellationToken ct)
@@ -23,10 +25,12 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
             Costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts(),
             LineCosts = await db.LineCosts.AsNoTracking().OrderBy(l => l.Line).ToListAsync(ct),
             Chains = [.. chains.Select(c => c.Name)],
-            Groups = [.. from t in await db.SwapTerms.AsNoTracking().Where(t => t.ParallelGroup != "").ToListAsync(ct)
-                         join c in chains on t.ChainId equals c.Id
-                         orderby c.Line, t.ParallelGroup, c.Name
-                         select (c.Name, c.Line, t.ParallelGroup)],
+            Works = WorksOf(chains, await db.SwapWorks.AsNoTracking().ToListAsync(ct)),
+            Terms = [.. from t in await db.SwapTerms.AsNoTracking().ToListAsync(ct)
+                        where t.ParallelGroup.Length > 0 || t.Hours is not null || t.People is not null || t.WithSprockets
+                        join c in chains on t.ChainId equals c.Id
+                        orderby c.Line, t.ParallelGroup, c.Name
+                        select new SwapTermsLine(c.Name, c.Line, t.ParallelGroup, t.Hours, t.People, t.WithSprockets)],
             Time = await clock.NowAsync(ct),
         };
     }
@@ -89,14 +93,29 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         await db.SaveChangesAsync(ct);
     }
 
-    /// <summary>Puts chains of a line into one group that is swapped together; an empty group takes a chain out.</summary>
-    public async Task GroupAsync(string chain, string group, CancellationToken ct)
+    /// <summary>Writes down what a swap of one chain takes; what is left empty goes by its family and length.</summary>
+    public async Task SaveAsync(SwapTermsLine own, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        var id = await db.Chains.Where(c => c.Name == chain).Select(c => c.Id).SingleAsync(ct);
+        var id = await db.Chains.Where(c => c.Name == own.Chain).Select(c => c.Id).SingleAsync(ct);
         var terms = await db.SwapTerms.FirstOrDefaultAsync(t => t.ChainId == id, ct);
         if (terms is null) db.SwapTerms.Add(terms = new SwapTermsRow { ChainId = id });
-        terms.ParallelGroup = group.Trim();
+        (terms.ParallelGroup, terms.Hours, terms.People, terms.WithSprockets) = (own.Group.Trim(), own.Hours, own.People, own.WithSprockets);
         await db.SaveChangesAsync(ct);
     }
+
+    /// <summary>Writes down what the swaps of a family take.</summary>
+    public async Task SaveAsync(ChainFamily family, SwapWork work, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var row = await db.SwapWorks.FirstOrDefaultAsync(w => w.Family == family, ct);
+        if (row is null) db.SwapWorks.Add(row = new SwapWorkRow { Family = family });
+        (row.Hours, row.HoursPer100Pitches, row.People) = (work.Hours, work.HoursPer100Pitches, work.People);
+        await db.SaveChangesAsync(ct);
+    }
+
+    private static IReadOnlyList<SwapWorkLine> WorksOf(IEnumerable<ChainRow> chains, IReadOnlyList<SwapWorkRow> own) =>
+        [.. chains.Select(c => c.Family).Distinct().Order().Select(family => own.FirstOrDefault(w => w.Family == family) is { } row
+            ? new SwapWorkLine(family, PlanRows.ToWork(row), IsOwn: true)
+            : new SwapWorkLine(family, SwapWork.UsualFor(family), IsOwn: false))];
 }

@@ -20,8 +20,11 @@ public sealed record PlanInputsView
 
     public required IReadOnlyList<string> Chains { get; init; }
 
-    /// <summary>The chains that run in parallel with others: chain, line, group.</summary>
-    public required IReadOnlyList<(string Chain, string Line, string Group)> Groups { get; init; }
+    /// <summary>What a swap takes, by the families that the plant runs.</summary>
+    public required IReadOnlyList<SwapWorkLine> Works { get; init; }
+
+    /// <summary>The chains with terms of their own.</summary>
+    public required IReadOnlyList<SwapTermsLine> Terms { get; init; }
 
     public required PlantTime Time { get; init; }
 }

@@ -38,11 +38,14 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         };
         var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapOutcome.Planned).ToDictionaryAsync(s => s.ChainId, ct);
         var terms = await db.SwapTerms.AsNoTracking().ToDictionaryAsync(t => t.ChainId, ct);
+        var works = (await db.SwapWorks.AsNoTracking().ToListAsync(ct)).ToDictionary(w => w.Family, PlanRows.ToWork);
         var horizonHours = calendar.Between(now, frame.HorizonEnd + frame.Costs.NextChance).Hours;
         var chains = await (from chain in db.Chains join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId select new { chain, forecast })
             .AsNoTracking().ToListAsync(ct);
         var tasks = chains
-            .Select(c => (c.chain, c.forecast, Task: TaskOf(c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id), frame, costs)))
+            .Select(c => (c.chain, c.forecast, Task: TaskOf(
+                c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
+                works.GetValueOrDefault(c.chain.Family) ?? SwapWork.UsualFor(c.chain.Family), frame, costs)))
             // A swap whose shutdown has begun waits for a word on what became of it, and is in no new plan before.
             .Where(t => planned.GetValueOrDefault(t.chain.Id) is not { } swap || !(swap.Start <= now))
             .Where(t => planned.ContainsKey(t.chain.Id) || t.Task.Left.ProbabilityPast(horizonHours) >= WorthPlanning)
@@ -57,12 +60,12 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);
 
-    private static SwapTask TaskOf(ChainRow chain, ForecastRow forecast, SwapTermsRow? terms, PlanInput frame, PlanningCostsRow costs)
+    private static SwapTask TaskOf(
+        ChainRow chain, ForecastRow forecast, SwapTermsRow terms, SwapWork work, PlanInput frame, PlanningCostsRow costs)
     {
         var runSince = frame.Calendar.Between(forecast.MadeAt, frame.Now).Hours;
         var pitches = chain.Pitches ?? UsualPitches;
         var type = TypeOf(chain);
-        var work = SwapWork.UsualFor(chain.Family);
         var price = frame.Spares.FirstOrDefault(s => s.Part == new Part(PartKind.Chain, type))?.Price is > 0 and var each ? each : costs.UsualPitchPrice;
         return new SwapTask
         {
@@ -71,14 +74,17 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             ChainType = type,
             Left = new HoursToLimit(forecast.ToForecast(), forecast.HoursNow - forecast.HoursAtLastReading + runSince),
             HoursRun = forecast.HoursNow + runSince,
-            Hours = terms?.Hours ?? work.HoursFor(pitches),
-            People = terms?.People ?? work.People,
-            Needs = ChainCut.For(chain.Family, pitches).Needs(type),
+            Hours = terms.Hours ?? work.HoursFor(pitches),
+            People = terms.People ?? work.People,
+            Needs = [.. ChainCut.For(chain.Family, pitches).Needs(type), .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
             ChainPrice = price * pitches,
-            SprocketPrice = costs.SprocketPrice,
-            ParallelGroup = terms?.ParallelGroup ?? "",
+            SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice, // sprockets that are replaced in any case are not lost by waiting
+            ParallelGroup = terms.ParallelGroup,
         };
     }
+
+    private static IEnumerable<PartNeed> SprocketsOf(ChainRow chain, string type) =>
+        chain.SprocketTeeth.GroupBy(teeth => teeth).Select(same => new PartNeed(Part.SprocketFor(type, same.Key), same.Count()));
 
     /// <summary>The chain type in the store; a chain without one goes by its pitch.</summary>
     public static string TypeOf(ChainRow chain) =>

@@ -1,5 +1,6 @@
 using WearWatch.Planning.Costs;
 using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
 using WearWatch.Storage.Rows;
 
@@ -40,6 +41,8 @@ public static class PlanRows
         OvertimePerHour = row.OvertimePerHour,
         ExpressShare = row.ExpressShare,
     };
+
+    public static SwapWork ToWork(SwapWorkRow row) => new(row.Hours, row.HoursPer100Pitches, row.People);
 
     public static WindowRule ToRule(WindowRuleRow row) => new()
     {

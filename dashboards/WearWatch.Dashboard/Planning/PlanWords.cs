@@ -38,8 +38,8 @@ public static class PlanWords
     public static string Of(PlanStage stage) => stage switch
     {
         PlanStage.Costing => "Working out what each swap costs in each shutdown",
-        PlanStage.FirstPlan => "Making a first plan",
         PlanStage.Searching => "Looking for the best plan",
+        PlanStage.Proving => "Proving how good it can be",
         _ => throw new UnreachableException($"Stage {stage} has no words."),
     };
 

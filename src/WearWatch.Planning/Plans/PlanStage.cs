@@ -6,9 +6,9 @@ public enum PlanStage
     /// <summary>The cost of each swap in each window is worked out.</summary>
     Costing,
 
-    /// <summary>A first plan is made and improved swap by swap.</summary>
-    FirstPlan,
-
-    /// <summary>The best plan is looked for, to the gap or the time limit.</summary>
+    /// <summary>The best plan is looked for.</summary>
     Searching,
+
+    /// <summary>How good a plan can be is proven, to the gap or the time limit.</summary>
+    Proving,
 }

@@ -2,7 +2,7 @@ namespace WearWatch.Planning.Plans;
 
 /// <summary>How hard to look for a better plan.</summary>
 /// <param name="Gap">Ends when the plan is proven to cost at most this share more than the best; 0 looks to the end.</param>
-/// <param name="TimeLimit">Ends then in any case. Only a plan that ends by its gap is certain to come out the same again.</param>
+/// <param name="TimeLimit">The proof ends then in any case.</param>
 public sealed record PlannerEffort(double Gap, TimeSpan TimeLimit)
 {
     /// <summary>One percent within ten seconds.</summary>

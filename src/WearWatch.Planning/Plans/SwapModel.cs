@@ -30,6 +30,9 @@ internal sealed class SwapModel : IDisposable
     /// <summary>No plan costs less than this.</summary>
     public double Bound { get; private set; }
 
+    /// <summary>Whether the solve came to its gap before time was up.</summary>
+    public bool HasEnded { get; private set; }
+
     /// <summary>Solves to the gap or until time is up; null when no answer was found in time.</summary>
     public int[]? Solve(double gap, TimeSpan timeLimit)
     {
@@ -39,6 +42,7 @@ internal sealed class SwapModel : IDisposable
         var status = solver.Solve(parameters);
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE)) return null;
         Bound = solver.Objective().BestBound();
+        HasEnded = status == Solver.ResultStatus.OPTIMAL;
         return [.. places.Select(p => p.MaxBy(x => x.Chosen.SolutionValue()).Place)];
     }
 

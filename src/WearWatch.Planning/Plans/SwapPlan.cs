@@ -12,7 +12,7 @@ public sealed record SwapPlan
     /// <summary>No plan costs less than this, proven; zero for a plan that was not searched for.</summary>
     public double Bound { get; init; }
 
-    /// <summary>Whether the search ended by its gap, so that the same input gives the same plan.</summary>
+    /// <summary>Whether the plan is proven to be within the gap that was asked for.</summary>
     public bool SearchEnded { get; init; }
 
     /// <summary>Where the plan does not hold, and what would help.</summary>

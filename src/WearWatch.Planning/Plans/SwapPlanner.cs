@@ -3,18 +3,29 @@ namespace WearWatch.Planning.Plans;
 /// <summary>Finds the plan that costs least in expectation.</summary>
 public static class SwapPlanner
 {
-    /// <summary>Proposes a plan. Same input, same plan, as long as the search ends by its gap.</summary>
-    /// <exception cref="OperationCanceledException">It was cancelled; the search is asked to end and is not waited for.</exception>
+    private const double Rounding = 1e-6;
+
+    /// <summary>Proposes a plan. Same input, same plan.</summary>
+    /// <remarks>
+    /// Two searches run side by side: walks that make a fixed number of moves, and the program that proves how good a plan can be. When
+    /// the proof is not done in time, where it stands depends on the machine: then its bound is shown, and the walks' plan is taken.
+    /// </remarks>
+    /// <exception cref="OperationCanceledException">It was cancelled; the searches are asked to end and are not waited for.</exception>
     public static async Task<SwapPlan> ProposeAsync(
         PlanInput input, PlannerEffort effort, IProgress<PlanStage>? progress = null, CancellationToken stop = default)
     {
         progress?.Report(PlanStage.Costing);
         var plan = await Task.Run(() => new PlanCase(input), stop).WaitAsync(stop);
-        progress?.Report(PlanStage.FirstPlan);
-        var first = await Task.Run(() => Annealing.From(plan, EarliestDueDate.Place(plan), stop), stop).WaitAsync(stop);
         progress?.Report(PlanStage.Searching);
-        var (found, bound, ended) = await SearchInTimeAsync(plan, effort, first, stop);
-        return SwapPlan.Of(plan, found) with { Bound = Math.Max(bound, BoundOfEachAlone(plan)), SearchEnded = ended };
+        var proving = ProveInTimeAsync(plan, effort, stop);
+        var walked = await Task.Run(() => Annealing.From(plan, EarliestDueDate.Place(plan), stop), stop).WaitAsync(stop);
+        progress?.Report(PlanStage.Proving);
+        var (proven, bound) = await proving;
+        bound = Math.Max(bound, BoundOfEachAlone(plan));
+        var best = proven is null || Cost(walked) <= Cost(proven) ? walked : proven;
+        return SwapPlan.Of(plan, best) with { Bound = bound, SearchEnded = Cost(best) - bound <= effort.Gap * Cost(best) + Rounding };
+
+        double Cost(int[] placing) => PlanCosting.Of(plan, placing).Total;
     }
 
     /// <summary>The plan by earliest due date, to compare with.</summary>
@@ -25,16 +36,15 @@ public static class SwapPlanner
     }
 
     /// <summary>The engine counts its own processor time; on a busy machine the person's time is what matters, so it is not waited for much longer.</summary>
-    private static async Task<(int[] Placing, double Bound, bool Ended)> SearchInTimeAsync(
-        PlanCase plan, PlannerEffort effort, int[] first, CancellationToken stop)
+    private static async Task<(int[]? Placing, double Bound)> ProveInTimeAsync(PlanCase plan, PlannerEffort effort, CancellationToken stop)
     {
         try
         {
-            return await Task.Run(() => Search(plan, effort, first, stop), stop).WaitAsync(2 * effort.TimeLimit, stop);
+            return await Task.Run(() => Prove(plan, effort, stop), stop).WaitAsync(2 * effort.TimeLimit, stop);
         }
         catch (TimeoutException)
         {
-            return (first, 0, false);
+            return (null, 0);
         }
     }
 
@@ -42,18 +52,17 @@ public static class SwapPlanner
     private static double BoundOfEachAlone(PlanCase plan) =>
         plan.Units.Select((_, u) => plan.Worthwhile[u].Select(w => plan.OwnTotal[u][w]).Append(plan.LaterTotal[u]).Min()).Sum();
 
-    private static (int[] Placing, double Bound, bool Ended) Search(PlanCase plan, PlannerEffort effort, int[] first, CancellationToken stop)
+    /// <summary>A plan within the gap of the best one, or none when time was up, and what no plan costs less than.</summary>
+    private static (int[]? Placing, double Bound) Prove(PlanCase plan, PlannerEffort effort, CancellationToken stop)
     {
-        if (plan.Units.Length == 0) return (first, 0, true);
+        if (plan.Units.Length == 0) return (null, 0);
         using var model = new SwapModel(plan);
         using var interrupt = stop.Register(() => model.Interrupt());
         var found = model.Solve(effort.Gap, effort.TimeLimit);
         stop.ThrowIfCancellationRequested();
-        if (found is null) return (first, 0, false);
+        if (found is null) return (null, 0);
 
         // What the search leaves below its gap, single moves often still find, at no cost.
-        var better = OneMoveDescent.From(plan, found, stop);
-        var (a, b) = (PlanCosting.Of(plan, better).Total, PlanCosting.Of(plan, first).Total);
-        return (a <= b ? better : first, model.Bound, (Math.Min(a, b) - model.Bound) <= effort.Gap * Math.Min(a, b) + 1e-6);
+        return model.HasEnded ? (OneMoveDescent.From(plan, found, stop), model.Bound) : (null, model.Bound);
     }
 }

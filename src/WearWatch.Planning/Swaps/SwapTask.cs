@@ -29,6 +29,9 @@ public sealed record SwapTask
     /// <summary>Parts that it takes from the shelf.</summary>
     public IReadOnlyList<PartNeed> Needs { get; init; } = [];
 
+    /// <summary>Whether the drive's sprockets are replaced with the chain.</summary>
+    public bool TakesSprockets => Needs.Any(need => need.Part.Kind == PartKind.Sprocket);
+
     /// <summary>Price of the chain with its links.</summary>
     public double ChainPrice { get; init; }
 

@@ -18,6 +18,9 @@ public sealed record SwapWork(double Hours, double HoursPer100Pitches, int Peopl
         _ => new SwapWork(1.5, 0.5, 1),
     };
 
+    /// <summary>Whether a plant can have meant it: some work, by at least one and at most 20 people, in at most 1,000 h.</summary>
+    public bool IsPossible => Hours is >= 0 and <= 1000 && HoursPer100Pitches is >= 0 and <= 1000 && Hours + HoursPer100Pitches > 0 && People is >= 1 and <= 20;
+
     /// <summary>Hours for a chain of so many pitches.</summary>
     public double HoursFor(int pitches) => Hours + HoursPer100Pitches * pitches / 100;
 }

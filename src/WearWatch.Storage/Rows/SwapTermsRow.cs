@@ -13,4 +13,7 @@ public sealed class SwapTermsRow
     public double? Hours { get; set; }
 
     public int? People { get; set; }
+
+    /// <summary>The drive's sprockets are replaced with the chain.</summary>
+    public bool WithSprockets { get; set; }
 }

@@ -28,6 +28,7 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
             var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
             row.Holidays = ShiftPlan.Text(MillCalendar.ShutdownDays(today.AddYears(-MillHistory.DefaultYears), today.AddYears(YearsAhead)));
         }, ct);
+        await DemoWorkshop.EquipAsync(database, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), ct);
         var written = await Task.Run(Write, ct);
         return await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);
     }

@@ -44,8 +44,8 @@ public sealed class PlanDraftTests
     public async Task Parallel_strands_move_together()
     {
         await using var mill = await PlannedMill.OpenAsync();
-        await mill.Get<PlanInputs>().GroupAsync("P-1", "press drive", TestContext.Current.CancellationToken);
-        await mill.Get<PlanInputs>().GroupAsync("P-2", "press drive", TestContext.Current.CancellationToken);
+        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("P-1", "", "press drive", null, null, false), TestContext.Current.CancellationToken);
+        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("P-2", "", "press drive", null, null, false), TestContext.Current.CancellationToken);
         var draft = await mill.DraftAsync();
         draft.Move("P-2", draft.Picture.Input.Windows.First(w => w.Line == "Press").Id);
         Assert.Equal(draft.PlaceOf("P-2").WindowId, draft.PlaceOf("P-1").WindowId);

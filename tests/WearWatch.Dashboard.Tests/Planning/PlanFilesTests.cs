@@ -44,7 +44,7 @@ public sealed class PlanFilesTests
         await mill.KeepAsync(await mill.ProposedAsync());
         var card = (await mill.Get<JobCardQuery>().AskAsync("D-2", TestContext.Current.CancellationToken))!;
         Assert.Contains(("Length", "81 pitches: cut 79 pitches + 1 connecting link + 1 offset link"), card.Facts);
-        Assert.Contains(("Sprockets", "17 teeth and 57 teeth"), card.Facts);
+        Assert.Contains(("Sprockets", "17 teeth and 57 teeth: look at their teeth"), card.Facts);
         Assert.Contains(Caution.BeforeTouching, card.Cautions);
         Assert.Null(await mill.Get<JobCardQuery>().AskAsync("nobody", TestContext.Current.CancellationToken));
     }

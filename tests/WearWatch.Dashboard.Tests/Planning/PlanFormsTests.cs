@@ -41,6 +41,22 @@ public sealed class PlanFormsTests
         Assert.NotNull(new SpareForm { Designation = designation, OnOrder = onOrder }.Read().Fault);
 
     [Fact]
+    public void Terms_of_a_swap_left_empty_go_by_family_and_length()
+    {
+        var (terms, fault) = new SwapTermsForm { Chain = " D-1 ", Group = " drive ", WithSprockets = true }.Read(["D-1"]);
+        Assert.Null(fault);
+        Assert.Equal(new SwapTermsLine("D-1", "", "drive", null, null, true), terms);
+        Assert.Equal(terms, SwapTermsForm.Of(terms!).Read(["D-1"]).Terms);
+    }
+
+    [Theory]
+    [InlineData("D-9", 2.0, 1)]
+    [InlineData("D-1", 0.0, 1)]
+    [InlineData("D-1", 2.0, 0)]
+    public void Terms_of_a_swap_that_cannot_be_are_told_why(string chain, double hours, int people) =>
+        Assert.NotNull(new SwapTermsForm { Chain = chain, Hours = hours, People = people }.Read(["D-1"]).Fault);
+
+    [Fact]
     public void Costs_with_a_lines_own_figure_are_read()
     {
         var (costs, lines, fault) = CostsText.Read(PlanRows.UsualCosts(), "Press = 1200.5\n", ["Press", "Drying"]);

@@ -31,6 +31,20 @@ public sealed class SwapPlannerTests
     }
 
     [Fact]
+    public async Task A_time_limit_ends_the_proof_and_changes_no_plan()
+    {
+        var input = A.SmallPlant(4, chains: 24, lines: 3, windows: 8);
+        var hasty = new PlannerEffort(0, TimeSpan.FromMilliseconds(1));
+        var (one, other) = (await SwapPlanner.ProposeAsync(input, hasty, null, TestContext.Current.CancellationToken),
+            await SwapPlanner.ProposeAsync(input, hasty, null, TestContext.Current.CancellationToken));
+        Assert.False(one.SearchEnded);
+        Assert.Equal(one.Placements, other.Placements);
+        var proven = await Propose(input);
+        Assert.True(proven.SearchEnded);
+        Assert.InRange(one.Cost.Total, proven.Cost.Total, 1.015 * proven.Cost.Total); // the walks alone keep the bar that is set for the whole
+    }
+
+    [Fact]
     public async Task Two_swaps_of_a_line_share_one_stop()
     {
         // Each has its own best shutdown a fortnight from the other's; a dear stop draws them into one.

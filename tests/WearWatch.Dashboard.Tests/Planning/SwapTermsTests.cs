@@ -1,0 +1,41 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.Planning;
+using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
+
+namespace WearWatch.Dashboard.Tests.Planning;
+
+/// <summary>What a swap takes: by family and length, or as one chain needs it.</summary>
+public sealed class SwapTermsTests
+{
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task The_plants_own_hours_of_a_family_go_before_the_assumption()
+    {
+        await using var mill = await PlannedMill.OpenAsync();
+        var inputs = mill.Get<PlanInputs>();
+        Assert.Equal([new SwapWorkLine(ChainFamily.Roller, SwapWork.UsualFor(ChainFamily.Roller), IsOwn: false)], (await inputs.AskAsync(Ct)).Works);
+
+        await inputs.SaveAsync(ChainFamily.Roller, new SwapWork(2, 1, 3), Ct);
+        Assert.True(Assert.Single((await inputs.AskAsync(Ct)).Works).IsOwn);
+        var swap = (await mill.DraftAsync()).Picture.Input.Tasks.Single(t => t.Chain == "P-1");
+        Assert.Equal((3.0, 3), (swap.Hours, swap.People)); // 2 h, and 1 h for its 100 pitches
+    }
+
+    [Fact]
+    public async Task Sprockets_that_go_with_a_chain_come_from_the_store_stand_on_the_job_card_and_are_not_lost_by_waiting()
+    {
+        await using var mill = await PlannedMill.OpenAsync();
+        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("D-1", "", "", 6, 2, WithSprockets: true), Ct);
+
+        var swap = (await mill.DraftAsync()).Picture.Input.Tasks.Single(t => t.Chain == "D-1");
+        Assert.Equal((6.0, 2, 0.0), (swap.Hours, swap.People, swap.SprocketPrice));
+        Assert.Equal(["16B-1 z17", "16B-1 z57"], swap.Needs.Where(n => n.Part.Kind == PartKind.Sprocket).Select(n => n.Part.Designation));
+
+        var card = await mill.Get<JobCardQuery>().AskAsync("D-1", Ct);
+        Assert.Contains(("From the store", "79 pitches of 16B-1 chain, 1 16B-1 connecting link, 1 16B-1 z17 sprocket, 1 16B-1 z57 sprocket"), card!.Facts);
+        Assert.Contains(("Sprockets", "17 teeth and 57 teeth: replace them with the chain"), card.Facts);
+        Assert.Contains(("Sprockets", "17 teeth and 57 teeth: look at their teeth"), (await mill.Get<JobCardQuery>().AskAsync("D-2", Ct))!.Facts);
+    }
+}
