@@ -9,7 +9,7 @@ namespace WearWatch.Dashboard.Planning;
 public sealed class JobCardPdf : IDisposable
 {
     private const double Margin = 42;
-    private const double NameWidth = 140;
+    private const double NameWidth = 165;
     private const double Pad = 4;
 
     private static readonly Lock FontSetting = new();

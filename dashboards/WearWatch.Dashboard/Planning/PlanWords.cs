@@ -35,6 +35,17 @@ public static class PlanWords
         _ => throw new UnreachableException($"Placing {placing} has no words."),
     };
 
+    /// <summary>How a shutdown comes again: the usual rules in words, others as they are written in RFC 5545.</summary>
+    public static string OfRecurrence(string rule) => rule switch
+    {
+        "" => "once",
+        "FREQ=WEEKLY" => "every week",
+        "FREQ=WEEKLY;INTERVAL=2" => "every 2 weeks",
+        "FREQ=WEEKLY;INTERVAL=4" => "every 4 weeks",
+        "FREQ=YEARLY" => "every year",
+        _ => rule,
+    };
+
     public static string Of(PlanStage stage) => stage switch
     {
         PlanStage.Costing => "Working out what each swap costs in each shutdown",
