@@ -32,6 +32,8 @@ public class WearDb : DbContext
 
     public DbSet<ForecastRow> Forecasts => Set<ForecastRow>();
 
+    public DbSet<TrackRow> Tracks => Set<TrackRow>();
+
     public DbSet<NoticeRow> Notices => Set<NoticeRow>();
 
     public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();
@@ -101,6 +103,12 @@ public class WearDb : DbContext
             forecast.HasIndex(f => new { f.IsLatest, f.EarlyDate });
             forecast.HasOne<ChainRow>().WithMany().HasForeignKey(f => f.ChainId).OnDelete(DeleteBehavior.Restrict);
             forecast.Property(f => f.PercentilesH).HasConversion(new JsonList<double>(), JsonList<double>.Comparer);
+        });
+        modelBuilder.Entity<TrackRow>(track =>
+        {
+            track.HasKey(t => t.ChainId);
+            track.Property(t => t.ChainId).ValueGeneratedNever();
+            track.HasOne<ChainRow>().WithMany().HasForeignKey(t => t.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<NoticeRow>(notice =>
         {

@@ -88,7 +88,7 @@ public static class A
             Forecast = new WearForecast { LimitPercent = 3, ProbabilityPassed = passed, PercentilesHours = percentiles ?? Percentiles() },
             Condition = condition,
             Notices = [],
-            Track = WearTrack.AtFitting(WearPrior.Broad),
+            Carried = new CarriedTrack(WearTrack.AtFitting(WearPrior.Broad), []),
             View = new WearView(elongationPct ?? 0, 0.05, Math.Log(0.2), 0.3, 0.01, 0, 0),
         };
 

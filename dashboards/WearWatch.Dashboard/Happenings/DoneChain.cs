@@ -33,5 +33,5 @@ public sealed record DoneChain(RawChain Raw, Assessment Assessment, ProductionCa
     public OilingDue Oiling => OilingDue.For(Card, Raw.Readings, Raw.Events, Calendar, Time.Now);
 
     /// <summary>Pitches of the chain that runs now: those on the card without those taken out since; null when not on the card.</summary>
-    public int? PitchesNow => Card.Pitches - WearWatch.Worker.Register.PitchesOut.Since(Raw.Events);
+    public int? PitchesNow => Card.Pitches - WearWatch.Chains.PitchesOut.Since(Raw.Events);
 }

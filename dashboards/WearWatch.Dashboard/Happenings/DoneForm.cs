@@ -61,7 +61,7 @@ public sealed class DoneForm
         var before = EntryForm.Number(Counter);
         return new NewEvent(
             Key, chain.Name, Kind!.Value, Moment(chain.Time) ?? toldAt, before, ChangesCounter ? EntryForm.Number(CounterAfter) : before,
-            Kind == ChainEventKind.Shortened ? Worker.Register.PitchesOut.Write(PitchesOutCount!.Value, Note) : Note.Trim(),
+            Kind == ChainEventKind.Shortened ? WearWatch.Chains.PitchesOut.Write(PitchesOutCount!.Value, Note) : Note.Trim(),
             By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody)
         {
             Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",

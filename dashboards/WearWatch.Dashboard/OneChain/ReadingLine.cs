@@ -38,6 +38,19 @@ public sealed record ReadingLine
 
     public long Id => Row.Id;
 
+    /// <summary>What was told, part by part: the length as it was written, with the person's own unit beside it where that is another.</summary>
+    public IEnumerable<string> Told(UnitPreference units)
+    {
+        var own = units.OfLength(Row.LengthMm);
+        var written = Row.LengthAsTold.Length > 0 ? Row.LengthAsTold : own;
+        yield return written.EndsWith(units.LengthMark, StringComparison.Ordinal) ? $"{written} over {Row.Pitches}" : $"{written} ({own}) over {Row.Pitches}";
+        yield return TradeWords.Of(Row.Tool);
+        yield return Row.Place;
+        yield return Row.Strand is { } strand ? $"strand {strand}" : "";
+        yield return Row.LoadN is { } load ? $"under {units.OfForce(load)}" : Row.Taut ? "taut" : "";
+        yield return Row.TemperatureC is { } chain ? units.OfTemperature(chain) : "";
+    }
+
     /// <summary>The lines of a chain, newest first, what waits for a person at the top.</summary>
     public static IReadOnlyList<ReadingLine> Of(ChainFacts facts)
     {
@@ -51,9 +64,14 @@ public sealed record ReadingLine
         return [.. waiting.Reverse(), .. standing.Reverse()];
     }
 
-    private static ReadingLine Judged(ReadingRow row, ChainRow chain, JudgedObservation observation) => observation.ProbabilityMisread > 0.5
-        ? Line(row, chain, ReadingVerdict.LikelyMisread, $"{Show.Chance(observation.ProbabilityMisread)} misread: it counts little")
-        : Line(row, chain, ReadingVerdict.Used, observation.ProbabilityMisread < 0.05 ? "counts" : $"counts, {Show.Chance(observation.ProbabilityMisread)} misread");
+    private static ReadingLine Judged(ReadingRow row, ChainRow chain, JudgedObservation observation)
+    {
+        var misread = observation.ProbabilityMisreadNow;
+        var why = observation.IsDoubtedInHindsight ? " by the readings after it" : "";
+        return misread > 0.5
+            ? Line(row, chain, ReadingVerdict.LikelyMisread, $"{Show.Chance(misread)} misread{why}: it counts little")
+            : Line(row, chain, ReadingVerdict.Used, misread < 0.05 ? "counts" : $"counts, {Show.Chance(misread)} misread");
+    }
 
     private static string HeldBack(HeldBackReading held) =>
         held.Reason + (held.Corrections.Count > 0 ? " Perhaps " + string.Join(" or ", held.Corrections) + "?" : "");

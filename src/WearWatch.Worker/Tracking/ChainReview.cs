@@ -48,9 +48,13 @@ public sealed class ChainReview(
     {
         await using var db = await database.CreateDbContextAsync(ct);
         var raw = await RawChain.LoadAsync(db, ids, ct);
+        var tracks = await KeptTracks.LoadAsync(db, ids, knowledge, ct);
         var now = clock.GetUtcNow();
-        if (raw is [var one]) return [ReviewedChain.Of(one, knowledge, calendar, now)];
-        return await Task.Run(() => raw.AsParallel().AsOrdered().WithCancellation(ct).Select(r => ReviewedChain.Of(r, knowledge, calendar, now)).ToList(), ct);
+        if (raw is [var one]) return [Review(one)];
+        return await Task.Run(() => raw.AsParallel().AsOrdered().WithCancellation(ct).Select(Review).ToList(), ct);
+
+        ReviewedChain Review(RawChain chain) =>
+            ReviewedChain.Of(chain, knowledge, calendar, now, tracks.GetValueOrDefault(chain.Id));
     }
 
     /// <summary>Keeps what is news; chains of which something was told in the meantime are to be assessed again.</summary>
@@ -71,6 +75,7 @@ public sealed class ChainReview(
             else if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now)) told.Add(chain.Raw.Id);
         }
 
+        await KeptTracks.KeepAsync(db, [.. made.Where(m => m.TrackMoved && stamps[m.Raw.Id] == m.Raw.Stamp)], ct);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         return (told, overtaken);

@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -10,7 +11,8 @@ using WearWatch.Wear;
 namespace WearWatch.Worker.Tracking;
 
 /// <summary>The fleet model in use, and its training.</summary>
-public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider clock, ILogger<FleetModels> logger)
+public sealed class FleetModels(
+    IDbContextFactory<WearDb> database, PlantSettings plant, TimeProvider clock, ILogger<FleetModels> logger)
 {
     /// <summary>Chance in training is drawn from this, so that the same histories give the same model.</summary>
     public const int Seed = 20_260_101;
@@ -67,17 +69,23 @@ public sealed class FleetModels(IDbContextFactory<WearDb> database, TimeProvider
 
     private async Task<List<FleetChain>> HistoriesAsync(CancellationToken ct)
     {
+        var calendar = await plant.CalendarAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         var chains = new List<FleetChain>();
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
             foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
-                chains.AddRange(Lives(raw.Card, raw.Readings, raw.Events));
+                chains.AddRange(Lives(raw.Card, raw.Readings, raw.Events, calendar));
         return chains;
     }
 
     /// <summary>The fitted chains of a position that a model may learn from.</summary>
-    public static IEnumerable<FleetChain> Lives(ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events) =>
-        ChainHistory.Take(card, readings, events).Lives.Where(life => life.Observations.Count > 0)
+    /// <param name="card">The chain.</param>
+    /// <param name="readings">Its readings in the order in which they were taken.</param>
+    /// <param name="events">Its events in the order in which they happened.</param>
+    /// <param name="calendar">Places readings that have a date and no counter; round the clock if not given.</param>
+    public static IEnumerable<FleetChain> Lives(
+        ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
+        ChainHistory.Take(card, readings, events, calendar).Lives.Where(life => life.Observations.Count > 0)
             .Select(life => new FleetChain(card with { Lot = life.Lot }, life.Observations) { FittingKnown = life.FittingKnown });
 
     private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)

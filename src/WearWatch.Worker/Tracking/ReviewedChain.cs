@@ -13,9 +13,25 @@ namespace WearWatch.Worker.Tracking;
 /// <param name="ModelVersion">The knowledge that it rests on.</param>
 public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion)
 {
-    public static ReviewedChain Of(RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now) => new(
+    /// <summary>Whether its track has moved from the stored one.</summary>
+    public bool TrackMoved { get; init; }
+
+    /// <param name="raw">What was told of it.</param>
+    /// <param name="knowledge">What the plant has taught so far.</param>
+    /// <param name="calendar">When its line runs.</param>
+    /// <param name="now">The moment of the review.</param>
+    /// <param name="from">Its stored track of this knowledge, to carry on from; null without one.</param>
+    public static ReviewedChain Of(
+        RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now, CarriedTrack? from = null)
+    {
+        var chain = FromRaw(raw, knowledge, calendar, now, from);
+        return chain with { TrackMoved = !ReferenceEquals(chain.Assessment.Carried, from) };
+    }
+
+    private static ReviewedChain FromRaw(
+        RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now, CarriedTrack? from) => new(
         raw,
-        Assessment.Of(raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(raw.CardNow), calendar, now, knowledge.Constants),
+        Assessment.Of(raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(raw.CardNow), calendar, now, knowledge.Constants, from),
         OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now),
         knowledge.Version);
 

@@ -41,6 +41,9 @@ public sealed record LimitCase
     /// <summary>Length of the whole chain in pitches; null when not known.</summary>
     public int? ChainPitches { get; init; }
 
+    /// <summary>Pitches taken out of it since it was fitted, so that the take-up could be set back.</summary>
+    public int PitchesOut { get; init; }
+
     /// <summary>Nominal pitch in millimetres; null when not known.</summary>
     public double? PitchMm { get; init; }
 

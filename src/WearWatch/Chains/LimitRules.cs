@@ -12,9 +12,11 @@ public static class LimitRules
     private const string Memory = Sourced.Memory;
 
     /// <summary>The limit of a chain on its card: the plant's own first, with what the rules would say beside it.</summary>
-    public static LimitVerdict For(ChainCard card)
+    /// <param name="card">The chain.</param>
+    /// <param name="pitchesOut">Pitches that were taken out of it since it was fitted.</param>
+    public static LimitVerdict For(ChainCard card, int pitchesOut = 0)
     {
-        var byRules = For(LimitCase.Of(card));
+        var byRules = For(LimitCase.Of(card) with { PitchesOut = pitchesOut });
         if (card.LimitPercent is not { } own) return byRules;
         var set = new ReplacementLimit(own, LimitReason.SetByPlant, "set by the plant")
         {
@@ -57,7 +59,7 @@ public static class LimitRules
                 Rule = "a chain that lifts: 2 %, and a competent person's judgement before that",
             };
         if (Shortening.TakeUpLimitPercent(@case) is { } byTakeUp)
-            yield return new ReplacementLimit(byTakeUp, LimitReason.TakeUpTravel, "computed: 200 s/(X p) percent")
+            yield return new ReplacementLimit(byTakeUp, LimitReason.TakeUpTravel, "computed: 100 (2 s/p + n)/(X - n) percent")
             {
                 Rule = FormattableString.Invariant($"the take-up's {@case.TakeUpTravelMm:0.#} mm are used up"),
             };

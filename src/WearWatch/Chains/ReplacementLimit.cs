@@ -30,5 +30,7 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
         LimitRules.For(new LimitCase { SprocketTeeth = [.. sprocketTeeth] }).Governing;
 
     /// <summary>The limit that governs a chain: the plant's own where it set one, else the rules.</summary>
-    public static ReplacementLimit For(ChainCard card) => LimitRules.For(card).Governing;
+    /// <param name="card">The chain.</param>
+    /// <param name="pitchesOut">Pitches that were taken out of it since it was fitted.</param>
+    public static ReplacementLimit For(ChainCard card, int pitchesOut = 0) => LimitRules.For(card, pitchesOut).Governing;
 }

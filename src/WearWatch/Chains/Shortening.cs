@@ -14,25 +14,34 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
     /// <param name="chainPitches">Pitches of the whole chain when new, X; above zero.</param>
     /// <param name="pitchMm">Nominal pitch in millimetres, p.</param>
     /// <param name="elongationPercent">Elongation in percent, e; below zero counts as zero.</param>
-    public static Shortening Of(int chainPitches, double pitchMm, double elongationPercent)
+    /// <param name="pitchesOut">Pitches taken out already, n; fewer than all.</param>
+    /// <remarks>What is left is longer than the X pitches of the new chain by <c>((X - n)(1 + e/100) - X) p</c>.</remarks>
+    public static Shortening Of(int chainPitches, double pitchMm, double elongationPercent, int pitchesOut = 0)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(chainPitches, 1);
-        var extraPitches = chainPitches * Math.Max(0, elongationPercent) / 100;
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(pitchesOut, chainPitches);
+        var left = chainPitches - pitchesOut;
+        var extraPitches = Math.Max(0, left * Math.Max(0, elongationPercent) / 100 - pitchesOut);
         // A hair's breadth below two pitches is two pitches: the percent was computed from them.
         var pairs = (int)Math.Floor(extraPitches / UsualRemovalPitches + 1e-9);
         return new Shortening(
             extraPitches * pitchMm, extraPitches * pitchMm / 2, UsualRemovalPitches * pairs,
-            100.0 * UsualRemovalPitches * (pairs + 1) / chainPitches);
+            100.0 * (UsualRemovalPitches * (pairs + 1) + pitchesOut) / left);
     }
 
-    /// <summary>The elongation at which the travel of the take-up is used up: <c>200 s/(X p)</c> percent, s the travel.</summary>
+    /// <summary>
+    /// The elongation at which the travel of the take-up is used up: <c>100 (2 s/p + n)/(X - n)</c> percent, s the travel, n the
+    /// pitches taken out; <c>200 s/(X p)</c> while none are.
+    /// </summary>
     /// <remarks>
-    /// Two parallel spans: a shaft that moves by s takes up 2 s. Null when the travel, the length or the pitch is not known, or
+    /// Two parallel spans: a shaft that moves by s takes up 2 s, so a worn chain of X - n pitches may be as long as
+    /// <c>X p + 2 s</c>. Null when the travel, the length or the pitch is not known, or
     /// without any travel: then the centres are fixed.
     /// </remarks>
     public static double? TakeUpLimitPercent(LimitCase @case) =>
         @case is { TakeUpTravelMm: > 0 and var travel, ChainPitches: > 0 and var pitches, PitchMm: > 0 and var pitchMm }
-            ? 200 * travel / (pitches * pitchMm)
+            && @case.PitchesOut < pitches
+            ? 100 * (2 * travel + @case.PitchesOut * pitchMm) / ((pitches - @case.PitchesOut) * pitchMm)
             : null;
 
     /// <summary>What to do about the slack, in plain words.</summary>

@@ -58,8 +58,11 @@ public sealed record Assessment
     /// <summary>The constants of wear that it was made with.</summary>
     public required WearConstants Constants { get; init; }
 
-    /// <summary>The track of the chain that runs now: what can be stored, and carried on by one step a reading.</summary>
-    public required WearTrack Track { get; init; }
+    /// <summary>The track of the chain that runs now with its judged observations: what is stored and carried on.</summary>
+    public required CarriedTrack Carried { get; init; }
+
+    /// <summary>The track of the chain that runs now.</summary>
+    public WearTrack Track => Carried.Track;
 
     /// <summary>The track told in the terms of the chain.</summary>
     public required WearView View { get; init; }
@@ -76,15 +79,18 @@ public sealed record Assessment
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which dates are given.</param>
     /// <param name="constants">The constants of wear; the defaults if not given.</param>
+    /// <param name="from">A stored track of the same constants to carry on from, where it leads to the chain as it is now.</param>
     public static Assessment Of(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events,
-        WearPrior prior, ProductionCalendar calendar, DateTimeOffset now, WearConstants? constants = null)
+        WearPrior prior, ProductionCalendar calendar, DateTimeOffset now, WearConstants? constants = null, CarriedTrack? from = null)
     {
         var filter = constants is null ? WearFilter.Default : new WearFilter(constants);
         var history = ChainHistory.Take(card, readings, events, calendar);
-        var (track, observations) = Follow(filter, history.Current, prior);
+        var carried = (from?.LeadsTo(history.Current, prior) == true ? from : CarriedTrack.Start(history.Current, prior))
+            .On(filter, history.Current);
+        var (track, observations) = carried;
         var view = WearView.Of(track, filter);
-        var limit = ReplacementLimit.For(card);
+        var limit = ReplacementLimit.For(card, PitchesOut.Since(events));
         var forecast = filter.Forecast(history.Current, track, limit.Percent);
         double? elongation = observations.Count > 0 ? view.ElongationPercent : null;
         var hoursAtLastReading = history.Current.RunningHours;
@@ -108,29 +114,10 @@ public sealed record Assessment
             Condition = ConditionRule.Of(
                 elongation, limit, forecast, hoursNow - hoursAtLastReading, calendar.Between(now, now + ConditionRule.PlanningLead)),
             Notices = [],
-            Track = track,
+            Carried = carried,
             View = view,
         };
         return assessment with { Notices = WearNotices.Of(assessment, calendar, now) };
-    }
-
-    private static (WearTrack Track, IReadOnlyList<JudgedObservation> Observations) Follow(
-        WearFilter filter, FittedChain chain, WearPrior prior)
-    {
-        var judged = new List<JudgedObservation>(chain.Observations.Count);
-        var track = WearFilter.Start(chain, prior);
-        foreach (var observation in chain.Observations)
-        {
-            track = filter.Step(chain, track, observation);
-            var view = WearView.Of(track, filter);
-            judged.Add(new(observation, view.ProbabilityLastMisread, view.ProbabilityRateRose)
-            {
-                RatePercentPer1000Hours = Math.Exp(view.LogRate),
-                TrackPercent = view.ElongationPercent,
-            });
-        }
-
-        return (track, judged);
     }
 
     /// <summary>Running hours since the last reading, or since fitting, by the calendar; zero where it has no date.</summary>

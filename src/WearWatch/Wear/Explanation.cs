@@ -40,11 +40,14 @@ public static class Explanation
 
     private static IEnumerable<string> Doubted(Assessment chain)
     {
-        foreach (var judged in chain.Observations.Where(j => j.ProbabilityMisread > Worth))
+        foreach (var judged in chain.Observations.Where(j => Math.Max(j.ProbabilityMisread, j.ProbabilityMisreadNow) > Worth))
         {
-            var (observation, misread, _) = judged;
+            var (observation, misread, now) = (judged.Observation, judged.ProbabilityMisread, judged.ProbabilityMisreadNow);
             yield return Text($"The reading of {observation.ElongationPercent:0.00} % at {observation.HoursSinceFitting:#,0} h ")
-                + Text($"was doubted when it came (misread with probability {misread:P0}) and weighs accordingly less.");
+                + (misread > Worth ? Text($"was doubted when it came (misread with probability {misread:P0})") : "was believed when it came")
+                + (now > Worth
+                    ? Text($"{(now.Equals(misread) ? "" : Text($" and is by now with {now:P0}"))} and weighs accordingly less.")
+                    : "; the readings since bear it out.");
         }
 
         if (chain.History.HeldBack.Count > 0)

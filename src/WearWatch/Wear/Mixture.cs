@@ -48,11 +48,13 @@ internal static class Mixture
             Belief = normal.After,
             Hours = hours,
             LastMisread = false,
+            Doubts = Hindsight.After(account.Doubts, misread: false),
         };
         into[count++] = account with
         {
             LogWeight = account.LogWeight + Math.Log(constants.MisreadShare) + LogMisread(account.Belief, thousandHours, reading, constants),
             LastMisread = true,
+            Doubts = Hindsight.After(account.Doubts, misread: true),
         };
         if (!(jumps > 0)) return count;
 
@@ -61,7 +63,9 @@ internal static class Mixture
             var jumped = account.Belief.AfterJump(up ? constants.JumpUp : constants.JumpDown, constants.JumpDeviation);
             var step = WearStep.Over(jumped, thousandHours, reading, constants);
             var share = up ? constants.ShareUp : 1 - constants.ShareUp;
-            into[count++] = new Hypothesis(read + Math.Log(share * jumps) + step.LogEvidence, step.After, hours, number, up, false);
+            into[count++] = new Hypothesis(
+                read + Math.Log(share * jumps) + step.LogEvidence, step.After, hours, number, up, false,
+                Hindsight.After(account.Doubts, misread: false));
         }
 
         return count;

@@ -21,6 +21,9 @@ public enum NoticeKind
     /// <summary>The take-up has little travel left.</summary>
     TakeUpEnds,
 
+    /// <summary>A reading that was believed when it came does not fit those after it.</summary>
+    EarlierReadingDoubted,
+
     /// <summary>The strands of one chain wear unlike: check the alignment.</summary>
     StrandsDiffer,
 }

@@ -51,7 +51,11 @@ internal static class Pruning
         {
             if (!SaysTheSame(other, account, number)) continue;
             var more = other.LogWeight + Math.Log(1 + Math.Exp(account.LogWeight - other.LogWeight));
-            other = other with { LogWeight = more };
+            other = other with
+            {
+                LogWeight = more,
+                Doubts = Hindsight.Blend(other.Doubts, account.Doubts, Math.Exp(account.LogWeight - more)),
+            };
             return true;
         }
 

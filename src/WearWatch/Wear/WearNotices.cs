@@ -9,7 +9,7 @@ internal static class WearNotices
     private const double MoreLikelyThanNot = 0.5;
 
     public static IReadOnlyList<Notice> Of(Assessment chain, ProductionCalendar calendar, DateTimeOffset now) =>
-        [.. new[] { Limit(chain, calendar, now), RateHasRisen(chain), MeasureAgain(chain), HeldBack(chain), StrandsDiffer(chain) }.OfType<Notice>()];
+        [.. new[] { Limit(chain, calendar, now), RateHasRisen(chain), MeasureAgain(chain), Hindsight(chain), HeldBack(chain), StrandsDiffer(chain) }.OfType<Notice>()];
 
     private static Notice? Limit(Assessment chain, ProductionCalendar calendar, DateTimeOffset now)
     {
@@ -54,6 +54,16 @@ internal static class WearNotices
             Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not fit the track ")
                 + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability {chain.View.ProbabilityLastMisread:P0}."),
             "Measure again: count the pitches, set the tape at pin centres.");
+    }
+
+    private static Notice? Hindsight(Assessment chain)
+    {
+        if (chain.Observations.LastOrDefault(o => o.IsDoubtedInHindsight) is not { } doubted) return null;
+        return new(
+            NoticeKind.EarlierReadingDoubted, false,
+            Text($"The reading of {doubted.Observation.ElongationPercent:0.00} % at {doubted.Observation.HoursSinceFitting:#,0} running ")
+                + Text($"hours does not fit those after it; it was misread with probability {doubted.ProbabilityMisreadNow:P0}."),
+            "Look it up: correct or withdraw it if it was a slip. It counts little until then.");
     }
 
     private static Notice? HeldBack(Assessment chain)

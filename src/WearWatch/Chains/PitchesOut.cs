@@ -1,7 +1,6 @@
 using System.Globalization;
-using WearWatch.Chains;
 
-namespace WearWatch.Worker.Register;
+namespace WearWatch.Chains;
 
 /// <summary>How many pitches a shortening took out: events have no field for it, so it leads the note, and only here.</summary>
 public static class PitchesOut
