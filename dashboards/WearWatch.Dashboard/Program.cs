@@ -41,6 +41,7 @@ builder.Services.AddSingleton<EntryQuery>();
 builder.Services.AddSingleton<CardQuery>();
 builder.Services.AddSingleton<DoneQuery>();
 builder.Services.AddSingleton<NoticeBoard>();
+builder.Services.AddSingleton<WearWatch.Dashboard.Measuring.StudyBook>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddEngineeringDesk();
 builder.Services.AddSwapPlanning();

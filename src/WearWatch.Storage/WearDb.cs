@@ -34,6 +34,8 @@ public class WearDb : DbContext
 
     public DbSet<TrackRow> Tracks => Set<TrackRow>();
 
+    public DbSet<MeasuringStudyRow> MeasuringStudies => Set<MeasuringStudyRow>();
+
     public DbSet<NoticeRow> Notices => Set<NoticeRow>();
 
     public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();

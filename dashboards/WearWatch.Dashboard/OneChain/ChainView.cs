@@ -35,6 +35,9 @@ public sealed record ChainView
 
     public string Name => Facts.Row.Name;
 
+    /// <summary>Pitches taken out of the chain that runs now.</summary>
+    public int PitchesOut => WearWatch.Chains.PitchesOut.Since([.. Facts.Events.Select(e => e.ToEvent(Name))]);
+
     public Condition Condition => Facts.Assessment.Condition;
 
     /// <summary>Line, position and type, as far as they are known.</summary>

@@ -446,6 +446,38 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("LineCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("KeptAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("KeptBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Limit")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Readings")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("MeasuringStudies");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
                     b.Property<long>("Id")
@@ -973,6 +1005,27 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Telemetry", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("LastReadingId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Version")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ChainId");
+
+                    b.ToTable("Tracks");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1110,6 +1163,15 @@ namespace WearWatch.Storage.Migrations
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()

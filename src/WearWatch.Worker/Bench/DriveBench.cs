@@ -70,7 +70,7 @@ public static class DriveBench
         var mover = asked.Word<PrimeMover>("mover") ?? PrimeMover.MotorOrTurbine;
         var lubrication = asked.Word<LubricationState>("lubrication");
         var ambient = asked.Number("ambient_c", -60, 200);
-        var limits = LimitBench.Verdict(asked, type);
+        var limits = LimitBench.Verdict(asked, type, drive);
         if (asked.Wrong.Count > 0) return Refused(asked);
         switch (DriveFigures.Of(drive))
         {

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Drives;
 
 namespace WearWatch.Worker.Bench;
 
@@ -21,6 +22,10 @@ public static class LimitBench
 
     /// <summary>The limits of a chain of a type as it is asked about.</summary>
     internal static LimitVerdict Verdict(Asked asked, ChainType? type) => LimitRules.For(Case(asked, type));
+
+    /// <summary>The limits of the chain of a drive, whose length and pitch are worked out.</summary>
+    internal static LimitVerdict Verdict(Asked asked, ChainType? type, ChainDrive drive) =>
+        LimitRules.For(Case(asked, type) with { ChainPitches = drive.Pitches, PitchMm = drive.PitchMm });
 
     private static LimitCase Case(Asked asked, ChainType? type)
     {

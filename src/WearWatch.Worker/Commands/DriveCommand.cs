@@ -34,6 +34,10 @@ internal static class DriveCommand
             BenchOptions.Number("ambient-c", "Temperature of the surroundings in degrees Celsius, for the oil."),
             BenchOptions.Tick("fixed-centres", "Nothing takes up the slack."),
             BenchOptions.Tick("parallel", "It runs side by side with another chain that must stay alike."),
+            BenchOptions.Tick("positioning", "It positions something or keeps two shafts in step."),
+            BenchOptions.Tick("timing", "It is an engine's timing chain."),
+            BenchOptions.Tick("high-performance", "It is a high-performance drive."),
+            BenchOptions.Number("take-up-mm", "How far the take-up can move a shaft, in millimetres."),
             json,
         };
         command.SetAction(parsed => BenchOptions.Tell(screen, DriveBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
@@ -62,6 +66,7 @@ internal static class DriveCommand
         Line($"Articulations     {figures.ArticulationsPerHour:#,0} an hour{(figures.LoadedSlipMetresPerHour is { } slip ? Invariant($", {slip:0.00} m/h of loaded slip") : "")}");
         Line($"Classic rating    {(rating.Rated is { } rated ? Invariant($"{rated.Kilowatts:0.0} kW ({rated.Horsepower:0} hp)") : "none")} for {rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}. {rating.Basis} ({ClassicRating.Generation})");
         Line($"Oil               {sheet.OilFeed.Text} ({sheet.OilFeed.Source}){(sheet.OilGrade is { } grade ? $"; {grade.Sae} {(grade.IsoVg.Length > 0 ? "or ISO VG " + grade.IsoVg : "")} ({grade.Source})" : "")}");
+        Line($"Limit             {sheet.Limits.Governing.Percent:0.##} %: {sheet.Limits.Governing.Rule} ({sheet.Limits.Governing.Source})");
         if (sheet is { ExpectedRate: { } rate, ExpectedHours: { } hours })
             Line($"Expected wear     {rate.Middle:0.000} % per 1,000 h, 9 of 10 within {rate.Slow:0.000} and {rate.Fast:0.000}; {hours.Early:#,0} to {hours.Late:#,0} h to the limit of {sheet.Limits.Governing.Percent:0.##} %");
         if (sheet.FromMemory.Count > 0) Line($"From memory, not verified: {string.Join(", ", sheet.FromMemory)}");

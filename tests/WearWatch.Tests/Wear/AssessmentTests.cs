@@ -125,6 +125,21 @@ public sealed class AssessmentTests
         Assert.Equal(once.Observations, twice.Observations);
     }
 
+    // As below, with two pitches out: 100 (20/25.4 + 2)/118 = 2.36 %.
+    [Theory]
+    [InlineData("2 pitches out; slack", 2.362, false)]
+    [InlineData("slack taken up", 0.656, true)]
+    public void A_shortened_chain_has_its_take_up_travel_back(string note, double limitPercent, bool told)
+    {
+        var card = A.Card() with { Pitches = 120, TakeUpTravelMm = 10 };
+        ChainEvent[] events = [new() { Chain = "K1", Kind = ChainEventKind.Shortened, CounterBefore = new(2200), Note = note }];
+        var assessment = Assessment.Of(
+            card, A.Readings(0.2, 300, 900, 1500, 2100), events, WearPrior.Broad, ProductionCalendar.AlwaysRunning, DateTimeOffset.UnixEpoch);
+
+        Assert.Equal(limitPercent, assessment.Limit.Percent, 3);
+        Assert.Equal(told, assessment.Notices.Any(n => n.Kind == NoticeKind.TakeUpEnds));
+    }
+
     // 120 pitches of 25.4 mm in a loop whose take-up has 10 mm left: 200 x 10/(120 x 25.4) = 0.66 % (docs/references.md [38]).
     [Fact]
     public void A_take_up_that_ends_before_the_chain_is_worn_is_told_as_such()

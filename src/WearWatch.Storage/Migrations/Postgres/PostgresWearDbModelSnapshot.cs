@@ -492,6 +492,43 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("LineCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<long>("KeptAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("KeptBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("Limit")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Readings")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("MeasuringStudies");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
                     b.Property<long>("Id")
@@ -1068,6 +1105,29 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Telemetry", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("LastReadingId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Version")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("ChainId");
+
+                    b.ToTable("Tracks");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1211,6 +1271,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()
