@@ -859,12 +859,41 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int?>("People")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("WithSprockets")
+                        .HasColumnType("INTEGER");
+
                     b.HasKey("Id");
 
                     b.HasIndex("ChainId")
                         .IsUnique();
 
                     b.ToTable("SwapTerms");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SwapWorkRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Family")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Hours")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("HoursPer100Pitches")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("People")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Family")
+                        .IsUnique();
+
+                    b.ToTable("SwapWorks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>

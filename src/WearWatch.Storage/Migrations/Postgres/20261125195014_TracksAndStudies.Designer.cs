@@ -953,12 +953,43 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("People")
                         .HasColumnType("integer");
 
+                    b.Property<bool>("WithSprockets")
+                        .HasColumnType("boolean");
+
                     b.HasKey("Id");
 
                     b.HasIndex("ChainId")
                         .IsUnique();
 
                     b.ToTable("SwapTerms");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SwapWorkRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("Family")
+                        .HasColumnType("integer");
+
+                    b.Property<double>("Hours")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("HoursPer100Pitches")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("People")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Family")
+                        .IsUnique();
+
+                    b.ToTable("SwapWorks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
