@@ -28,4 +28,22 @@ internal static partial class Log
 
     [LoggerMessage(402, LogLevel.Warning, "Inbox: {File} has {Refused} refused rows; see its report beside it in {Folder}")]
     public static partial void FileRefused(this ILogger logger, string file, int refused, string folder);
+
+    [LoggerMessage(501, LogLevel.Warning, "Telemetry: {Count} messages were set aside; see the page Arrivals")]
+    public static partial void MessagesSetAside(this ILogger logger, int count);
+
+    [LoggerMessage(502, LogLevel.Error, "Telemetry: {Count} messages could not be stored; tried again in {Wait}. Senders wait meanwhile")]
+    public static partial void BatchNotStored(this ILogger logger, Exception error, int count, TimeSpan wait);
+
+    [LoggerMessage(503, LogLevel.Debug, "Telemetry: stored, but the sender was gone before the acknowledgement: {Why}")]
+    public static partial void NotAcknowledged(this ILogger logger, string why);
+
+    [LoggerMessage(511, LogLevel.Information, "MQTT: connected to {Server}:{Port}, subscribed to {Filter}; session kept: {SessionKept}")]
+    public static partial void BrokerConnected(this ILogger logger, string server, int port, string filter, bool sessionKept);
+
+    [LoggerMessage(512, LogLevel.Warning, "MQTT: no connection to {Server}:{Port}: {Why} Tried again in {Wait}")]
+    public static partial void BrokerLost(this ILogger logger, string server, int port, string why, TimeSpan wait);
+
+    [LoggerMessage(513, LogLevel.Information, "MQTT: embedded broker listens on {Address}:{Port}")]
+    public static partial void BrokerListens(this ILogger logger, string address, int port);
 }

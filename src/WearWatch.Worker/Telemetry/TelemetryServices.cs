@@ -1,5 +1,7 @@
+using System.Net;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Worker.Telemetry;
 
@@ -15,5 +17,15 @@ internal static class TelemetryServices
         services.AddSingleton<SetAsideDesk>();
         services.AddSingleton<TelemetryThinning>();
         services.AddHostedService<RegularThinning>();
+        services.AddSingleton<TelemetryPump>();
+        services.AddHostedService(p => p.GetRequiredService<TelemetryPump>());
+
+        services.AddOptions<MqttOptions>().Bind(section.GetSection("Mqtt")).ValidateDataAnnotations()
+            .Validate(o => IPAddress.TryParse(o.EmbeddedAddress, out _), "Mqtt:EmbeddedAddress has to be an address such as 127.0.0.1 or 0.0.0.0.")
+            .ValidateOnStart();
+        services.AddSingleton<BrokerLink>();
+        services.AddSingleton<EmbeddedBroker>();
+        services.AddHostedService(p => p.GetRequiredService<EmbeddedBroker>());
+        services.AddHostedService<MqttIntake>();
     }
 }

@@ -1,0 +1,83 @@
+using System.Net;
+using System.Net.Sockets;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Options;
+using MQTTnet.Protocol;
+using MQTTnet.Server;
+using WearWatch.Worker.Telemetry;
+
+namespace WearWatch.Worker.Mqtt;
+
+/// <summary>A broker inside this process, for a plant with a single PC.</summary>
+/// <remarks>
+/// Its sessions live in memory only. So telemetry does not wait in them: a message is committed to disk before the broker
+/// acknowledges it to the sender, and a sender that got no acknowledgement sends it again.
+/// </remarks>
+public sealed class EmbeddedBroker(
+    TelemetryPump pump, IOptions<MqttOptions> mqtt, IOptions<TelemetryOptions> telemetry, ILogger<EmbeddedBroker> logger) : IHostedService, IDisposable
+{
+    private readonly CancellationTokenSource stopping = new();
+    private MqttServer? server;
+
+    /// <summary>The port on which it listens; 0 while it does not.</summary>
+    public int Port { get; private set; }
+
+    public async Task StartAsync(CancellationToken cancellationToken)
+    {
+        if (!mqtt.Value.Embedded) return;
+        var address = IPAddress.Parse(mqtt.Value.EmbeddedAddress);
+        var isSix = address.AddressFamily == AddressFamily.InterNetworkV6;
+        Port = mqtt.Value.EmbeddedPort > 0 ? mqtt.Value.EmbeddedPort : FreePort(address);
+        server = new MqttServerFactory().CreateMqttServer(new MqttServerOptionsBuilder()
+            .WithDefaultEndpoint()
+            .WithDefaultEndpointPort(Port)
+            .WithDefaultEndpointBoundIPAddress(isSix ? IPAddress.None : address)
+            .WithDefaultEndpointBoundIPV6Address(isSix ? address : IPAddress.None)
+            .Build());
+        server.InterceptingPublishAsync += StoreAsync;
+        server.ValidatingConnectionAsync += CheckAsync;
+        await server.StartAsync();
+        logger.BrokerListens(mqtt.Value.EmbeddedAddress, Port);
+    }
+
+    public async Task StopAsync(CancellationToken cancellationToken)
+    {
+        await stopping.CancelAsync();
+        if (server is not null) await server.StopAsync();
+    }
+
+    public void Dispose()
+    {
+        server?.Dispose();
+        stopping.Dispose();
+    }
+
+    private async Task StoreAsync(InterceptingPublishEventArgs publish)
+    {
+        if (TelemetryTopic.Read(publish.ApplicationMessage.Topic)?.Plant != telemetry.Value.Plant) return;
+        try
+        {
+            await pump.StoreAsync(new Arrival(publish.ApplicationMessage.Topic, MqttIntake.Copy(publish.ApplicationMessage)), stopping.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            publish.ProcessPublish = false;
+            publish.CloseConnection = true; // no acknowledgement: the sender keeps the message
+        }
+    }
+
+    private Task CheckAsync(ValidatingConnectionEventArgs connection)
+    {
+        if (mqtt.Value.UserName.Length > 0 && (connection.UserName != mqtt.Value.UserName || connection.Password != mqtt.Value.Password))
+            connection.ReasonCode = MqttConnectReasonCode.BadUserNameOrPassword;
+        return Task.CompletedTask;
+    }
+
+    private static int FreePort(IPAddress address)
+    {
+        using var listener = new TcpListener(address, 0);
+        listener.Start();
+        return ((IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}

@@ -1,0 +1,47 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace WearWatch.Worker.Mqtt;
+
+/// <summary>The settings of the section <c>WearWatch:Mqtt</c>.</summary>
+public sealed class MqttOptions
+{
+    /// <summary>The broker to take telemetry from; empty for none.</summary>
+    public string Server { get; set; } = "";
+
+    /// <summary>The broker's port.</summary>
+    [Range(1, 65535)]
+    public int Port { get; set; } = 1883;
+
+    /// <summary>Whether the connection is encrypted; the broker's certificate has to be one that this machine trusts.</summary>
+    public bool UseTls { get; set; }
+
+    public string UserName { get; set; } = "";
+
+    public string Password { get; set; } = "";
+
+    /// <summary>The name under which the broker keeps messages for this worker while it is away. Each worker needs its own.</summary>
+    [Required(AllowEmptyStrings = false)]
+    public string ClientId { get; set; } = "wearwatch-intake";
+
+    /// <summary>Workers of one name share the messages among them (MQTT 5 shared subscription); empty for a worker that takes all.</summary>
+    public string SharedBy { get; set; } = "";
+
+    /// <summary>So long the broker keeps messages for a worker that is away; an hour to a year.</summary>
+    [Range(typeof(TimeSpan), "01:00:00", "365.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    public TimeSpan KeptWhileAway { get; set; } = TimeSpan.FromDays(30);
+
+    /// <summary>Messages that may be on their way unacknowledged.</summary>
+    [Range(1, 65535)]
+    public ushort MostUnacknowledged { get; set; } = 1000;
+
+    /// <summary>Whether this process is a broker itself, for a plant with a single PC.</summary>
+    public bool Embedded { get; set; }
+
+    /// <summary>The embedded broker's port; 0 takes a free one.</summary>
+    [Range(0, 65535)]
+    public int EmbeddedPort { get; set; } = 1883;
+
+    /// <summary>The address on which the embedded broker listens; loopback unless sensors on the network are to reach it.</summary>
+    [Required(AllowEmptyStrings = false)]
+    public string EmbeddedAddress { get; set; } = "127.0.0.1";
+}

@@ -1,0 +1,36 @@
+namespace WearWatch.Signals.Passes;
+
+/// <summary>Why a day of passes is not believed.</summary>
+public enum PassDoubt
+{
+    /// <summary>Too few bursts could be used.</summary>
+    TooLittle,
+
+    /// <summary>Too many pulses were missed or came double.</summary>
+    BadSignal,
+
+    /// <summary>The sensors' distance seems to have changed, within the day or since the last reading.</summary>
+    SensorMoved,
+
+    /// <summary>The number of pitches between the sensors is not certain.</summary>
+    WrongCount,
+}
+
+/// <summary>What became of a day of passes.</summary>
+public abstract record PassOutcome
+{
+    private PassOutcome()
+    {
+    }
+
+    /// <summary>What went wrong at the sensors, counted.</summary>
+    public required PassFaults Faults { get; init; }
+
+    /// <summary>It makes a reading.</summary>
+    public sealed record Measured(PassReading Reading) : PassOutcome;
+
+    /// <summary>It does not.</summary>
+    /// <param name="Doubt">The kind of doubt.</param>
+    /// <param name="Why">Why, and what to look at.</param>
+    public sealed record NotBelieved(PassDoubt Doubt, string Why) : PassOutcome;
+}

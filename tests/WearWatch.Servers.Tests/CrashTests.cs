@@ -1,0 +1,68 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Servers.Tests.Servers;
+
+namespace WearWatch.Servers.Tests;
+
+/// <summary>Broker and worker are killed again and again while messages arrive: each acknowledged message is stored exactly once.</summary>
+[Collection(nameof(OneAtATime))]
+public sealed class CrashTests
+{
+    private const int Messages = 20_000;
+    private const int Chains = 20;
+
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(8);
+
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Every_acknowledged_message_is_stored_exactly_once_though_broker_and_worker_are_killed()
+    {
+        await using var broker = new Mosquitto(savesEachChange: true);
+        await broker.StartAsync(Ct);
+        await using var worker = new WorkerProcess(null, ("Mqtt:Server", "127.0.0.1"), ("Mqtt:Port", $"{broker.Port}"));
+        await worker.RegisterAsync(Enumerable.Range(0, Chains).Select(i => $"C{i}"), Ct);
+        await worker.StartAsync(Ct);
+
+        var publisher = new StubbornPublisher(broker.Port);
+        var publishing = publisher.PublishAsync(Told.Temperatures(0, Messages, Chains, TimeProvider.System.GetUtcNow().AddHours(-1)), Ct);
+        // Five kills of the worker and three of the broker, spread over the messages.
+        for (var kill = 1; kill <= 8; kill++)
+        {
+            await UntilAsync(() => Task.FromResult(publisher.Acknowledged >= kill * Messages / 9 || publishing.IsCompleted));
+            Assert.False(publishing.IsFaulted, publishing.Exception?.Message);
+            if (kill % 3 == 2)
+            {
+                await broker.KillAsync();
+                await broker.StartAsync(Ct);
+            }
+            else
+            {
+                await worker.KillAsync();
+                await worker.StartAsync(Ct);
+            }
+        }
+
+        await publishing;
+        Assert.Equal(Messages, publisher.Acknowledged);
+        await using var db = worker.Db();
+        await UntilAsync(async () => await db.Telemetry.CountAsync(Ct) >= Messages);
+
+        var stored = await db.Telemetry.Select(t => new { t.MessageId, t.Value }).ToListAsync(Ct);
+        Assert.Equal(Enumerable.Range(0, Messages).Select(i => $"t{i}").ToHashSet(), stored.Select(s => s.MessageId).ToHashSet());
+        Assert.Equal(Messages, stored.Count);
+        Assert.All(stored, s => Assert.Equal(Told.ValueOf(int.Parse(s.MessageId[1..], System.Globalization.CultureInfo.InvariantCulture)), s.Value, 9));
+        // The sums of the hours are made in the same transactions: they count each message once as well.
+        Assert.Equal(Messages, await db.TelemetryHours.SumAsync(h => h.Count, Ct));
+        Assert.Empty(await db.SetAside.ToListAsync(Ct));
+    }
+
+    private static async Task UntilAsync(Func<Task<bool>> holds)
+    {
+        var began = TimeProvider.System.GetTimestamp();
+        while (!await holds())
+        {
+            if (TimeProvider.System.GetElapsedTime(began) > Patience) throw new TimeoutException("It did not come to that in time.");
+            await Task.Delay(50, Ct);
+        }
+    }
+}
