@@ -11,11 +11,12 @@ internal sealed class CrossValidation
     private static readonly int[] CurveSizes = [10, 20, 30, 50, 75, 100, 150, 200, 300, 500, 1000, 2000];
 
     private readonly RateSample[] samples;
+    private readonly IReadOnlyList<DutyInput> inputs;
     private readonly double[] weights;
 
-    private CrossValidation(RateSample[] samples, double tauSquared)
+    private CrossValidation(RateSample[] samples, IReadOnlyList<DutyInput> inputs, double tauSquared)
     {
-        this.samples = samples;
+        (this.samples, this.inputs) = (samples, inputs);
         weights = [.. samples.Select(s => 1 / (s.StandardError * s.StandardError + tauSquared))];
         MeanOnlyErrors = new double[samples.Length];
         LineErrors = new double[samples.Length];
@@ -36,25 +37,33 @@ internal sealed class CrossValidation
     public double[] Variances { get; }
 
     /// <summary>Whether trees lower the squared error by more than one standard error of the difference: less may be luck.</summary>
-    public bool TreesWin
-    {
-        get
-        {
-            if (TreeErrors is null) return false;
-            var total = weights.Sum();
-            var gains = LineErrors.Zip(TreeErrors, (line, trees) => line * line - trees * trees).ToArray();
-            var mean = gains.Zip(weights, (g, w) => g * w).Sum() / total;
-            var standardError = Math.Sqrt(gains.Zip(weights, (g, w) => w * w * (g - mean) * (g - mean)).Sum()) / total;
-            return mean > standardError;
-        }
-    }
+    public bool TreesWin => TreeErrors is not null && IsClearlyLower(TreeErrors, LineErrors);
 
     /// <summary>Runs the folds. The chains' order is shuffled by the seed, so that neighbours on a list do not share a fold by rule.</summary>
-    public static CrossValidation Run(MLContext ml, IReadOnlyList<RateSample> given, double tauSquared, int seed)
+    public static CrossValidation Run(
+        MLContext ml, IReadOnlyList<RateSample> given, IReadOnlyList<DutyInput> inputs, double tauSquared, int seed)
     {
-        var validation = new CrossValidation(Shuffle(given, seed), tauSquared);
+        var validation = new CrossValidation(Shuffle(given, seed), inputs, tauSquared);
         for (var fold = 0; fold < validation.Folds; fold++) validation.RunFold(ml, fold, seed);
         return validation;
+    }
+
+    /// <summary>Runs the folds for the log-linear part alone, as a trial of inputs.</summary>
+    public static CrossValidation OfLine(IReadOnlyList<RateSample> given, IReadOnlyList<DutyInput> inputs, double tauSquared, int seed)
+    {
+        var validation = new CrossValidation(Shuffle(given, seed), inputs, tauSquared);
+        for (var fold = 0; fold < validation.Folds; fold++) validation.JudgeLine(fold, LogLinearRate.Fit([.. validation.Others(fold)], inputs));
+        return validation;
+    }
+
+    /// <summary>Whether squared errors lie below others of the same chains by more than one standard error of the difference.</summary>
+    public bool IsClearlyLower(double[] errors, double[] thanErrors)
+    {
+        var total = weights.Sum();
+        var gains = thanErrors.Zip(errors, (than, error) => than * than - error * error).ToArray();
+        var mean = gains.Zip(weights, (g, w) => g * w).Sum() / total;
+        var standardError = Math.Sqrt(gains.Zip(weights, (g, w) => w * w * (g - mean) * (g - mean)).Sum()) / total;
+        return mean > standardError;
     }
 
     /// <summary>Root of the weighted mean square of errors: chains whose own rate is better known count more.</summary>
@@ -77,7 +86,7 @@ internal sealed class CrossValidation
         var errors = new double[samples.Length];
         for (var fold = 0; fold < Folds; fold++)
         {
-            var line = LogLinearRate.Fit([.. Others(fold).Take(chains)]);
+            var line = LogLinearRate.Fit([.. Others(fold).Take(chains)], inputs);
             foreach (var i in Members(fold)) errors[i] = samples[i].LogRate - line.Expect(samples[i].Card);
         }
 
@@ -87,7 +96,8 @@ internal sealed class CrossValidation
     private void RunFold(MLContext ml, int fold, int seed)
     {
         RateSample[] others = [.. Others(fold)];
-        var line = LogLinearRate.Fit(others);
+        var line = LogLinearRate.Fit(others, inputs);
+        JudgeLine(fold, line);
         var mean = WeightedMean(others, line.TauSquared);
         var pipeline = TreeErrors is null ? null : FleetPipeline.Build(ml, line, FleetPipeline.FitTrees(ml, line, others, seed));
         var engines = pipeline is null ? null : new EnginePool(ml, pipeline, line.Design.Width);
@@ -95,9 +105,16 @@ internal sealed class CrossValidation
         {
             var sample = samples[i];
             MeanOnlyErrors[i] = sample.LogRate - mean;
-            LineErrors[i] = sample.LogRate - line.Expect(sample.Card);
-            Variances[i] = line.Variance(sample.Card);
             if (TreeErrors is not null) TreeErrors[i] = sample.LogRate - engines!.Predict(new FleetRow { Row = line.Design.Row(sample.Card) });
+        }
+    }
+
+    private void JudgeLine(int fold, LogLinearRate line)
+    {
+        foreach (var i in Members(fold))
+        {
+            LineErrors[i] = samples[i].LogRate - line.Expect(samples[i].Card);
+            Variances[i] = line.Variance(samples[i].Card);
         }
     }
 

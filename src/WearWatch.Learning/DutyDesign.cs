@@ -23,8 +23,10 @@ internal sealed record DutyDesign(IReadOnlyList<LearnedInput> Inputs, IReadOnlyL
         ["average chain", .. Inputs.SelectMany(i => i.ColumnNames), .. Origins.SelectMany(o => o.ColumnNames)];
 
     /// <summary>Learns from the cards of a fleet.</summary>
-    public static DutyDesign Of(IReadOnlyList<ChainCard> cards) => new(
-        [.. DutyInput.All.Select(input => LearnedInput.Of(input, cards)).OfType<LearnedInput>()], [.. CommonOrigin.In(cards)]);
+    /// <param name="cards">The cards.</param>
+    /// <param name="inputs">What of them is looked at.</param>
+    public static DutyDesign Of(IReadOnlyList<ChainCard> cards, IReadOnlyList<DutyInput> inputs) => new(
+        [.. inputs.Select(input => LearnedInput.Of(input, cards)).OfType<LearnedInput>()], [.. CommonOrigin.In(cards)]);
 
     /// <summary>The row of a card.</summary>
     public double[] Row(ChainCard card)

@@ -24,7 +24,13 @@ internal sealed record DutyInput(string Name, IReadOnlyList<string> Columns, Fun
         Number("teeth", "ln(teeth / 38)", card => card.SprocketTeeth.Count > 0 ? card.SprocketTeeth.Max() / 38.0 : null),
         Number("length", "ln(pitches / 100)", card => card.Pitches / 100.0),
         State("family", card => (ChainFamily?)card.Family, ordinary: ChainFamily.Roller),
+        Number(FleetModel.HoursSinceOiling, "ln(hours since oiling / 24 h)", card => card.Duty.HoursSinceOiling / 24) with { OnTrial = true },
+        new("temperature", ["temperature over 20 °C in 10 K"], card => card.Duty.AmbientC is { } c ? [(c - 20) / 10] : null) { OnTrial = true },
     ];
+
+    /// <summary>Whether it has to lower the error on unseen chains before it is used (<see cref="InputTrial"/>).</summary>
+    /// <remarks>Such an input rests on how well a plant keeps its records, which differs; the others stand on every card.</remarks>
+    public bool OnTrial { get; private init; }
 
     private static DutyInput Number(string name, string column, Func<ChainCard, double?> value) =>
         new(name, [column], card => value(card) is > 0 and < double.PositiveInfinity and var v ? [Math.Log(v)] : null);

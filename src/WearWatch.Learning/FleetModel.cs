@@ -8,6 +8,9 @@ namespace WearWatch.Learning;
 /// <summary>What the fleet teaches about a chain before its first reading: the wear rate that its card lets expect. Safe for many threads.</summary>
 public sealed class FleetModel
 {
+    /// <summary>Name of the input that the recorded oilings tell.</summary>
+    public const string HoursSinceOiling = "hours since oiling";
+
     private readonly FleetStatistics statistics;
     private readonly MLContext ml;
     private readonly ITransformer pipeline;
@@ -28,6 +31,9 @@ public sealed class FleetModel
 
     /// <summary>Whether it has trees on top of the log-linear part.</summary>
     public bool UsesTrees => statistics.UsesTrees;
+
+    /// <summary>Whether it looks at an input, such as <c>hours since oiling</c>.</summary>
+    public bool Uses(string input) => statistics.Line.Design.Inputs.Any(i => i.Name == input);
 
     /// <summary>Half the width of the interval of ln rate that holds 90 % of further chains, by conformal prediction.</summary>
     public double ConformalHalfWidth90 => statistics.ConformalHalfWidth90;

@@ -42,6 +42,9 @@ public sealed record FleetModelReport
     /// <summary>What was learned, column by column; the first is the average chain.</summary>
     public required IReadOnlyList<LearnedEffect> Effects { get; init; }
 
+    /// <summary>Inputs that had to earn their place, and whether they did; none where no chain tells of them.</summary>
+    public IReadOnlyList<InputTrial> Trials { get; init; } = [];
+
     /// <summary>Error against the number of chains learned from.</summary>
     public required IReadOnlyList<LearningPoint> LearningCurve { get; init; }
 }

@@ -31,8 +31,9 @@ public static class FleetTraining
         if (samples.Length < FewestChains) return new FleetTrainingOutcome.TooFewChains(samples.Length, FewestChains);
 
         var ml = FleetPipeline.Context(seed);
-        var line = LogLinearRate.Fit(samples);
-        var validation = CrossValidation.Run(ml, samples, line.TauSquared, seed);
+        var trials = InputTrial.Of(samples, seed);
+        var line = LogLinearRate.Fit(samples, trials.Inputs);
+        var validation = CrossValidation.Run(ml, samples, trials.Inputs, line.TauSquared, seed);
         var trees = validation.TreesWin ? FleetPipeline.FitTrees(ml, line, samples, seed) : null;
         var errors = trees is null ? validation.LineErrors : validation.TreeErrors!;
         var (start, startDeviation) = Start([
@@ -51,7 +52,7 @@ public static class FleetTraining
         var skipped = rates.Select(r => r.Rate).OfType<ChainRate.NotShown>().CountBy(r => r.Why).ToDictionary();
         return new FleetTrainingOutcome.Trained(
             new FleetModel(statistics, ml, FleetPipeline.Build(ml, line, trees)),
-            Report(statistics, validation, [.. samples.Select(s => line.Design.Row(s.Card))], skipped));
+            Report(statistics, validation, [.. samples.Select(s => line.Design.Row(s.Card))], skipped) with { Trials = trials.Trials });
     }
 
     /// <summary>Where a new chain's straight part starts; as without a fleet where too few chains are known from their fitting.</summary>

@@ -99,11 +99,13 @@ internal sealed record LogLinearRate
     }
 
     /// <summary>Fits the regression.</summary>
-    public static LogLinearRate Fit(IReadOnlyList<RateSample> samples)
+    /// <param name="samples">The chains that show a rate.</param>
+    /// <param name="inputs">What of their cards it may depend on; all of it if not given.</param>
+    public static LogLinearRate Fit(IReadOnlyList<RateSample> samples, IReadOnlyList<DutyInput>? inputs = null)
     {
         var design = samples.Count < FewestChainsForEffects
             ? new DutyDesign([], [])
-            : DutyDesign.Of([.. samples.Select(s => s.Card)]);
+            : DutyDesign.Of([.. samples.Select(s => s.Card)], inputs ?? DutyInput.All);
         var (model, logLikelihood) = Iterate(new DesignedFleet(samples, design with { Origins = [] }), [], startTauSquared: 0.3);
         foreach (var origin in design.Origins)
         {

@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Lubrication;
+using WearWatch.Running;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
@@ -24,6 +26,9 @@ public sealed record RawChain(
 
     /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
     public ChainCard CardNow => Card.After(Events);
+
+    /// <summary>The card with what the position has shown of its duty up to the last reading: what a fleet model is asked with.</summary>
+    public ChainCard CardSeen(ProductionCalendar calendar) => DutySeen.AtLastReading(CardNow, Readings, Events, calendar);
 
     /// <summary>When the last of it was told; null when nothing was.</summary>
     public DateTimeOffset? LastToldAt =>

@@ -66,6 +66,8 @@ public class WearDb : DbContext
 
     public DbSet<SetAsideRow> SetAside => Set<SetAsideRow>();
 
+    public DbSet<OilTermsRow> OilTerms => Set<OilTermsRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();

@@ -22,7 +22,8 @@ internal static class EventsApi
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         return Results.Ok<IReadOnlyList<EventJson>>([.. (await db.StandingEventsAsync(row.Id, ct)).Select(e => new EventJson(
-            e.Id, chain, Tokens.Of(e.Kind), e.At, e.CounterBeforeH, e.CounterAfterH, e.Note, e.ToldBy, e.ReceivedAt, e.Lot))]);
+            e.Id, chain, Tokens.Of(e.Kind), e.At, e.CounterBeforeH, e.CounterAfterH, e.Note, e.ToldBy, e.ReceivedAt, e.Lot,
+            e.OilMethod is { } method ? Tokens.Of(method) : null, e.OilGrade, e.OilAmountMl))]);
     }
 
     private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, CancellationToken ct)
@@ -30,10 +31,13 @@ internal static class EventsApi
         var told = await Told<EventToldJson>.ReadAsync(request, ApiJson.Default.EventToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind) return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
+        var method = Tokens.Read<OilMethod>(body.OilMethod);
+        if (method is null && body.OilMethod is not null) return Problems.Refused("oil_method", "One of " + Tokens.All<OilMethod>() + ".");
         var happening = new NewEvent(
             told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", body.ToldBy ?? "api")
         {
             Lot = body.Lot ?? "",
+            Oil = new OilApplied(method, body.OilGrade ?? "", body.OilAmountMl),
         };
         return await desk.TakeEventAsync(happening, ct) switch
         {

@@ -83,6 +83,17 @@ public static class TradeWords
         _ => throw new UnreachableException($"Lubrication {state} has no words."),
     };
 
+    /// <summary>How oil is brought to a chain.</summary>
+    public static string Of(OilMethod method) => method switch
+    {
+        OilMethod.Hand => "by hand",
+        OilMethod.Drip => "drip feed",
+        OilMethod.Bath => "bath or disc",
+        OilMethod.Stream => "oil stream",
+        OilMethod.Lubricator => "automatic lubricator",
+        _ => throw new UnreachableException($"Oil method {method} has no words."),
+    };
+
     /// <summary>How much dust reaches the chain.</summary>
     public static string Of(DustLevel dust) => dust switch
     {

@@ -63,6 +63,12 @@ public sealed class ChainRow
 
     public double? TakeUpTravelMm { get; set; }
 
+    public double? AmbientC { get; set; }
+
+    public OilMethod? OilMethod { get; set; }
+
+    public string OilGrade { get; set; } = "";
+
     public double? OilingIntervalH { get; set; }
 
     public double OilingSurroundingsFactor { get; set; } = 1;
@@ -97,7 +103,9 @@ public sealed class ChainRow
         TakeUpTravelMm = TakeUpTravelMm,
         OilingIntervalHours = OilingIntervalH,
         OilingSurroundingsFactor = OilingSurroundingsFactor,
-        Duty = new Duty { RelativeLoad = LoadRel, SpeedMetresPerSecond = SpeedMS, Lubrication = Lubrication, Dust = Dust },
+        OilMethod = OilMethod,
+        OilGrade = OilGrade,
+        Duty = new Duty { RelativeLoad = LoadRel, SpeedMetresPerSecond = SpeedMS, Lubrication = Lubrication, Dust = Dust, AmbientC = AmbientC },
     };
 
     /// <summary>Takes over what a card says; the name stays.</summary>
@@ -110,8 +118,9 @@ public sealed class ChainRow
         (LimitSetReason, Strands, FixedCentres, RunsInParallel) = (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
         (Timing, Positioning, HighPerformance, Lifts) = (card.Timing, card.Positioning, card.HighPerformance, card.Lifts);
         (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);
+        (OilMethod, OilGrade) = (card.OilMethod, card.OilGrade);
         (OilingIntervalH, OilingSurroundingsFactor) = (card.OilingIntervalHours, card.OilingSurroundingsFactor);
-        (LoadRel, SpeedMS, Lubrication, Dust) =
-            (card.Duty.RelativeLoad, card.Duty.SpeedMetresPerSecond, card.Duty.Lubrication, card.Duty.Dust);
+        (LoadRel, SpeedMS, Lubrication, Dust, AmbientC) = (
+            card.Duty.RelativeLoad, card.Duty.SpeedMetresPerSecond, card.Duty.Lubrication, card.Duty.Dust, card.Duty.AmbientC);
     }
 }

@@ -27,6 +27,13 @@ public sealed class EventRow
     /// <summary>The supplier's lot of the chain that was fitted.</summary>
     public string Lot { get; init; } = "";
 
+    /// <summary>Of an oiling: how it was done, with which oil and how much of it, as far as it was told.</summary>
+    public OilMethod? OilMethod { get; init; }
+
+    public string OilGrade { get; init; } = "";
+
+    public double? OilAmountMl { get; init; }
+
     public string Note { get; init; } = "";
 
     /// <summary>The event that this one replaces, or null.</summary>
@@ -48,6 +55,7 @@ public sealed class EventRow
         CounterBefore = CounterBeforeH is { } before ? new RunningHours(before) : null,
         CounterAfter = CounterAfterH is { } after ? new RunningHours(after) : null,
         Lot = Lot,
+        Oil = new OilApplied(OilMethod, OilGrade, OilAmountMl),
         Note = Note,
     };
 }

@@ -65,6 +65,12 @@ public sealed class ForecastRow
 
     public double? OilingIntervalH { get; init; }
 
+    /// <summary>Running hours since the last oiling, averaged over the hours run: what the fleet model was asked with.</summary>
+    public double? MeanHoursSinceOiling { get; init; }
+
+    /// <summary>Temperature of the surroundings that the fleet model was asked with.</summary>
+    public double? AmbientC { get; init; }
+
     public double? HoursSinceOiling { get; init; }
 
     public DateTimeOffset? NextOilingAt { get; init; }

@@ -18,6 +18,10 @@ public static class EventText
         var lot = fields.Label("lot");
         if (at is null && beforeH is null && afterH is null && fields.Faults.Count == 0)
             fields.Fault("taken_at", "Empty: an event needs its time or the hour counter.");
+        var oil = new OilApplied(
+            fields.Word("oil_method", FileWords.OilMethods), fields.Label("oil_grade"), fields.Number("oil_amount_ml", 0, OilApplied.MostMl));
+        if (kind != ChainEventKind.Oiling && oil != OilApplied.Untold)
+            fields.Fault("oil_method", "Only an oiling has a method, a grade or an amount: leave oil_method, oil_grade and oil_amount_ml empty.");
         if (fields.Faults.Count > 0) return null;
 
         return new ChainEvent
@@ -28,6 +32,7 @@ public static class EventText
             CounterBefore = beforeH is { } before ? new RunningHours(before) : null,
             CounterAfter = afterH is { } after ? new RunningHours(after) : null,
             Lot = lot,
+            Oil = oil,
         };
     }
 }

@@ -22,10 +22,13 @@ public sealed record FileColumns(FileKind Kind, IReadOnlyList<string> All, IRead
             "strand", "taut", "load_n"],
         ["chain", "tool", "pitches", "length", "unit"], ["taken_at", "counter_h"]);
 
+    /// <summary>What an event of oiling may tell besides; not written where no oiling tells it.</summary>
+    public static IReadOnlyList<string> Oil { get; } = ["oil_method", "oil_grade", "oil_amount_ml"];
+
     /// <summary>Events.</summary>
     public static FileColumns Events { get; } = new(
         FileKind.Events,
-        ["chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot"],
+        ["chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", .. Oil],
         ["chain", "event"], ["taken_at", "counter_h_before", "counter_h_after"]);
 
     /// <summary>The kind that a header and a file name tell; null when neither tells.</summary>

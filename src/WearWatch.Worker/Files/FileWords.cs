@@ -18,6 +18,8 @@ public static class FileWords
 
     public static FrozenDictionary<string, ChainEventKind> Events { get; } = Lowered<ChainEventKind>();
 
+    public static FrozenDictionary<string, OilMethod> OilMethods { get; } = Lowered<OilMethod>();
+
     public static FrozenDictionary<string, LengthUnit> Units { get; } =
         new Dictionary<string, LengthUnit> { ["mm"] = LengthUnit.Millimetre, ["in"] = LengthUnit.Inch }.ToFrozenDictionary();
 

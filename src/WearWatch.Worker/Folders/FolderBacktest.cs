@@ -1,3 +1,5 @@
+using WearWatch.Lubrication;
+using WearWatch.Running;
 using WearWatch.Wear;
 
 namespace WearWatch.Worker.Folders;
@@ -24,7 +26,7 @@ public static class FolderBacktest
     {
         var known = question.Chain.FirstReadings(question.ReadingsKnown);
         var (card, events) = (question.Chain.Card, question.Chain.Events);
-        var prior = models.PriorFor(Backtest.CardKnown(card, known, events));
-        return Backtest.Answer(card, known, events, prior, question.LimitPercent, known.Count, constants: constants.For(card));
+        var seen = DutySeen.AtLastReading(Backtest.CardKnown(card, known, events), known, events, ProductionCalendar.AlwaysRunning);
+        return Backtest.Answer(card, known, events, models.PriorFor(seen), question.LimitPercent, known.Count, constants: constants.For(card));
     }
 }

@@ -1,4 +1,6 @@
 using WearWatch.Chains;
+using WearWatch.Lubrication;
+using WearWatch.Running;
 using WearWatch.Wear;
 
 namespace WearWatch.Worker.Folders;
@@ -32,7 +34,8 @@ public sealed class FolderConstants
                 .. from chain in chains
                    where half[chain.Card.Name] != h
                    from life in CompletedChain.Of(
-                       chain.Card, ChainHistory.Take(chain.Card, chain.Readings, chain.Events), models.PriorFor)
+                       chain.Card, ChainHistory.Take(chain.Card, chain.Readings, chain.Events),
+                       life => models.PriorFor(DutySeen.Of(chain.Card, life, chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning)))
                    select life
             ];
             taught[h] = (await Task.Run(() => SelfCalibration.Of(runOut, WearConstants.Default), ct)).InUse(WearConstants.Default);

@@ -1,3 +1,4 @@
+using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Wear;
 
@@ -25,7 +26,8 @@ public static class FolderForecast
     {
         // As of its last reading: no hours have gone by since, whether or not its time was told.
         var lastReading = chain.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt ?? chain.Card.FittedAt ?? DateTimeOffset.UnixEpoch;
-        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card.After(chain.Events)), ProductionCalendar.AlwaysRunning, lastReading,
+        var seen = DutySeen.AtLastReading(chain.Card.After(chain.Events), chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning);
+        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(seen), ProductionCalendar.AlwaysRunning, lastReading,
             constants.For(chain.Card));
     }
 }

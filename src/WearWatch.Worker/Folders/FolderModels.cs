@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Running;
 using WearWatch.Wear;
 using WearWatch.Worker.Tracking;
 
@@ -23,7 +24,7 @@ public sealed class FolderModels
     public static async Task<FolderModels> TrainAsync(IReadOnlyList<FolderChain> chains, IProgress<double> progress, CancellationToken ct)
     {
         var group = chains.Select((chain, i) => (chain.Card.Name, Group: i % Groups)).ToDictionary(c => c.Name, c => c.Group);
-        var lives = chains.ToDictionary(c => c.Card.Name, c => FleetModels.Lives(c.Card, c.Readings, c.Events).ToList());
+        var lives = chains.ToDictionary(c => c.Card.Name, c => FleetModels.Lives(c.Card, c.Readings, c.Events, ProductionCalendar.AlwaysRunning).ToList());
         var models = new FleetModel?[Groups];
         var done = 0;
         await Parallel.ForAsync(0, Groups, ct, (g, _) =>
@@ -37,5 +38,6 @@ public sealed class FolderModels
     }
 
     /// <summary>What is believed of a chain before its first reading.</summary>
-    public WearPrior PriorFor(ChainCard card) => models[group[card.Name]]?.PriorFor(card) ?? WearPrior.Broad;
+    /// <param name="seen">Its card with what its position has shown.</param>
+    public WearPrior PriorFor(ChainCard seen) => models[group[seen.Name]]?.PriorFor(seen) ?? WearPrior.Broad;
 }

@@ -56,6 +56,12 @@ internal static class EntryCheck
         if (happening.CounterAfterH is { } after && after is not (>= 0 and <= MostCounterH))
             faults.Add(new("counter_h_after", "An hour counter shows 0 to 10,000,000."));
         if (happening.Lot.Length > LongestText) faults.Add(new("lot", $"Longer than {LongestText} characters."));
+        if (happening.Kind != Chains.ChainEventKind.Oiling && happening.Oil != Chains.OilApplied.Untold)
+            faults.Add(new("oil_method", "Only an oiling has a method, a grade or an amount."));
+        if (happening.Oil.Method is { } method && !Enum.IsDefined(method)) faults.Add(new("oil_method", "No such method."));
+        if (happening.Oil.Grade.Length > LongestText) faults.Add(new("oil_grade", $"Longer than {LongestText} characters."));
+        if (happening.Oil.AmountMl is { } ml && ml is not (>= 0 and <= Chains.OilApplied.MostMl))
+            faults.Add(new("oil_amount_ml", "An amount lies between 0 and 100,000 ml."));
         if (happening.Note.Length > 10 * LongestText) faults.Add(new("note", $"Longer than {10 * LongestText} characters."));
         return faults;
     }

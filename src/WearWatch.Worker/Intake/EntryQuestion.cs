@@ -52,6 +52,6 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
             [.. chain.Readings.Take(chain.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).Count())],
             chain.Events,
             entry,
-            model?.PriorFor(chain.CardNow) ?? WearPrior.Broad,
+            model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
             calendar);
 }

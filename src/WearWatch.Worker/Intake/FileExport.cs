@@ -23,14 +23,14 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
 
         var (readingCount, eventCount) = (0, 0);
         using var readings = Open(Path.Combine(folder, "readings.csv"), FileColumns.Readings.All);
-        var withLots = await db.Events.AnyAsync(e => e.Lot != "", ct);
-        using var events = Open(Path.Combine(folder, "events.csv"), FileColumns.Events.All.Where(c => withLots || c != "lot"));
+        var columns = FileColumns.Events.All.Except(await UntoldAsync(db, ct)).ToList();
+        using var events = Open(Path.Combine(folder, "events.csv"), columns);
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
         {
             foreach (var chain in await RawChain.LoadAsync(db, ids, ct))
             {
                 foreach (var row in chain.ReadingRows) Write(readings, chain.Card.Name, row);
-                foreach (var row in chain.EventRows) Write(events, chain.Card.Name, row, withLots);
+                foreach (var row in chain.EventRows) Write(events, chain.Card.Name, row, columns);
                 (readingCount, eventCount) = (readingCount + chain.ReadingRows.Count, eventCount + chain.EventRows.Count);
             }
         }
@@ -69,10 +69,22 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
         return ReadingText.LengthMm(length, unit) is { } mm && mm.Equals(row.LengthMm) ? (length, unit) : (RowFields.Text(row.LengthMm), "mm");
     }
 
-    private static void Write(CsvWriter writer, string chain, EventRow row, bool withLots)
+    /// <summary>Columns of events.csv that no event fills.</summary>
+    private static async Task<IReadOnlyList<string>> UntoldAsync(WearDb db, CancellationToken ct)
     {
-        string[] lot = withLots ? [row.Lot] : [];
+        var lots = await db.Events.AnyAsync(e => e.Lot != "", ct);
+        var oil = await db.Events.AnyAsync(e => e.OilMethod != null || e.OilGrade != "" || e.OilAmountMl != null, ct);
+        return [.. lots ? [] : new[] { "lot" }, .. oil ? [] : FileColumns.Oil];
+    }
+
+    private static void Write(CsvWriter writer, string chain, EventRow row, IReadOnlyCollection<string> columns)
+    {
+        string[] lot = columns.Contains("lot") ? [row.Lot] : [];
+        string[] oil = columns.Contains(FileColumns.Oil[0])
+            ? [row.OilMethod is { } method ? FileWords.Of(method) : "", row.OilGrade, RowFields.Text(row.OilAmountMl)]
+            : [];
         writer.WriteRecord([
-            chain, FileWords.Of(row.Kind), RowFields.Text(row.At), RowFields.Text(row.CounterBeforeH), RowFields.Text(row.CounterAfterH), .. lot]);
+            chain, FileWords.Of(row.Kind), RowFields.Text(row.At), RowFields.Text(row.CounterBeforeH), RowFields.Text(row.CounterAfterH),
+            .. lot, .. oil]);
     }
 }

@@ -20,13 +20,16 @@ public static class Fingerprint
         .. reading.Held != default ? ["held", reading.Held.ToString()] : Nothing]);
 
     /// <summary>The fingerprint of an event.</summary>
-    /// <remarks>A lot that was not told leaves no trace, so that an event has the name that it had before lots were told.</remarks>
+    /// <remarks>What could not be told once and is not told now leaves no trace, so that an event keeps the name that it had.</remarks>
     public static string Of(ChainEvent happening)
     {
         string[] lot = happening.Lot.Length > 0 ? [happening.Lot] : [];
+        string[] oil = happening.Oil == OilApplied.Untold
+            ? []
+            : [happening.Oil.Method?.ToString() ?? "", happening.Oil.Grade, Text(happening.Oil.AmountMl)];
         return Hash([
             "event", happening.Chain, happening.Kind.ToString(), Text(happening.At), Text(happening.CounterBefore?.Hours),
-            Text(happening.CounterAfter?.Hours), happening.Note, .. lot]);
+            Text(happening.CounterAfter?.Hours), happening.Note, .. lot, .. oil]);
     }
 
     private static string Hash(params ReadOnlySpan<string> parts) =>

@@ -34,6 +34,7 @@ public sealed class IntakeDesk(
             CounterBefore = Hours(happening.CounterBeforeH),
             CounterAfter = Hours(happening.CounterAfterH),
             Lot = happening.Lot.Trim(),
+            Oil = happening.Oil,
             Note = happening.Note,
         };
         var row = Told.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());

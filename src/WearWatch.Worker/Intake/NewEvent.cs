@@ -17,4 +17,7 @@ public sealed record NewEvent(
 {
     /// <summary>The supplier's lot of the chain that was fitted, or empty.</summary>
     public string Lot { get; init; } = "";
+
+    /// <summary>What was applied; of an oiling only.</summary>
+    public OilApplied Oil { get; init; } = OilApplied.Untold;
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
+using WearWatch.Lubrication;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -53,7 +54,8 @@ public sealed class Calibrations(
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
             foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
                 runOut.AddRange(CompletedChain.Of(
-                    raw.Card, ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar), knowledge.PriorFor));
+                    raw.Card, ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar),
+                    life => knowledge.PriorFor(DutySeen.Of(raw.Card, life, raw.Readings, raw.Events, calendar))));
         return runOut;
     }
 }

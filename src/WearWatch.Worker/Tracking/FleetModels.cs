@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Logging;
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -47,10 +48,6 @@ public sealed class FleetModels(
         }
     }
 
-    /// <summary>What the newest model expects of a chain; the broad prior while there is none.</summary>
-    public async ValueTask<WearPrior> PriorForAsync(ChainCard card, CancellationToken ct = default) =>
-        (await CurrentAsync(ct))?.PriorFor(card) ?? WearPrior.Broad;
-
     /// <summary>Trains a model on all stored histories and keeps it when it differs from the newest; false when there is nothing new.</summary>
     public async Task<bool> TrainAsync(CancellationToken ct = default)
     {
@@ -78,15 +75,12 @@ public sealed class FleetModels(
         return chains;
     }
 
-    /// <summary>The fitted chains of a position that a model may learn from.</summary>
-    /// <param name="card">The chain.</param>
-    /// <param name="readings">Its readings in the order in which they were taken.</param>
-    /// <param name="events">Its events in the order in which they happened.</param>
-    /// <param name="calendar">Places readings that have a date and no counter; round the clock if not given.</param>
+    /// <summary>The fitted chains of a position that a model may learn from, each with what its own life shows of its duty.</summary>
     public static IEnumerable<FleetChain> Lives(
-        ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
-        ChainHistory.Take(card, readings, events, calendar).Lives.Where(life => life.Observations.Count > 0)
-            .Select(life => new FleetChain(card with { Lot = life.Lot }, life.Observations) { FittingKnown = life.FittingKnown });
+        ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar) =>
+        from life in ChainHistory.Take(card, readings, events, calendar).Lives
+        where life.Observations.Count > 0
+        select new FleetChain(DutySeen.Of(card, life, readings, events, calendar), life.Observations) { FittingKnown = life.FittingKnown };
 
     private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)
     {

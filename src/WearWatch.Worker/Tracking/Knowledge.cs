@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Storage;
 using WearWatch.Wear;
 
 namespace WearWatch.Worker.Tracking;
@@ -17,5 +18,6 @@ public sealed record Knowledge(FleetModel? Model, WearConstants Constants, strin
         + (ConstantsText is null ? "" : $" own {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ConstantsText)))[..8]}");
 
     /// <summary>What is believed of a chain before its first reading.</summary>
-    public WearPrior PriorFor(ChainCard card) => Model?.PriorFor(card) ?? WearPrior.Broad;
+    /// <param name="seen">Its card with what its position has shown (<see cref="RawChain.CardSeen"/>).</param>
+    public WearPrior PriorFor(ChainCard seen) => Model?.PriorFor(seen) ?? WearPrior.Broad;
 }

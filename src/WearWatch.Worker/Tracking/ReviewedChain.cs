@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -13,8 +14,11 @@ namespace WearWatch.Worker.Tracking;
 /// <param name="ModelVersion">The knowledge that it rests on.</param>
 public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion)
 {
+    /// <summary>The card with what the position has shown of its duty.</summary>
+    public required ChainCard Seen { get; init; }
+
     /// <summary>Whether its track has moved from the stored one.</summary>
-    public bool TrackMoved { get; init; }
+    public required bool TrackMoved { get; init; }
 
     /// <param name="raw">What was told of it.</param>
     /// <param name="knowledge">What the plant has taught so far.</param>
@@ -24,16 +28,16 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
     public static ReviewedChain Of(
         RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now, CarriedTrack? from = null)
     {
-        var chain = FromRaw(raw, knowledge, calendar, now, from);
-        return chain with { TrackMoved = !ReferenceEquals(chain.Assessment.Carried, from) };
+        var seen = raw.CardSeen(calendar);
+        var assessment = Assessment.Of(
+            raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from);
+        return new ReviewedChain(
+            raw, assessment, OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now), knowledge.Version)
+        {
+            Seen = seen,
+            TrackMoved = !ReferenceEquals(assessment.Carried, from),
+        };
     }
-
-    private static ReviewedChain FromRaw(
-        RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now, CarriedTrack? from) => new(
-        raw,
-        Assessment.Of(raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(raw.CardNow), calendar, now, knowledge.Constants, from),
-        OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now),
-        knowledge.Version);
 
     /// <summary>The forecast as it is kept.</summary>
     public ForecastRow ToRow(ProductionCalendar calendar, DateTimeOffset now) => new()
@@ -64,6 +68,8 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
         Condition = Assessment.Condition,
         OilingIntervalH = Oiling.IntervalHours,
         HoursSinceOiling = Oiling.HoursSinceLast,
+        MeanHoursSinceOiling = Seen.Duty.HoursSinceOiling,
+        AmbientC = Seen.Duty.AmbientC,
         NextOilingAt = Oiling.NextAt,
     };
 }

@@ -140,6 +140,12 @@ public sealed record ChainCard
                 "A factor for the surroundings lies between 0.05 and 20.");
     } = 1;
 
+    /// <summary>How oil is brought to it; null when it is not recorded.</summary>
+    public OilMethod? OilMethod { get; init; }
+
+    /// <summary>The oil that the plant uses here, or empty: then the tables say which.</summary>
+    public string OilGrade { get; init; } = "";
+
     /// <summary>What the chain has to stand.</summary>
     public Duty Duty { get; init; } = new();
 

@@ -45,6 +45,9 @@ public sealed record ChainEvent
     /// <summary>The supplier's lot of the chain that was fitted, as it stands on its tag, or empty.</summary>
     public string Lot { get; init; } = "";
 
+    /// <summary>What was applied; of an oiling only.</summary>
+    public OilApplied Oil { get; init; } = OilApplied.Untold;
+
     /// <summary>What else the person wanted to say.</summary>
     public string Note { get; init; } = "";
 }

@@ -45,4 +45,13 @@ public sealed record Duty
 
     /// <summary>How much abrasive dust reaches the chain.</summary>
     public DustLevel? Dust { get; init; }
+
+    /// <summary>Temperature of the surroundings in degrees Celsius.</summary>
+    public double? AmbientC { get; init; }
+
+    /// <summary>
+    /// Running hours since the last oiling, averaged over the hours that it ran. Not told on a card: the recorded oilings say it
+    /// (<see cref="Lubrication.DutySeen"/>).
+    /// </summary>
+    public double? HoursSinceOiling { get; init; }
 }

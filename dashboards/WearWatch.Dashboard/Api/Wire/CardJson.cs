@@ -58,6 +58,12 @@ internal sealed record CardJson
 
     public string? Dust { get; init; }
 
+    public double? AmbientC { get; init; }
+
+    public string? OilMethod { get; init; }
+
+    public string? OilGrade { get; init; }
+
     public double? OilingIntervalH { get; init; }
 
     public double? OilingSurroundingsFactor { get; init; }

@@ -6,4 +6,4 @@ namespace WearWatch.Dashboard.Api.Wire;
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record EventToldJson(
     string? Chain, string? Event, DateTimeOffset? TakenAt, double? CounterHBefore, double? CounterHAfter, string? Note, string? ToldBy,
-    string? Lot);
+    string? Lot, string? OilMethod = null, string? OilGrade = null, double? OilAmountMl = null);

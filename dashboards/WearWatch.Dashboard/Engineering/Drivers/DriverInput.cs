@@ -29,6 +29,7 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
                 new(TradeWords.Of(f) + " chain", "against roller chain", 1, c => c.Family == f),
             "lot" => new("lot " + words[1], "against the average lot", 1, c => c.Lot == words[1]),
             "line" => new("line " + words[1], "against the average line", 1, c => c.Line == words[1]),
+            "temperature" => new("temperature of the surroundings", "10 °C warmer", 1, c => c.Duty.AmbientC is not null),
             _ => new(column, "for one unit", 1, _ => true),
         };
     }
@@ -39,6 +40,7 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
         "speed" => new("speed", "twice the speed", Double, c => c.Duty.SpeedMetresPerSecond is > 0),
         "pitch" => new("pitch", "twice the pitch", Double, _ => true),
         "teeth" => new("teeth of the largest sprocket", "twice the teeth", Double, c => c.SprocketTeeth.Count > 0),
+        "hours since oiling" => new("hours since oiling, on average", "twice the hours", Double, c => c.Duty.HoursSinceOiling is not null),
         "pitches" => new("length in pitches", "twice as long", Double, c => c.Pitches is not null),
         _ => new(quantity, string.Create(CultureInfo.InvariantCulture, $"twice the {quantity}"), Double, _ => true),
     };

@@ -41,9 +41,11 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
     public async Task<IReadOnlyList<WhatIf>?> WhatIfAsync(string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        return await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == chain, ct) is { } row && await models.CurrentAsync(ct) is { } model
-            ? WhatIf.Of(row.ToCard(), model)
-            : null;
+        if (await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == chain, ct) is not { } row) return null;
+        if (await models.CurrentAsync(ct) is not { } model) return null;
+        var kept = await db.Forecasts.Where(f => f.ChainId == row.Id && f.IsLatest)
+            .Select(f => new { f.MeanHoursSinceOiling, f.AmbientC }).FirstOrDefaultAsync(ct);
+        return WhatIf.Of(Seen(row.ToCard(), kept?.MeanHoursSinceOiling, kept?.AmbientC), model);
     }
 
     public void Dispose() => turn.Dispose();
@@ -65,12 +67,14 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
                 forecast.ReadingsUsed,
                 forecast.HoursSinceOiling,
                 forecast.OilingIntervalH,
+                forecast.MeanHoursSinceOiling,
+                forecast.AmbientC,
             }).ToListAsync(ct);
         var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen)
             .Select(n => n.ChainId).ToHashSetAsync(ct);
         var lots = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.Replacement).OrderBy(e => e.Id).ToListAsync(ct))
             .GroupBy(e => e.ChainId).ToDictionary(g => g.Key, g => StandingRows.Standing([.. g]));
-        var cards = chains.ConvertAll(c => c.chain.ToCard() is var card && lots.TryGetValue(c.chain.Id, out var swaps)
+        var cards = chains.ConvertAll(c => Seen(c.chain.ToCard(), c.MeanHoursSinceOiling, c.AmbientC) is var card && lots.TryGetValue(c.chain.Id, out var swaps)
             ? card.After(swaps.Select(s => s.ToEvent(card.Name)))
             : card);
         var against = chains.Zip(cards, (c, card) =>
@@ -103,6 +107,10 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             Slow = [.. told.Where(a => a.High < 1).OrderBy(a => a.High).Take(DriversView.MostListed)],
         };
     }
+
+    /// <summary>The card as the fleet model was asked with it.</summary>
+    private static ChainCard Seen(ChainCard card, double? meanHoursSinceOiling, double? ambientC) =>
+        card with { Duty = card.Duty with { HoursSinceOiling = meanHoursSinceOiling, AmbientC = ambientC } };
 
     /// <summary>What a third of all chains have in common explains none of them.</summary>
     private static List<AgainstExpectation> TellingHints(List<AgainstExpectation> chains)

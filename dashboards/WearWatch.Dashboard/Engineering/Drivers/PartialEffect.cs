@@ -13,15 +13,22 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
     private const int PointsDrawn = 24;
     private const int FewestChains = 5;
 
-    /// <summary>The effects of load and speed; none where hardly a chain tells the quantity.</summary>
+    /// <summary>The effects of hours since oiling where they are told, load and speed; none where hardly a chain tells the quantity.</summary>
     public static IReadOnlyList<PartialEffect> Of(IReadOnlyList<ChainCard> cards, FleetModel model)
     {
         var loads = Told(cards, c => c.Duty.RelativeLoad);
         var speeds = Told(cards, c => c.Duty.SpeedMetresPerSecond);
         if (loads.Length < FewestChains || speeds.Length < FewestChains) return [];
         var typical = TypicalChain(cards, loads, speeds);
+        var oilAges = Told(cards, c => c.Duty.HoursSinceOiling);
         return
         [
+            .. oilAges.Length < FewestChains || !model.Uses(FleetModel.HoursSinceOiling) ? [] : new[]
+            {
+                Along(
+                    "hours since oiling", oilAges, value => typical with { Duty = typical.Duty with { HoursSinceOiling = value } },
+                    typical with { Duty = typical.Duty with { HoursSinceOiling = oilAges[oilAges.Length / 2] } }, model),
+            },
             Along("relative load", loads, value => typical with { Duty = typical.Duty with { RelativeLoad = value } }, typical, model),
             Along("speed, m/s", speeds, value => typical with { Duty = typical.Duty with { SpeedMetresPerSecond = value } }, typical, model),
         ];

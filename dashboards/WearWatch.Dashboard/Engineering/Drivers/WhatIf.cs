@@ -13,15 +13,17 @@ public sealed record WhatIf(string What, RateChange Change)
 
     /// <summary>All that could be done to a chain, what helps most first.</summary>
     public static IReadOnlyList<WhatIf> Of(ChainCard card, FleetModel model) =>
-        [.. Changes(card).Select(c => new WhatIf(c.What, model.Change(card, c.Card))).OrderByDescending(w => w.Change.LifeFactor)];
+        [.. Changes(card, model).Select(c => new WhatIf(c.What, model.Change(card, c.Card))).OrderByDescending(w => w.Change.LifeFactor)];
 
-    private static IEnumerable<(string What, ChainCard Card)> Changes(ChainCard card)
+    private static IEnumerable<(string What, ChainCard Card)> Changes(ChainCard card, FleetModel model)
     {
         ChainCard With(Func<Duty, Duty> change) => card with { Duty = change(card.Duty) };
         if (card.Duty.Lubrication is > LubricationState.Auto)
             yield return ("oil it automatically", With(d => d with { Lubrication = LubricationState.Auto }));
         if (card.Duty.Lubrication is > LubricationState.Manual)
             yield return ("oil it by hand, when it is due", With(d => d with { Lubrication = LubricationState.Manual }));
+        if (model.Uses(FleetModel.HoursSinceOiling) && card.Duty.HoursSinceOiling is { } age)
+            yield return ("oil it twice as often", With(d => d with { HoursSinceOiling = age / 2 }));
         if (card.Duty.Dust is DustLevel.Heavy) yield return ("keep the heavy dust off", With(d => d with { Dust = DustLevel.Moderate }));
         if (card.Duty.Dust is > DustLevel.Clean) yield return ("enclose it: no dust", With(d => d with { Dust = DustLevel.Clean }));
         if (card.Duty.RelativeLoad is { } load) yield return ("a fifth less load", With(d => d with { RelativeLoad = load * AFifthLess }));
