@@ -55,14 +55,14 @@ public sealed class OilAges
     {
         if (!IsKnown || !(toHours > fromHours)) return null;
         var known = Math.Max(fromHours, oiledAt[0]);
-        return toHours - known >= 0.5 * (toHours - fromHours) ? Sum(known, toHours, 1) / (toHours - known) : null;
+        return toHours - known >= 0.5 * (toHours - fromHours) ? Sum(known, toHours, age => age * age / 2) / (toHours - known) : null;
     }
 
-    /// <summary>The integral of <c>age^power</c> over running hours, all of which lie at or after the first known oiling.</summary>
+    /// <summary>Something that grows with the oil's age, summed over running hours that lie at or after the first known oiling.</summary>
     /// <param name="fromHours">From this running hour.</param>
     /// <param name="toHours">To this running hour.</param>
-    /// <param name="power">Above -1.</param>
-    public double Sum(double fromHours, double toHours, double power)
+    /// <param name="integral">Its sum from fresh oil to an age; zero at zero.</param>
+    public double Sum(double fromHours, double toHours, Func<double, double> integral)
     {
         var cycle = LastOilingAt(fromHours);
         if (cycle < 0) throw new ArgumentOutOfRangeException(nameof(fromHours), fromHours, "The oil's age is not known there.");
@@ -70,13 +70,11 @@ public sealed class OilAges
         for (var at = fromHours; at < toHours; cycle++)
         {
             var end = cycle + 1 < oiledAt.Length ? Math.Min(oiledAt[cycle + 1], toHours) : toHours;
-            sum += Raised(end - oiledAt[cycle]) - Raised(at - oiledAt[cycle]);
+            sum += integral(end - oiledAt[cycle]) - integral(at - oiledAt[cycle]);
             at = end;
         }
 
         return sum;
-
-        double Raised(double age) => Math.Pow(age, power + 1) / (power + 1);
     }
 
     private int LastOilingAt(double hours)

@@ -32,7 +32,7 @@ public sealed class OilAgesTests
         var steps = 0.0;
         for (var i = 0; i < 19_000; i++) steps += Math.Pow(ages.AgeAt(10 + (i + 0.5) / 100)!.Value, power) / 100;
 
-        Assert.Equal(1, ages.Sum(10, 200, power) / steps, 1e-4);
+        Assert.Equal(1, ages.Sum(10, 200, age => Math.Pow(age, power + 1) / (power + 1)) / steps, 1e-4);
     }
 
     [Fact]

@@ -31,9 +31,18 @@ public sealed class CardTextTests
         Lifts = true,
         CentreDistanceMm = 9000,
         TakeUpTravelMm = 300,
+        OilMethod = OilMethod.Drip,
+        OilGrade = "ISO VG 100",
         OilingIntervalHours = 24,
         OilingSurroundingsFactor = 0.5,
-        Duty = new Duty { RelativeLoad = 0.4, SpeedMetresPerSecond = 0.3, Lubrication = LubricationState.Manual, Dust = DustLevel.Heavy },
+        Duty = new Duty
+        {
+            RelativeLoad = 0.4,
+            SpeedMetresPerSecond = 0.3,
+            Lubrication = LubricationState.Manual,
+            Dust = DustLevel.Heavy,
+            AmbientC = 35,
+        },
     };
 
     [Fact]
