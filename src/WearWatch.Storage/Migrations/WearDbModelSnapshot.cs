@@ -86,6 +86,9 @@ namespace WearWatch.Storage.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("AmbientC")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("CentreDistanceMm")
                         .HasColumnType("REAL");
 
@@ -138,6 +141,13 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<string>("OilGrade")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("OilMethod")
+                        .HasColumnType("INTEGER");
 
                     b.Property<double?>("OilingIntervalH")
                         .HasColumnType("REAL");
@@ -230,6 +240,16 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("OilAmountMl")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("OilGrade")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("OilMethod")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("INTEGER");
 
@@ -292,6 +312,9 @@ namespace WearWatch.Storage.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("AmbientC")
+                        .HasColumnType("REAL");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("INTEGER");
 
@@ -349,6 +372,9 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<long>("MadeAt")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("MeanHoursSinceOiling")
+                        .HasColumnType("REAL");
 
                     b.Property<long?>("MiddleDate")
                         .HasColumnType("INTEGER");
@@ -521,6 +547,38 @@ namespace WearWatch.Storage.Migrations
                         .HasFilter("EndedAt IS NULL");
 
                     b.ToTable("Notices");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("CostOfChain")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("CostOfOiling")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("FirstIntervalFactor")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("HeavyDustFactor")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("ModerateDustFactor")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("PulsesMissed")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("WarmFactor")
+                        .HasColumnType("REAL");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("OilTerms");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>

@@ -103,6 +103,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
+                    b.Property<double?>("AmbientC")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("CentreDistanceMm")
                         .HasColumnType("double precision");
 
@@ -160,6 +163,14 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text")
                         .UseCollation("C");
+
+                    b.Property<string>("OilGrade")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("OilMethod")
+                        .HasColumnType("integer");
 
                     b.Property<double?>("OilingIntervalH")
                         .HasColumnType("double precision");
@@ -259,6 +270,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<double?>("OilAmountMl")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("OilGrade")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("OilMethod")
+                        .HasColumnType("integer");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("bigint");
 
@@ -328,6 +350,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<double?>("AmbientC")
+                        .HasColumnType("double precision");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("integer");
 
@@ -386,6 +411,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<long>("MadeAt")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("MeanHoursSinceOiling")
+                        .HasColumnType("double precision");
 
                     b.Property<long?>("MiddleDate")
                         .HasColumnType("bigint");
@@ -577,6 +605,40 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasFilter("\"EndedAt\" IS NULL");
 
                     b.ToTable("Notices");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<double?>("CostOfChain")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("CostOfOiling")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("FirstIntervalFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("HeavyDustFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("ModerateDustFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("PulsesMissed")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("WarmFactor")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("OilTerms");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
