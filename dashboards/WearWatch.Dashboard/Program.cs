@@ -1,8 +1,11 @@
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Localization;
+using Microsoft.Extensions.Options;
 using Radzen;
 using WearWatch.Dashboard.Api;
 using WearWatch.Dashboard.ChainList;
@@ -32,6 +35,8 @@ builder.Services.AddRadzenCookieThemeService(options =>
     options.Name = ScreenLook.Cookie;
     options.Duration = TimeSpan.FromDays(365);
 });
+builder.Services.AddDataProtection().SetApplicationName("WearWatch");
+builder.Services.AddSingleton<IConfigureOptions<KeyManagementOptions>, KeyRing>();
 builder.Services.AddHealthChecks();
 builder.Services.AddSingleton<PlantClock>();
 builder.Services.AddSingleton<GlanceQuery>();

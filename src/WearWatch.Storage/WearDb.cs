@@ -66,7 +66,13 @@ public class WearDb : DbContext
 
     public DbSet<SetAsideRow> SetAside => Set<SetAsideRow>();
 
+<<<<<<< HEAD
     public DbSet<OilTermsRow> OilTerms => Set<OilTermsRow>();
+=======
+    public DbSet<JobRunRow> JobRuns => Set<JobRunRow>();
+
+    public DbSet<SharedKeyRow> SharedKeys => Set<SharedKeyRow>();
+>>>>>>> 79b5d81 (Run jobs once per plant, hear news of other processes, share the dashboards' keys)
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
@@ -122,6 +128,7 @@ public class WearDb : DbContext
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
         PlanTables.Describe(modelBuilder);
+        modelBuilder.Entity<JobRunRow>().HasKey(j => j.Job);
         TelemetryTables.Describe(modelBuilder);
     }
 

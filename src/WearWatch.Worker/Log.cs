@@ -8,6 +8,9 @@ internal static partial class Log
     [LoggerMessage(101, LogLevel.Error, "The {Job} failed; it is tried again in {Every}")]
     public static partial void JobFailed(this ILogger logger, Exception error, string job, TimeSpan every);
 
+    [LoggerMessage(102, LogLevel.Warning, "No news from other processes: {Why}. Listening again in {Pause}; all screens are then drawn anew")]
+    public static partial void NotListening(this ILogger logger, string why, TimeSpan pause);
+
     [LoggerMessage(201, LogLevel.Information, "Review: {Chains} chains looked at, {Changed} have something new")]
     public static partial void Reviewed(this ILogger logger, int chains, int changed);
 

@@ -12,6 +12,9 @@ public sealed class WearWatchOptions
     /// <summary>The connection string of PostgreSQL, for more than one process; empty for a SQLite file in the data folder.</summary>
     public string Database { get; set; } = "";
 
+    /// <summary>Whether this process does a worker's work: inbox, jobs, telemetry. A dashboard beside workers need not.</summary>
+    public bool Worker { get; set; } = true;
+
     /// <summary>How often time's own changes are reviewed: dates, conditions, oiling; from a minute to a day.</summary>
     [Range(typeof(TimeSpan), "00:01:00", "1.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
     public TimeSpan ReviewEvery { get; set; } = TimeSpan.FromMinutes(15);

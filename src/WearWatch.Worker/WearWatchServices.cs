@@ -22,7 +22,8 @@ public static class WearWatchServices
     /// <param name="configuration">The host's configuration; the section <c>WearWatch</c> holds the settings.</param>
     public static IServiceCollection AddWearWatch(this IServiceCollection services, IConfiguration configuration)
     {
-        services.AddOptions<WearWatchOptions>().Bind(configuration.GetSection("WearWatch")).ValidateDataAnnotations().ValidateOnStart();
+        var section = configuration.GetSection("WearWatch");
+        services.AddOptions<WearWatchOptions>().Bind(section).ValidateDataAnnotations().ValidateOnStart();
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton<DataFolder>();
         services.AddSingleton(Store);
@@ -40,15 +41,24 @@ public static class WearWatchServices
         services.AddSingleton<FileImport>();
         services.AddSingleton<FileExport>();
         services.AddSingleton<Inbox>();
+        services.AddSingleton<NewsListener>();
+        services.AddSingleton<JobBook>();
         services.AddSingleton<TimelyReview>();
         services.AddSingleton<FleetSchool>();
         services.AddSingleton<DemoPlant>();
         services.AddHostedService<DatabaseOpening>();
-        services.AddHostedService<InboxWatcher>();
-        services.AddHostedService<PeriodicReview>();
-        services.AddHostedService<NightlyTraining>();
-        services.AddTelemetry(configuration.GetSection("WearWatch"));
+        services.AddHostedService<NewsFromOthers>();
+        services.AddTelemetry(section);
+        if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options) services.AddWork(options);
         return services;
+    }
+
+    /// <summary>What a worker does of its own accord, as against what it is asked to.</summary>
+    private static void AddWork(this IServiceCollection services, WearWatchOptions options)
+    {
+        services.AddHostedService<InboxWatcher>();
+        services.AddTimetable(options);
+        services.AddTelemetryWork();
     }
 
     private static WearStore Store(IServiceProvider provider) =>

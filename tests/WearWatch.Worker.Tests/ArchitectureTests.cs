@@ -17,7 +17,7 @@ public sealed class ArchitectureTests
         { typeof(Mill), [], [] },
         {
             typeof(DataFolder), ["WearWatch", "WearWatch.Learning", "WearWatch.Storage", "WearWatch.SensorSim"],
-            ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions", "CsvHelper", "Spectre.Console", "System.CommandLine"]
+            ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions", "CsvHelper", "Quartz", "Spectre.Console", "System.CommandLine"]
         },
     };
 

@@ -44,6 +44,9 @@ public sealed class TestPlant : IAsyncDisposable
 
     public DemoPlant Demo => Get<DemoPlant>();
 
+    /// <summary>The setting that makes another process use the same database; empty on SQLite.</summary>
+    public string Database => under.Database;
+
     public DataFolder Folder => Get<DataFolder>();
 
     public static async Task<TestPlant> OpenAsync(params (string Key, string Value)[] settings)

@@ -10,9 +10,15 @@ public sealed class WearStore : IDbContextFactory<WearDb>
     /// <summary>How long a writer waits for another one before it gives up.</summary>
     public static readonly TimeSpan BusyTimeout = TimeSpan.FromSeconds(30);
 
+    /// <summary>Any number that no other user of a PostgreSQL database takes.</summary>
+    private const int LayoutLock = 5760113;
+
     private readonly Func<WearDb> open;
 
-    private WearStore(Func<WearDb> open, string? postgres) => (this.open, Postgres) = (open, postgres);
+    private WearStore(Func<WearDb> open, string? postgres = null, Guid name = default) => (this.open, Postgres, Name) = (open, postgres, name);
+
+    /// <summary>Tells this process from others on the same database.</summary>
+    internal Guid Name { get; }
 
     /// <summary>The connection string of PostgreSQL; null when a SQLite file is used.</summary>
     public string? Postgres { get; }
@@ -25,7 +31,7 @@ public sealed class WearStore : IDbContextFactory<WearDb>
         var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = (int)BusyTimeout.TotalSeconds };
         var options = new DbContextOptionsBuilder<WearDb>().UseSqlite(connection.ConnectionString)
             .AddInterceptors(DurableConnection.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host).Options;
-        return new WearStore(() => new WearDb((DbContextOptions<WearDb>)options), postgres: null);
+        return new WearStore(() => new WearDb((DbContextOptions<WearDb>)options));
     }
 
     /// <summary>Keeps the memory in a PostgreSQL database, for any number of processes.</summary>
@@ -37,9 +43,10 @@ public sealed class WearStore : IDbContextFactory<WearDb>
         // An acknowledged reading is on the disk, whatever the server's own setting says.
         var connection = new NpgsqlConnectionStringBuilder(connectionString) { ApplicationName = "WearWatch" };
         connection.Options = $"{connection.Options} -c synchronous_commit=on".Trim();
+        var name = Guid.NewGuid();
         var options = new DbContextOptionsBuilder<PostgresWearDb>().UseNpgsql(connection.ConnectionString)
-            .AddInterceptors(OneWriter.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host).Options;
-        return new WearStore(() => new PostgresWearDb((DbContextOptions<PostgresWearDb>)options), connection.ConnectionString);
+            .AddInterceptors(OneWriter.Instance, AppendOnly.Instance, new NewsSender(name)).UseApplicationServiceProvider(host).Options;
+        return new WearStore(() => new PostgresWearDb((DbContextOptions<PostgresWearDb>)options), connection.ConnectionString, name);
     }
 
     public WearDb CreateDbContext() => open();
@@ -48,8 +55,23 @@ public sealed class WearStore : IDbContextFactory<WearDb>
     public async Task PrepareAsync(CancellationToken ct = default)
     {
         await using var db = CreateDbContext();
+        if (Postgres is not null)
+        {
+            await MigrateAloneAsync(db, ct);
+            return;
+        }
+
         await db.Database.MigrateAsync(ct);
         // Write-ahead logging lets screens read while a file is imported; it stays switched on in the file.
-        if (Postgres is null) await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", ct);
+        await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", ct);
+    }
+
+    /// <summary>Migrates PostgreSQL while no other process does. EF's own lock ends after each migration; this one after all, or with the connection.</summary>
+    private static async Task MigrateAloneAsync(WearDb db, CancellationToken ct)
+    {
+        await db.Database.OpenConnectionAsync(ct);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_lock({LayoutLock})", ct);
+        await db.Database.MigrateAsync(ct);
+        await db.Database.ExecuteSqlAsync($"SELECT pg_advisory_unlock({LayoutLock})", ct);
     }
 }

@@ -5,22 +5,28 @@ namespace WearWatch.Worker.Jobs;
 
 /// <summary>Trains the fleet model and calibrates the constants of wear once a night of the plant. The review that comes next takes them up.</summary>
 public sealed class FleetSchool(
-    FleetModels models, Calibrations calibrations, PlantSettings plant, IOptions<WearWatchOptions> options, TimeProvider clock)
+    FleetModels models, Calibrations calibrations, PlantSettings plant, JobBook book, IOptions<WearWatchOptions> options, TimeProvider clock)
 {
-    private DateOnly? lastNight;
+    /// <summary>The training in the book of jobs.</summary>
+    public const string Job = "training of the fleet model";
 
-    /// <summary>Trains, if this night's training has not been done.</summary>
+    /// <summary>Trains, if nothing was trained since the plant's last training hour. A night that was missed is made up for.</summary>
     /// <returns>Whether there is something new.</returns>
     public async Task<bool> RunOnceAsync(CancellationToken ct = default)
     {
-        var now = TimeZoneInfo.ConvertTime(clock.GetUtcNow(), (await plant.CalendarAsync(ct)).TimeZone);
-        var night = DateOnly.FromDateTime(now.Date);
-        if (now.Hour < options.Value.TrainingHour || lastNight == night) return false;
-        // A process that starts by day has the night behind it and need not train at once, unless there is no model at all.
-        var isCatchingUp = lastNight is null && now.Hour > options.Value.TrainingHour && await models.CurrentAsync(ct) is not null;
-        lastNight = night;
-        if (isCatchingUp) return false;
-        var hasNewModel = await models.TrainAsync(ct);
-        return await calibrations.CalibrateAsync(ct) || hasNewModel;
+        var due = await LastTrainingHourAsync(ct);
+        if (await book.DoneAtAsync(Job, ct) >= due || await models.TrainedAtAsync(ct) >= due) return false;
+        var isNew = false;
+        await book.RunAsync(Job, async stop => isNew = await models.TrainAsync(stop) | await calibrations.CalibrateAsync(stop), ct);
+        return isNew;
+    }
+
+    private async Task<DateTimeOffset> LastTrainingHourAsync(CancellationToken ct)
+    {
+        var zone = (await plant.CalendarAsync(ct)).TimeZone;
+        var now = TimeZoneInfo.ConvertTime(clock.GetUtcNow(), zone).DateTime;
+        var hour = now.Date.AddHours(options.Value.TrainingHour);
+        if (hour > now) hour = hour.AddDays(-1);
+        return new DateTimeOffset(hour, zone.GetUtcOffset(hour));
     }
 }

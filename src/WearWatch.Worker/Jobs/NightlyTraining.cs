@@ -3,8 +3,8 @@ using Microsoft.Extensions.Logging;
 namespace WearWatch.Worker.Jobs;
 
 /// <summary>Looks again and again whether the night's training is to be done.</summary>
-public sealed class NightlyTraining(FleetSchool school, TimeProvider clock, ILogger<NightlyTraining> logger)
-    : JobLoop("training of the fleet model", TimeSpan.FromMinutes(10), clock, logger)
+public sealed class NightlyTraining(FleetSchool school, JobBook book, ILogger<NightlyTraining> logger)
+    : RegularJob("look for the night's training", book, logger)
 {
     protected override Task RunOnceAsync(CancellationToken ct) => school.RunOnceAsync(ct);
 }

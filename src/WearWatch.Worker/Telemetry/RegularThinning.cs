@@ -4,8 +4,8 @@ using WearWatch.Worker.Jobs;
 namespace WearWatch.Worker.Telemetry;
 
 /// <summary>Thins telemetry a few times a day.</summary>
-public sealed class RegularThinning(TelemetryThinning thinning, TimeProvider clock, ILogger<RegularThinning> logger)
-    : JobLoop("thinning of telemetry", TimeSpan.FromHours(6), clock, logger)
+public sealed class RegularThinning(TelemetryThinning thinning, JobBook book, ILogger<RegularThinning> logger)
+    : RegularJob("thinning of telemetry", book, logger)
 {
     protected override Task RunOnceAsync(CancellationToken ct) => thinning.RunOnceAsync(ct);
 }

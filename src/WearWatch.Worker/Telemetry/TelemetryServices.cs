@@ -16,15 +16,19 @@ internal static class TelemetryServices
         services.AddSingleton<TelemetryDesk>();
         services.AddSingleton<SetAsideDesk>();
         services.AddSingleton<TelemetryThinning>();
-        services.AddHostedService<RegularThinning>();
         services.AddSingleton<TelemetryPump>();
-        services.AddHostedService(p => p.GetRequiredService<TelemetryPump>());
 
         services.AddOptions<MqttOptions>().Bind(section.GetSection("Mqtt")).ValidateDataAnnotations()
             .Validate(o => IPAddress.TryParse(o.EmbeddedAddress, out _), "Mqtt:EmbeddedAddress has to be an address such as 127.0.0.1 or 0.0.0.0.")
             .ValidateOnStart();
         services.AddSingleton<BrokerLink>();
         services.AddSingleton<EmbeddedBroker>();
+    }
+
+    /// <summary>Adds what takes telemetry in of its own accord.</summary>
+    public static void AddTelemetryWork(this IServiceCollection services)
+    {
+        services.AddHostedService(p => p.GetRequiredService<TelemetryPump>());
         services.AddHostedService(p => p.GetRequiredService<EmbeddedBroker>());
         services.AddHostedService<MqttIntake>();
     }

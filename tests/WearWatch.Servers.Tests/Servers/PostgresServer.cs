@@ -36,6 +36,7 @@ public sealed class PostgresServer : IAsyncLifetime
         if (AsPostgres.Length > 0) await RunAsync("chown", "postgres:postgres", folder.FullName);
         await RunAsync([.. AsPostgres, $"{Programs}/initdb", "-D", Data, "-U", "postgres", "-A", "trust", "-E", "UTF8", "--locale=C.UTF-8", "--no-sync"]);
         await server.StartAsync();
+        await SayAsync($"CREATE DATABASE {Pattern}");
         await WearStore.InPostgres(Connection(Pattern)).PrepareAsync();
         Forget(Pattern);
     }
@@ -56,9 +57,9 @@ public sealed class PostgresServer : IAsyncLifetime
         await SayAsync($"DROP DATABASE {name} WITH (FORCE)");
     }
 
-    public Task KillAsync(CancellationToken ct = default) => server.KillAsync(ct);
-
-    public Task StartAsync(CancellationToken ct = default) => server.StartAsync(ct);
+    /// <summary>Breaks every connection to a database, as a network or a restart does.</summary>
+    public Task BreakConnectionsAsync(string connectionString) => SayAsync(
+        $"SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '{new NpgsqlConnectionStringBuilder(connectionString).Database}'");
 
     public async ValueTask DisposeAsync()
     {

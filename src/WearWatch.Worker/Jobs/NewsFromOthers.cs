@@ -1,0 +1,29 @@
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+using Npgsql;
+using WearWatch.Storage.Engines;
+
+namespace WearWatch.Worker.Jobs;
+
+/// <summary>Hears in PostgreSQL what other processes tell, and listens again when the connection broke.</summary>
+public sealed class NewsFromOthers(WearStore store, NewsListener listener, TimeProvider clock, ILogger<NewsFromOthers> logger) : BackgroundService
+{
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
+
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        if (store.Postgres is null) return;
+        while (!stoppingToken.IsCancellationRequested)
+        {
+            try
+            {
+                await listener.ListenAsync(stoppingToken);
+            }
+            catch (Exception e) when (e is NpgsqlException or System.Net.Sockets.SocketException or IOException)
+            {
+                logger.NotListening(e.Message, Pause);
+                await Task.Delay(Pause, clock, stoppingToken);
+            }
+        }
+    }
+}
