@@ -66,13 +66,11 @@ public class WearDb : DbContext
 
     public DbSet<SetAsideRow> SetAside => Set<SetAsideRow>();
 
-<<<<<<< HEAD
     public DbSet<OilTermsRow> OilTerms => Set<OilTermsRow>();
-=======
+
     public DbSet<JobRunRow> JobRuns => Set<JobRunRow>();
 
     public DbSet<SharedKeyRow> SharedKeys => Set<SharedKeyRow>();
->>>>>>> 79b5d81 (Run jobs once per plant, hear news of other processes, share the dashboards' keys)
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.

@@ -451,6 +451,30 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Imports");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
+                {
+                    b.Property<string>("Job")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("DoneAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Fault")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("StartedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Worker")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Job");
+
+                    b.ToTable("JobRuns");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
                     b.Property<int>("Id")
@@ -798,6 +822,25 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("Settlement", "LastAt");
 
                     b.ToTable("SetAside", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SharedKeyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Xml")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("SharedKeys");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>

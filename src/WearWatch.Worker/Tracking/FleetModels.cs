@@ -48,8 +48,6 @@ public sealed class FleetModels(
         }
     }
 
-<<<<<<< HEAD
-=======
     /// <summary>When the newest model was trained; null while there is none.</summary>
     public async Task<DateTimeOffset?> TrainedAtAsync(CancellationToken ct = default)
     {
@@ -57,11 +55,6 @@ public sealed class FleetModels(
         return await db.FleetModels.OrderByDescending(m => m.Id).Select(m => (DateTimeOffset?)m.TrainedAt).FirstOrDefaultAsync(ct);
     }
 
-    /// <summary>What the newest model expects of a chain; the broad prior while there is none.</summary>
-    public async ValueTask<WearPrior> PriorForAsync(ChainCard card, CancellationToken ct = default) =>
-        (await CurrentAsync(ct))?.PriorFor(card) ?? WearPrior.Broad;
-
->>>>>>> 79b5d81 (Run jobs once per plant, hear news of other processes, share the dashboards' keys)
     /// <summary>Trains a model on all stored histories and keeps it when it differs from the newest; false when there is nothing new.</summary>
     public async Task<bool> TrainAsync(CancellationToken ct = default)
     {

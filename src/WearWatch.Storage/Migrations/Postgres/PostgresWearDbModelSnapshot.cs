@@ -496,6 +496,33 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Imports");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
+                {
+                    b.Property<string>("Job")
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("DoneAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Fault")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("StartedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Worker")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Job");
+
+                    b.ToTable("JobRuns");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
                     b.Property<int>("Id")
@@ -882,6 +909,29 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("Settlement", "LastAt");
 
                     b.ToTable("SetAside", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SharedKeyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Xml")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("SharedKeys");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
