@@ -20,6 +20,9 @@ public enum ReadingVerdict
     /// <summary>It waits for a person's yes.</summary>
     Waiting,
 
+    /// <summary>It was of a place or strand that was not the worst of its visit.</summary>
+    Outdone,
+
     /// <summary>It belongs to a chain that has been replaced since.</summary>
     EarlierChain,
 }
@@ -56,10 +59,12 @@ public sealed record ReadingLine
     {
         var judged = facts.Assessment.Observations.ToDictionary(o => o.Observation.ReadingIndex);
         var heldBack = facts.Assessment.History.HeldBack.ToDictionary(h => h.ReadingIndex);
+        var outdone = facts.Assessment.History.Current.Outdone;
         var waiting = facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "waits for a yes: " + row.WhyWaiting));
         var standing = facts.Standing.Select((row, index) =>
             heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))
             : judged.TryGetValue(index, out var observation) ? Judged(row, facts.Row, observation)
+            : outdone.Contains(index) ? Line(row, facts.Row, ReadingVerdict.Outdone, "not the worst of its visit: that one counts")
             : Line(row, facts.Row, ReadingVerdict.EarlierChain, "of an earlier chain here"));
         return [.. waiting.Reverse(), .. standing.Reverse()];
     }

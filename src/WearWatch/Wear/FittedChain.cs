@@ -18,6 +18,12 @@ public sealed record FittedChain(bool FittingRecorded, double RunningHours, bool
     /// <summary>Which of the readings was its last, from 0, used or held back; null without any.</summary>
     public int? LastReadingIndex { get; init; }
 
+    /// <summary>
+    /// Readings, by their index, of places and strands that were not the worst of their visit: the worst one is among the
+    /// observations.
+    /// </summary>
+    public IReadOnlyList<int> Outdone { get; init; } = [];
+
     /// <summary>How much its strands differed at its last visit; null when fewer than two were measured.</summary>
     public StrandSpread? Strands { get; init; }
 

@@ -21,10 +21,12 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
             var zero = start ?? (entries.Count > 0 ? entries[0].LineHours : 0);
             foreach (var entry in entries) places[entry.ReadingIndex] = (life, entry.LineHours - zero);
             double? end = life + 1 < cuts.Count ? cuts[life + 1].Start : null;
+            var observations = Observations(entries, zero, gauged);
+            var mostWorn = MostWorn(observations, gauged);
             chains.Add(new(
-                recorded, (end ?? (entries.Count > 0 ? entries[^1].LineHours : zero)) - zero, end is not null,
-                MostWorn(Observations(entries, zero, gauged), gauged))
+                recorded, (end ?? (entries.Count > 0 ? entries[^1].LineHours : zero)) - zero, end is not null, mostWorn)
             {
+                Outdone = [.. observations.Select(o => o.ReadingIndex).Except(mostWorn.Select(o => o.ReadingIndex))],
                 FittingKnown = start is not null,
                 FittedAt = fittedAt,
                 Lot = cuts[life].Lot,

@@ -156,6 +156,7 @@ public sealed class ChainHistoryTests
 
         var observation = Assert.Single(history.Current.Observations);
         Assert.Equal((1, 0.62), (observation.ReadingIndex, Math.Round(observation.ElongationPercent, 6)));
+        Assert.Equal([0, 2], history.Current.Outdone);
         Assert.Equal((1, 2), (history.Current.Strands!.LeastStrand, history.Current.Strands.MostStrand));
     }
 
