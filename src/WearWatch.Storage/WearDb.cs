@@ -72,6 +72,10 @@ public class WearDb : DbContext
 
     public DbSet<SharedKeyRow> SharedKeys => Set<SharedKeyRow>();
 
+    public DbSet<WalkRow> Walks => Set<WalkRow>();
+
+    public DbSet<RoundHandRow> RoundHands => Set<RoundHandRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
@@ -128,6 +132,7 @@ public class WearDb : DbContext
         PlanTables.Describe(modelBuilder);
         modelBuilder.Entity<JobRunRow>().HasKey(j => j.Job);
         TelemetryTables.Describe(modelBuilder);
+        FloorTables.Describe(modelBuilder);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

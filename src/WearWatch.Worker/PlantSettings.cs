@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -8,11 +9,24 @@ namespace WearWatch.Worker;
 /// <summary>The plant's settings: name, time zone, shifts, holidays, utilisation.</summary>
 public sealed class PlantSettings(IDbContextFactory<WearDb> database)
 {
+    /// <summary>No letter that can be taken for another one: a mark is also read out and typed.</summary>
+    private const string MarkLetters = "23456789ABCDEFGHJKMNPQRSTVWXYZ";
+
+    private const int MarkLength = 8;
+
     /// <summary>The settings; those of a plant that runs round the clock in UTC where none are kept yet.</summary>
     public async Task<PlantRow> CurrentAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
         return await db.Plants.AsNoTracking().OrderBy(p => p.Id).FirstOrDefaultAsync(ct) ?? new PlantRow { Name = "Plant", TimeZone = "UTC" };
+    }
+
+    /// <summary>The plant's mark, which stands on its labels; made when it is first asked for.</summary>
+    public async Task<string> MarkAsync(CancellationToken ct = default)
+    {
+        if ((await CurrentAsync(ct)).Mark is { Length: > 0 } mark) return mark;
+        await ChangeAsync(plant => plant.Mark = plant.Mark.Length > 0 ? plant.Mark : RandomNumberGenerator.GetString(MarkLetters, MarkLength), ct);
+        return (await CurrentAsync(ct)).Mark;
     }
 
     /// <summary>When the plant runs.</summary>

@@ -5,6 +5,9 @@ namespace WearWatch.Browser.Tests;
 /// <summary>One dashboard and one browser for all tests. A machine without the browser fails them: nothing is skipped.</summary>
 public sealed class Screen : IAsyncLifetime
 {
+    private static readonly string[] arguments =
+        ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+
     private IPlaywright? driver;
     private IBrowser? browser;
 
@@ -21,11 +24,7 @@ public sealed class Screen : IAsyncLifetime
         Host.StartServer();
         Address = Host.ClientOptions.BaseAddress.ToString().TrimEnd('/');
         driver = await Playwright.CreateAsync();
-        browser = await driver.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Chromium(),
-            Args = ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        });
+        browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = arguments });
     }
 
     /// <summary>A desk: 1400 x 900.</summary>
@@ -35,6 +34,16 @@ public sealed class Screen : IAsyncLifetime
     /// <summary>A phone in one hand: 390 x 844, touch.</summary>
     public Task<Visit> OnPhoneAsync(bool dark = false, string? address = null) => VisitAsync(
         new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 }, dark, address ?? Address);
+
+    /// <summary>A phone that keeps its memory in a folder: a browser of its own, which can be killed and started again.</summary>
+    public Task<IBrowserContext> PhoneWithMemoryAsync(string folder) => driver!.Chromium.LaunchPersistentContextAsync(folder, new()
+    {
+        ExecutablePath = Chromium(),
+        Args = arguments,
+        ViewportSize = new() { Width = 390, Height = 844 },
+        IsMobile = true,
+        HasTouch = true,
+    });
 
     public async ValueTask DisposeAsync()
     {

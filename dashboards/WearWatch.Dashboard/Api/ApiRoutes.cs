@@ -15,10 +15,12 @@ internal static class ApiRoutes
         ChainsApi.Map(api);
         CardApi.Map(api);
         ReadingsApi.Map(api);
+        ReadingWordsApi.Map(api);
         EventsApi.Map(api);
         NoticesApi.Map(api);
         ImportsApi.Map(api);
         BenchApi.Map(api);
+        FloorApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json.")).ExcludeFromDescription();
     }
 }

@@ -39,12 +39,6 @@ internal static class EventsApi
             Lot = body.Lot ?? "",
             Oil = new OilApplied(method, body.OilGrade ?? "", body.OilAmountMl),
         };
-        return await desk.TakeEventAsync(happening, ct) switch
-        {
-            IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),
-            IntakeAnswer.Taken taken => ReadingsApi.Answer(new TakenJson(taken.Id, "accepted", ""), taken.AlreadyKnown),
-            IntakeAnswer.Waiting waiting => ReadingsApi.Answer(new TakenJson(waiting.Id, "waiting", waiting.Why), alreadyKnown: false),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
+        return ReadingsApi.Answer(await desk.TakeEventAsync(happening, ct));
     }
 }

@@ -35,20 +35,26 @@ internal static class ReadingsApi
         if (Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
         await using var db = await databases.CreateDbContextAsync(ct);
         var before = await db.Readings.AnyAsync(r => r.Key == told.Key, ct);
-        return await desk.TakeReadingAsync(ToReading(body, told.Key), ct) switch
-        {
-            IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),
-            IntakeAnswer.Taken taken => Answer(new TakenJson(taken.Id, "accepted", ""), taken.AlreadyKnown),
-            IntakeAnswer.Waiting waiting => Answer(new TakenJson(waiting.Id, "waiting", waiting.Why), before),
-            _ => throw new System.Diagnostics.UnreachableException(),
-        };
+        return Answer(await desk.TakeReadingAsync(ToReading(body, told.Key), ct), before);
     }
 
+    /// <summary>The answer to what was told.</summary>
+    /// <param name="answer">What became of it.</param>
+    /// <param name="waitedBefore">Whether a reading that waits had been told before.</param>
+    public static IResult Answer(IntakeAnswer answer, bool waitedBefore = false) => answer switch
+    {
+        IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),
+        IntakeAnswer.Taken taken => Answer(new TakenJson(taken.Id, "accepted", ""), taken.AlreadyKnown),
+        IntakeAnswer.Waiting waiting => Answer(new TakenJson(waiting.Id, "waiting", waiting.Why), waitedBefore),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
     /// <summary>201 for what is new, 200 for what had been told before.</summary>
-    public static IResult Answer(TakenJson taken, bool alreadyKnown) => Results.Json(
+    private static IResult Answer(TakenJson taken, bool alreadyKnown) => Results.Json(
         taken, ApiJson.Default.TakenJson, statusCode: alreadyKnown ? StatusCodes.Status200OK : StatusCodes.Status201Created);
 
-    private static List<Refusal> Faults(ReadingToldJson body)
+    /// <summary>What is wrong with the body; empty when it can be told.</summary>
+    public static List<Refusal> Faults(ReadingToldJson body)
     {
         var faults = new List<Refusal>();
         if (Tokens.Read<Tool>(body.Tool) is null) faults.Add(new("tool", "One of " + Tokens.All<Tool>() + "."));
@@ -66,7 +72,8 @@ internal static class ReadingsApi
         return faults;
     }
 
-    private static NewReading ToReading(ReadingToldJson body, string key) => new(
+    /// <summary>The reading of a body without faults.</summary>
+    public static NewReading ToReading(ReadingToldJson body, string key) => new(
         key, body.Chain!, body.TakenAt, body.CounterH, Tokens.Read<Tool>(body.Tool)!.Value, body.Place ?? "", body.Pitches!.Value,
         LengthText(body), body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value, body.TemperatureC,
         body.ToldBy ?? "api", body.Confirmed ?? false, body.Strand, Held.From(body.Taut ?? false, body.LoadN));

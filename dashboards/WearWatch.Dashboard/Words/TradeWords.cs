@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Rounds;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Words;
@@ -71,6 +72,15 @@ public static class TradeWords
         NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
         NoticeKind.StrandsDiffer => "Strands differ",
         _ => throw new UnreachableException($"Notice {kind} has no words."),
+    };
+
+    /// <summary>What is done at a stop of a round.</summary>
+    public static string Of(RoundTaskKind task) => task switch
+    {
+        RoundTaskKind.Measure => "measure",
+        RoundTaskKind.Oil => "oil",
+        RoundTaskKind.Look => "look",
+        _ => throw new UnreachableException($"Task {task} has no words."),
     };
 
     /// <summary>How well a chain is kept in oil.</summary>

@@ -28,12 +28,12 @@ internal static class EntryCheck
             faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
         if (reading.TemperatureC is { } t && t is not (>= -60 and <= 400))
             faults.Add(new("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius."));
-        switch (MeasuredLengthText.Read(reading.Length, reading.Unit))
+        switch (LengthsTold.Read(reading.Length, reading.Unit))
         {
-            case LengthText.Understood understood:
-                lengthMm = understood.Length.Millimetres;
+            case LengthsTold.Understood understood:
+                lengthMm = understood.MeanMm;
                 break;
-            case LengthText.NotUnderstood not:
+            case LengthsTold.NotUnderstood not:
                 faults.Add(new("length", not.Reason));
                 break;
             default:

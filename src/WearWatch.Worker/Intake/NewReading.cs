@@ -12,7 +12,8 @@ namespace WearWatch.Worker.Intake;
 /// <param name="Place">The marked section of the chain, or empty.</param>
 /// <param name="Pitches">Number of pitches in the length.</param>
 /// <param name="Length">
-/// The length as it was typed, such as <c>1533.5</c>, <c>60 3/8</c> or, by caliper, <c>258.6 inside 282.4 outside</c>.
+/// The length as it was typed, such as <c>1533.5</c>, <c>60 3/8</c> or, by caliper, <c>258.6 inside 282.4 outside</c>;
+/// several of one place with semicolons.
 /// </param>
 /// <param name="Unit">The unit of the length.</param>
 /// <param name="TemperatureC">Temperature of the chain in degrees Celsius, or null.</param>

@@ -732,6 +732,11 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<bool>("IsDemo")
                         .HasColumnType("boolean");
 
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
                     b.Property<string>("Name")
                         .IsRequired()
                         .HasColumnType("text")
@@ -852,6 +857,48 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("Readings");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RoundHandRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<bool>("GivenBack")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Line")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("Day", "Line");
+
+                    b.ToTable("RoundHands");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
@@ -1240,6 +1287,28 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Tracks");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId")
+                        .IsUnique();
+
+                    b.ToTable("Walks");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1392,6 +1461,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()

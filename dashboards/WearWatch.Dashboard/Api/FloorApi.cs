@@ -1,0 +1,73 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Floor;
+using WearWatch.Dashboard.Rounds;
+using WearWatch.Dashboard.Words;
+using WearWatch.Entries;
+using WearWatch.Gauging;
+using WearWatch.Running;
+using WearWatch.Wear;
+using WearWatch.Worker;
+
+namespace WearWatch.Dashboard.Api;
+
+internal static class FloorApi
+{
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        var floor = api.MapGroup("/floor").WithTags("Floor");
+        floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, oil and look without signal").Produces<FloorPackJson>();
+        floor.MapPost("/rounds", HandAsync).WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")
+            .Accepts<RoundHandToldJson>("application/json").Produces<RoundHandJson>().ProducesProblem(400).ProducesValidationProblem(422);
+    }
+
+    private static async Task<IResult> HandAsync(HttpRequest request, RoundDesk desk, CancellationToken ct)
+    {
+        var told = await Told<RoundHandToldJson>.ReadAsync(request, ApiJson.Default.RoundHandToldJson, ct);
+        if (told.Body is not { } body) return told.Problem!;
+        if (body.Line is not { } line) return Problems.Refused("line", "Say which line's round; empty for chains without a line.");
+        if (body.Day is not { } day) return Problems.Refused("day", "A date such as 2026-11-25.");
+        var person = await desk.HandAsync(told.Key, line, day, body.By ?? "api", body.GivesBack ?? false, ct);
+        return Results.Ok(new RoundHandJson(line, day, person));
+    }
+
+    private static async Task<IResult> PackAsync(FloorQuery query, RoundDesk rounds, PlantSettings settings, PlantClock clock, CancellationToken ct)
+    {
+        var mark = await settings.MarkAsync(ct);
+        var plant = await settings.CurrentAsync(ct);
+        var (calendar, time) = (await settings.CalendarAsync(ct), await clock.NowAsync(ct));
+        var chains = await query.AskAsync(ct);
+        return Results.Ok(new FloorPackJson(
+            time.Now,
+            new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
+            [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
+            await rounds.PersonsAsync(time.Today, ct),
+            chains.DistinctBy(c => CautionName(c)).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.Lifts)),
+            chains.Select(c => c.Row.Family).Distinct().ToDictionary(Tokens.Of, MeasuringGuide.For)));
+    }
+
+    private static string CautionName(FloorChain chain) => Tokens.Of(chain.Row.Family) + (chain.Row.Lifts ? "_lifts" : "");
+
+    private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks)
+    {
+        var (row, forecast, proposal) = (chain.Row, chain.Forecast, chain.Proposal);
+        return new FloorChainJson(
+            row.Id, row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), row.PitchMm, row.Pitches, row.Strands, CautionName(chain),
+            Tokens.Of(forecast?.Condition ?? Condition.NotKnown), forecast?.ElongationPct, chain.LimitPercent, forecast?.EarlyDate,
+            chain.LastCounterH, Last(chain), new FloorSpanJson(proposal.Pitches, proposal.LengthMm), Expected(forecast), tasks);
+    }
+
+    private static IReadOnlyList<FloorTaskJson> Tasks(FloorChain chain, ProductionCalendar calendar, PlantTime time) =>
+    [
+        .. chain.Tasks(calendar, time.Now).Select(task => new FloorTaskJson(
+            Tokens.Of(task.Kind), task.DueAt, task.Why, chain.IsDoneSince(task.Kind, time.StartOf(time.Today)))),
+    ];
+
+    private static FloorReadingJson? Last(FloorChain chain) => chain.Last is not { } last ? null : new FloorReadingJson(
+        last.TakenAt ?? last.ReceivedAt, Tokens.Of(last.Tool), last.LengthAsTold.EndsWith("in", StringComparison.Ordinal) ? "in" : "mm",
+        last.Place, last.Pitches, last.LengthMm, last.LengthAsTold, chain.LastPercent);
+
+    private static FloorExpectedJson? Expected(FloorForecast? forecast) => forecast is not { } kept ? null : new FloorExpectedJson(
+        kept.ElongationPct ?? Expectation.NewChain.MeanPercent, kept.ElongationSdPct ?? Expectation.NewChain.StandardDeviationPercent,
+        kept.RatePctPer1000H, kept.LogRateSd, kept.HoursNow - kept.HoursAtLastReading);
+}

@@ -1,0 +1,15 @@
+namespace WearWatch.Dashboard.Api.Wire;
+
+/// <summary>All that a phone needs to work without signal: chains in walking order; hands are who has which line's round today.</summary>
+internal sealed record FloorPackJson(
+    DateTimeOffset MadeAt, FloorPlantJson Plant, IReadOnlyList<FloorChainJson> Chains, IReadOnlyDictionary<string, string> Hands,
+    IReadOnlyDictionary<string, IReadOnlyList<string>> Cautions, IReadOnlyDictionary<string, IReadOnlyList<string>> Guides);
+
+/// <summary>The plant; its mark is what its labels carry.</summary>
+internal sealed record FloorPlantJson(string Name, string Mark, string TimeZone, double RunningHoursPerWeek, bool Simulated);
+
+/// <summary>A person takes a line's round of a day, or gives it back.</summary>
+internal sealed record RoundHandToldJson(string? Line, DateOnly? Day, bool? GivesBack, string? By);
+
+/// <summary>Who has a line's round then; null for nobody.</summary>
+internal sealed record RoundHandJson(string Line, DateOnly Day, string? Person);

@@ -1,0 +1,32 @@
+// The chains of the plant by line and place, to be found by a few letters.
+import { h } from './dom.js';
+import { conditionMark } from './words.js';
+
+export function findPage({ plant }) {
+  const list = h('div', { class: 'lines' });
+  const draw = text => {
+    const words = text.toLowerCase().split(' ').filter(Boolean);
+    const found = plant.chains.filter(chain => {
+      const about = `${chain.chain} ${chain.line} ${chain.position} ${chain.chain_type}`.toLowerCase();
+      return words.every(word => about.includes(word));
+    });
+    list.replaceChildren(...(found.length === 0 ? [h('p', {}, 'No chain is called so.')] : byLine(found.slice(0, most))),
+      found.length > most ? h('p', { class: 'hint' }, `${most} of ${found.length} are shown: type a few letters more.`) : '');
+  };
+  draw('');
+  return [
+    h('h1', { tabindex: '-1' }, 'Which chain?'),
+    h('p', { class: 'hint' }, 'Scan the label with the phone’s camera, or type a part of the name, line or place.'),
+    h('label', { for: 'find', class: 'unseen' }, 'Part of the name, line or place'),
+    h('input', { id: 'find', type: 'search', autocomplete: 'off', class: 'find', oninput: event => draw(event.target.value) }),
+    list,
+  ];
+}
+
+const most = 100;
+
+const byLine = chains => [...Map.groupBy(chains, chain => chain.line)].map(([line, there]) => h('section', {},
+  h('h2', {}, line || 'Without a line'),
+  h('ul', { class: 'picks' }, there.map(chain => h('li', {}, h('a', { class: 'pick', href: `#/chain/${chain.id}` },
+    conditionMark(chain.condition),
+    h('span', {}, h('strong', {}, chain.chain), h('span', { class: 'hint' }, `${chain.position} · ${chain.chain_type}`))))))));

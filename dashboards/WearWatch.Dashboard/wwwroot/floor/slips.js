@@ -1,0 +1,62 @@
+// The server's question about an entry that does not fit: the likeliest slips with their odds, each put right by one tap.
+import { button, h, linkButton } from './dom.js';
+import { chance, percent } from './figures.js';
+
+const shown = 3;
+const pause = 350;
+const withoutRecord = ['replaced_without_record', 'shortened_without_record', 'counter_reset'];
+
+/** Asks the server about an entry: { is_doubted, expected_pct, slips }; null without signal, or when it cannot be asked. */
+export async function askServer(body, corrects) {
+  try {
+    const response = await fetch(`/api/v1/readings/question${corrects ? `?corrects=${corrects}` : ''}`, {
+      method: 'POST', credentials: 'same-origin', redirect: 'error',
+      headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body),
+    });
+    return response.ok ? await response.json() : null;
+  } catch {
+    return null;
+  }
+}
+
+/** Asks while a person types: a little later, and only the newest question's answer is told. */
+export function watch(tell) {
+  let [asked, timer] = [0, 0];
+  return {
+    ask(body, corrects) {
+      const turn = ++asked;
+      clearTimeout(timer);
+      tell(null);
+      if (body !== null) timer = setTimeout(async () => {
+        const doubt = await askServer(body, corrects);
+        if (turn === asked) tell(doubt);
+      }, pause);
+    },
+    stop() {
+      asked++;
+      clearTimeout(timer);
+    },
+  };
+}
+
+/** Lists what may have slipped. */
+export function slipList(list, doubt, chain, take) {
+  if (!doubt?.is_doubted || doubt.slips.length === 0) {
+    list.replaceChildren();
+    return;
+  }
+
+  list.replaceChildren(
+    h('p', { class: 'hint' }, `About ${percent(doubt.expected_pct)} was expected. What it may have been, with the odds:`),
+    ...doubt.slips.slice(0, shown).map(slip => choice(slip, chain, take)));
+}
+
+function choice(slip, chain, take) {
+  const words = slip.words.charAt(0).toUpperCase() + slip.words.slice(1);
+  const odds = chance(slip.probability);
+  if (slip.kind === 'misread') return h('p', {}, `${words} (${odds}): measure again.`);
+  if (slip.kind === 'other_chain') return h('p', {}, `${words} (${odds}): look at the label.`);
+  if (withoutRecord.includes(slip.kind))
+    return linkButton(`${words} (${odds}): record it`, `/chains/${encodeURIComponent(chain.chain)}/done`);
+  return button(`${words}: ${percent(slip.elongation_pct)} (${odds})`, () => take(slip));
+}

@@ -1,0 +1,61 @@
+// What is said of a length while the tape is still on the chain: whether it fits what the kept forecast lets expect.
+// Once there is signal, the server asks better (POST /api/v1/readings/question): it knows the whole track and the neighbours.
+import { hours, percent } from './figures.js';
+
+/** So many standard deviations off is unusual: 1 of 20 right readings is. */
+const unusualDeviations = 2;
+
+/** So many standard deviations off is doubtful: 1 of 2,000 right readings is. */
+const doubtfulDeviations = 3.5;
+
+/**
+ * The elongation to be expected so many running hours after the last reading, as { percent, deviationPercent }; null when nothing
+ * is known. e = e0 + r h / 1000; the variances of e0 and of r h add up (docs/references.md [1]).
+ */
+export function expectation(expected, hoursSince) {
+  if (!expected) return null;
+  const grown = expected.rate_pct_per_1000h * Math.max(0, hoursSince) / 1000;
+  return {
+    percent: expected.start_pct + grown,
+    deviationPercent: Math.hypot(expected.start_sd_pct, grown * expected.log_rate_sd),
+  };
+}
+
+/** Running hours since the last reading: by the counter where it can be told, else by the calendar. */
+export function hoursSince(plant, chain, counterH, now = Date.now()) {
+  const last = chain.last_counter_h;
+  if (counterH !== null && last !== null && counterH >= last) return counterH - last;
+  const sincePack = Math.max(0, now - Date.parse(plant.made_at)) / 3_600_000;
+  return (chain.expected?.hours_since_reading ?? 0) + sincePack * plant.plant.running_hours_per_week / 168;
+}
+
+/** What is expected before anything is entered, in words. */
+export function span(expected) {
+  if (!expected) return 'Nothing is known of this chain yet: the first reading begins its track.';
+  const width = 2 * expected.deviationPercent;
+  return `${percent(expected.percent - width)} to ${percent(expected.percent + width)} is expected now.`;
+}
+
+/** The judgement of a gauged length: 'fits', 'unusual' or 'doubtful', with its words. */
+export function judge(gauged, expected, isFirst) {
+  if (gauged.doubted) return { judgement: 'doubtful', words: gauged.doubted };
+  if (!expected) return { judgement: 'fits', words: 'The first reading of this chain.' };
+  // What the uncertainty against nominal and the track share stays the same all the chain's life: only the scatter is new.
+  const own = isFirst ? gauged.standardUncertaintyPercent : gauged.scatterPercent;
+  const deviation = Math.hypot(expected.deviationPercent, own);
+  const off = (gauged.percent - expected.percent) / deviation;
+  const range = `${percent(expected.percent)} ±\u00a0${percent(2 * deviation)} was to be expected`;
+  const way = off > 0 ? 'long' : 'short';
+  if (Math.abs(off) <= unusualDeviations) return { judgement: 'fits', words: `Fits: ${range}.` };
+  return Math.abs(off) <= doubtfulDeviations
+    ? { judgement: 'unusual', words: `Unusually ${way}: ${range}. Measure again at the same place.` }
+    : { judgement: 'doubtful', words: `Hardly possible, too ${way}: ${range}. Check the count, the unit and the decimal point.` };
+}
+
+/** What is wrong with a counter; null when nothing is. */
+export function counterFault(text, counterH, chain) {
+  if (text.trim() && !(counterH >= 0 && counterH <= 1e7)) return 'A number such as 12400.';
+  return counterH !== null && counterH < chain.last_counter_h
+    ? `Lower than the last one, ${hours(chain.last_counter_h)}. Was the counter changed? Then record that first.`
+    : null;
+}

@@ -1,0 +1,35 @@
+// Words and marks that several screens share. A condition has a colour, a shape and a word.
+import { h, s } from './dom.js';
+
+const conditions = {
+  within_limit: ['within limit', 'M5 12.5 10 17.5 19 7'],
+  plan_a_swap: ['plan a swap', 'M12 4 2.8 20h18.4zM12 10v4M12 17h.01'],
+  swap_now: ['swap now', 'M4 4h16v16H4zM12 7v6M12 16h.01'],
+  not_known: ['not known', 'M12 3a9 9 0 1 0 .01 0M12 16h.01M9.5 9.5a2.5 2.5 0 1 1 3.5 2.3c-.7.3-1 .8-1 1.7'],
+};
+
+/** A condition as a mark; its word is beside it, or read out. */
+export function conditionMark(condition, worded = false) {
+  const [word, path] = conditions[condition] ?? conditions.not_known;
+  return h('span', { class: `condition ${condition}` },
+    s('svg', { viewBox: '0 0 24 24', 'aria-hidden': 'true' }, s('path', { d: path })),
+    h('span', { class: worded ? '' : 'unseen' }, word));
+}
+
+/** Where a chain runs: its line and place. */
+export const place = chain => [chain.line, chain.position].filter(Boolean).join(' · ');
+
+/** The head of a screen about a chain. */
+export const chainHead = (chain, title) => h('div', { class: 'head' },
+  h('a', { class: 'button slim', href: `#/chain/${chain.id}`, 'aria-label': `Back to ${chain.chain}` }, '‹'),
+  h('div', {}, h('h1', { tabindex: '-1' }, title), h('p', { class: 'hint' }, `${chain.chain} · ${place(chain)}`)));
+
+/** How a forecast moved, in words. */
+export function moveWords(before, after, day) {
+  if (!after) return before ? `The early date was ${day(before)}; now the limit is not in sight.` : 'The limit is not in sight.';
+  if (!before) return `The early date is ${day(after)}: 19 of 20 such chains last longer.`;
+  const days = Math.round((Date.parse(after) - Date.parse(before)) / 86_400_000);
+  return days === 0 ? `The early date stays at ${day(after)}.`
+    : `The early date moved ${Math.abs(days)} ${Math.abs(days) === 1 ? 'day' : 'days'} ${days < 0 ? 'earlier' : 'later'}, `
+      + `from ${day(before)} to ${day(after)}.`;
+}

@@ -1,0 +1,100 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Net.Http.Json;
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace WearWatch.Browser.Tests.Floor;
+
+/// <summary>Twenty readings without signal, the phone goes out, comes back, sends, and the server goes out while it takes them.</summary>
+public sealed class LostPowerTests(Screen screen)
+{
+    private const int Readings = 20;
+    private const int First = 5000;
+
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Twenty_readings_survive_a_killed_browser_and_a_killed_server_once_each_and_in_order()
+    {
+        await using var server = new ServerProcess();
+        await server.StartAsync();
+        using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
+        var id = await TakeInAsync(client, "POWER");
+        var profile = Directory.CreateTempSubdirectory("wearwatch-phone-").FullName;
+        var context = await screen.PhoneWithMemoryAsync(profile);
+        var page = context.Pages[0];
+        await page.GotoAsync(server.Address + "/floor/");
+        await page.ReadyAsync();
+        await context.SetOfflineAsync(true);
+        for (var i = 0; i < Readings / 2; i++) await EnterAsync(page, id, i);
+        await KillAsync(profile);
+
+        context = await screen.PhoneWithMemoryAsync(profile);
+        await context.SetOfflineAsync(true);
+        page = context.Pages[0];
+        await page.GotoAsync(server.Address + "/floor/");
+        for (var i = Readings / 2; i < Readings; i++) await EnterAsync(page, id, i);
+        await page.ShowAsync("#/kept");
+        // The browser may have sent some by itself while it was starting; none is missing.
+        await Assertions.Expect(page.Locator(".entry")).ToHaveCountAsync(Readings);
+
+        await context.SetOfflineAsync(false);
+        int stored;
+        do stored = (await ReadAsync(client)).Count;
+        while (stored < 3);
+        await server.KillAsync();
+        await server.StartAsync();
+        var left = Readings - (await ReadAsync(client)).Count;
+        Assert.True(left > 0, "The server had taken all of them before it was killed: the test proves nothing then.");
+        await page.WaitForFunctionAsync("() => document.getElementById('kept').textContent === 'Kept 0'", null, new() { Timeout = 120_000 });
+        await page.ShowAsync("#/kept");
+        await Assertions.Expect(page.Locator(".entry[data-state=sent]")).ToHaveCountAsync(Readings);
+        Assert.Equal(Enumerable.Range(First, Readings).Select(h => (double)h), await ReadAsync(client));
+        await context.CloseAsync();
+        Directory.Delete(profile, recursive: true);
+    }
+
+    private static Task EnterAsync(IPage page, int chainId, int i) =>
+        page.MeasureAsync(chainId, (First + i).ToString(CultureInfo.InvariantCulture), "1234.5");
+
+    /// <summary>The counters of what was entered, by the order of their rows.</summary>
+    private static async Task<List<double>> ReadAsync(HttpClient client)
+    {
+        var all = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/POWER-1/readings", Ct);
+        return [.. all.EnumerateArray().OrderBy(r => r.GetProperty("id").GetInt64()).Select(r => r.GetProperty("counter_h").GetDouble()).Where(h => h >= First)];
+    }
+
+    private static async Task<int> TakeInAsync(HttpClient client, string name)
+    {
+        using var form = new MultipartFormDataContent();
+        foreach (var path in PlantFiles.Write(name)) form.Add(new ByteArrayContent(await File.ReadAllBytesAsync(path, Ct)), "files", Path.GetFileName(path));
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/imports") { Content = form };
+        request.Headers.Add("Idempotency-Key", name);
+        (await client.SendAsync(request, Ct)).EnsureSuccessStatusCode();
+        var pack = await client.GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);
+        return pack.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("chain").GetString() == name + "-1").GetProperty("id").GetInt32();
+    }
+
+    /// <summary>Ends the browser that works in a folder, as an empty battery does.</summary>
+    private static async Task KillAsync(string profile)
+    {
+        foreach (var folder in Directory.EnumerateDirectories("/proc").Where(d => int.TryParse(Path.GetFileName(d), out _)))
+        {
+            string[] arguments;
+            try
+            {
+                arguments = (await File.ReadAllTextAsync(Path.Combine(folder, "cmdline"), Ct)).Split('\0');
+            }
+            catch (IOException)
+            {
+                continue; // it ended meanwhile
+            }
+
+            if (!arguments.Any(a => a == "--user-data-dir=" + profile)) continue;
+            using var process = Process.GetProcessById(int.Parse(Path.GetFileName(folder), CultureInfo.InvariantCulture));
+            process.Kill(entireProcessTree: true);
+            await process.WaitForExitAsync(Ct);
+        }
+    }
+}
