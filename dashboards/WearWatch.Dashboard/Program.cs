@@ -9,6 +9,7 @@ using Microsoft.Extensions.Options;
 using Radzen;
 using WearWatch.Dashboard.Api;
 using WearWatch.Dashboard.ChainList;
+using WearWatch.Dashboard.ChainTypes;
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Entry;
 using WearWatch.Dashboard.Floor;
@@ -54,6 +55,7 @@ builder.Services.AddSingleton<RoundDesk>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddEngineeringDesk();
 builder.Services.AddSwapPlanning();
+builder.Services.AddSingleton<PlantTypes>();
 
 builder.Services.AddOpenApi("v1", options =>
 {

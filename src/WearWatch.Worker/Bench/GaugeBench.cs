@@ -9,7 +9,7 @@ namespace WearWatch.Worker.Bench;
 /// Names: <c>type</c> or <c>pitch_mm</c> and <c>family</c>; <c>pitches</c>; <c>length</c> (several with semicolons) or <c>inside</c> and
 /// <c>outside</c> of the end rollers; <c>unit</c>; <c>tool</c>, <c>tape_class</c>, <c>from_hook</c>, <c>graduation_mm</c>,
 /// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>, <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
-/// <c>limit_pct</c>, or what <see cref="LimitBench"/> knows; <c>confirmed</c>.
+/// <c>link_diameters</c> (two with a semicolon) and <c>link_diameter_new</c> of a round link; <c>limit_pct</c>, or what <see cref="LimitBench"/> knows; <c>confirmed</c>.
 /// </remarks>
 public static class GaugeBench
 {
@@ -27,6 +27,7 @@ public static class GaugeBench
         var newLength = asked.Length("new_length", asked.Unit("unit"));
         var loadN = asked.Number("load_n", 0.001, Held.MostNewtons);
         var limit = asked.Number("limit_pct", 0.01, 9.99);
+        var linkWear = LinkWearOf(asked, type);
         var verdict = LimitBench.Verdict(asked, type);
         if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
 
@@ -46,10 +47,25 @@ public static class GaugeBench
         };
         if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
         var governing = limit is { } own ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered") { Rule = "as entered" } : verdict.Governing;
-        return Sheet(asked, type, span, governing, verdict);
+        return Sheet(asked, type, span, governing, verdict, linkWear);
     }
 
-    private static BenchAnswer<GaugeSheet> Sheet(Asked asked, ChainType? type, MeasuredSpan span, ReplacementLimit governing, LimitVerdict verdict)
+    /// <summary>The wear of a round link by its diameter, when one was measured.</summary>
+    private static LinkWear? LinkWearOf(Asked asked, ChainType? type)
+    {
+        if (!asked.Told("link_diameters")) return null;
+        var unit = asked.Unit("unit");
+        var newMm = asked.Length("link_diameter_new", unit)?.Millimetres ?? type?.LinkDiameterMm?.Value;
+        var measuredMm = asked.Lengths("link_diameters", unit).Select(d => d.Millimetres).ToList();
+        if (newMm is null) asked.Refuse("link_diameter_new", "Give the link's diameter when new, or a type that has one, such as 18x64.");
+        if (newMm is null || asked.Wrong.Count > 0) return null;
+        if (LinkWear.Fault(newMm.Value, measuredMm) is not { } fault) return LinkWear.Of(newMm.Value, measuredMm);
+        asked.Refuse("link_diameters", fault);
+        return null;
+    }
+
+    private static BenchAnswer<GaugeSheet> Sheet(
+        Asked asked, ChainType? type, MeasuredSpan span, ReplacementLimit governing, LimitVerdict verdict, LinkWear? linkWear)
     {
         return Gauge.Measure(span) switch
         {
@@ -68,6 +84,7 @@ public static class GaugeBench
             Budget = UncertaintyBudget.Of(span),
             Limit = governing,
             Limits = verdict,
+            LinkWear = linkWear,
             Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
         });
     }

@@ -5,7 +5,8 @@ namespace WearWatch.Worker.Bench;
 /// <summary>What a measured length means.</summary>
 public sealed record GaugeJson(
     double ElongationPct, double StandardUncertaintyPct, double ExpandedUncertaintyPct, double ScatterPct, double LengthMm, double NominalMm,
-    double LimitPct, string Condition, string Verdict, string? Doubt, IReadOnlyList<UncertaintyJson> Budget, SpanProposalJson Proposal, string Held)
+    double LimitPct, string Condition, string Verdict, string? Doubt, IReadOnlyList<UncertaintyJson> Budget, SpanProposalJson Proposal, string Held,
+    double? LinkWearPct)
 {
     public static GaugeJson Of(GaugeSheet sheet) => new(
         sheet.Elongation.Percent, sheet.Elongation.StandardUncertaintyPercent, sheet.Elongation.ExpandedUncertaintyPercent,
@@ -14,7 +15,7 @@ public sealed record GaugeJson(
         [.. sheet.Budget.Components.Select(c => new UncertaintyJson(c.Name, c.StandardUncertaintyPercent, 100 * sheet.Budget.ShareOf(c), c.Source))],
         new SpanProposalJson(
             sheet.Proposal.Pitches, sheet.Proposal.LengthMm, sheet.Proposal.StandardUncertaintyPercent, sheet.Proposal.GoodEnough, sheet.Proposal.Advice),
-        sheet.HeldAdvice);
+        sheet.HeldAdvice, sheet.LinkWear?.Percent);
 }
 
 /// <summary>One line of an uncertainty budget.</summary>

@@ -35,6 +35,8 @@ internal static class GaugeCommand
             BenchOptions.Number("tool-temperature-c", "Temperature of the tool in degrees Celsius; 20 if not given."),
             BenchOptions.Tick("taut", "The chain hung in its place, taut."),
             BenchOptions.Number("load-n", "The measuring load in newtons, where it was pulled straight."),
+            BenchOptions.Text("link-diameters", "Of a round link: its diameter where it is most worn, twice at right angles, such as \"17.1; 17.3\"."),
+            BenchOptions.Number("link-diameter-new", "Of a round link: its diameter when new; as its type if not given."),
             BenchOptions.Text("new-length", "Length of the same pitches when new, in the unit of the length."),
             BenchOptions.Tick("same-tool", "It was measured with the very same tool when new."),
             BenchOptions.Text("family", "The kind of chain; roller if not given."),
@@ -88,6 +90,7 @@ internal static class GaugeCommand
             Line($"  {component.Name,-28}{component.StandardUncertaintyPercent,7:0.0000}  {100 * sheet.Budget.ShareOf(component),4:0} %  {component.Source}");
         Line($"{sheet.Proposal.Advice}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
         Line($"{sheet.HeldAdvice}");
+        if (sheet.LinkWear is { } link) Line($"{link.Verdict}");
 
         void Line(FormattableString text) => screen.Output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }

@@ -46,6 +46,9 @@ public sealed record ChainType
     /// <summary>Length of the bush, which is the width over the inner link, in millimetres.</summary>
     public Sourced? BushLengthMm { get; init; }
 
+    /// <summary>Diameter of a round link's steel in millimetres.</summary>
+    public Sourced? LinkDiameterMm { get; init; }
+
     /// <summary>Thickness of a plate in millimetres.</summary>
     public Sourced? PlateMm { get; init; }
 

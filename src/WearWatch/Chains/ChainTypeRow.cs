@@ -11,7 +11,7 @@ namespace WearWatch.Chains;
 internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
 {
     private static readonly string[] Tables =
-        ["short-pitch.csv", "double-pitch.csv", "leaf.csv", "conveyor.csv", "welded-steel.csv"];
+        ["short-pitch.csv", "double-pitch.csv", "leaf.csv", "conveyor.csv", "welded-steel.csv", "round-link.csv"];
 
     // From memory: the pitches of ISO 1977 and DIN 8165.
     private static readonly double[] ConveyorPitchesMm = [40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000];
@@ -43,6 +43,7 @@ internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
         InnerWidthMm = Number("inner_width_mm"),
         PinMm = Number("pin_mm"),
         BushLengthMm = Number("bush_length_mm"),
+        LinkDiameterMm = Number("link_diameter_mm"),
         PlateMm = Number("plate_mm"),
         Lacing = Cell("lacing"),
         RowSpacingMm = Number("row_spacing_mm"),

@@ -22,6 +22,13 @@ public sealed class GaugeBenchTests
     public void Inside_and_outside_make_the_length() =>
         Assert.Equal(270.5, Bench.Gauge("pitch_mm=19.05&pitches=14&tool=caliper&inside=258.6&outside=282.4").Span.LengthMm, 1e-9);
 
+    // By hand: 100 (18 - 17.2)/18. The diameter when new comes with the type, or is told.
+    [Theory]
+    [InlineData("type=18x64&pitches=11&length=708&link_diameters=17.1; 17.3")]
+    [InlineData("pitch_mm=64&family=round_link&pitches=11&length=708&link_diameters=17.2&link_diameter_new=18")]
+    public void A_round_link_is_judged_by_its_diameter_too(string asked) =>
+        Assert.Equal(4.444, Bench.Gauge(asked).LinkWear!.Percent, 1e-3);
+
     [Fact]
     public void Several_readings_count_by_their_mean() =>
         Assert.Equal(617.7, Bench.Gauge("type=16B-1&pitches=24&length=617.5; 617.9").Span.LengthMm, 1e-9);

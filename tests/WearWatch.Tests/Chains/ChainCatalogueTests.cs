@@ -6,7 +6,7 @@ namespace WearWatch.Tests.Chains;
 
 public sealed class ChainCatalogueTests
 {
-    // Sources: [26] for the ISO sizes, [5] for the ASME ones, [25] for double pitch and leaf chain; M and WH sizes from memory.
+    // Sources: [26] for the ISO sizes, [5] for the ASME ones, [25] for double pitch and leaf chain; M, WH and round-link sizes from memory.
     [Theory]
     [InlineData("16B-2", "16B-2", ChainFamily.Roller, 25.4, 2)]
     [InlineData("16b", "16B-1", ChainFamily.Roller, 25.4, 1)]
@@ -24,6 +24,7 @@ public sealed class ChainCatalogueTests
     [InlineData("M112x160", "M112x160", ChainFamily.Conveyor, 160, 1)]
     [InlineData("fv112 × 200", "FV112x200", ChainFamily.Conveyor, 200, 1)]
     [InlineData("WH78", "WH78", ChainFamily.OffsetLink, 66.2686, 1)]
+    [InlineData("18 x 64", "18x64", ChainFamily.RoundLink, 64, 1)]
     public void A_chain_is_found_by_the_name_that_people_use(string asked, string designation, ChainFamily family, double pitchMm,
         int strands)
     {
