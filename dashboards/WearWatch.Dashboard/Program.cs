@@ -40,7 +40,6 @@ builder.Services.AddRadzenCookieThemeService(options =>
 });
 builder.Services.AddDataProtection().SetApplicationName("WearWatch");
 builder.Services.AddSingleton<IConfigureOptions<KeyManagementOptions>, KeyRing>();
-builder.Services.AddHealthChecks();
 builder.Services.AddSingleton<PlantClock>();
 builder.Services.AddSingleton<GlanceQuery>();
 builder.Services.AddSingleton<ChainListQuery>();
@@ -95,7 +94,7 @@ app.UseAntiforgery();
 app.MapStaticAssets();
 app.MapEngineeringExports();
 app.MapUnits();
-app.MapHealthChecks("/health");
+app.MapHealth();
 app.MapApi();
 app.MapFloor();
 app.MapPaper();

@@ -31,6 +31,11 @@ internal static class TelemetryTables
             day.HasKey(d => new { d.ChainId, d.Kind, d.Day });
             day.HasOne<ChainRow>().WithMany().HasForeignKey(d => d.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<ParkedRow>(parked =>
+        {
+            parked.HasKey(p => p.TelemetryId);
+            parked.Property(p => p.TelemetryId).ValueGeneratedNever();
+        });
         model.Entity<SetAsideRow>(aside =>
         {
             aside.ToTable("SetAside");

@@ -70,6 +70,8 @@ public class WearDb : DbContext
 
     public DbSet<JobRunRow> JobRuns => Set<JobRunRow>();
 
+    public DbSet<ParkedRow> Parked => Set<ParkedRow>();
+
     public DbSet<SharedKeyRow> SharedKeys => Set<SharedKeyRow>();
 
     public DbSet<WalkRow> Walks => Set<WalkRow>();

@@ -41,6 +41,12 @@ internal static partial class Log
     [LoggerMessage(503, LogLevel.Debug, "Telemetry: stored, but the sender was gone before the acknowledgement: {Why}")]
     public static partial void NotAcknowledged(this ILogger logger, string why);
 
+    [LoggerMessage(504, LogLevel.Error, "Telemetry is not sent on to the store of time series: {Why}. Nothing is lost: it waits; tried again in {Wait}")]
+    public static partial void NotForwarded(this ILogger logger, string why, TimeSpan wait);
+
+    [LoggerMessage(505, LogLevel.Warning, "The store of time series refused {Count} messages; they are kept here. The first: {Why}")]
+    public static partial void Parked(this ILogger logger, int count, string why);
+
     [LoggerMessage(511, LogLevel.Information, "MQTT: connected to {Server}:{Port}, subscribed to {Filter}; session kept: {SessionKept}")]
     public static partial void BrokerConnected(this ILogger logger, string server, int port, string filter, bool sessionKept);
 

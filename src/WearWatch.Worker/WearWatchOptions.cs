@@ -15,6 +15,9 @@ public sealed class WearWatchOptions
     /// <summary>Whether this process does a worker's work: inbox, jobs, telemetry. A dashboard beside workers need not.</summary>
     public bool Worker { get; set; } = true;
 
+    /// <summary>Where metrics and traces are sent by OTLP (gRPC), such as <c>http://localhost:4317</c>; empty for nowhere.</summary>
+    public string Otlp { get; set; } = "";
+
     /// <summary>How often time's own changes are reviewed: dates, conditions, oiling; from a minute to a day.</summary>
     [Range(typeof(TimeSpan), "00:01:00", "1.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
     public TimeSpan ReviewEvery { get; set; } = TimeSpan.FromMinutes(15);

@@ -6,11 +6,13 @@ using Microsoft.Extensions.Options;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Worker.Demo;
+using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
 using WearWatch.Worker.Register;
 using WearWatch.Worker.Telemetry;
 using WearWatch.Worker.Tracking;
+using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker;
 
@@ -49,16 +51,19 @@ public static class WearWatchServices
         services.AddHostedService<DatabaseOpening>();
         services.AddHostedService<NewsFromOthers>();
         services.AddTelemetry(section);
-        if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options) services.AddWork(options);
+        services.AddForwarding(section);
+        services.AddWatching(section);
+        if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options) services.AddWork(options, section);
         return services;
     }
 
     /// <summary>What a worker does of its own accord, as against what it is asked to.</summary>
-    private static void AddWork(this IServiceCollection services, WearWatchOptions options)
+    private static void AddWork(this IServiceCollection services, WearWatchOptions options, IConfiguration section)
     {
         services.AddHostedService<InboxWatcher>();
         services.AddTimetable(options);
         services.AddTelemetryWork();
+        services.AddForwardingWork(section);
     }
 
     private static WearStore Store(IServiceProvider provider) =>

@@ -13,11 +13,11 @@ public sealed class ArchitectureTests
     {
         { typeof(ChainCard), [], ["MathNet.Numerics"] },
         { typeof(FleetModel), ["WearWatch"], ["Microsoft.ML", "MathNet.Numerics"] },
-        { typeof(WearDb), ["WearWatch"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Microsoft.Extensions", "Npgsql"] },
+        { typeof(WearDb), ["WearWatch"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Microsoft.Extensions", "Npgsql", "InfluxDB"] },
         { typeof(Mill), [], [] },
         {
             typeof(DataFolder), ["WearWatch", "WearWatch.Learning", "WearWatch.Storage", "WearWatch.SensorSim"],
-            ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions", "CsvHelper", "Quartz", "Spectre.Console", "System.CommandLine"]
+            ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions", "CsvHelper", "OpenTelemetry", "Quartz", "Spectre.Console", "System.CommandLine"]
         },
     };
 

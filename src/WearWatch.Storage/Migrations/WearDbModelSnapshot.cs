@@ -605,6 +605,23 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("OilTerms");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ParkedRow", b =>
+                {
+                    b.Property<long>("TelemetryId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("TelemetryId");
+
+                    b.ToTable("Parked");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
                     b.Property<int>("Id")

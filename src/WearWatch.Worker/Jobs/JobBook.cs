@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker.Jobs;
 
@@ -19,6 +20,8 @@ public sealed class JobBook(IDbContextFactory<WearDb> database, TimeProvider clo
     /// <summary>Runs a job and keeps how it went.</summary>
     public async Task RunAsync(string job, Func<CancellationToken, Task> run, CancellationToken ct)
     {
+        using var trace = Meters.Traces.StartActivity(job);
+        var began = clock.GetTimestamp();
         await ChangeAsync(job, row => (row.Worker, row.StartedAt, row.Fault) = (Worker, clock.GetUtcNow(), ""), ct);
         try
         {
@@ -30,6 +33,7 @@ public sealed class JobBook(IDbContextFactory<WearDb> database, TimeProvider clo
             throw;
         }
 
+        Meters.Jobs.Record(clock.GetElapsedTime(began).TotalSeconds, new KeyValuePair<string, object?>("job", job));
         await ChangeAsync(job, row => (row.Worker, row.DoneAt) = (Worker, clock.GetUtcNow()), ct);
     }
 

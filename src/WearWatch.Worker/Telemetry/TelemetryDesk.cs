@@ -2,6 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Worker.Forwarding;
+using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker.Telemetry;
 
@@ -11,7 +13,8 @@ namespace WearWatch.Worker.Telemetry;
 /// delivery changes nothing. What cannot be understood or used is set aside in the same transaction and holds nothing up.
 /// </remarks>
 public sealed class TelemetryDesk(
-    IDbContextFactory<WearDb> database, ChainIds chains, TelemetryNews news, IOptions<TelemetryOptions> options, TimeProvider clock)
+    IDbContextFactory<WearDb> database, ChainIds chains, TelemetryNews news, IOptions<TelemetryOptions> options,
+    IOptions<InfluxOptions> influx, TimeProvider clock)
 {
     /// <summary>Clocks of machines may be ahead by so much.</summary>
     public static readonly TimeSpan Ahead = TimeSpan.FromHours(1);
@@ -20,7 +23,9 @@ public sealed class TelemetryDesk(
     public async Task<TelemetryTaken> TakeAsync(IReadOnlyList<Arrival> arrivals, CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
+        arrivals = [.. arrivals.SelectMany(SeveralMessages.In)];
         var read = arrivals.Select(a => (Arrival: a, Text: TelemetryText.Read(a))).ToList();
+        using var trace = Meters.Traces.StartActivity("take telemetry");
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var ids = await chains.FindAsync(db, read.Select(r => r.Text).OfType<TelemetryText.Understood>().Select(u => u.Message.Chain), ct);
@@ -38,6 +43,10 @@ public sealed class TelemetryDesk(
         aside.AddRange(good.Where(g => !IsSame(stored[g.Row.MessageId], g.Row)).Select(g => (g.Arrival, IdIsUsed)));
         await SettingAside.KeepAsync(db, aside, now, ct);
         await transaction.CommitAsync(ct);
+        Meters.Messages.Count(added.Count, "stored");
+        Meters.Messages.Count(arrivals.Count - added.Count - aside.Count, "known");
+        Meters.Messages.Count(aside.Count, "set aside");
+        foreach (var row in first.Values.Where(r => added.Contains(r.MessageId))) Meters.Lag.Record((now - row.At).TotalSeconds);
         if (added.Count > 0) news.Tell([.. first.Values.Where(r => added.Contains(r.MessageId))]);
         return new TelemetryTaken(added.Count, arrivals.Count - added.Count - aside.Count, aside.Count);
     }
@@ -54,7 +63,7 @@ public sealed class TelemetryDesk(
             : null;
     }
 
-    private static TelemetryRow Row(TelemetryMessage message, int chainId, DateTimeOffset now) => new()
+    private TelemetryRow Row(TelemetryMessage message, int chainId, DateTimeOffset now) => new()
     {
         MessageId = message.Id,
         ChainId = chainId,
@@ -63,6 +72,7 @@ public sealed class TelemetryDesk(
         Value = message.Value,
         Payload = message.Payload,
         ReceivedAt = now,
+        AwaitsForwarding = influx.Value.Url.Length > 0,
     };
 
     /// <summary>What is stored under each id now: what was added, else what was there.</summary>

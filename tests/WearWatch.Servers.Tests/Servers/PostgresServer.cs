@@ -57,6 +57,16 @@ public sealed class PostgresServer : IAsyncLifetime
         await SayAsync($"DROP DATABASE {name} WITH (FORCE)");
     }
 
+    /// <summary>Ends it as a power cut would. Only for a test that has a server of its own.</summary>
+    internal async Task KillAsync(CancellationToken ct = default)
+    {
+        await server.KillAsync(ct);
+        NpgsqlConnection.ClearAllPools(); // what the tests' own process has open is dead
+    }
+
+    /// <summary>Starts it again on the same data and port.</summary>
+    internal Task StartAsync(CancellationToken ct = default) => server.StartAsync(ct);
+
     /// <summary>Breaks every connection to a database, as a network or a restart does.</summary>
     public Task BreakConnectionsAsync(string connectionString) => SayAsync(
         $"SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '{new NpgsqlConnectionStringBuilder(connectionString).Database}'");

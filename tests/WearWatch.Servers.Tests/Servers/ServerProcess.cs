@@ -46,7 +46,7 @@ internal sealed class ServerProcess(string name, IReadOnlyList<string> command, 
     public async Task KillAsync(CancellationToken ct = default)
     {
         if (process is null) return;
-        if (!process.HasExited) process.Kill();
+        if (!process.HasExited) process.Kill(entireProcessTree: true);
         await process.WaitForExitAsync(ct);
         process.Dispose();
         process = null;

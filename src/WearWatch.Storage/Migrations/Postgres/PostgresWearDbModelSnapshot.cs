@@ -668,6 +668,24 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("OilTerms");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ParkedRow", b =>
+                {
+                    b.Property<long>("TelemetryId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("TelemetryId");
+
+                    b.ToTable("Parked");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
                     b.Property<int>("Id")
