@@ -17,7 +17,7 @@ public sealed class ArchitectureTests
         { typeof(Mill), [], [] },
         {
             typeof(DataFolder), ["WearWatch", "WearWatch.Learning", "WearWatch.Storage", "WearWatch.SensorSim"],
-            ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions", "CsvHelper", "OpenTelemetry", "Quartz", "Spectre.Console", "System.CommandLine"]
+            ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions", "CsvHelper", "MQTTnet", "OpenTelemetry", "Quartz", "Spectre.Console", "System.CommandLine"]
         },
     };
 
