@@ -32,7 +32,7 @@ public sealed class CrashTests
             Assert.False(publishing.IsFaulted, publishing.Exception?.Message);
             if (kill % 3 == 2)
             {
-                await broker.KillAsync();
+                await broker.KillAsync(Ct);
                 await broker.StartAsync(Ct);
             }
             else

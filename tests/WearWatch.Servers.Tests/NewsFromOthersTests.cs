@@ -4,7 +4,6 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using WearWatch.Servers.Tests.Servers;
 using WearWatch.Storage;
-using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
 using WearWatch.Worker.Tests;
 using A = WearWatch.Worker.Tests.A;

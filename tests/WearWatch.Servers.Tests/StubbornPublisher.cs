@@ -58,11 +58,11 @@ internal sealed class StubbornPublisher(int port, int inFlight = 50, Func<int, T
         }
     }
 
-    private Task ConnectAsync(IMqttClient client, CancellationToken ct) => client.ConnectAsync(
+    private Task<MqttClientConnectResult> ConnectAsync(IMqttClient client, CancellationToken ct) => client.ConnectAsync(
         factory.CreateClientOptionsBuilder().WithTcpServer("127.0.0.1", port).WithProtocolVersion(MqttProtocolVersion.V500)
             .WithClientId($"sender-{Guid.NewGuid():N}").WithTimeout(TimeSpan.FromSeconds(20)).Build(), ct);
 
-    private async Task<bool> TryAsync(IMqttClient client, (string Topic, string Payload) message, CancellationToken ct)
+    private static async Task<bool> TryAsync(IMqttClient client, (string Topic, string Payload) message, CancellationToken ct)
     {
         try
         {
@@ -72,8 +72,7 @@ internal sealed class StubbornPublisher(int port, int inFlight = 50, Func<int, T
                 PayloadSegment = Encoding.UTF8.GetBytes(message.Payload),
                 QualityOfServiceLevel = MqttQualityOfServiceLevel.AtLeastOnce,
             }, ct);
-            if (!answer.IsSuccess) return false;
-            return true;
+            return answer.IsSuccess;
         }
         catch (Exception e) when (e is not OperationCanceledException || !ct.IsCancellationRequested)
         {
