@@ -40,7 +40,7 @@ public sealed class AppendOnly : SaveChangesInterceptor
     }
 
     private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or MeasuringStudyRow or TelemetryRow
-        or RoundHandRow;
+        or RoundHandRow or SensorPairRow;
 
     private static bool IsFixed(EntityEntry entry, PropertyEntry property) => IsKeptForEver(entry) && (entry.Entity, property.Metadata.Name) is not
         ((ForecastRow, nameof(ForecastRow.IsLatest)) or (TelemetryRow, nameof(TelemetryRow.AwaitsForwarding)));

@@ -5,6 +5,7 @@ using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
 using Microsoft.EntityFrameworkCore.Storage;
+using WearWatch.Storage.Engines;
 
 namespace WearWatch.Storage;
 
@@ -12,8 +13,8 @@ namespace WearWatch.Storage;
 /// <remarks>The statements are plain SQL that SQLite and PostgreSQL both know. Rows are not tracked and do not learn their ids.</remarks>
 public static class NewRows
 {
-    /// <summary>SQLite takes at most 32,766 parameters in a statement, and a plan that is not too long is found faster.</summary>
-    private const int RowsAtOnce = 100;
+    /// <summary>SQLite looks parameters up one after the other, so that few at once are fast; to PostgreSQL each statement is a way there and back.</summary>
+    private static int RowsAtOnce(WearDb db) => db.Database.IsSqlite() ? 10 : 200;
 
     /// <summary>Adds rows inside the current transaction, except those whose key is there already.</summary>
     /// <param name="db">The plant's memory, in a transaction.</param>
@@ -29,13 +30,11 @@ public static class NewRows
         var entity = db.Model.FindEntityType(typeof(T))!;
         var unique = entity.FindProperty(((MemberExpression)key.Body).Member.Name)!.GetColumnName();
         var added = new HashSet<TKey>();
-        foreach (var some in rows.Chunk(RowsAtOnce))
+        await InsertAsync(db, entity, rows, $"ON CONFLICT (\"{unique}\") DO NOTHING RETURNING \"{unique}\"", async command =>
         {
-            await using var command = Insert(db, entity, some, $"ON CONFLICT (\"{unique}\") DO NOTHING RETURNING \"{unique}\"");
             await using var reader = await command.ExecuteReaderAsync(ct);
             while (await reader.ReadAsync(ct)) added.Add(await reader.GetFieldValueAsync<TKey>(0, ct));
-        }
-
+        });
         return added;
     }
 
@@ -51,31 +50,46 @@ public static class NewRows
         var entity = db.Model.FindEntityType(typeof(T))!;
         var keys = string.Join(", ", entity.FindPrimaryKey()!.Properties.Select(p => $"\"{p.GetColumnName()}\""));
         var set = string.Join(", ", together.Select(column => $"\"{column.Key}\" = {column.Value}"));
-        foreach (var some in rows.Chunk(RowsAtOnce))
-        {
-            await using var command = Insert(db, entity, some, $"ON CONFLICT ({keys}) DO UPDATE SET {set}");
-            await command.ExecuteNonQueryAsync(ct);
-        }
+        await InsertAsync(db, entity, rows, $"ON CONFLICT ({keys}) DO UPDATE SET {set}", command => command.ExecuteNonQueryAsync(ct));
     }
 
-    private static DbCommand Insert<T>(WearDb db, IEntityType entity, T[] rows, string onConflict)
+    /// <summary>Inserts rows some at a time; statements of one length are made once.</summary>
+    private static async Task InsertAsync<T>(WearDb db, IEntityType entity, IReadOnlyCollection<T> rows, string onConflict, Func<DbCommand, Task> run)
         where T : class
+    {
+        var columns = Column<T>.Of(entity);
+        DbCommand? command = null;
+        foreach (var some in rows.Chunk(RowsAtOnce(db)))
+        {
+            if (command?.Parameters.Count != some.Length * columns.Count)
+            {
+                if (command is not null) await command.DisposeAsync();
+                command = Insert(db, entity, columns, some.Length, onConflict);
+            }
+
+            for (var i = 0; i < command.Parameters.Count; i++)
+                command.Parameters[i].Value = columns[i % columns.Count].Of(some[i / columns.Count]) ?? DBNull.Value;
+            await run(command);
+        }
+
+        if (command is not null) await command.DisposeAsync();
+    }
+
+    private static DbCommand Insert<T>(WearDb db, IEntityType entity, List<Column<T>> columns, int rows, string onConflict)
     {
         var transaction = db.Database.CurrentTransaction
             ?? throw new InvalidOperationException("Rows are added inside a transaction, so that all of them are or none.");
-        var columns = entity.GetProperties().Where(p => p.ValueGenerated == ValueGenerated.Never).ToList();
         var command = db.Database.GetDbConnection().CreateCommand();
         command.Transaction = transaction.GetDbTransaction();
         var values = new StringBuilder();
-        for (var i = 0; i < rows.Length; i++)
+        for (var i = 0; i < rows; i++)
         {
             values.Append(i == 0 ? "(" : ", (");
             for (var c = 0; c < columns.Count; c++)
             {
                 var name = string.Create(CultureInfo.InvariantCulture, $"@p{i}_{c}");
                 values.Append(c == 0 ? "" : ", ").Append(name);
-                var parameter = columns[c].GetRelationalTypeMapping().CreateParameter(command, name, columns[c].GetGetter().GetClrValue(rows[i]), columns[c].IsNullable);
-                command.Parameters.Add(parameter);
+                command.Parameters.Add(columns[c].Mapping.CreateParameter(command, name, null, nullable: true));
             }
 
             values.Append(')');
@@ -83,7 +97,7 @@ public static class NewRows
 
 #pragma warning disable CA2100 // the names come from the model, the values go in as parameters
         command.CommandText =
-            $"INSERT INTO \"{entity.GetTableName()}\" AS old ({string.Join(", ", columns.Select(c => $"\"{c.GetColumnName()}\""))}) VALUES {values} {onConflict}";
+            $"INSERT INTO \"{entity.GetTableName()}\" AS old ({string.Join(", ", columns.Select(c => $"\"{c.Name}\""))}) VALUES {values} {onConflict}";
 #pragma warning restore CA2100
         return command;
     }

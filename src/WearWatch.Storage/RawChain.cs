@@ -18,6 +18,9 @@ public sealed record RawChain(
     int Id, ChainCard Card, IReadOnlyList<ReadingRow> ReadingRows, IReadOnlyList<EventRow> EventRows, IReadOnlyList<ReadingRow> WaitingRows,
     RawStamp Stamp)
 {
+    /// <summary>When its position really ran, as signals tell.</summary>
+    public RunningRecord Ran { get; init; } = RunningRecord.Empty;
+
     /// <summary>The readings as the domain knows them; an index into them is an index into <see cref="ReadingRows"/>.</summary>
     public IReadOnlyList<Reading> Readings { get; } = [.. ReadingRows.Select(r => r.ToReading(Card.Name))];
 
@@ -40,7 +43,8 @@ public sealed record RawChain(
         var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).OrderBy(c => c.Id).ToListAsync(ct);
         var readings = (await db.Readings.AsNoTracking().Where(r => EF.Parameter(ids).Contains(r.ChainId)).OrderBy(r => r.Id).ToListAsync(ct)).ToLookup(r => r.ChainId);
         var events = (await db.Events.AsNoTracking().Where(e => EF.Parameter(ids).Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
-        return [.. chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]))];
+        var ran = await db.RunningAsync(ids, ct);
+        return [.. chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]) with { Ran = ran.GetValueOrDefault(chain.Id, RunningRecord.Empty) })];
     }
 
     private static RawChain Of(ChainRow chain, IReadOnlyList<ReadingRow> readings, IReadOnlyList<EventRow> events) => new(

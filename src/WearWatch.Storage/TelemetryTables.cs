@@ -36,6 +36,24 @@ internal static class TelemetryTables
             parked.HasKey(p => p.TelemetryId);
             parked.Property(p => p.TelemetryId).ValueGeneratedNever();
         });
+        model.Entity<RunDayRow>(day =>
+        {
+            day.ToTable("RunDays");
+            day.HasKey(d => new { d.ChainId, d.Day });
+            day.HasOne<ChainRow>().WithMany().HasForeignKey(d => d.ChainId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<PassDayRow>(day =>
+        {
+            day.ToTable("PassDays");
+            day.HasKey(d => new { d.ChainId, d.Day });
+            day.HasOne<ChainRow>().WithMany().HasForeignKey(d => d.ChainId).OnDelete(DeleteBehavior.Restrict);
+        });
+        model.Entity<SensorPairRow>(pair =>
+        {
+            pair.ToTable("SensorPairs");
+            pair.HasIndex(p => new { p.ChainId, p.From });
+            pair.HasOne<ChainRow>().WithMany().HasForeignKey(p => p.ChainId).OnDelete(DeleteBehavior.Restrict);
+        });
         model.Entity<SetAsideRow>(aside =>
         {
             aside.ToTable("SetAside");

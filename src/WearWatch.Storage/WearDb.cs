@@ -78,6 +78,12 @@ public class WearDb : DbContext
 
     public DbSet<RoundHandRow> RoundHands => Set<RoundHandRow>();
 
+    public DbSet<RunDayRow> RunDays => Set<RunDayRow>();
+
+    public DbSet<PassDayRow> PassDays => Set<PassDayRow>();
+
+    public DbSet<SensorPairRow> SensorPairs => Set<SensorPairRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();

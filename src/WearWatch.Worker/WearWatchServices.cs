@@ -48,6 +48,7 @@ public static class WearWatchServices
         services.AddSingleton<TimelyReview>();
         services.AddSingleton<FleetSchool>();
         services.AddSingleton<DemoPlant>();
+        services.AddSingleton<LiveDemo>();
         services.AddHostedService<DatabaseOpening>();
         services.AddHostedService<NewsFromOthers>();
         services.AddTelemetry(section);

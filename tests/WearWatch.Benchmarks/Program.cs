@@ -1,3 +1,4 @@
+using WearWatch.Benchmarks.Intake;
 using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
 using WearWatch.Benchmarks.Speed;
@@ -7,6 +8,7 @@ using WearWatch.Benchmarks.Speed;
 [
     ("speed", output => Task.FromResult(SpeedBenchmark.Run(output))),
     ("rivals", RivalTable.RunAsync),
+    ("intake", IntakeBenchmark.RunAsync),
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
 ];
 

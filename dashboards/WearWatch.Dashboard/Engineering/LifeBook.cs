@@ -52,7 +52,7 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
     public static BookedChain Book(RawChain raw, ProductionCalendar calendar)
     {
         var limit = ReplacementLimit.For(raw.Card).Percent;
-        var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar);
+        var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran));
         return new(raw.Id, raw.Card, limit,
         [
             .. from fitted in history.Lives.Select((chain, number) => (chain, number))

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Metadata;
 using Microsoft.EntityFrameworkCore.Storage;
 using Npgsql;
 
@@ -16,7 +15,7 @@ public static class ManyRows
         if (db.Database.CurrentTransaction is null)
             throw new InvalidOperationException("Many rows are added inside a transaction, so that all of them are or none.");
         var entity = db.Model.FindEntityType(typeof(T))!;
-        var columns = entity.GetProperties().Where(p => p.ValueGenerated == ValueGenerated.Never).Select(p => new Column<T>(p)).ToList();
+        var columns = Column<T>.Of(entity);
         var into = $"\"{entity.GetTableName()}\" ({string.Join(", ", columns.Select(c => $"\"{c.Name}\""))})";
         if (db.Database.GetDbConnection() is NpgsqlConnection postgres) await CopyAsync(postgres, into, columns, rows, ct);
         else await InsertAsync(db, into, columns, rows, ct);
@@ -61,20 +60,5 @@ public static class ManyRows
             for (var i = 0; i < columns.Count; i++) command.Parameters[i].Value = columns[i].Of(row) ?? DBNull.Value;
             await command.ExecuteNonQueryAsync(ct);
         }
-    }
-
-    /// <summary>A column and how a row's value is stored in it.</summary>
-    private sealed class Column<T>(IProperty property)
-    {
-        private readonly IClrPropertyGetter getter = property.GetGetter();
-
-        public string Name { get; } = property.GetColumnName();
-
-        public RelationalTypeMapping Mapping { get; } = property.GetRelationalTypeMapping();
-
-        public object? Of(T row) =>
-            getter.GetClrValue(row!) is not { } value ? null
-            : Mapping.Converter is { } converter ? converter.ConvertToProvider(value)
-            : value;
     }
 }

@@ -622,6 +622,56 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Parked");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Bursts")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Doubled")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Doubt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("ElongationPct")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("LastAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Missed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Passes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Pitches")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Stops")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("UncertaintyPct")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("UnusedBursts")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("PassDays", (string)null);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
                     b.Property<int>("Id")
@@ -734,6 +784,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double>("LengthMm")
                         .HasColumnType("REAL");
 
+                    b.Property<double?>("LengthUncertaintyMm")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("LoadN")
                         .HasColumnType("REAL");
 
@@ -829,6 +882,69 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("Day", "Line");
 
                     b.ToTable("RoundHands");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("From")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("GapHours")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Hours")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Resets")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Source")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("To")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("RunDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("DistanceMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("DistanceUncertaintyMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<int?>("DriverTeeth")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("From")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId", "From");
+
+                    b.ToTable("SensorPairs", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
@@ -1291,6 +1407,15 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1303,6 +1428,24 @@ namespace WearWatch.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("CorrectsId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

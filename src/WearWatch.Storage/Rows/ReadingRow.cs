@@ -49,6 +49,9 @@ public sealed class ReadingRow
 
     public double? TemperatureC { get; init; }
 
+    /// <summary>Standard uncertainty of the length, where sensors have told it; null for what is usual for the tool.</summary>
+    public double? LengthUncertaintyMm { get; init; }
+
     /// <summary>The length as it was typed, with its unit, so that a slip can be found later.</summary>
     public string LengthAsTold { get; init; } = "";
 
@@ -84,5 +87,6 @@ public sealed class ReadingRow
         Pitches = Pitches,
         LengthMm = LengthMm,
         TemperatureC = TemperatureC,
+        LengthUncertaintyMm = LengthUncertaintyMm,
     };
 }

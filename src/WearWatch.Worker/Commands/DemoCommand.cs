@@ -11,18 +11,22 @@ internal static class DemoCommand
     public static Command Make(Screen screen)
     {
         var data = Shared.Data();
+        var live = new LiveOptions();
         var command = new Command("demo", "Loads a simulated mill of eighty chains with three years of readings, to look around.")
         {
             data,
         };
+        live.AddTo(command);
         command.SetAction(async (parsed, ct) =>
         {
             using var host = Shared.Host(parsed.GetRequiredValue(data));
             await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
             var demo = host.Services.GetRequiredService<DemoPlant>();
             var report = await screen.WithProgressAsync("Loading the mill", p => demo.LoadAsync(new ImportCommand.ShareOfAll(3, p), ct));
-            return ImportCommand.Tell(screen, report, asJson: false);
+            var code = ImportCommand.Tell(screen, report, asJson: false);
+            if (code == ExitCode.Done && live.IsWanted(parsed)) await live.RunAsync(parsed, host.Services.GetRequiredService<LiveDemo>(), screen, ct);
+            return code;
         });
-        return command.WithExamples("wearwatch demo --data ./demo-data");
+        return command.WithExamples("wearwatch demo --data ./demo-data", "wearwatch demo --data ./demo-data --live --fault moved-sensor --chain DR-05");
     }
 }

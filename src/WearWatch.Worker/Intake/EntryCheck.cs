@@ -78,6 +78,7 @@ internal static class EntryCheck
         Pitches = reading.Pitches,
         LengthMm = lengthMm,
         TemperatureC = reading.TemperatureC,
+        LengthUncertaintyMm = reading.LengthUncertaintyMm,
     };
 
     /// <summary>The length as it was typed, with the unit that was meant.</summary>

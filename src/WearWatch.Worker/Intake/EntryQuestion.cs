@@ -53,5 +53,5 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
             chain.Events,
             entry,
             model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
-            calendar);
+            calendar.Knowing(chain.Ran));
 }

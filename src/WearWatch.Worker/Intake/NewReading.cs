@@ -21,7 +21,8 @@ namespace WearWatch.Worker.Intake;
 /// <param name="Confirmed">Whether a person has already said yes to a length or counter that looks wrong.</param>
 /// <param name="Strand">Which strand of a multi-strand chain, from 1, or null.</param>
 /// <param name="Held">How the chain was held meanwhile.</param>
+/// <param name="LengthUncertaintyMm">Standard uncertainty of the length, where sensors tell it; null for what is usual for the tool.</param>
 public sealed record NewReading(
     string Key, string Chain, DateTimeOffset? TakenAt, double? CounterH, Tool Tool, string Place, int Pitches, string Length,
     LengthUnit Unit, double? TemperatureC, string ToldBy, bool Confirmed = false, int? Strand = null,
-    Held Held = default);
+    Held Held = default, double? LengthUncertaintyMm = null);

@@ -44,7 +44,10 @@ public sealed class EmbeddedBroker(
     public async Task StopAsync(CancellationToken cancellationToken)
     {
         await stopping.CancelAsync();
-        if (server is not null) await server.StopAsync();
+        // A host may be told to stop twice at once, and the server must not.
+        if (Interlocked.Exchange(ref server, null) is not { } running) return;
+        await running.StopAsync();
+        running.Dispose();
     }
 
     public void Dispose()

@@ -2,6 +2,7 @@ using System.Net;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Worker.Mqtt;
+using WearWatch.Worker.Signals;
 
 namespace WearWatch.Worker.Telemetry;
 
@@ -16,6 +17,10 @@ internal static class TelemetryServices
         services.AddSingleton<TelemetryDesk>();
         services.AddSingleton<SetAsideDesk>();
         services.AddSingleton<TelemetryThinning>();
+        services.AddSingleton<RunningConclusion>();
+        services.AddSingleton<PassConclusion>();
+        services.AddSingleton<SingleConclusions>();
+        services.AddSingleton<SignalDesk>();
         services.AddSingleton<TelemetryPump>();
 
         services.AddOptions<MqttOptions>().Bind(section.GetSection("Mqtt")).ValidateDataAnnotations()
@@ -31,5 +36,6 @@ internal static class TelemetryServices
         services.AddHostedService(p => p.GetRequiredService<TelemetryPump>());
         services.AddHostedService(p => p.GetRequiredService<EmbeddedBroker>());
         services.AddHostedService<MqttIntake>();
+        services.AddHostedService<SignalWatch>();
     }
 }

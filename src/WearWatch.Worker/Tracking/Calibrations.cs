@@ -54,7 +54,7 @@ public sealed class Calibrations(
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
             foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
                 runOut.AddRange(CompletedChain.Of(
-                    raw.Card, ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar),
+                    raw.Card, ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)),
                     life => knowledge.PriorFor(DutySeen.Of(raw.Card, life, raw.Readings, raw.Events, calendar))));
         return runOut;
     }

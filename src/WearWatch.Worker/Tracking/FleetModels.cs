@@ -78,7 +78,7 @@ public sealed class FleetModels(
         var chains = new List<FleetChain>();
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
             foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
-                chains.AddRange(Lives(raw.Card, raw.Readings, raw.Events, calendar));
+                chains.AddRange(Lives(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)));
         return chains;
     }
 

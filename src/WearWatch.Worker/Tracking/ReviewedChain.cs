@@ -28,6 +28,7 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
     public static ReviewedChain Of(
         RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now, CarriedTrack? from = null)
     {
+        calendar = calendar.Knowing(raw.Ran);
         var seen = raw.CardSeen(calendar);
         var assessment = Assessment.Of(
             raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from);

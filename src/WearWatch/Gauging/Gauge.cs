@@ -34,7 +34,9 @@ public static class Gauge
     /// <param name="lengthMm">Measured length in millimetres.</param>
     /// <param name="tool">With what it was measured.</param>
     /// <param name="temperatureC">Temperature of the chain; null is taken as 20 degrees.</param>
-    public static GaugeOutcome Measure(double pitchMm, int pitches, double lengthMm, Tool tool, double? temperatureC = null)
+    /// <param name="lengthUncertaintyMm">Standard uncertainty of the length where it was told, in millimetres; null for what is usual.</param>
+    public static GaugeOutcome Measure(
+        double pitchMm, int pitches, double lengthMm, Tool tool, double? temperatureC = null, double? lengthUncertaintyMm = null)
     {
         if (!(pitchMm > 0)) return new GaugeOutcome.Refused("pitch_mm", "The pitch must be above zero.");
         if (pitches < 1)
@@ -47,7 +49,7 @@ public static class Gauge
         var nominalMm = pitches * pitchMm;
         var lengthAt20Mm =
             lengthMm / (1 + SteelExpansionPerKelvin * ((temperatureC ?? ReferenceTemperatureC) - ReferenceTemperatureC));
-        var scatterPercent = 100 * LengthScatterMm(tool) / nominalMm;
+        var scatterPercent = 100 * (lengthUncertaintyMm ?? LengthScatterMm(tool)) / nominalMm;
         var temperaturePercent = 100 * SteelExpansionPerKelvin * TemperatureUncertaintyKelvin;
         var tolerancePercent = NewChainHalfTolerancePercent / Math.Sqrt(3);
         var elongation = new Elongation(

@@ -13,6 +13,7 @@ public sealed class ProductionCalendar
 
     private readonly ILookup<DayOfWeek, Shift> shifts;
     private readonly double plannedHoursPerWeek;
+    private RunningRecord record = RunningRecord.Empty;
 
     /// <summary>Makes a calendar.</summary>
     /// <param name="shifts">The weekly shifts; empty means round the clock.</param>
@@ -51,10 +52,22 @@ public sealed class ProductionCalendar
     /// <summary>The running hours of a week without holidays.</summary>
     public RunningHours PerWeek => new(plannedHoursPerWeek * Utilisation);
 
-    /// <summary>The running hours to be expected between two moments; zero when <paramref name="to"/> is not later.</summary>
-    public RunningHours Between(DateTimeOffset from, DateTimeOffset to)
+    /// <summary>The same calendar for a line of which is known when it really ran: that takes the place of the plan where it tells.</summary>
+    public ProductionCalendar Knowing(RunningRecord ran)
     {
-        if (to <= from) return RunningHours.Zero;
+        if (ran.Stretches.Count == 0) return this;
+        var knowing = (ProductionCalendar)MemberwiseClone();
+        knowing.record = ran;
+        return knowing;
+    }
+
+    /// <summary>The running hours between two moments, recorded or else to be expected; zero when <paramref name="to"/> is not later.</summary>
+    public RunningHours Between(DateTimeOffset from, DateTimeOffset to) => to <= from ? RunningHours.Zero
+        : record.Stretches.Count == 0 ? new RunningHours(Planned(from, to))
+        : new RunningHours(record.Between(from, to, Planned));
+
+    private double Planned(DateTimeOffset from, DateTimeOffset to)
+    {
         var hours = 0.0;
         for (var day = FirstDayToLookAt(from); StartOf(day) < to; day = day.AddDays(1))
         {
@@ -62,7 +75,7 @@ public sealed class ProductionCalendar
                 hours += Math.Max(0, (Earlier(end, to) - Later(start, from)).TotalHours);
         }
 
-        return new RunningHours(hours * Utilisation);
+        return hours * Utilisation;
     }
 
     /// <summary>The moment at which <paramref name="ahead"/> running hours from <paramref name="from"/> will have been run.</summary>

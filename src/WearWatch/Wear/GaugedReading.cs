@@ -18,7 +18,7 @@ internal readonly record struct GaugedReading(Reading Reading, Elongation? Elong
     }
 
     private static GaugedReading Of(ChainCard card, Reading reading) =>
-        Gauge.Measure(card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC) switch
+        Gauge.Measure(card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC, reading.LengthUncertaintyMm) switch
         {
             GaugeOutcome.Measured { Elongation: var e } when Plausible.Holds(e.Percent) => new(reading, e, null),
             GaugeOutcome.Measured { Elongation: var e } => new(reading, null, Plausible.WhyNot(e.Percent)),

@@ -20,6 +20,8 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/import")]
     [InlineData("/notices")]
     [InlineData("/settings")]
+    [InlineData("/arrivals")]
+    [InlineData("/chains/nobody/signals")]
     public async Task Every_page_answers_with_itself_on_an_empty_plant(string path)
     {
         var answer = await host.CreateClient().GetAsync(path, TestContext.Current.CancellationToken);
@@ -36,6 +38,8 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/chains/K-2", "Not measured yet")]
     [InlineData("/enter?chain=K-1", "Length")]
     [InlineData("/notices", "Notices")]
+    [InlineData("/arrivals", "set aside")]
+    [InlineData("/chains/K-1/signals", "production calendar stands in")]
     [InlineData("/import", "Past imports")]
     public async Task Every_page_answers_with_itself_on_a_small_plant(string path, string expected)
     {

@@ -686,6 +686,57 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Parked");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Bursts")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Doubled")
+                        .HasColumnType("integer");
+
+                    b.Property<int?>("Doubt")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("ElongationPct")
+                        .HasColumnType("double precision");
+
+                    b.Property<long>("LastAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Missed")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Passes")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("Pitches")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Stops")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("UncertaintyPct")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("UnusedBursts")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("PassDays", (string)null);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
                     b.Property<int>("Id")
@@ -813,6 +864,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double>("LengthMm")
                         .HasColumnType("double precision");
 
+                    b.Property<double?>("LengthUncertaintyMm")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("LoadN")
                         .HasColumnType("double precision");
 
@@ -917,6 +971,72 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("Day", "Line");
 
                     b.ToTable("RoundHands");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("From")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("GapHours")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("Hours")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Resets")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Source")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("To")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("RunDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<double>("DistanceMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("DistanceUncertaintyMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<int?>("DriverTeeth")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("From")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId", "From");
+
+                    b.ToTable("SensorPairs", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
@@ -1419,6 +1539,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1431,6 +1560,24 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("CorrectsId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

@@ -1,0 +1,70 @@
+using System.Globalization;
+using WearWatch.SensorSim.Histories;
+using WearWatch.SensorSim.Passes;
+using WearWatch.SensorSim.Plant;
+
+namespace WearWatch.SensorSim.Live;
+
+/// <summary>A position with sensors on the running chain.</summary>
+public sealed class LivePosition
+{
+    private const int Teeth = 19;
+    private const double PitchesApart = 32.1;
+    private static readonly TimeSpan Step = TimeSpan.FromMinutes(5);
+
+    private readonly MillPosition position;
+    private readonly PassRig rig;
+    private readonly double counterAtEnd;
+    private readonly DateTimeOffset end;
+
+    internal LivePosition(PositionHistory history, int seed, DateTimeOffset end)
+    {
+        (position, this.end) = (history.Position, end);
+        var chain = history.CurrentChain;
+        var elongation = chain.Path.ElongationAt(chain.HoursAt(history.Span.EndHour));
+        var pitches = position.Pitches + position.Pitches % 2;
+        var setup = new RigSetup(position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.SpeedMetresPerSecond);
+        (rig, DistanceMm) = (new PassRig(setup, elongation, seed), setup.DistanceMm);
+        counterAtEnd = history.Meter.CountAt(history.Span.EndHour);
+    }
+
+    /// <summary>The chain's name.</summary>
+    public string Chain => position.ChainName;
+
+    /// <summary>Distance of the sensors in millimetres.</summary>
+    public double DistanceMm { get; }
+
+    /// <summary>Teeth of the sprocket that pulls.</summary>
+    public static int DriverTeeth => Teeth;
+
+    /// <summary>What its machines publish from one moment (included) to another (not included), in order of time.</summary>
+    internal IEnumerable<LiveMessage> Between(string plant, DateTimeOffset from, DateTimeOffset to, LiveFault fault)
+    {
+        for (var at = Next(from); at < to; at += Step)
+        {
+            var chainC = position.TemperatureC + 4 * Math.Sin(2 * Math.PI * at.TimeOfDay.TotalDays);
+            var counter = Math.Max(0, counterAtEnd + (fault == LiveFault.StoppedCounter && at > end ? 0 : (at - end).TotalHours));
+            yield return Say("running", at, string.Create(CultureInfo.InvariantCulture, $"\"counter_h\":{counter:0.00}"));
+            yield return Say("temperature", at, string.Create(CultureInfo.InvariantCulture, $"\"temperature_c\":{chainC:0.0}"));
+            if (at.Minute % 15 == 0) yield return Passes(at, chainC, fault);
+            if (at.Minute == 30) yield return Say("oiling", at, fault == LiveFault.BlockedLubricator ? "\"amount_cm3\":0" : "\"amount_cm3\":0.4");
+        }
+
+        LiveMessage Say(string word, DateTimeOffset at, string fields) => new(at, $"wearwatch/v1/{plant}/{Chain}/{word}",
+            string.Create(CultureInfo.InvariantCulture, $"{{\"id\":\"{Chain}-{word}-{at.UtcDateTime:yyyyMMddHHmm}\",\"at\":\"{at.UtcDateTime:yyyy-MM-dd'T'HH:mm:ss'Z'}\",{fields}}}"));
+
+        LiveMessage Passes(DateTimeOffset at, double chainC, LiveFault wrong)
+        {
+            var (first, second) = rig.Run(5, chainC, 20, new RigFault(
+                MissedShare: wrong == LiveFault.MissedPulses ? 0.2 : 0, MovedByMm: wrong == LiveFault.MovedSensor ? 4 : 0));
+            return Say("passes", at, string.Create(CultureInfo.InvariantCulture,
+                $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":{chainC:0.0}"));
+        }
+    }
+
+    private static DateTimeOffset Next(DateTimeOffset from)
+    {
+        var over = from.UtcTicks % Step.Ticks;
+        return new DateTimeOffset(over == 0 ? from.UtcTicks : from.UtcTicks - over + Step.Ticks, TimeSpan.Zero);
+    }
+}

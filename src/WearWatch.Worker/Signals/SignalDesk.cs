@@ -1,0 +1,54 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Signals;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Worker.Tracking;
+
+namespace WearWatch.Worker.Signals;
+
+/// <summary>Concludes what follows from telemetry: running hours by day, readings of sensors, oilings.</summary>
+/// <remarks>
+/// The hours in which there is more than was concluded say what is to do. Everything that is made has a key or a place of its own,
+/// so that it does no harm to conclude twice, after a kill or by two workers. Raw readings are never changed.
+/// </remarks>
+public sealed class SignalDesk(
+    IDbContextFactory<WearDb> database, PlantSettings plant, RunningConclusion running, PassConclusion passes, SingleConclusions singles,
+    ChainReview review, TimeProvider clock)
+{
+    /// <summary>Concludes what there is.</summary>
+    /// <returns>The chains for which something followed.</returns>
+    public async Task<IReadOnlyCollection<int>> RunOnceAsync(CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var open = await db.TelemetryHours.AsNoTracking().Where(h => h.Concluded < h.Count).ToListAsync(ct);
+        if (open.Count == 0) return [];
+        var calendar = await plant.CalendarAsync(ct);
+        var now = clock.GetUtcNow();
+        var changed = new HashSet<int>();
+        foreach (var chain in open.GroupBy(h => h.ChainId).OrderBy(g => g.Key))
+        {
+            if (await running.ConcludeAsync(chain.Key, [.. chain.Where(h => IsRunning(h.Kind))], calendar, ct)) changed.Add(chain.Key);
+            await singles.ConcludeAsync(chain.Key, [.. chain.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
+            // A day of passes is looked at when it is over; its hours stay open until then.
+            foreach (var day in chain.Where(h => h.Kind == TelemetryKind.Passes).GroupBy(h => PlantDay.Of(h.Hour, calendar.TimeZone)).Where(d => d.Key.End <= now))
+                await passes.ConcludeAsync(chain.Key, day.Key, ct);
+        }
+
+        await ConcludedAsync(db, open.Where(h => h.Kind != TelemetryKind.Passes || PlantDay.Of(h.Hour, calendar.TimeZone).End <= now), ct);
+        if (changed.Count > 0) await review.ReviewAsync(changed, null, ct);
+        return changed;
+    }
+
+    private static bool IsRunning(TelemetryKind kind) =>
+        kind is TelemetryKind.RunningCounter or TelemetryKind.RunningSwitch or TelemetryKind.RunningPulses;
+
+    /// <summary>Marks hours with the count that was there when they were looked at: what came since is concluded next time.</summary>
+    private static async Task ConcludedAsync(WearDb db, IEnumerable<TelemetryHourRow> hours, CancellationToken ct)
+    {
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        foreach (var hour in hours)
+            await db.TelemetryHours.Where(h => h.ChainId == hour.ChainId && h.Kind == hour.Kind && h.Hour == hour.Hour)
+                .ExecuteUpdateAsync(set => set.SetProperty(h => h.Concluded, hour.Count), ct);
+        await transaction.CommitAsync(ct);
+    }
+}

@@ -1,0 +1,123 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.SensorSim.Passes;
+using WearWatch.Signals.Passes;
+using WearWatch.Storage.Rows;
+using WearWatch.Worker.Intake;
+using WearWatch.Worker.Signals;
+using WearWatch.Worker.Telemetry;
+using WearWatch.Worker.Tests.Telemetry;
+
+namespace WearWatch.Worker.Tests.Signals;
+
+public sealed class SignalDeskTests
+{
+    private static readonly DateTimeOffset Midnight = new(2026, 6, 1, 0, 0, 0, TimeSpan.Zero);
+
+    private static CancellationToken Ct => TestContext.Current.CancellationToken;
+
+    [Fact]
+    public async Task Hours_by_signals_take_the_place_of_the_calendar_in_the_forecast()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var chain = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 1_000, takenAt: Midnight), Ct);
+        plant.Clock.Advance(TimeSpan.FromHours(38)); // two days after the reading: 48 h by a calendar of round the clock
+        await plant.Review.ReviewAsync([chain], null, Ct);
+        Assert.Equal(48, (await LatestAsync(plant)).HoursNow, 6);
+
+        await TakeAsync(plant, Sent.Of("running", "\"counter_h\":500", at: Midnight), Sent.Of("running", "\"counter_h\":510", at: Midnight.AddDays(1)), Sent.Of("running", "\"counter_h\":516", at: Midnight.AddDays(2)));
+        Assert.Equal([chain], await ConcludeAsync(plant));
+        Assert.Equal(16, (await plant.Get<Worker.Tracking.ChainReader>().AssessAsync(chain, Ct))!.HoursNow, 6);
+        await using var db = plant.Db();
+        Assert.Equal([10.0, 6.0], await db.RunDays.OrderBy(d => d.Day).Select(d => d.Hours).ToListAsync(Ct));
+        Assert.Empty(await ConcludeAsync(plant)); // nothing new, nothing to do
+    }
+
+    [Fact]
+    public async Task A_length_that_sensors_measured_becomes_a_reading_once_with_its_own_uncertainty()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        var message = Sent.Of("length", "\"pitches\":40,\"length_mm\":1021.3,\"temperature_c\":31,\"uncertainty_mm\":0.08");
+        for (var i = 0; i < 2; i++)
+        {
+            await TakeAsync(plant, message);
+            await ConcludeAsync(plant);
+        }
+
+        await using var db = plant.Db();
+        var reading = await db.Readings.SingleAsync(Ct);
+        Assert.Equal((Tool.Sensor, 40, 1021.3, 31.0, 0.08), (reading.Tool, reading.Pitches, reading.LengthMm, reading.TemperatureC, reading.LengthUncertaintyMm));
+        Assert.NotNull((await LatestAsync(plant)).ElongationPct);
+    }
+
+    [Fact]
+    public async Task A_lubricator_that_gives_oil_makes_one_oiling_a_day_and_a_blocked_one_makes_none()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.AddChainAsync("C2");
+        for (var i = 0; i < 6; i++)
+        {
+            await TakeAsync(plant, Sent.Of("oiling", "\"amount_cm3\":0.4", at: Midnight.AddHours(i)), Sent.Of("oiling", "\"amount_cm3\":0", "C2", Midnight.AddHours(i)));
+            await ConcludeAsync(plant);
+        }
+
+        await using var db = plant.Db();
+        var oiling = await db.Events.SingleAsync(Ct);
+        Assert.Equal((ChainEventKind.Oiling, Midnight), (oiling.Kind, oiling.At));
+    }
+
+    [Fact]
+    public async Task A_day_of_passes_becomes_one_reading_when_it_is_over_and_a_moved_sensor_none()
+    {
+        const double distanceMm = 40.37 * 25.4;
+        await using var plant = await TestPlant.OpenAsync();
+        var chain = await plant.AddChainAsync();
+        await using var db = plant.Db();
+        db.SensorPairs.Add(new SensorPairRow { ChainId = chain, From = Midnight.AddDays(-1), DistanceMm = distanceMm, DistanceUncertaintyMm = 0.05, DriverTeeth = 17 });
+        await db.SaveChangesAsync(Ct);
+        var rig = new PassRig(new RigSetup(25.4, 120, 17, distanceMm, 1.0), 1.1, 5);
+        await PassDayAsync(plant, rig, Midnight, default);
+        await ConcludeAsync(plant);
+        Assert.Empty(await db.PassDays.ToListAsync(Ct)); // the day is not over
+
+        plant.Clock.Advance(TimeSpan.FromDays(1));
+        await ConcludeAsync(plant);
+        await ConcludeAsync(plant);
+        var reading = await db.Readings.SingleAsync(Ct);
+        var elongation = Assert.IsType<GaugeOutcome.Measured>(
+            Gauge.Measure(25.4, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC, reading.LengthUncertaintyMm)).Elongation;
+        // Oracle: the simulator's truth; three standard uncertainties of the day.
+        Assert.Equal(rig.TrueElongationPercent, elongation.Percent, 3 * elongation.ScatterPercent);
+        Assert.InRange(elongation.ScatterPercent, 0.003, 0.012);
+        Assert.NotNull((await LatestAsync(plant)).ElongationPct);
+
+        await PassDayAsync(plant, rig, Midnight.AddDays(1), new RigFault(MovedByMm: 4));
+        plant.Clock.Advance(TimeSpan.FromDays(1));
+        await ConcludeAsync(plant);
+        Assert.Equal(1, await db.Readings.CountAsync(Ct));
+        Assert.Equal([null, PassDoubt.SensorMoved], await db.PassDays.OrderBy(p => p.Day).Select(p => p.Doubt).ToListAsync(Ct));
+    }
+
+    private static async Task PassDayAsync(TestPlant plant, PassRig rig, DateTimeOffset day, RigFault fault)
+    {
+        for (var i = 0; i < 40; i++)
+        {
+            var (first, second) = rig.Run(5, 25, 20, fault);
+            await TakeAsync(plant, Sent.Of("passes", $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":25", at: day.AddMinutes(15 * i)));
+        }
+    }
+
+    private static Task<TelemetryTaken> TakeAsync(TestPlant plant, params Arrival[] arrivals) => plant.Get<TelemetryDesk>().TakeAsync(arrivals, Ct);
+
+    private static Task<IReadOnlyCollection<int>> ConcludeAsync(TestPlant plant) => plant.Get<SignalDesk>().RunOnceAsync(Ct);
+
+    private static async Task<ForecastRow> LatestAsync(TestPlant plant)
+    {
+        await using var db = plant.Db();
+        return await db.Forecasts.AsNoTracking().SingleAsync(f => f.IsLatest, Ct);
+    }
+}
