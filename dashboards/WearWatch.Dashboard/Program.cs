@@ -19,6 +19,7 @@ using WearWatch.Dashboard.Happenings;
 using WearWatch.Dashboard.Importing;
 using WearWatch.Dashboard.Notices;
 using WearWatch.Dashboard.OneChain;
+using WearWatch.Dashboard.People;
 using WearWatch.Dashboard.Planning;
 using WearWatch.Dashboard.Register;
 using WearWatch.Dashboard.Rounds;
@@ -56,6 +57,7 @@ builder.Services.AddSingleton<WearWatch.Dashboard.Measuring.StudyBook>();
 builder.Services.AddSingleton<FloorQuery>();
 builder.Services.AddSingleton<RoundDesk>();
 builder.Services.AddScoped<Signature>();
+builder.Services.AddPeople();
 builder.Services.AddEngineeringDesk();
 builder.Services.AddSwapPlanning();
 builder.Services.AddSingleton<PlantTypes>();
@@ -86,6 +88,7 @@ culture.DateTimeFormat.ShortDatePattern = "yyyy-MM-dd";
 culture.DateTimeFormat.ShortTimePattern = culture.DateTimeFormat.LongTimePattern = "HH:mm";
 
 var app = builder.Build();
+if (args is [AdministratorCommand.Word, var name]) return await AdministratorCommand.RunAsync(app.Services, name);
 app.UseExceptionHandler("/error", createScopeForErrors: true);
 app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
 app.UseContentPolicy();
@@ -94,8 +97,9 @@ app.UseRequestLocalization(new RequestLocalizationOptions
     DefaultRequestCulture = new RequestCulture(culture),
     RequestCultureProviders = [],
 });
+app.UsePeople();
 app.UseAntiforgery();
-app.MapStaticAssets();
+app.MapStaticAssets().AllowAnonymous();
 app.MapEngineeringExports();
 app.MapUnits();
 app.MapHealth();
@@ -111,6 +115,13 @@ try
 catch (IOException taken) when (taken.InnerException is AddressInUseException)
 {
     app.Logger.AddressTaken(taken.Message);
+    return 1;
+}
+
+if (!await app.Services.GetRequiredService<SetUp>().IsDoneAsync() && app.Urls.FirstOrDefault(url => !SetUp.IsNear(url)) is { } reachable)
+{
+    app.Logger.NotSetUp(reachable);
+    await app.StopAsync();
     return 1;
 }
 

@@ -5,7 +5,7 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
 
-/// <summary>Refuses to save a change to what was told: readings, events and changes of a card are only ever added, of a forecast only its newest-flag changes.</summary>
+/// <summary>Refuses to save a change to what was told: readings, events and changes of a card are only ever added, of a forecast only its newest-flag changes; people are never deleted.</summary>
 public sealed class AppendOnly : SaveChangesInterceptor
 {
     private AppendOnly()
@@ -31,7 +31,7 @@ public sealed class AppendOnly : SaveChangesInterceptor
     {
         foreach (var entry in db?.ChangeTracker.Entries() ?? [])
         {
-            if (entry.State is EntityState.Deleted && IsKeptForEver(entry))
+            if (entry.State is EntityState.Deleted && (IsKeptForEver(entry) || IsMaker(entry)))
                 throw new InvalidOperationException($"{entry.Metadata.ClrType.Name} is kept for ever and cannot be deleted.");
             if (entry.State is EntityState.Modified && entry.Properties.FirstOrDefault(p => p.IsModified && IsFixed(entry, p)) is { } changed)
                 throw new InvalidOperationException(
@@ -41,6 +41,9 @@ public sealed class AppendOnly : SaveChangesInterceptor
 
     private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or MeasuringStudyRow or TelemetryRow
         or RoundHandRow or SensorPairRow;
+
+    // Entries keep the name of their maker, so a maker is switched off or withdrawn, never deleted.
+    private static bool IsMaker(EntityEntry entry) => entry.Entity is PersonRow or ApiKeyRow or TabletRow;
 
     private static bool IsFixed(EntityEntry entry, PropertyEntry property) => IsKeptForEver(entry) && (entry.Entity, property.Metadata.Name) is not
         ((ForecastRow, nameof(ForecastRow.IsLatest)) or (TelemetryRow, nameof(TelemetryRow.AwaitsForwarding)));

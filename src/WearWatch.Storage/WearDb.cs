@@ -84,6 +84,12 @@ public class WearDb : DbContext
 
     public DbSet<SensorPairRow> SensorPairs => Set<SensorPairRow>();
 
+    public DbSet<PersonRow> People => Set<PersonRow>();
+
+    public DbSet<TabletRow> Tablets => Set<TabletRow>();
+
+    public DbSet<ApiKeyRow> ApiKeys => Set<ApiKeyRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
@@ -141,6 +147,7 @@ public class WearDb : DbContext
         modelBuilder.Entity<JobRunRow>().HasKey(j => j.Job);
         TelemetryTables.Describe(modelBuilder);
         FloorTables.Describe(modelBuilder);
+        PeopleTables.Describe(modelBuilder);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

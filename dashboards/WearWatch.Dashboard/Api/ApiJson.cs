@@ -22,6 +22,7 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(ForecastJson))]
 [JsonSerializable(typeof(IReadOnlyList<NoticeJson>))]
 [JsonSerializable(typeof(JudgementJson))]
+[JsonSerializable(typeof(MeJson))]
 [JsonSerializable(typeof(PlantJson))]
 [JsonSerializable(typeof(ImportJson))]
 [JsonSerializable(typeof(IReadOnlyList<PastImportJson>))]

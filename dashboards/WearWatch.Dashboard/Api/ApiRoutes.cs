@@ -11,6 +11,7 @@ internal static class ApiRoutes
         app.MapOpenApi();
         // The pages' not-found page is not for programs: an error keeps its own body and status.
         var api = app.MapGroup("/api/v1").WithMetadata(new SkipStatusCodePagesAttribute());
+        MeApi.Map(api);
         PlantApi.Map(api);
         ChainsApi.Map(api);
         CardApi.Map(api);

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.People;
 using WearWatch.Dashboard.Words;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -17,6 +18,7 @@ internal static class CardApi
         card.MapGet("", OneAsync).WithSummary("A chain's whole card with its revision").Produces<CardJson>().ProducesProblem(404);
         card.MapPut("", PutAsync)
             .WithSummary("Changes a card, or takes a chain into the register when no revision is sent; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.KeepRegister)
             .Accepts<CardJson>("application/json").Produces<CardJson>().Produces<CardJson>(201)
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
         card.MapGet("/changes", ChangesAsync).WithSummary("Who changed what on a card, when and why, newest first")
@@ -42,9 +44,11 @@ internal static class CardApi
     {
         var told = await Told<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
         if (told.Body is not { } body) return told.Problem!;
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.By) is { } others) return others;
         var (card, faults) = CardText.Read(CardWire.ToTexts(chain, body), (await clock.NowAsync(ct)).Zone);
         if (faults.Count > 0) return Problems.Refused(faults);
-        var by = body.By ?? "api";
+        var by = Maker.Name(who, body.By);
         var answer = body.Revision is { } revision
             ? await desk.ChangeAsync(card!, revision, by, body.Why ?? "", ct)
             : await desk.AddAsync(card!, by, body.Why ?? "", ct);

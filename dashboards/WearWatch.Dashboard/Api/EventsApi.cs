@@ -1,7 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.People;
 using WearWatch.Storage;
+using WearWatch.Worker;
 using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
@@ -13,6 +15,7 @@ internal static class EventsApi
         api.MapGet("/chains/{chain}/events", ListAsync).WithTags("Events")
             .WithSummary("A chain's events, oldest first").Produces<IReadOnlyList<EventJson>>().ProducesProblem(404);
         api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Tells an event; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<EventToldJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
     }
@@ -26,15 +29,18 @@ internal static class EventsApi
             e.OilMethod is { } method ? Tokens.Of(method) : null, e.OilGrade, e.OilAmountMl))]);
     }
 
-    private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, CancellationToken ct)
+    private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, PlantSettings plant, CancellationToken ct)
     {
         var told = await Told<EventToldJson>.ReadAsync(request, ApiJson.Default.EventToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
+        if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) return Problems.Refused([elsewhere]);
         if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind) return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
         var method = Tokens.Read<OilMethod>(body.OilMethod);
         if (method is null && body.OilMethod is not null) return Problems.Refused("oil_method", "One of " + Tokens.All<OilMethod>() + ".");
         var happening = new NewEvent(
-            told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", body.ToldBy ?? "api")
+            told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", Maker.Name(who, body.ToldBy))
         {
             Lot = body.Lot ?? "",
             Oil = new OilApplied(method, body.OilGrade ?? "", body.OilAmountMl),

@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Floor;
+using WearWatch.Dashboard.People;
 using WearWatch.Dashboard.Rounds;
 using WearWatch.Dashboard.Words;
 using WearWatch.Entries;
@@ -18,7 +19,7 @@ internal static class FloorApi
         var floor = api.MapGroup("/floor").WithTags("Floor");
         floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, oil and look without signal").Produces<FloorPackJson>();
         floor.MapPost("/rounds", HandAsync).WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")
-            .Accepts<RoundHandToldJson>("application/json").Produces<RoundHandJson>().ProducesProblem(400).ProducesValidationProblem(422);
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<RoundHandToldJson>("application/json").Produces<RoundHandJson>().ProducesProblem(400).ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> HandAsync(HttpRequest request, RoundDesk desk, CancellationToken ct)
@@ -27,7 +28,9 @@ internal static class FloorApi
         if (told.Body is not { } body) return told.Problem!;
         if (body.Line is not { } line) return Problems.Refused("line", "Say which line's round; empty for chains without a line.");
         if (body.Day is not { } day) return Problems.Refused("day", "A date such as 2026-11-25.");
-        var person = await desk.HandAsync(told.Key, line, day, body.By ?? "api", body.GivesBack ?? false, ct);
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.By) is { } others) return others;
+        var person = await desk.HandAsync(told.Key, line, day, Maker.Name(who, body.By), body.GivesBack ?? false, ct);
         return Results.Ok(new RoundHandJson(line, day, person));
     }
 

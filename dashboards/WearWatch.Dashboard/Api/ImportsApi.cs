@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Importing;
+using WearWatch.Dashboard.People;
 using WearWatch.Storage;
 using WearWatch.Worker.Intake;
 
@@ -16,6 +17,7 @@ internal static class ImportsApi
         imports.MapGet("", PastAsync).WithSummary("The files taken in last, newest first").Produces<IReadOnlyList<PastImportJson>>();
         // A foreign page cannot send the Idempotency-Key without asking first, hence no token of our own forms is needed.
         imports.MapPost("", TakeInAsync).WithSummary("Takes in CSV files as multipart form data; ?preview=true stores nothing")
+            .RequireAuthorization(Allowed.KeepRegister)
             .Accepts<IFormFileCollection>("multipart/form-data").Produces<ImportJson>().ProducesProblem(400).DisableAntiforgery();
     }
 

@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Notices;
+using WearWatch.Dashboard.People;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Api;
@@ -12,6 +13,7 @@ internal static class NoticesApi
         notices.MapGet("", ListAsync).WithSummary("Open notices, or ended ones; urgent ones first, at most 500")
             .Produces<IReadOnlyList<NoticeJson>>().ProducesValidationProblem(422);
         notices.MapPut("/{id:long}/judgement", JudgeAsync).WithSummary("Keeps a person's judgement; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<JudgementJson>("application/json").Produces(204).ProducesProblem(400).ProducesProblem(404);
     }
 
@@ -27,6 +29,8 @@ internal static class NoticesApi
     {
         var told = await Told<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
         if (told.Body is not { } body) return told.Problem!;
-        return await board.JudgeAsync(id, body.Real, body.By ?? "api", ct) ? Results.NoContent() : Problems.NotFound($"There is no notice {id}.");
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.By) is { } others) return others;
+        return await board.JudgeAsync(id, body.Real, Maker.Name(who, body.By), ct) ? Results.NoContent() : Problems.NotFound($"There is no notice {id}.");
     }
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.People;
 using WearWatch.Entries;
 using WearWatch.Storage;
 using WearWatch.Worker.Intake;
@@ -15,11 +16,11 @@ internal static class ReadingWordsApi
         readings.MapPost("/question", AskAsync).WithSummary("Whether a reading fits, and what may have slipped if not; stores nothing")
             .Accepts<ReadingToldJson>("application/json").Produces<DoubtJson>().ProducesProblem(404).ProducesValidationProblem(422);
         readings.MapPut("/{id:long}/confirmation", ConfirmAsync).WithSummary("A person's yes to a reading that waits; needs an Idempotency-Key")
-            .Accepts<WordJson>("application/json").Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
         readings.MapPut("/{id:long}/withdrawal", WithdrawAsync).WithSummary("Takes a reading out of use, for ever kept; needs an Idempotency-Key")
-            .Accepts<WordJson>("application/json").Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
         readings.MapPost("/{id:long}/corrections", CorrectAsync).WithSummary("Replaces a reading by another; needs an Idempotency-Key")
-            .Accepts<ReadingToldJson>("application/json")
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<ReadingToldJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
     }
 
@@ -29,28 +30,34 @@ internal static class ReadingWordsApi
         if (ReadingsApi.Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(body.Chain!, ct) is not { } chain) return ChainsApi.Unknown(body.Chain!);
-        var doubt = await question.AskAsync(chain.Id, ReadingsApi.ToReading(body, "question"), corrects, ct);
+        var doubt = await question.AskAsync(chain.Id, ReadingsApi.ToReading(body, "question", ""), corrects, ct);
         return Results.Ok(ToJson(doubt));
     }
 
     private static async Task<IResult> ConfirmAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
         var told = await Told<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
-        return told.Body is { } body ? ReadingsApi.Answer(await desk.ConfirmAsync(id, body.By ?? "api", ct)) : told.Problem!;
+        if (told.Body is not { } body) return told.Problem!;
+        var who = request.HttpContext.User;
+        return Maker.Fault(who, body.By) ?? ReadingsApi.Answer(await desk.ConfirmAsync(id, Maker.Name(who, body.By), ct));
     }
 
     private static async Task<IResult> WithdrawAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
         var told = await Told<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
-        return told.Body is { } body ? ReadingsApi.Answer(await desk.WithdrawAsync(id, body.By ?? "api", body.Why ?? "", ct)) : told.Problem!;
+        if (told.Body is not { } body) return told.Problem!;
+        var who = request.HttpContext.User;
+        return Maker.Fault(who, body.By) ?? ReadingsApi.Answer(await desk.WithdrawAsync(id, Maker.Name(who, body.By), body.Why ?? "", ct));
     }
 
     private static async Task<IResult> CorrectAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
         var told = await Told<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
         if (ReadingsApi.Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
-        return ReadingsApi.Answer(await desk.CorrectAsync(id, ReadingsApi.ToReading(body, told.Key), ct));
+        return ReadingsApi.Answer(await desk.CorrectAsync(id, ReadingsApi.ToReading(body, told.Key, Maker.Name(who, body.ToldBy)), ct));
     }
 
     private static DoubtJson ToJson(EntryDoubt? doubt) => doubt is null

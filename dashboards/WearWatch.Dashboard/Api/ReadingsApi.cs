@@ -1,10 +1,12 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.People;
 using WearWatch.Gauging;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;
+using WearWatch.Worker;
 using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
@@ -16,6 +18,7 @@ internal static class ReadingsApi
         api.MapGet("/chains/{chain}/readings", ListAsync).WithTags("Readings")
             .WithSummary("A chain's readings that stand, oldest first").Produces<IReadOnlyList<ReadingJson>>().ProducesProblem(404);
         api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Tells a reading; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<ReadingToldJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
     }
@@ -28,14 +31,19 @@ internal static class ReadingsApi
         return Results.Ok<IReadOnlyList<ReadingJson>>([.. StandingRows.Standing(all).Concat(StandingRows.Waiting(all)).Select(r => ToJson(r, chain))]);
     }
 
-    private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, IDbContextFactory<WearDb> databases, CancellationToken ct)
+    private static async Task<IResult> TellAsync(
+        HttpRequest request, IntakeDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)
     {
         var told = await Told<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
-        if (Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
+        var faults = Faults(body);
+        if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) faults.Add(elsewhere);
+        if (faults.Count > 0) return Problems.Refused(faults);
         await using var db = await databases.CreateDbContextAsync(ct);
         var before = await db.Readings.AnyAsync(r => r.Key == told.Key, ct);
-        return Answer(await desk.TakeReadingAsync(ToReading(body, told.Key), ct), before);
+        return Answer(await desk.TakeReadingAsync(ToReading(body, told.Key, Maker.Name(who, body.ToldBy)), ct), before);
     }
 
     /// <summary>The answer to what was told.</summary>
@@ -73,10 +81,10 @@ internal static class ReadingsApi
     }
 
     /// <summary>The reading of a body without faults.</summary>
-    public static NewReading ToReading(ReadingToldJson body, string key) => new(
+    public static NewReading ToReading(ReadingToldJson body, string key, string by) => new(
         key, body.Chain!, body.TakenAt, body.CounterH, Tokens.Read<Tool>(body.Tool)!.Value, body.Place ?? "", body.Pitches!.Value,
         LengthText(body), body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value, body.TemperatureC,
-        body.ToldBy ?? "api", body.Confirmed ?? false, body.Strand, Held.From(body.Taut ?? false, body.LoadN));
+        by, body.Confirmed ?? false, body.Strand, Held.From(body.Taut ?? false, body.LoadN));
 
     private static string LengthText(ReadingToldJson body) =>
         body.Length ?? (body.Inside is { } inside

@@ -8,9 +8,9 @@ internal static class HealthPages
 {
     public static void MapHealth(this WebApplication app)
     {
-        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false });
-        app.MapHealthChecks("/health/ready", new HealthCheckOptions { ResponseWriter = WriteAsync });
-        app.MapHealthChecks("/health");
+        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false }).AllowAnonymous();
+        app.MapHealthChecks("/health/ready", new HealthCheckOptions { ResponseWriter = WriteAsync }).AllowAnonymous();
+        app.MapHealthChecks("/health").AllowAnonymous();
     }
 
     /// <summary>Status by part. What stands behind it may tell of the plant's network, so it is only in the log and on the administrator's page.</summary>

@@ -1,0 +1,26 @@
+using Microsoft.AspNetCore.Identity;
+
+namespace WearWatch.Storage.Rows;
+
+/// <summary>A person of the plant. The name is unique and stays, since entries are kept under it.</summary>
+public sealed class PersonRow : IdentityUser<int>
+{
+    public PersonRoles Roles { get; set; }
+
+    public DateTimeOffset JoinedAt { get; init; }
+
+    /// <summary>Switched off: cannot sign in any more; what the person entered stays.</summary>
+    public bool IsOff { get; set; }
+
+    /// <summary>True for the one who set the plant up, null for all others: the index on it lets only one in.</summary>
+    public bool? IsFirst { get; init; }
+
+    /// <summary>Set while the password is one that an administrator chose: until the person has chosen an own one, no role counts.</summary>
+    public bool MustChoosePassword { get; set; }
+
+    /// <summary>The hash of the PIN for shared tablets; null while none is set.</summary>
+    public string? PinHash { get; set; }
+
+    /// <summary>Wrong PINs since the last right one.</summary>
+    public int PinMisses { get; set; }
+}
