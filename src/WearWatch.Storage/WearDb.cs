@@ -42,6 +42,10 @@ public class WearDb : DbContext
 
     public DbSet<CalibrationRow> Calibrations => Set<CalibrationRow>();
 
+    public DbSet<SpreadRow> Spreads => Set<SpreadRow>();
+
+    public DbSet<PlantNoticeRow> PlantNotices => Set<PlantNoticeRow>();
+
     public DbSet<ImportRow> Imports => Set<ImportRow>();
 
     public DbSet<WindowRuleRow> WindowRules => Set<WindowRuleRow>();
@@ -141,6 +145,7 @@ public class WearDb : DbContext
             notice.HasIndex(n => new { n.ChainId, n.Kind }).IsUnique().HasFilter("EndedAt IS NULL");
             notice.HasOne<ChainRow>().WithMany().HasForeignKey(n => n.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
+        modelBuilder.Entity<PlantNoticeRow>().HasIndex(n => n.Kind).IsUnique().HasFilter("EndedAt IS NULL");
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
         PlanTables.Describe(modelBuilder);

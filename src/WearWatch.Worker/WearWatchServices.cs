@@ -5,6 +5,7 @@ using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Options;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
+using WearWatch.Worker.Books;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Intake;
@@ -34,6 +35,9 @@ public static class WearWatchServices
         services.AddSingleton<PlantSettings>();
         services.AddSingleton<FleetModels>();
         services.AddSingleton<Calibrations>();
+        services.AddSingleton<LifeBook>();
+        services.AddSingleton<KeptRecord>();
+        services.AddSingleton<SpreadCheck>();
         services.AddSingleton<ChainReader>();
         services.AddSingleton<ChainReview>();
         services.AddSingleton<DueReviews>();

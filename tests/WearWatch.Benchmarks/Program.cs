@@ -1,3 +1,4 @@
+using WearWatch.Benchmarks.Desk;
 using WearWatch.Benchmarks.Intake;
 using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
@@ -10,6 +11,7 @@ using WearWatch.Benchmarks.Speed;
     ("rivals", RivalTable.RunAsync),
     ("intake", IntakeBenchmark.RunAsync),
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
+    ("desk", DeskBenchmark.RunAsync),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;

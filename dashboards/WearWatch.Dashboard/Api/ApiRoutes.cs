@@ -22,6 +22,7 @@ internal static class ApiRoutes
         ImportsApi.Map(api);
         BenchApi.Map(api);
         FloorApi.Map(api);
+        HistoryApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json.")).ExcludeFromDescription();
     }
 }

@@ -30,7 +30,7 @@ internal static class ChainsApi
 
     private static async Task<IResult> ListAsync(
         ChainListQuery query, string? search, string? line, string? condition, string? family, [FromQuery(Name = "due_before")] DateOnly? dueBefore,
-        string? sort, bool? descending, int? skip, int? take, CancellationToken ct)
+        string? sort, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
     {
         if (skip is < 0) return Problems.Refused("skip", "0 or more.");
         if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
@@ -48,7 +48,15 @@ internal static class ChainsApi
             Descending = descending ?? false,
         };
         var page = await query.AskAsync(filter, skip ?? 0, take ?? 100, ct);
+        if ((skip ?? 0) + page.Rows.Count is var shown && shown < page.Total) http.Response.Headers.Link = NextPage(http.Request, shown);
         return Results.Ok(new ChainPageJson(page.Total, skip ?? 0, [.. page.Rows.Select(ToJson)]));
+    }
+
+    /// <summary>The same question from another place on (RFC 8288).</summary>
+    private static string NextPage(HttpRequest request, int skip)
+    {
+        var query = QueryString.Create(request.Query.Where(q => q.Key != "skip").Append(new("skip", skip.ToString(System.Globalization.CultureInfo.InvariantCulture))));
+        return $"<{request.Path}{query}>; rel=\"next\"";
     }
 
     private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)

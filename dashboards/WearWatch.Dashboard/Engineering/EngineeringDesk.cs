@@ -1,8 +1,12 @@
 using WearWatch.Dashboard.Engineering.Changes;
+using WearWatch.Dashboard.Engineering.Compare;
+using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.Drivers;
 using WearWatch.Dashboard.Engineering.Exports;
+using WearWatch.Dashboard.Engineering.History;
 using WearWatch.Dashboard.Engineering.LifeData;
 using WearWatch.Dashboard.Engineering.Record;
+using WearWatch.Dashboard.Engineering.Report;
 
 namespace WearWatch.Dashboard.Engineering;
 
@@ -11,11 +15,13 @@ public static class EngineeringDesk
 {
     /// <summary>Adds the queries behind its pages.</summary>
     public static IServiceCollection AddEngineeringDesk(this IServiceCollection services) => services
-        .AddSingleton<LifeBook>()
         .AddSingleton<LivesQuery>()
-        .AddSingleton<KeptRecord>()
         .AddSingleton<RemadeRecord>()
         .AddSingleton<RecordQuery>()
+        .AddSingleton<HistoryTables>()
+        .AddSingleton<CostQuery>()
+        .AddSingleton<CompareQuery>()
+        .AddSingleton<MonthQuery>()
         .AddSingleton<DriversQuery>()
         .AddSingleton<ChangesQuery>()
         .AddSingleton<RateChangeJudging>()
@@ -28,6 +34,9 @@ public static class EngineeringDesk
         routes.MapLifeExports();
         routes.MapRecordExports();
         routes.MapDriverExports();
+        routes.MapCostExports();
+        routes.MapReport();
+        routes.MapHistoryFiles();
         return routes;
     }
 }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Microsoft.AspNetCore.WebUtilities;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
 
@@ -21,6 +22,10 @@ public static class LifeGroupings
         LifeGrouping.Lot => "supplier's lot",
         _ => throw new UnreachableException($"Grouping {grouping} has no title."),
     };
+
+    /// <summary>The grouping that a query string names, as <c>?by=line</c>.</summary>
+    public static LifeGrouping FromQuery(string query, LifeGrouping usual) =>
+        Enum.TryParse<LifeGrouping>(QueryHelpers.ParseQuery(query).GetValueOrDefault("by"), ignoreCase: true, out var by) && Enum.IsDefined(by) ? by : usual;
 
     /// <summary>The group that a chain belongs to.</summary>
     public static string Of(this LifeGrouping grouping, ChainCard card) => grouping switch

@@ -29,6 +29,9 @@ public sealed class DoneForm
     /// <summary>Of a chain that was fitted, the supplier's lot on its tag.</summary>
     public string Lot { get; set; } = "";
 
+    /// <summary>Of a chain that was replaced, whether it broke while it ran.</summary>
+    public bool Broke { get; set; }
+
     public string Note { get; set; } = "";
 
     public string By { get; set; } = "";
@@ -61,12 +64,19 @@ public sealed class DoneForm
         var before = EntryForm.Number(Counter);
         return new NewEvent(
             Key, chain.Name, Kind!.Value, Moment(chain.Time) ?? toldAt, before, ChangesCounter ? EntryForm.Number(CounterAfter) : before,
-            Kind == ChainEventKind.Shortened ? WearWatch.Chains.PitchesOut.Write(PitchesOutCount!.Value, Note) : Note.Trim(),
+            ToldNote(),
             By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody)
         {
             Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
         };
     }
+
+    private string ToldNote() => Kind switch
+    {
+        ChainEventKind.Shortened => WearWatch.Chains.PitchesOut.Write(PitchesOutCount!.Value, Note),
+        ChainEventKind.Replacement when Broke => Worker.Register.ChainBreak.Write(Note),
+        _ => Note.Trim(),
+    };
 
     /// <summary>What was done, as it stands on its button.</summary>
     public static string Name(ChainEventKind kind) => kind switch

@@ -384,6 +384,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("EarlyDate")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("ElongationPct")
                         .HasColumnType("REAL");
 
@@ -410,6 +413,9 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<long?>("LateDate")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("REAL");
 
                     b.Property<int>("Life")
                         .HasColumnType("INTEGER");
@@ -841,6 +847,42 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("PlanningCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PlantNoticeRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("EndedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("EndedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("RaisedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("WhatToDo")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind")
+                        .IsUnique()
+                        .HasFilter("EndedAt IS NULL");
+
+                    b.ToTable("PlantNotices");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1177,6 +1219,32 @@ namespace WearWatch.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("Spares");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Held")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Lives")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Spreads");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

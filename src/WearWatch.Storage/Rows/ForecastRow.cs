@@ -55,6 +55,12 @@ public sealed class ForecastRow
     /// <summary>Hours left from the last reading at 1, 2, ... 99 %.</summary>
     public required IReadOnlyList<double> PercentilesH { get; init; }
 
+    /// <summary>By how much its early side was stretched when it was made; see <see cref="ForecastSpread"/>.</summary>
+    public double EarlyExponent { get; init; } = 1;
+
+    /// <summary>By how much its late side was.</summary>
+    public double LateExponent { get; init; } = 1;
+
     public DateTimeOffset? EarlyDate { get; init; }
 
     public DateTimeOffset? MiddleDate { get; init; }
@@ -74,6 +80,9 @@ public sealed class ForecastRow
     public double? HoursSinceOiling { get; init; }
 
     public DateTimeOffset? NextOilingAt { get; init; }
+
+    /// <summary>The spread that it was given.</summary>
+    public ForecastSpread Spread => new(EarlyExponent, LateExponent);
 
     /// <summary>The distribution as the domain knows it.</summary>
     public WearForecast ToForecast() =>

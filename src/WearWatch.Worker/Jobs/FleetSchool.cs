@@ -3,9 +3,11 @@ using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>Trains the fleet model and calibrates the constants of wear once a night of the plant. The review that comes next takes them up.</summary>
+/// <summary>Once a night of the plant: trains the fleet model, calibrates the constants of wear, looks whether forecasts held.</summary>
+/// <remarks>The review that comes next takes up what is new.</remarks>
 public sealed class FleetSchool(
-    FleetModels models, Calibrations calibrations, PlantSettings plant, JobBook book, IOptions<WearWatchOptions> options, TimeProvider clock)
+    FleetModels models, Calibrations calibrations, SpreadCheck spread, PlantSettings plant, JobBook book, IOptions<WearWatchOptions> options,
+    TimeProvider clock)
 {
     /// <summary>The training in the book of jobs.</summary>
     public const string Job = "training of the fleet model";
@@ -17,7 +19,8 @@ public sealed class FleetSchool(
         var due = await LastTrainingHourAsync(ct);
         if (await book.DoneAtAsync(Job, ct) >= due || await models.TrainedAtAsync(ct) >= due) return false;
         var isNew = false;
-        await book.RunAsync(Job, async stop => isNew = await models.TrainAsync(stop) | await calibrations.CalibrateAsync(stop), ct);
+        await book.RunAsync(
+            Job, async stop => isNew = await models.TrainAsync(stop) | await calibrations.CalibrateAsync(stop) | await spread.RunOnceAsync(stop), ct);
         return isNew;
     }
 

@@ -20,8 +20,10 @@ public sealed class Calibrations(
         var model = await models.CurrentAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         var kept = await db.Calibrations.OrderByDescending(c => c.Id).Select(c => c.Constants).FirstOrDefaultAsync(ct);
+        var spread = await db.Spreads.AsNoTracking().OrderByDescending(s => s.Id).FirstOrDefaultAsync(ct);
         return new Knowledge(
-            model, kept is null ? WearConstants.Default : JsonSerializer.Deserialize<WearConstants>(kept, JsonSerializerOptions.Default)!, kept);
+            model, kept is null ? WearConstants.Default : JsonSerializer.Deserialize<WearConstants>(kept, JsonSerializerOptions.Default)!, kept,
+            spread?.ToSpread() ?? ForecastSpread.AsMade);
     }
 
     /// <summary>Calibrates on all chains that have run out; keeps the constants when the chains speak clearly for them.</summary>

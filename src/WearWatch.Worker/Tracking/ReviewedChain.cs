@@ -12,7 +12,8 @@ namespace WearWatch.Worker.Tracking;
 /// <param name="Assessment">What the domain makes of it.</param>
 /// <param name="Oiling">When it is to be oiled.</param>
 /// <param name="ModelVersion">The knowledge that it rests on.</param>
-public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion)
+/// <param name="Spread">The spread that its forecast was given.</param>
+public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion, ForecastSpread Spread)
 {
     /// <summary>The card with what the position has shown of its duty.</summary>
     public required ChainCard Seen { get; init; }
@@ -31,9 +32,9 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
         calendar = calendar.Knowing(raw.Ran);
         var seen = raw.CardSeen(calendar);
         var assessment = Assessment.Of(
-            raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from);
+            raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from, knowledge.Spread);
         return new ReviewedChain(
-            raw, assessment, OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now), knowledge.Version)
+            raw, assessment, OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now), knowledge.Version, knowledge.Spread)
         {
             Seen = seen,
             TrackMoved = !ReferenceEquals(assessment.Carried, from),
@@ -63,6 +64,8 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
         LimitSource = Assessment.Limit.Source,
         ProbabilityPassed = Assessment.Forecast.ProbabilityPassed,
         PercentilesH = Assessment.Forecast.PercentilesHours,
+        EarlyExponent = Spread.Early,
+        LateExponent = Spread.Late,
         EarlyDate = Assessment.DateAt(5, calendar, now),
         MiddleDate = Assessment.DateAt(50, calendar, now),
         LateDate = Assessment.DateAt(95, calendar, now),

@@ -80,9 +80,10 @@ public sealed record Assessment
     /// <param name="now">The moment for which dates are given.</param>
     /// <param name="constants">The constants of wear; the defaults if not given.</param>
     /// <param name="from">A stored track of the same constants to carry on from, where it leads to the chain as it is now.</param>
+    /// <param name="spread">By how much the plant's forecasts are stretched; as made if not given.</param>
     public static Assessment Of(
-        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events,
-        WearPrior prior, ProductionCalendar calendar, DateTimeOffset now, WearConstants? constants = null, CarriedTrack? from = null)
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, WearPrior prior, ProductionCalendar calendar,
+        DateTimeOffset now, WearConstants? constants = null, CarriedTrack? from = null, ForecastSpread? spread = null)
     {
         var filter = constants is null ? WearFilter.Default : new WearFilter(constants);
         var history = ChainHistory.Take(card, readings, events, calendar);
@@ -91,7 +92,7 @@ public sealed record Assessment
         var (track, observations) = carried;
         var view = WearView.Of(track, filter);
         var limit = ReplacementLimit.For(card, PitchesOut.Since(events));
-        var forecast = filter.Forecast(history.Current, track, limit.Percent);
+        var forecast = (spread ?? ForecastSpread.AsMade).Apply(filter.Forecast(history.Current, track, limit.Percent));
         double? elongation = observations.Count > 0 ? view.ElongationPercent : null;
         var hoursAtLastReading = history.Current.RunningHours;
         var hoursNow = hoursAtLastReading + HoursSince(history.Current, readings, calendar, now).Hours;

@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
 using WearWatch.Wear;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

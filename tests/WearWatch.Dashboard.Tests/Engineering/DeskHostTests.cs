@@ -7,6 +7,7 @@ using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 
@@ -28,6 +29,10 @@ public sealed class DeskHostTests : IAsyncLifetime
     [InlineData("/engineering/record?source=remade&at=90&by=dust")]
     [InlineData("/engineering/drivers?chain=nobody")]
     [InlineData("/engineering/changes")]
+    [InlineData("/engineering/costs?by=line")]
+    [InlineData("/engineering/compare?by=line&a=Press&b=Drying")]
+    [InlineData("/engineering/report?month=2026-01")]
+    [InlineData("/engineering/data")]
     public async Task Every_page_answers_with_itself_on_an_empty_plant(string path)
     {
         var answer = await host.CreateClient().GetAsync(path, Stop);
@@ -46,6 +51,10 @@ public sealed class DeskHostTests : IAsyncLifetime
     [InlineData("drivers/effects.csv", "of,step,rate_factor")]
     [InlineData("drivers/chains.csv", "chain,line,rate_pct_per_1000h")]
     [InlineData("changes.csv", "chain,line,raised_at")]
+    [InlineData("costs.csv?by=line", "group,year,running_h")]
+    [InlineData("compare.csv?by=line", "measure,a,b")]
+    [InlineData("drivers/partial.csv", "quantity,value,rate_factor")]
+    [InlineData("drivers/learning.csv", "chains,error_of_ln_rate")]
     public async Task Every_table_is_a_file_with_its_header(string file, string header) =>
         Assert.StartsWith(header, await host.CreateClient().GetStringAsync("/engineering/" + file, Stop), StringComparison.Ordinal);
 

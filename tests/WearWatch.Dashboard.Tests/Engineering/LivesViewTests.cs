@@ -1,6 +1,7 @@
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.LifeData;
 using WearWatch.Lives;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 
@@ -92,8 +93,8 @@ public sealed class LivesViewTests
     {
         var chain = new BookedChain(1, Desk.Card(), 3,
         [
-            new BookedLife(0, new Life(1000, LifeEnd.ReachedLimit), FittingKnown: true, Lot: "A-1"),
-            new BookedLife(1, new Life(2000, LifeEnd.ReplacedBefore), FittingKnown: true, Lot: "B-2"),
+            new BookedLife(0, new Life(1000, LifeEnd.ReachedLimit), FittingKnown: true) { Lot = "A-1" },
+            new BookedLife(1, new Life(2000, LifeEnd.ReplacedBefore), FittingKnown: true) { Lot = "B-2" },
             new BookedLife(2, new Life(300, LifeEnd.StillRunning), FittingKnown: true),
         ]);
         var view = LivesView.Of(Desk.Fleet([chain]), LivesFilter.FromQuery("?by=lot"));

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Register;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
 using WearWatch.Storage;
@@ -15,6 +16,10 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
 
     private static readonly TimeSpan Before = TimeSpan.FromDays(60);
     private static readonly TimeSpan After = TimeSpan.FromDays(7);
+    private static readonly TimeSpan YearBefore = TimeSpan.FromDays(365);
+
+    /// <summary>A chain that is measured so much warmer or colder than before runs otherwise, or is measured otherwise.</summary>
+    private const double TellingWarmthC = 10;
 
     public async Task<ChangesView> AskAsync(CancellationToken ct)
     {
@@ -35,11 +40,15 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
             .GroupBy(e => e.ChainId).ToDictionary(g => g.Key, g => StandingRows.Standing([.. g]));
         var others = (await db.Notices.AsNoTracking().Where(n => ids.Contains(n.ChainId) && n.Kind != NoticeKind.RateHasRisen).ToListAsync(ct))
             .ToLookup(n => n.ChainId);
+        var cards = (await db.CardChanges.AsNoTracking().Where(c => ids.Contains(c.ChainId) && c.At > from && c.At < to).OrderBy(c => c.Id).ToListAsync(ct))
+            .ToLookup(c => c.ChainId);
+        var warmth = await WarmthAsync(db, ids, from, to, ct);
         return new ChangesView(
             [
                 .. newest.Select(n => new RateChangeRow(
                     n.notice.Id, n.Name, n.Line, n.notice.RaisedAt, n.notice.EndedAt, n.notice.Why, n.notice.JudgedReal, n.notice.JudgedBy,
-                    [.. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time)]))
+                    [.. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time),
+                        .. Duty(n.notice, cards[n.notice.ChainId], warmth[n.notice.ChainId], time)]))
             ],
             await alarms.CountAsync(ct),
             new ObservedShare(await alarms.CountAsync(n => n.JudgedReal == true, ct), await alarms.CountAsync(n => n.JudgedReal != null, ct)),
@@ -50,11 +59,12 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
     public static IEnumerable<string> Nearby(NoticeRow alarm, IEnumerable<EventRow> events, IEnumerable<NoticeRow> others, PlantTime time)
     {
         var near = events.Where(e => e.At is { } at && at > alarm.RaisedAt - Before && at < alarm.RaisedAt + After).OrderBy(e => e.At);
-        foreach (var alike in near.GroupBy(e => (e.Kind, e.Note)))
+        foreach (var alike in near.GroupBy(e => (e.Kind, e.Note, e.Lot)))
         {
             var last = $"on {time.Day(alike.Last().At!.Value)}";
+            var lot = alike.Key.Lot.Length > 0 ? $", lot {alike.Key.Lot}" : "";
             var note = alike.Key.Note.Length > 0 ? ": " + alike.Key.Note : "";
-            yield return $"{TradeWords.Of(alike.Key.Kind)} {(alike.Count() > 1 ? $"{alike.Count()} times, last {last}" : last)}{note}";
+            yield return $"{TradeWords.Of(alike.Key.Kind)} {(alike.Count() > 1 ? $"{alike.Count()} times, last {last}" : last)}{lot}{note}";
         }
 
         foreach (var other in others.Where(n => n.RaisedAt < alarm.RaisedAt + After && !(n.EndedAt <= alarm.RaisedAt - Before)))
@@ -62,5 +72,31 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
             var until = other.EndedAt is { } end ? " until " + time.Day(end) : "";
             yield return $"{TradeWords.Of(other.Kind).ToLowerInvariant()} since {time.Day(other.RaisedAt)}{until}";
         }
+    }
+
+    /// <summary>What changed in the chain's duty then: its card, and how warm it was when it was measured.</summary>
+    public static IEnumerable<string> Duty(
+        NoticeRow alarm, IEnumerable<CardChangeRow> changes, IEnumerable<(DateTimeOffset At, double TemperatureC)> warmth, PlantTime time)
+    {
+        foreach (var change in changes.Where(c => c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && CardField.Of(c.Field) is not null))
+        {
+            var field = CardField.Of(change.Field)!;
+            yield return $"card: {field.Name.ToLowerInvariant()} {field.Said(change.From)} to {field.Said(change.To)} on {time.Day(change.At)}";
+        }
+
+        var then = warmth.Where(w => w.At > alarm.RaisedAt - Before && w.At < alarm.RaisedAt + After).Select(w => w.TemperatureC).ToList();
+        var earlier = warmth.Where(w => w.At <= alarm.RaisedAt - Before).Select(w => w.TemperatureC).ToList();
+        if (then.Count > 0 && earlier.Count > 0 && Math.Abs(then.Average() - earlier.Average()) >= TellingWarmthC)
+            yield return FormattableString.Invariant($"measured at {then.Average():0} °C, before at {earlier.Average():0} °C");
+    }
+
+    private static async Task<ILookup<int, (DateTimeOffset At, double TemperatureC)>> WarmthAsync(
+        WearDb db, IReadOnlyCollection<int> ids, DateTimeOffset from, DateTimeOffset to, CancellationToken ct)
+    {
+        var earliest = from - YearBefore;
+        var readings = await db.Readings.AsNoTracking()
+            .Where(r => ids.Contains(r.ChainId) && r.TemperatureC != null && r.TakenAt > earliest && r.TakenAt < to)
+            .Select(r => new { r.ChainId, r.TakenAt, r.TemperatureC }).ToListAsync(ct);
+        return readings.ToLookup(r => r.ChainId, r => (r.TakenAt!.Value, r.TemperatureC!.Value));
     }
 }

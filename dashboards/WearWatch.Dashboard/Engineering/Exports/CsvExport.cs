@@ -14,10 +14,13 @@ public static class CsvExport
         Results.File(Encoding.UTF8.GetBytes(Text(header, rows)), MediaTypeNames.Text.Csv, fileName);
 
     /// <summary>The text of the file.</summary>
-    public static string Text(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<object?>> rows)
+    public static string Text(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<object?>> rows) => Lines(rows.Prepend(header));
+
+    /// <summary>Rows of the file.</summary>
+    public static string Lines(IEnumerable<IReadOnlyList<object?>> rows)
     {
         var text = new StringBuilder();
-        foreach (var row in rows.Prepend(header)) text.AppendJoin(',', row.Select(Field)).Append("\r\n");
+        foreach (var row in rows) text.AppendJoin(',', row.Select(Field)).Append("\r\n");
         return text.ToString();
     }
 
@@ -28,6 +31,7 @@ public static class CsvExport
         {
             null or double.NaN => "",
             double number => number.ToString("G10", CultureInfo.InvariantCulture),
+            bool yes => yes ? "yes" : "no",
             DateTimeOffset moment => moment.ToString("yyyy-MM-ddTHH:mm:ssK", CultureInfo.InvariantCulture),
             string words when words.Length > 0 && words[0] is '=' or '+' or '-' or '@' => "'" + words,
             IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),

@@ -11,6 +11,10 @@ public static class DriverExports
     private static readonly string[] ChainHeader =
         ["chain", "line", "rate_pct_per_1000h", "expected_pct_per_1000h", "ratio", "ratio_low90", "ratio_high90", "readings", "records_tell"];
 
+    private static readonly string[] PartialHeader = ["quantity", "value", "rate_factor", "rate_factor_low90", "rate_factor_high90"];
+
+    private static readonly string[] LearningHeader = ["chains", "error_of_ln_rate"];
+
     private static readonly string[] ChangeHeader = ["chain", "line", "raised_at", "ended_at", "why", "judged", "judged_by", "nearby"];
 
     public static void MapDriverExports(this IEndpointRouteBuilder routes)
@@ -25,6 +29,12 @@ public static class DriverExports
             await drivers.AskAsync(ct) is { } view
                 ? await pictures.SvgAsync<ForestChart>("effects.svg", new() { ["Rows"] = view.Drivers })
                 : Results.NotFound());
+        routes.MapGet("/engineering/drivers/partial.csv", async (DriversQuery drivers, CancellationToken ct) =>
+            CsvExport.File("partial-effects.csv", PartialHeader, (await drivers.AskAsync(ct) is { } view ? view.Partial : [])
+                .SelectMany(e => e.Points.Select(p => new object?[] { e.Quantity, p.Value, p.Factor, p.Low, p.High }))));
+        routes.MapGet("/engineering/drivers/learning.csv", async (DriversQuery drivers, CancellationToken ct) =>
+            CsvExport.File("learning-curve.csv", LearningHeader, (await drivers.AskAsync(ct) is { } view ? view.Report.LearningCurve : [])
+                .Select(p => new object?[] { p.Chains, p.Error })));
         routes.MapGet("/engineering/changes.csv", async (ChangesQuery changes, CancellationToken ct) =>
             CsvExport.File("rate-changes.csv", ChangeHeader, (await changes.AskAsync(ct)).Rows.Select(r => new object?[]
             {

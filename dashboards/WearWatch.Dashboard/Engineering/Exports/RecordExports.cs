@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Exports;
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.LifeData;
 

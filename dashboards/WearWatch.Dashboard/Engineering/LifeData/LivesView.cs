@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Lives;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.LifeData;
 
@@ -25,14 +26,17 @@ public sealed record LivesView
     public IReadOnlyList<string> DrawnNames => [.. Drawn.Select(g => g.Name)];
 
     /// <summary>The comparison in a sentence.</summary>
-    public string DifferenceInWords => (Drawn.Count, Difference.DegreesOfFreedom) switch
+    public string DifferenceInWords => InWords(Difference, Drawn.Count);
+
+    /// <summary>A comparison of so many groups in a sentence.</summary>
+    public static string InWords(LogRank difference, int groups) => (groups, difference.DegreesOfFreedom) switch
     {
         ( < 2, _) => "Draw two or more groups to compare them.",
         (_, 0) => "Too few failures to compare these groups.",
         _ => string.Create(
             CultureInfo.InvariantCulture,
-            $"Log-rank test of the {Drawn.Count} groups drawn: chi-square {Difference.ChiSquare:0.00} on {Difference.DegreesOfFreedom}, "
-            + $"p {Chance(Difference.PValue)}. {Conclusion(Difference.PValue)}"),
+            $"Log-rank test of the {groups} groups drawn: chi-square {difference.ChiSquare:0.00} on {difference.DegreesOfFreedom}, "
+            + $"p {Chance(difference.PValue)}. {Conclusion(difference.PValue)}"),
     };
 
     public static LivesView Of(FleetLives fleet, LivesFilter filter)

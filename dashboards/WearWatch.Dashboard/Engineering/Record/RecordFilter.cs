@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 

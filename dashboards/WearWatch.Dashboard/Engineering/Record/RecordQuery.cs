@@ -1,3 +1,5 @@
+using WearWatch.Worker.Books;
+
 namespace WearWatch.Dashboard.Engineering.Record;
 
 /// <summary>Asks how forecasts turned out.</summary>

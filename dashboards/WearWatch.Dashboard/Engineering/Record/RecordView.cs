@@ -1,4 +1,5 @@
 using WearWatch.Lives;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Wear;
+using WearWatch.Worker.Books;
 using WearWatch.Worker;
 using WearWatch.Worker.Tracking;
 

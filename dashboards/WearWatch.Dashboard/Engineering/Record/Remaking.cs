@@ -2,6 +2,7 @@ using WearWatch.Lives;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;
+using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 
@@ -18,7 +19,7 @@ public static class Remaking
     public static IEnumerable<RecordedForecast> Forecasts(
         RawChain raw, BookedChain chain, BookedLife life, WearPrior prior, string model, ProductionCalendar calendar)
     {
-        var observations = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar).Lives[life.Number].Observations;
+        var observations = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)).Lives[life.Number].Observations;
         foreach (var share in RecordedForecast.Shares)
         {
             var standing = share * life.Life.Hours;

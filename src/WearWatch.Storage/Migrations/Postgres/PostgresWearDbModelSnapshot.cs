@@ -427,6 +427,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("EarlyDate")
                         .HasColumnType("bigint");
 
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("ElongationPct")
                         .HasColumnType("double precision");
 
@@ -453,6 +456,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<long?>("LateDate")
                         .HasColumnType("bigint");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("double precision");
 
                     b.Property<int>("Life")
                         .HasColumnType("integer");
@@ -922,6 +928,47 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("PlanningCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PlantNoticeRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<long?>("EndedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("EndedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("RaisedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("WhatToDo")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind")
+                        .IsUnique()
+                        .HasFilter("\"EndedAt\" IS NULL");
+
+                    b.ToTable("PlantNotices");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1296,6 +1343,34 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("Spares");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Held")
+                        .HasColumnType("integer");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Lives")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Spreads");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Engineering;
+namespace WearWatch.Worker.Books;
 
 /// <summary>The lives of the whole plant as they stood at one moment.</summary>
 /// <param name="Version">Grows with every change, so that what was worked out from it can be kept until then.</param>

@@ -1,7 +1,8 @@
 using WearWatch.Chains;
 using WearWatch.Lives;
+using WearWatch.Wear;
 
-namespace WearWatch.Dashboard.Engineering.Record;
+namespace WearWatch.Worker.Books;
 
 /// <summary>One forecast of a life that has ended, scored at a share of that life.</summary>
 /// <param name="Score">What was forecast, and what happened.</param>
@@ -10,6 +11,18 @@ namespace WearWatch.Dashboard.Engineering.Record;
 /// <param name="Card">The chain.</param>
 public sealed record RecordedForecast(ScoredForecast Score, double AtShare, string Model, ChainCard Card)
 {
+    /// <summary>When the life ended, if that was told.</summary>
+    public DateTimeOffset? EndedAt { get; init; }
+
+    /// <summary>When the chain was fitted, if that was told.</summary>
+    public DateTimeOffset? FittedAt { get; init; }
+
+    /// <summary>The spread that the plant's forecasts had then.</summary>
+    public ForecastSpread Spread { get; init; } = ForecastSpread.AsMade;
+
+    /// <summary>The score that the forecast would have had without that spread.</summary>
+    public ScoredForecast AsMade => Score with { Forecast = Score.Forecast is { } kept ? Spread.Undo(kept) : null };
+
     /// <summary>A forecast is scored where it stood at these shares of the life: one for each life and share, as the binomial bands ask.</summary>
     public static IReadOnlyList<double> Shares { get; } = [0.25, 0.50, 0.75, 0.90];
 }

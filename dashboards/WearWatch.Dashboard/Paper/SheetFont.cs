@@ -1,9 +1,9 @@
 using PdfSharp.Fonts;
 
-namespace WearWatch.Dashboard.Planning;
+namespace WearWatch.Dashboard.Paper;
 
-/// <summary>The one font family of the job card, out of this assembly: a server has none of its own.</summary>
-internal sealed class CardFont : IFontResolver
+/// <summary>The one font family of what is printed, out of this assembly: a server has none of its own.</summary>
+internal sealed class SheetFont : IFontResolver
 {
     public const string Family = "DejaVu Sans";
 
@@ -11,7 +11,7 @@ internal sealed class CardFont : IFontResolver
 
     public byte[] GetFont(string faceName)
     {
-        using var font = typeof(CardFont).Assembly.GetManifestResourceStream(faceName)
+        using var font = typeof(SheetFont).Assembly.GetManifestResourceStream(faceName)
             ?? throw new InvalidOperationException($"The font {faceName} is not inside the program.");
         using var copy = new MemoryStream();
         font.CopyTo(copy);

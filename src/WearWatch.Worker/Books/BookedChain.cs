@@ -1,6 +1,6 @@
 using WearWatch.Chains;
 
-namespace WearWatch.Dashboard.Engineering;
+namespace WearWatch.Worker.Books;
 
 /// <summary>A chain of the register with the lives of all that ran at its position.</summary>
 /// <param name="Id">Its row.</param>

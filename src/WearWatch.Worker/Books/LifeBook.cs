@@ -1,12 +1,13 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Learning;
 using WearWatch.Lives;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;
-using WearWatch.Worker;
+using WearWatch.Worker.Register;
 
-namespace WearWatch.Dashboard.Engineering;
+namespace WearWatch.Worker.Books;
 
 /// <summary>Keeps the lives of all chains, and works out again only those of chains of which something was told since.</summary>
 /// <remarks>
@@ -53,13 +54,25 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
     {
         var limit = ReplacementLimit.For(raw.Card).Percent;
         var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran));
-        return new(raw.Id, raw.Card, limit,
-        [
-            .. from fitted in history.Lives.Select((chain, number) => (chain, number))
-               let life = Life.Of(fitted.chain, limit)
-               where life is not null
-               select new BookedLife(fitted.number, life, fitted.chain.FittingKnown, fitted.chain.Lot, fitted.chain.FittedAt)
-        ]);
+        return new(raw.Id, raw.Card, limit, [.. history.Lives.Select((_, number) => BookLife(raw, history, number, limit)).OfType<BookedLife>()]);
+    }
+
+    private static BookedLife? BookLife(RawChain raw, ChainHistory history, int number, double limit)
+    {
+        var chain = history.Lives[number];
+        var next = number + 1 < history.Lives.Count ? history.Lives[number + 1] : null;
+        if (Life.Of(chain, limit) is not { } life) return null;
+        return new BookedLife(number, life, chain.FittingKnown)
+        {
+            Lot = chain.Lot,
+            FittedAt = chain.FittedAt,
+            EndedAt = next is not null ? next.FittedAt : chain.LastReadingIndex is { } last ? raw.Readings[last].TakenAt : null,
+            Removed = chain.Removed,
+            Broke = next?.FittedAt is { } swapped && raw.Events.Any(e => e.Kind == ChainEventKind.Replacement && e.At == swapped && ChainBreak.IsTold(e.Note)),
+            HoursRun = chain.RunningHours,
+            LastPercent = chain.Observations.Count > 0 ? chain.Observations[^1].ElongationPercent : null,
+            LogRate = ChainRate.Of(chain.Observations) is ChainRate.Shown shown ? (shown.LogRate, shown.StandardError) : null,
+        };
     }
 
     public void Dispose() => turn.Dispose();

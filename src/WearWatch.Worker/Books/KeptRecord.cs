@@ -3,7 +3,7 @@ using WearWatch.Lives;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Engineering.Record;
+namespace WearWatch.Worker.Books;
 
 /// <summary>Scores the forecasts that were kept when they were made, once the limit of their chain has been reached.</summary>
 /// <remarks>A life that has ended is scored once; another one only when its hours turn out otherwise through a correction.</remarks>
@@ -41,7 +41,12 @@ public sealed class KeptRecord(IDbContextFactory<WearDb> databases) : IDisposabl
             StandingHours = share * life.Life.Hours,
             LifeHours = life.Life.Hours,
         },
-        share, standing.ModelVersion, chain.CardOf(life));
+        share, standing.ModelVersion, chain.CardOf(life))
+    {
+        FittedAt = life.FittedAt,
+        EndedAt = life.EndedAt,
+        Spread = standing.Spread,
+    };
 
     public void Dispose() => turn.Dispose();
 

@@ -1,0 +1,27 @@
+namespace WearWatch.Storage.Rows;
+
+/// <summary>What a notice about the whole plant is about.</summary>
+public enum PlantNoticeKind
+{
+    /// <summary>Forecasts held too seldom or too often, and were given another spread.</summary>
+    ForecastsDrifted,
+}
+
+/// <summary>A notice about no single chain, from its raising to its end. At most one of a kind is open.</summary>
+public sealed class PlantNoticeRow
+{
+    public int Id { get; init; }
+
+    public PlantNoticeKind Kind { get; init; }
+
+    public required string Why { get; set; }
+
+    public required string WhatToDo { get; set; }
+
+    public DateTimeOffset RaisedAt { get; init; }
+
+    /// <summary>When a person closed it; null while it is open.</summary>
+    public DateTimeOffset? EndedAt { get; set; }
+
+    public string EndedBy { get; set; } = "";
+}

@@ -1,0 +1,94 @@
+using System.Text;
+using WearWatch.Dashboard.Engineering;
+using WearWatch.Dashboard.Engineering.Costs;
+using WearWatch.Dashboard.Engineering.Report;
+using WearWatch.Dashboard.Words;
+using WearWatch.Lives;
+using WearWatch.Planning.Costs;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+using WearWatch.Worker.Books;
+
+namespace WearWatch.Dashboard.Tests.Engineering;
+
+public sealed class ReportTests
+{
+    private static readonly PlantTime Time = new(A.Now, TimeZoneInfo.Utc);
+
+    private static readonly DateOnly Month = new(A.Now.Year, A.Now.Month, 1);
+
+    [Fact]
+    public void An_empty_plant_has_an_empty_report_that_says_so()
+    {
+        var parts = MonthWriting.Parts(Facts());
+        Assert.Equal(["In short", "What to decide", "What comes due", "What changed", "What it cost", "Which forecasts held"], parts.Select(p => p.Heading));
+        Assert.Equal("Nothing waits for a decision.", Assert.Single(parts[1].Sentences));
+        Assert.Equal("No limit comes within eight weeks.", Assert.Single(parts[2].Sentences));
+    }
+
+    [Fact]
+    public void What_is_past_its_limit_and_in_no_plan_is_to_be_decided()
+    {
+        var parts = MonthWriting.Parts(Facts() with
+        {
+            Due =
+            [
+                new DueChain("K-1", "Press", Condition.SwapNow, A.Now, PlannedFor: null),
+                new DueChain("K-2", "Press", Condition.SwapNow, A.Now, PlannedFor: A.Now.AddDays(3)),
+                new DueChain("K-3", "Press", Condition.PlanASwap, A.Now.AddDays(9), PlannedFor: null),
+            ],
+            Unjudged = 2,
+        });
+        Assert.Equal(
+            [
+                "When to swap K-1: past the limit, and in no plan.",
+                "Whether to plan 1 more chain whose limit may come within eight weeks.",
+                "Whether 2 alarms of faster wear are real: somebody has to look.",
+            ], parts[1].Sentences);
+        Assert.Equal("not planned", parts[2].Table!.Rows[0][4]);
+        Assert.Equal(Time.Day(A.Now.AddDays(3)), parts[2].Table!.Rows[1][4]);
+    }
+
+    [Fact]
+    public void Swaps_and_costs_of_the_month_are_told_against_a_month_of_the_year_before()
+    {
+        BookedLife Ended(DateTimeOffset at) => new(0, new Life(1000, LifeEnd.ReplacedBefore), FittingKnown: true)
+        {
+            FittedAt = at.AddDays(-100), EndedAt = at, Removed = true, HoursRun = 1000, LastPercent = 1.5,
+        };
+        var start = Time.StartOf(Month);
+        var chain = new BookedChain(1, Desk.Card(), 3, [Ended(start.AddMonths(-3)), Ended(start.AddDays(0.1))]);
+        var parts = MonthWriting.Parts(Facts() with { Fleet = Desk.Fleet([chain]) });
+        Assert.Contains("1 chain was swapped in the month, 0 of them after a breakdown.", parts[0].Sentences);
+        // 100 pitches at 3 and a stop of one hour at 400, against a twelfth of the same.
+        Assert.Equal(["Total", "700", "58"], parts[4].Table!.Rows[^1]);
+    }
+
+    [Fact]
+    public void The_sheet_is_a_pdf_of_at_most_two_pages_with_its_font_inside()
+    {
+        var facts = Facts() with { Due = [.. Enumerable.Range(1, 40).Select(i => new DueChain($"K-{i}", "Press", Condition.PlanASwap, A.Now, null))] };
+        var file = ReportPdf.Write(new MonthReport(Month, "Quillfen", Time, MonthWriting.Parts(facts)));
+        Assert.Equal("%PDF"u8.ToArray(), file[..4]);
+        var text = Encoding.Latin1.GetString(file);
+        Assert.InRange(text.Split("/Type/Page/").Length + text.Split("/Type /Page\n").Length - 2, 0, 2);
+        Assert.Contains("DejaVu", text, StringComparison.Ordinal);
+    }
+
+    private static MonthFacts Facts() => new()
+    {
+        Month = Month,
+        Plant = "Quillfen",
+        Time = Time,
+        Conditions = new Dictionary<Condition, int>(),
+        Unassessed = 0,
+        Due = [],
+        Raised = [],
+        PlantNotices = [],
+        Unjudged = 0,
+        Waiting = 0,
+        Fleet = Desk.Fleet([]),
+        Record = [],
+        Terms = new CostTerms(new PlanningCosts(), new Dictionary<string, double>(), 3, 200),
+    };
+}
