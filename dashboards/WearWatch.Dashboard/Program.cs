@@ -18,6 +18,7 @@ using WearWatch.Dashboard.Glance;
 using WearWatch.Dashboard.Happenings;
 using WearWatch.Dashboard.Importing;
 using WearWatch.Dashboard.Notices;
+using WearWatch.Dashboard.Oiling;
 using WearWatch.Dashboard.OneChain;
 using WearWatch.Dashboard.People;
 using WearWatch.Dashboard.Planning;
@@ -62,6 +63,7 @@ builder.Services.AddPeople();
 builder.Services.AddEngineeringDesk();
 builder.Services.AddSwapPlanning();
 builder.Services.AddSingleton<PlantTypes>();
+builder.Services.AddOilDesk();
 
 builder.Services.AddOpenApi("v1", options =>
 {
@@ -108,6 +110,7 @@ app.MapApi();
 app.MapFloor();
 app.MapPaper();
 app.MapPlanFiles();
+app.MapOilFiles();
 app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);
 try
 {

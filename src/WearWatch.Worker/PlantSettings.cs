@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -31,6 +32,23 @@ public sealed class PlantSettings(IDbContextFactory<WearDb> database)
 
     /// <summary>When the plant runs.</summary>
     public async Task<ProductionCalendar> CalendarAsync(CancellationToken ct = default) => ShiftPlan.Calendar(await CurrentAsync(ct));
+
+    /// <summary>What the plant says of its oiling.</summary>
+    public async Task<OilTerms> OilTermsAsync(CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        return (await db.OilTerms.AsNoTracking().OrderBy(t => t.Id).FirstOrDefaultAsync(ct))?.ToTerms() ?? OilTerms.Default;
+    }
+
+    /// <summary>Changes what the plant says of its oiling. Dates move with it: review all chains afterwards.</summary>
+    public async Task ChangeOilTermsAsync(OilTerms terms, CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var row = await db.OilTerms.OrderBy(t => t.Id).FirstOrDefaultAsync(ct);
+        if (row is null) db.OilTerms.Add(row = new OilTermsRow());
+        row.Take(terms);
+        await db.SaveChangesAsync(ct);
+    }
 
     /// <summary>Changes the settings. Dates move with them: review all chains afterwards.</summary>
     /// <exception cref="TimeZoneNotFoundException">There is no such time zone.</exception>

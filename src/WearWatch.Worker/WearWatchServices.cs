@@ -10,6 +10,7 @@ using WearWatch.Worker.Demo;
 using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
+using WearWatch.Worker.Oiling;
 using WearWatch.Worker.Register;
 using WearWatch.Worker.Telemetry;
 using WearWatch.Worker.Tracking;
@@ -44,6 +45,9 @@ public static class WearWatchServices
         services.AddSingleton<EntryQuestion>();
         services.AddSingleton<IntakeDesk>();
         services.AddSingleton<RegisterDesk>();
+        services.AddSingleton<OilRound>();
+        services.AddSingleton<OilConsumption>();
+        services.AddSingleton<PlantIntervals>();
         services.AddSingleton<FileImport>();
         services.AddSingleton<FileExport>();
         services.AddSingleton<Inbox>();

@@ -23,6 +23,8 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(IReadOnlyList<NoticeJson>))]
 [JsonSerializable(typeof(JudgementJson))]
 [JsonSerializable(typeof(MeJson))]
+[JsonSerializable(typeof(IReadOnlyList<OilDueJson>))]
+[JsonSerializable(typeof(IReadOnlyList<OilUsedJson>))]
 [JsonSerializable(typeof(PlantJson))]
 [JsonSerializable(typeof(ImportJson))]
 [JsonSerializable(typeof(IReadOnlyList<PastImportJson>))]

@@ -23,6 +23,7 @@ internal static class ApiRoutes
         BenchApi.Map(api);
         FloorApi.Map(api);
         HistoryApi.Map(api);
+        OilApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json.")).ExcludeFromDescription();
     }
 }

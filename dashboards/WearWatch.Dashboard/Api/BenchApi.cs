@@ -20,6 +20,9 @@ internal static class BenchApi
         bench.MapGet("/drive", Drive).WithSummary("What a drive of two sprockets does to its chain")
             .WithDescription("type, or pitch_mm with strands, pin_mm, joint_area_mm2, tensile_kn; teeth, driven_teeth; rpm or speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; load, mover; lubrication, ambient_c; and what /limit takes.")
             .Produces<DriveJson>().ProducesValidationProblem(422);
+        bench.MapGet("/oil", Oil).WithSummary("How, with what, how much and how often a chain is to be oiled")
+            .WithDescription("type, or pitch_mm with family and strands; speed (m/s, or 250 ft/min); ambient_c; method, lubrication, dust, interval_h, surroundings_factor.")
+            .Produces<ChainOilJson>().ProducesValidationProblem(422);
         bench.MapGet("/chain-types", Types).WithSummary("Chain types, each value with its source and whether it was verified")
             .WithDescription("find, family and pitch_mm narrow; skip and take cut.").Produces<ChainTypePageJson>().ProducesValidationProblem(422);
         bench.MapGet("/chain-types/{designation}", OneType).WithSummary("One chain type").Produces<ChainTypeJson>().ProducesProblem(404);
@@ -30,6 +33,8 @@ internal static class BenchApi
     private static IResult Limit(HttpRequest request) => Answer(LimitBench.Answer(Read(request)), LimitJson.Of);
 
     private static IResult Drive(HttpRequest request) => Answer(DriveBench.Answer(Read(request)), DriveJson.Of);
+
+    private static IResult Oil(HttpRequest request) => Answer(OilBench.Answer(Read(request)), ChainOilJson.Of);
 
     private static IResult Types(HttpRequest request)
     {

@@ -12,8 +12,10 @@ namespace WearWatch.Dashboard.Happenings;
 /// <param name="Assessment">What is concluded of it.</param>
 /// <param name="Calendar">When it runs.</param>
 /// <param name="EarlyDate">The planner's date as it stands; null when the limit is not in sight.</param>
+/// <param name="Oiling">When it is to be oiled, or its oiler looked at.</param>
 /// <param name="Time">Now.</param>
-public sealed record DoneChain(RawChain Raw, Assessment Assessment, ProductionCalendar Calendar, DateTimeOffset? EarlyDate, PlantTime Time)
+public sealed record DoneChain(
+    RawChain Raw, Assessment Assessment, ProductionCalendar Calendar, DateTimeOffset? EarlyDate, OilingDue Oiling, PlantTime Time)
 {
     public string Name => Raw.Card.Name;
 
@@ -28,9 +30,6 @@ public sealed record DoneChain(RawChain Raw, Assessment Assessment, ProductionCa
         .Where(c => c.Count is not null)
         .OrderBy(c => c.At ?? DateTimeOffset.MinValue)
         .LastOrDefault().Count?.Hours;
-
-    /// <summary>When it is to be oiled, or its oiler looked at.</summary>
-    public OilingDue Oiling => OilingDue.For(Card, Raw.Readings, Raw.Events, Calendar, Time.Now);
 
     /// <summary>Pitches of the chain that runs now: those on the card without those taken out since; null when not on the card.</summary>
     public int? PitchesNow => Card.Pitches - WearWatch.Chains.PitchesOut.Since(Raw.Events);

@@ -1,3 +1,4 @@
+using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -27,4 +28,7 @@ public sealed record ChainFacts
     public required IReadOnlyList<NoticeRow> Notices { get; init; }
 
     public required ProductionCalendar Calendar { get; init; }
+
+    /// <summary>What the plant says of its oiling.</summary>
+    public OilTerms OilTerms { get; init; } = OilTerms.Default;
 }

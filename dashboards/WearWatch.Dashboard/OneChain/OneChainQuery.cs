@@ -33,6 +33,7 @@ public sealed class OneChainQuery(IDbContextFactory<WearDb> databases, ChainRead
             Notices = await db.Notices.AsNoTracking().Where(n => n.ChainId == row.Id)
                 .OrderBy(n => n.EndedAt != null).ThenByDescending(n => n.RaisedAt).Take(NoticesShown).ToListAsync(ct),
             Calendar = await settings.CalendarAsync(ct),
+            OilTerms = await settings.OilTermsAsync(ct),
         };
         return ChainView.Of(facts, await clock.NowAsync(ct));
     }

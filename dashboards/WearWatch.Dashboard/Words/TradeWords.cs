@@ -69,6 +69,7 @@ public static class TradeWords
         NoticeKind.ReadingHeldBack => "Reading held back",
         NoticeKind.OilingDue => "Oil due",
         NoticeKind.TakeUpEnds => "Take-up at its end",
+        NoticeKind.LubricatorSilent => "Lubricator silent",
         NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
         NoticeKind.StrandsDiffer => "Strands differ",
         _ => throw new UnreachableException($"Notice {kind} has no words."),

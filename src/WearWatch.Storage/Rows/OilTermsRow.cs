@@ -1,3 +1,5 @@
+using WearWatch.Lubrication;
+
 namespace WearWatch.Storage.Rows;
 
 /// <summary>What oiling costs the plant, and what its surroundings make of an interval; one row.</summary>
@@ -25,4 +27,24 @@ public sealed class OilTermsRow
 
     /// <summary>An automatic lubricator that misses so many of its pulses while the chain runs is looked at.</summary>
     public double PulsesMissed { get; set; } = 3;
+
+    /// <summary>The terms as the domain knows them.</summary>
+    public OilTerms ToTerms() => new()
+    {
+        CostOfOiling = CostOfOiling,
+        CostOfChain = CostOfChain,
+        ModerateDustFactor = ModerateDustFactor,
+        HeavyDustFactor = HeavyDustFactor,
+        WarmFactor = WarmFactor,
+        FirstIntervalFactor = FirstIntervalFactor,
+        PulsesMissed = PulsesMissed,
+    };
+
+    /// <summary>Takes over other terms.</summary>
+    public void Take(OilTerms terms)
+    {
+        (CostOfOiling, CostOfChain, PulsesMissed) = (terms.CostOfOiling, terms.CostOfChain, terms.PulsesMissed);
+        (ModerateDustFactor, HeavyDustFactor, WarmFactor) = (terms.ModerateDustFactor, terms.HeavyDustFactor, terms.WarmFactor);
+        FirstIntervalFactor = terms.FirstIntervalFactor;
+    }
 }

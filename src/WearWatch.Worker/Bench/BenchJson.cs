@@ -7,6 +7,7 @@ namespace WearWatch.Worker.Bench;
 [JsonSerializable(typeof(GaugeJson))]
 [JsonSerializable(typeof(LimitJson))]
 [JsonSerializable(typeof(DriveJson))]
+[JsonSerializable(typeof(ChainOilJson))]
 [JsonSerializable(typeof(ChainTypePageJson))]
 [JsonSerializable(typeof(ChainTypeJson))]
 public sealed partial class BenchJson : JsonSerializerContext;

@@ -44,6 +44,7 @@ public static class CommandLine
             GaugeCommand.Make(screen),
             LimitCommand.Make(screen),
             DriveCommand.Make(screen),
+            OilCommand.Make(screen),
             ForecastCommand.Make(screen),
             BacktestCommand.Make(screen),
             ImportCommand.Make(screen),

@@ -8,6 +8,10 @@ namespace WearWatch.Worker.Demo;
 /// <summary>Gives the demo plant its shutdowns, its store and the costs of its lines, so that swaps can be planned at once.</summary>
 internal static class DemoWorkshop
 {
+    /// <summary>What an oiling and a chain with its fitting cost the made-up mill, in euros.</summary>
+    private const double CostOfOiling = 6;
+    private const double CostOfChain = 900;
+
     /// <summary>Writes them down once; what a person has changed since stays.</summary>
     public static async Task EquipAsync(IDbContextFactory<WearDb> database, DateOnly today, CancellationToken ct)
     {
@@ -33,6 +37,7 @@ internal static class DemoWorkshop
             Price = spare.Price,
         }));
         db.LineCosts.AddRange(MillWorkshop.StoppedPerHour.Select(line => new LineCostRow { Line = line.Key, StoppedPerHour = line.Value }));
+        if (!await db.OilTerms.AnyAsync(ct)) db.OilTerms.Add(new OilTermsRow { CostOfOiling = CostOfOiling, CostOfChain = CostOfChain });
         await db.SaveChangesAsync(ct);
     }
 }

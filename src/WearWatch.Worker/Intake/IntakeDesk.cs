@@ -47,6 +47,23 @@ public sealed class IntakeDesk(
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
+    /// <summary>Takes an event out of use, such as a tap by mistake; the old row stays, and another says that it is withdrawn.</summary>
+    public async Task<IntakeAnswer> WithdrawEventAsync(long eventId, string by, string why, CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await db.Events.SingleOrDefaultAsync(e => e.Id == eventId, ct) is not { } told)
+            return new IntakeAnswer.Refused([new Refusal("event", "There is no such event.")]);
+        if (await db.Events.FirstOrDefaultAsync(e => e.CorrectsId == eventId && e.Withdraws, ct) is { } known)
+            return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
+        var row = Told.Withdrawal(told, by, clock.GetUtcNow(), why);
+        db.Events.Add(row);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        await review.ReviewAsync([told.ChainId], null, CancellationToken.None);
+        return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
+    }
+
     /// <summary>A person's yes to a waiting reading.</summary>
     public Task<IntakeAnswer> ConfirmAsync(long readingId, string by, CancellationToken ct = default) =>
         SayAgainAsync(readingId, by, withdraws: false, "", ct);

@@ -59,6 +59,26 @@ internal static class Told
         ReceivedAt = now,
     };
 
+    /// <summary>The same event once more, as its withdrawal.</summary>
+    public static EventRow Withdrawal(EventRow told, string by, DateTimeOffset now, string why) => new()
+    {
+        ChainId = told.ChainId,
+        Key = FormattableString.Invariant($"withdraw-event:{told.Id}"),
+        Kind = told.Kind,
+        At = told.At,
+        CounterBeforeH = told.CounterBeforeH,
+        CounterAfterH = told.CounterAfterH,
+        Lot = told.Lot,
+        OilMethod = told.OilMethod,
+        OilGrade = told.OilGrade,
+        OilAmountMl = told.OilAmountMl,
+        Note = why,
+        CorrectsId = told.Id,
+        Withdraws = true,
+        ToldBy = by,
+        ReceivedAt = now,
+    };
+
     public static EventRow Row(int chainId, ChainEvent happening, string key, string by, DateTimeOffset now) => new()
     {
         ChainId = chainId,

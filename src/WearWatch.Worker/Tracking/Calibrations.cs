@@ -23,7 +23,10 @@ public sealed class Calibrations(
         var spread = await db.Spreads.AsNoTracking().OrderByDescending(s => s.Id).FirstOrDefaultAsync(ct);
         return new Knowledge(
             model, kept is null ? WearConstants.Default : JsonSerializer.Deserialize<WearConstants>(kept, JsonSerializerOptions.Default)!, kept,
-            spread?.ToSpread() ?? ForecastSpread.AsMade);
+            spread?.ToSpread() ?? ForecastSpread.AsMade)
+        {
+            Oil = await plant.OilTermsAsync(ct),
+        };
     }
 
     /// <summary>Calibrates on all chains that have run out; keeps the constants when the chains speak clearly for them.</summary>

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Lubrication;
 using WearWatch.Storage;
 using WearWatch.Wear;
 
@@ -14,6 +15,9 @@ namespace WearWatch.Worker.Tracking;
 /// <param name="Spread">By how much forecasts are stretched.</param>
 public sealed record Knowledge(FleetModel? Model, WearConstants Constants, string? ConstantsText, ForecastSpread Spread)
 {
+    /// <summary>What the plant says of its oiling.</summary>
+    public OilTerms Oil { get; init; } = OilTerms.Default;
+
     /// <summary>Names the knowledge: forecasts are kept with it, and made anew when it changes.</summary>
     public string Version { get; } = (Model?.Version ?? WearPrior.Broad.Source)
         + (ConstantsText is null ? "" : $" own {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ConstantsText)))[..8]}")

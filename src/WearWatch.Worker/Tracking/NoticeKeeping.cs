@@ -16,9 +16,17 @@ internal static class NoticeKeeping
         if (chain.Oiling.IsDue && !all.Any(n => n.Kind == NoticeKind.OilingDue))
             yield return new Notice(NoticeKind.OilingDue, Urgent: false, chain.Oiling.Basis,
                 chain.Oiling.Task == OilingTask.CheckOiler ? "Look at the oiler and record it." : "Oil the chain and record it.");
+        if (chain.Lubricator is { } silent) yield return LubricatorSilent(silent);
         if (chain.Raw.WaitingRows is [var first, ..] && !all.Any(n => n.Kind == NoticeKind.ReadingHeldBack))
             yield return new Notice(NoticeKind.ReadingHeldBack, Urgent: false, first.WhyWaiting, "Say yes to the reading, correct it or withdraw it.");
     }
+
+    private static Notice LubricatorSilent(LubricatorWatch silent) => new(
+        NoticeKind.LubricatorSilent, Urgent: false,
+        FormattableString.Invariant($"The automatic lubricator gave no oil for {silent.HoursSinceLast:0} running hours; it usually gives some every ")
+            + FormattableString.Invariant($"{silent.UsualHours:0} h. ")
+            + (silent.IsBlocked ? "Its pulses come, but with no oil: the line is blocked, or it is empty." : "No pulse comes: it is empty, switched off or not heard."),
+        silent.IsBlocked ? "Clear the line and fill it; the next pulse with oil ends this notice." : "Fill it and see that it runs; the next pulse ends this notice.");
 
     /// <summary>Brings the kept notices of a chain in line.</summary>
     /// <param name="db">Where new ones are added.</param>

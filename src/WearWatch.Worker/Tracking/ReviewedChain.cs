@@ -18,6 +18,9 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
     /// <summary>The card with what the position has shown of its duty.</summary>
     public required ChainCard Seen { get; init; }
 
+    /// <summary>Its automatic lubricator, when that has fallen silent.</summary>
+    public required LubricatorWatch? Lubricator { get; init; }
+
     /// <summary>Whether its track has moved from the stored one.</summary>
     public required bool TrackMoved { get; init; }
 
@@ -31,11 +34,15 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
     {
         calendar = calendar.Knowing(raw.Ran);
         var seen = raw.CardSeen(calendar);
+        var counter = HourCounter.At(now, raw.Readings, raw.Events, calendar);
         var assessment = Assessment.Of(
             raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from, knowledge.Spread);
         return new ReviewedChain(
-            raw, assessment, OilingDue.For(raw.Card, raw.Readings, raw.Events, calendar, now), knowledge.Version, knowledge.Spread)
+            raw, assessment, OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version, knowledge.Spread)
         {
+            Lubricator = LubricatorWatch.Of(raw.Events, counter, calendar, now) is { } watch && watch.IsSilent(knowledge.Oil.PulsesMissed)
+                ? watch
+                : null,
             Seen = seen,
             TrackMoved = !ReferenceEquals(assessment.Carried, from),
         };

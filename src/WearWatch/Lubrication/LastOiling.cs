@@ -15,6 +15,9 @@ public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? C
 {
     private const string Fitting = "fitting, with the maker's oil";
 
+    /// <summary>Whether the chain still runs on the maker's oil.</summary>
+    public bool IsFitting => Name == Fitting;
+
     /// <summary>The last oiling of the chain that runs now, or the last look at its oiler.</summary>
     /// <remarks>
     /// A replacement brings a new chain, and with it the maker's oil: older oilings no longer count. An inspection counts only

@@ -51,6 +51,14 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
     public bool IsEnough(LubricationState fitted) =>
         fitted == LubricationState.Auto || Kind == OilFeedKind.ManualOrDrip && fitted == LubricationState.Manual;
 
+    /// <summary>Whether a way of bringing the oil there does. A lubricator gives drops, so that it counts as a drip feed (common practice).</summary>
+    public bool IsEnough(OilMethod fitted) => fitted switch
+    {
+        OilMethod.Stream => true,
+        OilMethod.Bath => Kind != OilFeedKind.OilStream,
+        _ => Kind == OilFeedKind.ManualOrDrip,
+    };
+
     /// <summary>The feed in plain words.</summary>
     public string Text => string.Create(CultureInfo.InvariantCulture,
         $"{Words(Kind)} (by hand up to {ManualUpTo.MetresPerSecond:0.##} m/s, bath up to {BathUpTo.MetresPerSecond:0.##} m/s)");

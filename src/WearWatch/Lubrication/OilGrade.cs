@@ -16,6 +16,9 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
     private static readonly (double UpToC, string Sae, string IsoVg)[] Bands =
         [(5, "SAE 20", "46-68"), (40, "SAE 30", "100"), (50, "SAE 40", "150-220"), (60, "SAE 50", "320")];
 
+    /// <summary>The grade as it stands on a can: ISO VG where the table gives it, else SAE.</summary>
+    public string Name => IsoVg.Length > 0 ? $"ISO VG {IsoVg}" : Sae;
+
     /// <summary>The lowest temperature that the table knows.</summary>
     public static Temperature Lowest => new(-5);
 

@@ -37,10 +37,11 @@ public sealed record OilingDue
     /// <param name="events">Its events in the order in which they happened.</param>
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which it is asked.</param>
+    /// <param name="terms">What the plant says of its oiling; nothing if not given.</param>
     public static OilingDue For(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar,
-        DateTimeOffset now) =>
-        For(card, events, HourCounter.At(now, readings, events, calendar), calendar, now);
+        DateTimeOffset now, OilTerms? terms = null) =>
+        For(card, events, HourCounter.At(now, readings, events, calendar), calendar, now, terms);
 
     /// <summary>When a chain is due, with what its hour counter shows now.</summary>
     /// <param name="card">The chain.</param>
@@ -48,12 +49,13 @@ public sealed record OilingDue
     /// <param name="counterNow">The hour counter; null when it is not known: then dates and the calendar serve.</param>
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which it is asked.</param>
+    /// <param name="terms">What the plant says of its oiling; nothing if not given.</param>
     public static OilingDue For(
         ChainCard card, IReadOnlyList<ChainEvent> events, RunningHours? counterNow, ProductionCalendar calendar,
-        DateTimeOffset now)
+        DateTimeOffset now, OilTerms? terms = null)
     {
-        var plan = OilingPlan.For(card);
         var last = LastOiling.Of(card, events);
+        var plan = OilingPlan.For(card, terms ?? OilTerms.Default, last.IsFitting);
         var since = last.HoursUntil(events, counterNow, calendar, now);
         return new OilingDue
         {

@@ -24,8 +24,12 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
     /// The plant's own interval wins. Else the handbook's, times the factor for the surroundings that the plant sets. No
     /// published factor for dust, moisture or heat was found, so it is 1 until the plant knows better.
     /// </remarks>
-    public static OilingPlan For(ChainCard card)
+    /// <param name="card">The chain.</param>
+    /// <param name="terms">What the plant says of its oiling.</param>
+    /// <param name="isFirst">Whether the chain still runs on the maker's oil.</param>
+    public static OilingPlan For(ChainCard card, OilTerms terms, bool isFirst)
     {
+        var factor = terms.SurroundingsOf(card) * (isFirst ? terms.FirstIntervalFactor : 1);
         var task = card.Duty.Lubrication switch
         {
             LubricationState.Auto => OilingTask.CheckOiler,
@@ -37,10 +41,10 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
         {
             OilingTask.OilByHand => Handbook(
                 task, HandbookByHandHours, "about every 8 h of running or before the joints dry [13]",
-                card.OilingSurroundingsFactor),
+                factor),
             OilingTask.CheckOiler => Handbook(
                 task, CheckOfOilerHours, "look at the oiler once a running week (common practice)",
-                card.OilingSurroundingsFactor),
+                factor),
             _ => new OilingPlan(task, null, card.Duty.Lubrication == LubricationState.Dry
                 ? "this chain runs dry; set an interval if it is to be oiled"
                 : "how this chain is oiled is not recorded"),
@@ -51,7 +55,7 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
         task, hours * factor,
         factor == 1
             ? basis
-            : string.Create(CultureInfo.InvariantCulture, $"{basis}, times {factor:0.##} for the surroundings (the plant's)"));
+            : string.Create(CultureInfo.InvariantCulture, $"{basis}, times {factor:0.##} for the surroundings and the first oil (the plant's)"));
 
     private static string Hours(double hours) => string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} h");
 }

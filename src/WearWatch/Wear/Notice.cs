@@ -21,6 +21,9 @@ public enum NoticeKind
     /// <summary>The take-up has little travel left.</summary>
     TakeUpEnds,
 
+    /// <summary>The automatic lubricator gives no oil any more.</summary>
+    LubricatorSilent,
+
     /// <summary>A reading that was believed when it came does not fit those after it.</summary>
     EarlierReadingDoubted,
 

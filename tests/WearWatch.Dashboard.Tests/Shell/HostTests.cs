@@ -18,6 +18,10 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/enter")]
     [InlineData("/enter?chain=nobody")]
     [InlineData("/import")]
+    [InlineData("/oil")]
+    [InlineData("/oil/interval")]
+    [InlineData("/oil/used")]
+    [InlineData("/oil/chains/nobody")]
     [InlineData("/notices")]
     [InlineData("/settings")]
     [InlineData("/arrivals")]
@@ -40,6 +44,8 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/notices", "Notices")]
     [InlineData("/arrivals", "set aside")]
     [InlineData("/chains/K-1/signals", "production calendar stands in")]
+    [InlineData("/oil/chains/K-1", "How, with what, how much")]
+    [InlineData("/oil/interval", "All chains together")]
     [InlineData("/import", "Past imports")]
     public async Task Every_page_answers_with_itself_on_a_small_plant(string path, string expected)
     {

@@ -134,7 +134,7 @@ public sealed class OilingDueTests
     [Fact]
     public void Surroundings_set_by_the_plant_scale_the_handbooks_interval_and_the_basis_says_so()
     {
-        var plan = OilingPlan.For(Oiled(LubricationState.Manual) with { OilingSurroundingsFactor = 0.5 });
+        var plan = OilingPlan.For(Oiled(LubricationState.Manual) with { OilingSurroundingsFactor = 0.5 }, OilTerms.Default, isFirst: false);
 
         Assert.Equal(4, plan.IntervalHours);
         Assert.Contains("times 0.5 for the surroundings", plan.Basis, StringComparison.Ordinal);

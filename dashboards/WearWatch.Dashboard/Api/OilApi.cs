@@ -1,0 +1,24 @@
+using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Oiling;
+using WearWatch.Worker.Oiling;
+
+namespace WearWatch.Dashboard.Api;
+
+/// <summary>The oil round for programs.</summary>
+internal static class OilApi
+{
+    public static void Map(IEndpointRouteBuilder api)
+    {
+        api.MapGet("/oil/due", DueAsync).WithTags("Oil").WithSummary("Chains that are to be oiled within a week, by line")
+            .Produces<IReadOnlyList<OilDueJson>>();
+        api.MapGet("/oil/used", UsedAsync).WithTags("Oil").WithSummary("Oil used in the last twelve months, by grade and month")
+            .Produces<IReadOnlyList<OilUsedJson>>();
+    }
+
+    private static async Task<IResult> DueAsync(DueQuery due, CancellationToken ct) => Results.Ok<IReadOnlyList<OilDueJson>>(
+        [.. (await due.AskAsync(ct)).Chains.Select(c => new OilDueJson(
+            c.Name, c.Line, c.Position, Tokens.Of(c.State), c.At, c.LooksAtOiler, c.Grade, c.Missed, c.Advice.Warning))]);
+
+    private static async Task<IResult> UsedAsync(OilConsumption consumption, CancellationToken ct) => Results.Ok<IReadOnlyList<OilUsedJson>>(
+        [.. (await consumption.AskAsync(ct)).Select(u => new OilUsedJson(u.Month, u.Grade, u.Oilings, u.Millilitres, u.WithoutAmount))]);
+}

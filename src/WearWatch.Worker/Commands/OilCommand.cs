@@ -1,0 +1,50 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text.Json;
+using WearWatch.Worker.Bench;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary><c>wearwatch oil</c>: how, with what, how much and how often a chain is to be oiled.</summary>
+internal static class OilCommand
+{
+    public static Command Make(Screen screen)
+    {
+        var json = Shared.Json();
+        var command = new Command("oil", "Tells how, with what, how much and how often a chain is to be oiled, and who says so.")
+        {
+            BenchOptions.Text("type", "The chain type, such as 16B-1."),
+            BenchOptions.Number("pitch-mm", "Nominal pitch in millimetres, where no type is given."),
+            BenchOptions.Text("family", "The kind of chain; roller if neither it nor the type is given."),
+            BenchOptions.Whole("strands", "Strands of the chain."),
+            BenchOptions.Text("speed", "Chain speed in m/s, or with a unit such as 250 ft/min."),
+            BenchOptions.Number("ambient-c", "Temperature of the surroundings in degrees Celsius."),
+            BenchOptions.Text("method", "How it is oiled now: hand, drip, bath, stream or lubricator."),
+            BenchOptions.Text("lubrication", "auto, manual, poor or dry; manual if not given."),
+            BenchOptions.Text("dust", "clean, moderate or heavy."),
+            BenchOptions.Number("interval-h", "The plant's own interval in running hours."),
+            BenchOptions.Number("surroundings-factor", "What the surroundings make of the handbook's interval."),
+            json,
+        };
+        command.SetAction(parsed => BenchOptions.Tell(screen, OilBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+        return command.WithExamples(
+            "wearwatch oil --type 16B-1 --speed 0.8 --ambient-c 25", "wearwatch oil --type 80 --speed 2 --ambient-c 40 --method hand --json");
+    }
+
+    private static void Tell(Screen screen, OilSheet sheet, bool asJson)
+    {
+        if (asJson)
+        {
+            screen.Output.WriteLine(JsonSerializer.Serialize(ChainOilJson.Of(sheet), BenchJson.Default.ChainOilJson));
+            return;
+        }
+
+        var advice = sheet.Advice;
+        if (advice.Feed is { } feed) screen.Output.WriteLine($"How: {feed.Text} ({feed.Source})");
+        if (advice.Grade is { } grade) screen.Output.WriteLine($"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
+        if (advice.Amount is { } amount) screen.Output.WriteLine($"How much: {amount.Text} ({amount.Source})");
+        if (sheet.Plan.IntervalHours is { } hours) screen.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {sheet.Plan.Basis}"));
+        if (advice.Warning is { } warning) screen.Output.WriteLine("Warning: " + warning);
+        foreach (var missing in advice.Missing) screen.Output.WriteLine("Missing: " + missing);
+    }
+}

@@ -1,0 +1,60 @@
+using WearWatch.Chains;
+using WearWatch.Units;
+
+namespace WearWatch.Lubrication;
+
+/// <summary>How, with what and how much a chain is to be oiled, by the trade's tables.</summary>
+public sealed record OilAdvice
+{
+    /// <summary>How; null without a chain speed.</summary>
+    public required OilFeed? Feed { get; init; }
+
+    /// <summary>With what; null without a temperature, or outside of the table.</summary>
+    public required OilGrade? Grade { get; init; }
+
+    /// <summary>How much; null without a chain speed.</summary>
+    public required OilAmount? Amount { get; init; }
+
+    /// <summary>How it is oiled now; null when that is not recorded.</summary>
+    public required OilMethod? Fitted { get; init; }
+
+    /// <summary>What is missing on the card for an answer, in words.</summary>
+    public required IReadOnlyList<string> Missing { get; init; }
+
+    /// <summary>Why the way it is oiled does not do at its speed; null when it does or when nobody can tell.</summary>
+    public string? Warning => Feed is { } feed && Fitted is { } method && !feed.IsEnough(method)
+        ? $"At this speed the chain needs {feed.Text}: what it has, {Name(method)}, is too little."
+        : null;
+
+    /// <summary>The advice for a chain.</summary>
+    /// <param name="card">Its card, with what its position has shown of the temperature.</param>
+    public static OilAdvice For(ChainCard card)
+    {
+        var speed = card.Duty.SpeedMetresPerSecond;
+        var ambient = card.Duty.AmbientC;
+        var feed = speed is { } v ? OilFeed.For(card.PitchMm, new Speed(v)) : null;
+        var grade = ambient is { } c ? OilGrade.For(card.Family, new Temperature(c)) : null;
+        return new OilAdvice
+        {
+            Feed = feed,
+            Grade = grade,
+            Amount = feed is null ? null : OilAmount.For(feed.Kind, card.Strands),
+            Fitted = card.OilMethod,
+            Missing =
+            [
+                .. speed is null ? ["the chain speed, for how"] : Array.Empty<string>(),
+                .. ambient is null ? ["the temperature of the surroundings, for with what"] : Array.Empty<string>(),
+                .. ambient is not null && grade is null ? ["no table covers this temperature: ask the maker of the oil"] : Array.Empty<string>(),
+            ],
+        };
+    }
+
+    private static string Name(OilMethod method) => method switch
+    {
+        OilMethod.Hand => "oiling by hand",
+        OilMethod.Drip => "a drip feed",
+        OilMethod.Bath => "a bath",
+        OilMethod.Lubricator => "an automatic lubricator that gives drops",
+        _ => "an oil stream",
+    };
+}

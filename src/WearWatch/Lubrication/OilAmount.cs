@@ -1,0 +1,38 @@
+using WearWatch.Chains;
+
+namespace WearWatch.Lubrication;
+
+/// <summary>How much oil a way of feeding takes.</summary>
+/// <param name="Text">How much, in words with units.</param>
+/// <param name="Source">Who says so.</param>
+/// <param name="IsVerified">Whether its source was read.</param>
+public sealed record OilAmount(string Text, string Source, bool IsVerified)
+{
+    /// <summary>Drops a minute for each strand, least and most. Printed elsewhere also as 4 to 20 and as 5 to 50.</summary>
+    public static (int Least, int Most) DropsPerMinute => (5, 20);
+
+    /// <summary>How deep the chain dips into a bath, in millimetres, least and most.</summary>
+    public static (int Least, int Most) BathDepthMm => (6, 12);
+
+    /// <summary>Oil stream in litres a minute for each kilowatt. From memory: about hp/200 US gallons a minute.</summary>
+    public const double StreamLitresPerMinuteAndKilowatt = 0.025;
+
+    /// <summary>The amount for a way of feeding.</summary>
+    /// <param name="kind">The way.</param>
+    /// <param name="strands">Strands of the chain.</param>
+    public static OilAmount For(OilFeedKind kind, int strands) => kind switch
+    {
+        OilFeedKind.ManualOrDrip => new(
+            FormattableString.Invariant($"drip {strands * DropsPerMinute.Least} to {strands * DropsPerMinute.Most} drops a minute")
+                + (strands > 1 ? FormattableString.Invariant($" over {strands} strands") : "")
+                + "; by hand until oil stands between the plates, on the inside of the slack side",
+            "docs/references.md [11], [36]", true),
+        OilFeedKind.BathOrDisc => new(
+            FormattableString.Invariant(
+                $"bath: the lowest pitch dips {BathDepthMm.Least} to {BathDepthMm.Most} mm; disc: rim at 200 m/min or faster, 12 to 25 mm clear of the chain"),
+            "docs/references.md [5]", true),
+        _ => new(
+            FormattableString.Invariant($"about {StreamLitresPerMinuteAndKilowatt} litres a minute for each kW that the chain carries"),
+            Sourced.Memory, false),
+    };
+}
