@@ -58,6 +58,7 @@ builder.Services.AddSingleton<WearWatch.Dashboard.Measuring.StudyBook>();
 builder.Services.AddSingleton<FloorQuery>();
 builder.Services.AddSingleton<RoundDesk>();
 builder.Services.AddSingleton<PlantNoticeBoard>();
+builder.Services.AddSingleton<LookQuery>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddPeople();
 builder.Services.AddEngineeringDesk();

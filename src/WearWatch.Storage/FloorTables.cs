@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Inspections;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
@@ -17,6 +18,19 @@ internal static class FloorTables
         {
             hand.HasIndex(h => h.Key).IsUnique();
             hand.HasIndex(h => new { h.Day, h.Line });
+        });
+        model.Entity<LookRow>(look =>
+        {
+            look.HasIndex(l => l.Key).IsUnique();
+            look.HasIndex(l => l.ChainId);
+            look.HasOne<ChainRow>().WithMany().HasForeignKey(l => l.ChainId).OnDelete(DeleteBehavior.Restrict);
+            look.Property(l => l.Findings).HasConversion(new JsonList<Finding>(), JsonList<Finding>.Comparer);
+        });
+        model.Entity<PhotoRow>(photo =>
+        {
+            photo.HasIndex(p => p.Key).IsUnique();
+            photo.HasIndex(p => p.LookKey);
+            photo.HasOne<ChainRow>().WithMany().HasForeignKey(p => p.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
     }
 }

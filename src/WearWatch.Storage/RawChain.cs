@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Inspections;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -27,6 +28,9 @@ public sealed record RawChain(
     /// <summary>The events as the domain knows them.</summary>
     public IReadOnlyList<ChainEvent> Events { get; } = [.. EventRows.Select(e => e.ToEvent(Card.Name))];
 
+    /// <summary>The looks at it, in the order in which they were taken.</summary>
+    public IReadOnlyList<Look> Looks { get; init; } = [];
+
     /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
     public ChainCard CardNow => Card.After(Events);
 
@@ -44,7 +48,16 @@ public sealed record RawChain(
         var readings = (await db.Readings.AsNoTracking().Where(r => EF.Parameter(ids).Contains(r.ChainId)).OrderBy(r => r.Id).ToListAsync(ct)).ToLookup(r => r.ChainId);
         var events = (await db.Events.AsNoTracking().Where(e => EF.Parameter(ids).Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
         var ran = await db.RunningAsync(ids, ct);
-        return [.. chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]) with { Ran = ran.GetValueOrDefault(chain.Id, RunningRecord.Empty) })];
+        var looks = (await db.Looks.AsNoTracking().Where(l => EF.Parameter(ids).Contains(l.ChainId)).OrderBy(l => l.TakenAt).ThenBy(l => l.Id).ToListAsync(ct)).ToLookup(l => l.ChainId);
+        return
+        [
+            .. from chain in chains
+               select Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]) with
+               {
+                   Ran = ran.GetValueOrDefault(chain.Id, RunningRecord.Empty),
+                   Looks = [.. looks[chain.Id].Select(l => l.ToLook())],
+               }
+        ];
     }
 
     private static RawChain Of(ChainRow chain, IReadOnlyList<ReadingRow> readings, IReadOnlyList<EventRow> events) => new(

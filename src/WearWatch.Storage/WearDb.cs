@@ -94,6 +94,10 @@ public class WearDb : DbContext
 
     public DbSet<ApiKeyRow> ApiKeys => Set<ApiKeyRow>();
 
+    public DbSet<LookRow> Looks => Set<LookRow>();
+
+    public DbSet<PhotoRow> Photos => Set<PhotoRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();

@@ -44,6 +44,7 @@ public static class WearWatchServices
         services.AddSingleton<DueReviews>();
         services.AddSingleton<EntryQuestion>();
         services.AddSingleton<IntakeDesk>();
+        services.AddSingleton<LookDesk>();
         services.AddSingleton<RegisterDesk>();
         services.AddSingleton<OilRound>();
         services.AddSingleton<OilConsumption>();

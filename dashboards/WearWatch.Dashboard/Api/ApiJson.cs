@@ -18,6 +18,8 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(FloorPackJson))]
 [JsonSerializable(typeof(RoundHandToldJson))]
 [JsonSerializable(typeof(RoundHandJson))]
+[JsonSerializable(typeof(LookToldJson))]
+[JsonSerializable(typeof(IReadOnlyList<LookJson>))]
 [JsonSerializable(typeof(TakenJson))]
 [JsonSerializable(typeof(ForecastJson))]
 [JsonSerializable(typeof(IReadOnlyList<NoticeJson>))]

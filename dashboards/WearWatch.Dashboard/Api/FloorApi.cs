@@ -6,6 +6,7 @@ using WearWatch.Dashboard.Rounds;
 using WearWatch.Dashboard.Words;
 using WearWatch.Entries;
 using WearWatch.Gauging;
+using WearWatch.Inspections;
 using WearWatch.Running;
 using WearWatch.Wear;
 using WearWatch.Worker;
@@ -45,9 +46,13 @@ internal static class FloorApi
             new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
             [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
             await rounds.PersonsAsync(time.Today, ct),
-            chains.DistinctBy(c => CautionName(c)).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.Lifts)),
-            chains.Select(c => c.Row.Family).Distinct().ToDictionary(Tokens.Of, MeasuringGuide.For)));
+            chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.Lifts)),
+            chains.Select(c => c.Row.Family).Distinct().ToDictionary(Tokens.Of, MeasuringGuide.For),
+            chains.DistinctBy(CautionName).ToDictionary(CautionName, Points)));
     }
+
+    private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
+        [.. Checklist.For(chain.Row.Family, chain.Row.Lifts).Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
 
     private static string CautionName(FloorChain chain) => Tokens.Of(chain.Row.Family) + (chain.Row.Lifts ? "_lifts" : "");
 

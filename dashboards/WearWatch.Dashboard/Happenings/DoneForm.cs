@@ -87,6 +87,7 @@ public sealed class DoneForm
         ChainEventKind.Shortened => "Shortened",
         ChainEventKind.Replacement => "Chain replaced",
         ChainEventKind.MeterReset => "Hour counter changed",
+        ChainEventKind.SprocketReplaced => "Wheel replaced",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

@@ -57,6 +57,7 @@ public static class TradeWords
         ChainEventKind.Shortened => "shortened",
         ChainEventKind.Tensioned => "tensioned",
         ChainEventKind.Inspection => "inspected",
+        ChainEventKind.SprocketReplaced => "wheel replaced",
         _ => throw new UnreachableException($"Event {kind} has no words."),
     };
 
@@ -72,6 +73,7 @@ public static class TradeWords
         NoticeKind.LubricatorSilent => "Lubricator silent",
         NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
         NoticeKind.StrandsDiffer => "Strands differ",
+        NoticeKind.FoundByLook => "Found by a look",
         _ => throw new UnreachableException($"Notice {kind} has no words."),
     };
 

@@ -22,6 +22,9 @@ public enum ChainEventKind
 
     /// <summary>Somebody looked at it.</summary>
     Inspection,
+
+    /// <summary>A wheel was replaced; the chain stayed.</summary>
+    SprocketReplaced,
 }
 
 /// <summary>One thing that happened, kept for ever as it was told.</summary>

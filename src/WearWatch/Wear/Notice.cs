@@ -29,6 +29,9 @@ public enum NoticeKind
 
     /// <summary>The strands of one chain wear unlike: check the alignment.</summary>
     StrandsDiffer,
+
+    /// <summary>A look found something that nobody has put in order yet.</summary>
+    FoundByLook,
 }
 
 /// <summary>Something that asks for a person's attention.</summary>

@@ -140,6 +140,60 @@ public sealed class FloorTests(Screen screen)
     }
 
     [Fact]
+    public async Task A_look_with_a_photo_and_an_oiling_without_signal_arrive_when_there_is_some()
+    {
+        var (id, _) = await TakeInAsync("SEEN");
+        await using var phone = await PhoneAsync();
+        await phone.Page.GotoAsync($"{screen.Address}/floor/");
+        await phone.Page.ReadyAsync();
+        await phone.Page.Context.SetOfflineAsync(true);
+        await phone.Page.ShowAsync($"#/chain/{id}/look");
+        var dry = phone.Page.Locator(".point", new() { HasText = "red-brown" });
+        await dry.GetByText("found", new() { Exact = true }).TapAsync();
+        await dry.GetByLabel("Note").FillAsync("at the infeed");
+        await dry.GetByLabel("Photo").SetInputFilesAsync(new FilePayload { Name = "joint.png", MimeType = "image/png", Buffer = await phone.Page.ScreenshotAsync() });
+        await Assertions.Expect(dry.GetByText("Photo kept")).ToBeVisibleAsync(Patient);
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "All the rest is in order" }).TapAsync();
+        await phone.PictureAsync("floor-look-page-phone", whole: false);
+        Assert.Empty(await phone.BarriersAsync());
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("1 of 9 points found");
+
+        await phone.Page.ShowAsync($"#/chain/{id}/do?what=oiling");
+        await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
+        await phone.Page.GetByLabel("Oil", new() { Exact = true }).FillAsync("ISO VG 150");
+        await phone.PictureAsync("floor-do-phone", whole: false);
+        Assert.Empty(await phone.BarriersAsync());
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: oiled" }).TapAsync();
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("next oiling");
+
+        await phone.Page.ShowAsync($"#/chain/{id}/do?what=replacement");
+        await phone.Page.GetByLabel("Hour counter").FillAsync("5001");
+        await phone.Page.GetByLabel("Lot of the new chain").FillAsync("L-77");
+        await phone.Page.GetByLabel("Its length when new").FillAsync("1219.6");
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).TapAsync();
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("begins at 0 h");
+        await phone.Page.Context.SetOfflineAsync(false);
+        await phone.Page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send())");
+        await phone.Page.WaitForFunctionAsync("() => import('/floor/store.js').then(s => s.entries()).then(all => all.length === 5 && all.every(e => e.state === 'sent'))", null, new() { Timeout = 60_000 });
+
+        using var client = new HttpClient { BaseAddress = new Uri(screen.Address) };
+        var look = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/looks", Ct))[0];
+        var finding = look.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("found").GetBoolean());
+        Assert.Equal("at the infeed", finding.GetProperty("note").GetString());
+        Assert.Equal(1, finding.GetProperty("photos").GetArrayLength());
+        var events = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/events", Ct)).EnumerateArray().ToList();
+        Assert.Contains(events, e => e.GetProperty("event").GetString() == "oiling" && e.GetProperty("oil_grade").GetString() == "ISO VG 150");
+        Assert.Contains(events, e => e.GetProperty("event").GetString() == "replacement" && e.GetProperty("lot").GetString() == "L-77");
+        // The new chain begins its track with its length when new.
+        var forecast = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/forecast", Ct);
+        Assert.Equal(1, forecast.GetProperty("readings_used").GetInt32());
+        Assert.InRange(forecast.GetProperty("elongation_pct").GetDouble(), -0.1, 0.2);
+        await phone.Page.GotoAsync($"{screen.Address}/chains/SEEN-1");
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Link, new() { Name = "photo" })).ToBeVisibleAsync(Patient);
+    }
+
+    [Fact]
     public async Task Two_people_at_one_chain_at_once_are_both_kept_in_order()
     {
         var (id, _) = await TakeInAsync("BOTH");

@@ -4,7 +4,6 @@ using WearWatch.Gauging;
 using WearWatch.SensorSim.Passes;
 using WearWatch.Signals.Passes;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Intake;
 using WearWatch.Worker.Signals;
 using WearWatch.Worker.Telemetry;
 using WearWatch.Worker.Tests.Telemetry;

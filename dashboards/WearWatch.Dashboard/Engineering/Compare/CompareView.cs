@@ -1,7 +1,5 @@
-using WearWatch.Chains;
 using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.LifeData;
-using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
 using WearWatch.Worker.Books;

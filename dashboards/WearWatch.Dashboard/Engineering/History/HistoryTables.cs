@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Lives;
 using WearWatch.Storage;
-using WearWatch.Storage.Rows;
 using WearWatch.Worker.Books;
 using WearWatch.Worker.Files;
 

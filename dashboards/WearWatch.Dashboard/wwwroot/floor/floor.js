@@ -6,15 +6,17 @@ import { whoIsHere } from './maker.js';
 import { send, sendLater, State } from './outbox.js';
 import { findPage } from './find-page.js';
 import { chainPage } from './chain-page.js';
+import { doPage } from './do-page.js';
 import { measurePage } from './measure-page.js';
 import { keptPage } from './kept-page.js';
 import { labelPage } from './label-page.js';
+import { lookPage } from './look-page.js';
 import { roundPage } from './round-page.js';
 
 const every = 20_000;
 const main = document.getElementById('content');
 const $ = id => document.getElementById(id);
-const screens = { measure: measurePage };
+const screens = { measure: measurePage, look: lookPage, do: doPage };
 let leave = () => {};
 let turn = 0;
 

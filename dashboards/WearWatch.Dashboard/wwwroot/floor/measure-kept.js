@@ -6,7 +6,7 @@ import { bodyOf } from './measure-form.js';
 import { keep, State } from './outbox.js';
 import { loadPack } from './pack.js';
 import { dropEntry, entries, keepEntry } from './store.js';
-import { chainHead, moveWords } from './words.js';
+import { keptPanel, moveWords } from './words.js';
 
 /** Keeps a reading, says so, sends it and says what came of it. */
 export async function keepReading({ chain, plant, push }, { form, read, earlier, doubted, confirmed }) {
@@ -17,12 +17,7 @@ export async function keepReading({ chain, plant, push }, { form, read, earlier,
     body: bodyOf(form, chain, read, await signature(), confirmed),
   });
   if (earlier) await settle(earlier);
-  const result = h('section', { class: 'saved', role: 'status' },
-    h('p', {}, `${words}. It is safe here, and is sent as soon as there is signal.`));
-  const main = document.getElementById('content');
-  main.replaceChildren(chainHead(chain, 'Kept on this phone'), result, h('div', { class: 'choices' },
-    linkButton('Next chain', '#/', { class: 'button primary big' }), linkButton('This chain', `#/chain/${chain.id}`)));
-  main.querySelector('h1').focus();
+  const result = keptPanel(chain, words);
   await push();
   await tell(result, entry, chain, plant);
 }

@@ -1,5 +1,5 @@
 // Words and marks that several screens share. A condition has a colour, a shape and a word.
-import { h, s } from './dom.js';
+import { h, linkButton, s } from './dom.js';
 
 const conditions = {
   within_limit: ['within limit', 'M5 12.5 10 17.5 19 7'],
@@ -23,6 +23,17 @@ export const place = chain => [chain.line, chain.position].filter(Boolean).join(
 export const chainHead = (chain, title) => h('div', { class: 'head' },
   h('a', { class: 'button slim', href: `#/chain/${chain.id}`, 'aria-label': `Back to ${chain.chain}` }, '‹'),
   h('div', {}, h('h1', { tabindex: '-1' }, title), h('p', { class: 'hint' }, `${chain.chain} · ${place(chain)}`)));
+
+/** After something was kept: says so, and where to go on. Answers the part that may tell more later. */
+export function keptPanel(chain, words, ...more) {
+  const result = h('section', { class: 'saved', role: 'status' },
+    h('p', {}, `${words}. It is safe here, and is sent as soon as there is signal.`), more);
+  const main = document.getElementById('content');
+  main.replaceChildren(chainHead(chain, 'Kept on this phone'), result, h('div', { class: 'choices' },
+    linkButton('Next on the round', '#/', { class: 'button primary big' }), linkButton('This chain', `#/chain/${chain.id}`)));
+  main.querySelector('h1').focus();
+  return result;
+}
 
 /** How a forecast moved, in words. */
 export function moveWords(before, after, day) {

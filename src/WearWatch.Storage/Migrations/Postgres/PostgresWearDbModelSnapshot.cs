@@ -615,6 +615,47 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("LineCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Findings")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TakenAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Looks");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
                 {
                     b.Property<int>("Id")
@@ -878,6 +919,54 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("People", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<byte[]>("Jpeg")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("LookKey")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Point")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("LookKey");
+
+                    b.ToTable("Photos");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
@@ -1826,6 +1915,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1836,6 +1934,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()

@@ -1,0 +1,151 @@
+// What was done at a chain: one of the buttons, the counter, and what that kind of work asks for.
+import { button, caution, field, h } from './dom.js';
+import { hours, number } from './figures.js';
+import { signature } from './maker.js';
+import { bodyOf, readForm } from './measure-form.js';
+import { keep } from './outbox.js';
+import { pad, padMode } from './pad.js';
+import { counterFault } from './verdict.js';
+import { chainHead, keptPanel } from './words.js';
+
+/** By what is told: its name, its fields, and what follows from it. */
+const works = {
+  oiling: { name: 'Oiled', fields: ['oil_grade', 'oil_amount_ml', 'oil_method'], effect: 'The next oiling is counted from now.' },
+  tensioned: { name: 'Tensioned', fields: [], effect: 'The wear and its dates stay as they are.' },
+  shortened: {
+    name: 'Shortened', fields: ['pitches_out'], effect: 'Wear is counted by the pitch: it and its dates stay as they are.',
+  },
+  replacement: {
+    name: 'Chain replaced', fields: ['lot', 'pitches', 'length'],
+    effect: 'The new chain begins at 0 h; the old one’s life is closed. Its length when new begins its track.',
+  },
+  sprocket_replaced: {
+    name: 'Sprocket replaced', fields: ['teeth'],
+    effect: 'What was found at the old teeth is settled. Tell the planner if the number of teeth changed.',
+  },
+  meter_reset: {
+    name: 'Counter replaced', fields: ['counter_after'],
+    effect: 'The chain’s own hours run on; tell the new counter from here on.',
+  },
+};
+
+const asked = {
+  oil_grade: ['Oil', '', 'such as ISO VG 150', 'text'],
+  oil_amount_ml: ['Amount', 'ml', '', 'plain'],
+  pitches_out: ['Pitches taken out', '', 'two, so that no offset link is needed', 'plain'],
+  lot: ['Lot of the new chain', '', 'from its label or certificate', 'text'],
+  pitches: ['Pitches of the new chain', '', '', 'plain'],
+  length: ['Its length when new', 'mm', 'measured over the usual pitches; may be left out', 'plain'],
+  teeth: ['Teeth of the new sprocket', '', '', 'plain'],
+  counter_after: ['Hour counter since', 'h', '', 'plain'],
+};
+
+const methods = [
+  ['', 'not told'], ['hand', 'by hand'], ['drip', 'drip'], ['bath', 'bath'], ['stream', 'oil stream'],
+  ['lubricator', 'lubricator'],
+];
+
+export function doPage(context) {
+  const { plant, chain, asked: query } = context;
+  const root = h('form', { class: 'do', novalidate: true, onsubmit: event => event.preventDefault() });
+  const choose = kind => draw(root, context, kind);
+  const choices = h('div', { class: 'doings', role: 'group', 'aria-label': 'What was done?' },
+    Object.entries(works).map(([kind, work]) => button(work.name, () => choose(kind), { class: 'button big' })));
+  root.append(choices);
+  if (works[query.get('what')]) choose(query.get('what'));
+  return [chainHead(chain, 'What was done?'), caution(plant.cautions[chain.caution]), root];
+}
+
+function draw(root, context, kind) {
+  const { chain } = context;
+  const work = works[kind];
+  const form = { counter: '', pitches_out: '2', pitches: String(chain.pitches ?? ''), counter_after: '0', oil_method: '' };
+  const last = chain.last_counter_h === null ? '' : `last ${hours(chain.last_counter_h)}`;
+  const counterName = kind === 'meter_reset' ? 'Hour counter before' : 'Hour counter';
+  const fields = {
+    counter: textField(form, 'counter', [counterName, 'h', last, 'plain']),
+    ...Object.fromEntries(work.fields.map(name => [name, fieldOf(form, name)])),
+    note: textField(form, 'note', ['Note', '', '', 'text']),
+  };
+  const record = () => save(context, kind, form, fields);
+  const submit = button(`Record: ${work.name.toLowerCase()}`, record, { class: 'button primary big' });
+  root.replaceChildren(...Object.values(fields).map(each => each.whole), h('div', { class: 'foot' }, pad(root), submit));
+  root.querySelector('input').focus();
+}
+
+const fieldOf = (form, name) => (name === 'oil_method' ? methodField(form) : textField(form, name, asked[name]));
+
+function textField(form, name, [label, unit, hint, pads]) {
+  return field(label, h('input', {
+    id: name, value: form[name] ?? '', autocomplete: 'off', maxlength: 200,
+    oninput: event => { form[name] = event.target.value; },
+    ...(pads === 'plain' ? { inputmode: padMode, 'data-pad': 'plain' } : {}),
+  }), { unit, hint });
+}
+
+const methodField = form => field('How', h('select', {
+  id: 'oil_method', onchange: event => { form.oil_method = event.target.value; },
+}, methods.map(([key, name]) => h('option', { value: key }, name))));
+
+function faultsOf(kind, form, chain) {
+  const whole = text => /^\d+$/.test(text.trim()) && Number(text) >= 1;
+  const fewer = text => whole(text) && Number(text) < (chain.pitches ?? Infinity);
+  const changes = kind === 'meter_reset';
+  return {
+    counter: changes && !form.counter.trim() ? 'What the counter showed just before.'
+      : counterFault(form.counter, number(form.counter), chain),
+    counter_after: changes && !(number(form.counter_after) >= 0) ? 'A number such as 0: what the counter shows since.' : null,
+    pitches_out: kind !== 'shortened' || fewer(form.pitches_out) ? null : 'A whole number of pitches, fewer than the chain has.',
+    pitches: kind !== 'replacement' || !form.pitches.trim() || whole(form.pitches) ? null : 'A whole number of pitches.',
+    length: kind === 'replacement' && form.length?.trim() ? newLength(form, chain).fault : null,
+    oil_amount_ml: !form.oil_amount_ml?.trim() || number(form.oil_amount_ml) > 0 ? null : 'A number such as 20.',
+  };
+}
+
+// The length when new is a reading like any other, over the pitches that are measured here anyway.
+function newLength(form, chain) {
+  const told = {
+    counter: form.counter, tool: 'tape', pitches: String(chain.last?.pitches ?? chain.proposed.pitches), unit: 'mm',
+    temperature: '', place: '', strand: '', taut: true, lengths: [{ one: form.length, other: '' }],
+  };
+  const read = readForm(told, { ...chain, last_counter_h: null });
+  return { told, read, fault: read.faults.length ?? read.gauged?.doubted ?? null };
+}
+
+async function save(context, kind, form, fields) {
+  const { chain, push } = context;
+  const faults = faultsOf(kind, form, chain);
+  for (const [name, fault] of Object.entries(faults)) fields[name]?.fault(fault);
+  if (Object.values(faults).some(Boolean)) return;
+  const by = (await signature()) || 'floor';
+  const about = { chain: chain.chain, chainId: chain.id };
+  const words = works[kind].name;
+  const body = eventOf(kind, form, chain, by);
+  await keep({ kind: kind === 'oiling' ? 'oil' : 'done', path: '/api/v1/events', ...about, words, body });
+  if (kind === 'replacement' && form.length?.trim()) {
+    const { told, read } = newLength(form, chain);
+    const first = bodyOf(told, chain, read, by, false);
+    await keep({ kind: 'measure', path: '/api/v1/readings', ...about, words: 'Length when new', form: told, body: first });
+  }
+
+  keptPanel(chain, works[kind].name, h('p', {}, works[kind].effect));
+  await push();
+}
+
+function eventOf(kind, form, chain, by) {
+  const before = number(form.counter);
+  const note = [leads[kind]?.(form), form.note?.trim()].filter(Boolean).join('; ');
+  return {
+    chain: chain.chain, event: kind, taken_at: new Date().toISOString(), counter_h_before: before,
+    counter_h_after: kind === 'meter_reset' ? number(form.counter_after) : before, note, told_by: by,
+    lot: form.lot?.trim() || null, oil_grade: form.oil_grade?.trim() || null, oil_method: form.oil_method || null,
+    oil_amount_ml: form.oil_amount_ml?.trim() ? number(form.oil_amount_ml) : null,
+  };
+}
+
+/** What leads a note, where an event has no field for it. */
+const leads = {
+  shortened: form => (form.pitches_out.trim() === '1' ? '1 pitch out' : `${Number(form.pitches_out)} pitches out`),
+  replacement: form => form.pitches.trim() && `${Number(form.pitches)} pitches`,
+  sprocket_replaced: form => form.teeth?.trim() && `${form.teeth.trim()} teeth`,
+};
