@@ -54,7 +54,7 @@ public sealed class LiveTests(Screen screen, ITestOutputHelper output)
         Assert.Empty(desk.Complaints);
     }
 
-    private static Task PublishAsync(IMqttClient machine, string length)
+    private static Task<MqttClientPublishResult> PublishAsync(IMqttClient machine, string length)
     {
         var now = TimeProvider.System.GetUtcNow().UtcDateTime;
         return machine.PublishAsync(new MqttApplicationMessage

@@ -28,6 +28,9 @@ public sealed record FloorChain
     /// <summary>When it was last looked at, oiled and replaced, where that is recorded.</summary>
     public IReadOnlyDictionary<ChainEventKind, DateTimeOffset> LastAt { get; init; } = new Dictionary<ChainEventKind, DateTimeOffset>();
 
+    /// <summary>What the plant says of its oiling.</summary>
+    public OilTerms OilTerms { get; init; } = OilTerms.Default;
+
     /// <summary>Its place in the order that the plant has set for walking; null for none.</summary>
     public int? Place { get; init; }
 
@@ -48,7 +51,7 @@ public sealed record FloorChain
     public IEnumerable<RoundTask> Tasks(ProductionCalendar calendar, DateTimeOffset now)
     {
         yield return MeasuringDue.For(Last?.TakenAt ?? Last?.ReceivedAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
-        var oil = OilingPlan.For(Row.ToCard());
+        var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
         if (oil.Task != OilingTask.None)
             yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt, (oil.Task == OilingTask.CheckOiler ? "see that the oiler works: " : "") + oil.Basis);
         yield return LookDue.For(Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), now);
@@ -61,6 +64,9 @@ public sealed record FloorChain
         RoundTaskKind.Oil => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto ? ChainEventKind.Inspection : ChainEventKind.Oiling) >= moment,
         _ => Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Inspection) >= moment,
     };
+
+    private bool RunsOnMakersOil => LastAt.TryGetValue(ChainEventKind.Replacement, out var fitted)
+        && (!LastAt.TryGetValue(ChainEventKind.Oiling, out var oiled) || oiled <= fitted);
 
     private static DateTimeOffset? Latest(IReadOnlyDictionary<ChainEventKind, DateTimeOffset> at, ChainEventKind one, ChainEventKind other) =>
         new[] { one, other }.Where(at.ContainsKey).Select(kind => (DateTimeOffset?)at[kind]).Max();

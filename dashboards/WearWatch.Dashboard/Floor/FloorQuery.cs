@@ -4,11 +4,12 @@ using WearWatch.Rounds;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
+using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Floor;
 
 /// <summary>Asks for all chains as the floor knows them: a few questions to the database for the whole plant, and none to the track.</summary>
-public sealed class FloorQuery(IDbContextFactory<WearDb> databases)
+public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSettings settings)
 {
     /// <summary>The newest reading that counts is among so many rows, unless more corrections than that followed it.</summary>
     private const int RowsLookedAt = 8;
@@ -25,11 +26,13 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases)
         var changes = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.MeterReset).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
         var doubted = await db.Notices.Where(n => n.EndedAt == null && doubts.Contains(n.Kind)).Select(n => n.ChainId).ToHashSetAsync(ct);
         var places = await db.Walks.ToDictionaryAsync(w => w.ChainId, w => (int?)w.Place, ct);
+        var oilTerms = await settings.OilTermsAsync(ct);
         var lastAt = await LastAtAsync(db, ct);
         return WalkingOrder.Of(
             chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. changes[chain.Id]]) with
             {
                 Forecast = forecasts.GetValueOrDefault(chain.Id),
+                OilTerms = oilTerms,
                 LastDoesNotFit = doubted.Contains(chain.Id),
                 Place = places.GetValueOrDefault(chain.Id),
                 LastAt = lastAt[chain.Id].ToDictionary(e => e.Kind, e => e.At),

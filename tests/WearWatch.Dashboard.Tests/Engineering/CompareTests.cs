@@ -53,7 +53,8 @@ public sealed class CompareTests
         var chain = new BookedChain(1, Desk.Card(), 3, []);
         BookedLife Fitted(string day) => new(0, new Life(1, LifeEnd.StillRunning), true) { FittedAt = DateTimeOffset.Parse(day + "Z", System.Globalization.CultureInfo.InvariantCulture) };
         bool Holds(BookedLife life) => side.Holds(chain, life, LifeGrouping.Line, Time.DateOf);
-        Assert.Equal([false, true, true, false], new[] { "2025-12-31T23:00", "2026-01-01T00:00", "2026-01-31T23:00", "2026-02-01T00:00" }.Select(d => Holds(Fitted(d))));
+        string[] moments = ["2025-12-31T23:00", "2026-01-01T00:00", "2026-01-31T23:00", "2026-02-01T00:00"];
+        Assert.Equal([false, true, true, false], moments.Select(d => Holds(Fitted(d))));
         Assert.False(Holds(new BookedLife(0, new Life(1, LifeEnd.StillRunning), true)));
         Assert.Equal("fitted 2026-01-01 to 2026-01-31", side.Name);
     }

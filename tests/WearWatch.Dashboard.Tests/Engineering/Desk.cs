@@ -1,6 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
 using WearWatch.Wear;
 using WearWatch.Worker.Books;

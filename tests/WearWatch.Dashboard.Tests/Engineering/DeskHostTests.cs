@@ -1,6 +1,5 @@
 using System.Net;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Changes;
 using WearWatch.Dashboard.Engineering.LifeData;
 using WearWatch.Dashboard.Engineering.Record;

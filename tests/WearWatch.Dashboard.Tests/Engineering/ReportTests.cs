@@ -1,11 +1,9 @@
 using System.Text;
-using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.Report;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
-using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 using WearWatch.Worker.Books;
 

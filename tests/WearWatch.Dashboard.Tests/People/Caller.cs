@@ -54,7 +54,7 @@ public sealed partial class Caller(WebApplicationFactory<Program> host) : IDispo
 
     public void Dispose() => Http.Dispose();
 
-    private static IEnumerable<string> Bits(int roles) => new[] { 1, 2, 4, 8 }.Where(b => (roles & b) != 0).Select(b => $"{b}");
+    private static IEnumerable<string> Bits(int roles) => Enumerable.Range(0, 4).Select(i => 1 << i).Where(b => (roles & b) != 0).Select(b => $"{b}");
 
     [GeneratedRegex("name=\"__RequestVerificationToken\" value=\"([^\"]+)\"")]
     private static partial Regex Token();
