@@ -9,6 +9,7 @@ public sealed partial class WorkbenchTests(Screen screen)
     public static TheoryData<string, string, string> Pages => new()
     {
         { "/tools", "tools", ".tools" },
+        { "/more", "more", ".tools" },
         { "/gauge?from_hook=yes&length=617.5;617.8&pitches=24&teeth=19,75&type=16B-1&unit=mm", "gauge", ".budget" },
         { "/drive?ambient_c=25&centre=1000+mm&driven_teeth=57&lubrication=manual&power=18+kW&rpm=300&teeth=19&type=16A-1", "drive", ".hours-scale" },
         { "/drive?centre=24000+mm&driven_teeth=8&power=400+hp&speed=76+m/h&teeth=8&type=M112x160", "drive-impossible", ".remark.bad" },

@@ -83,8 +83,17 @@ internal static class LargeFleet
             var percent = 0.2 + rate * worn / 1000 + 0.03 * Normal(chance);
             readings.Add(new ReadingRow
             {
-                ChainId = chain.Id, Key = $"{chain.Id}-{i}", Fingerprint = $"{chain.Id}-{i}", TakenAt = At(hours), CounterH = Math.Round(hours, 1), Tool = Tool.Tape,
-                Pitches = Pitches, LengthMm = Pitches * PitchMm * (1 + percent / 100), LengthAsTold = "", ToldBy = "benchmark", ReceivedAt = At(hours),
+                ChainId = chain.Id,
+                Key = $"{chain.Id}-{i}",
+                Fingerprint = $"{chain.Id}-{i}",
+                TakenAt = At(hours),
+                CounterH = Math.Round(hours, 1),
+                Tool = Tool.Tape,
+                Pitches = Pitches,
+                LengthMm = Pitches * PitchMm * (1 + percent / 100),
+                LengthAsTold = "",
+                ToldBy = "benchmark",
+                ReceivedAt = At(hours),
             });
         }
 
@@ -105,10 +114,23 @@ internal static class LargeFleet
         var left = Math.Max(10, lifeHours - hoursNow);
         return new ForecastRow
         {
-            ChainId = chain.Id, Life = life, MadeAt = at, IsLatest = isLatest, ModelVersion = "m1", LimitSource = "benchmark", LimitPct = LimitPercent,
-            HoursAtLastReading = hoursNow, HoursNow = hoursNow, ReadingsUsed = ReadingsEach, ElongationPct = 0.2 + rate * hoursNow / 1000, RatePctPer1000H = rate, LogRateSd = 0.1,
+            ChainId = chain.Id,
+            Life = life,
+            MadeAt = at,
+            IsLatest = isLatest,
+            ModelVersion = "m1",
+            LimitSource = "benchmark",
+            LimitPct = LimitPercent,
+            HoursAtLastReading = hoursNow,
+            HoursNow = hoursNow,
+            ReadingsUsed = ReadingsEach,
+            ElongationPct = 0.2 + rate * hoursNow / 1000,
+            RatePctPer1000H = rate,
+            LogRateSd = 0.1,
             PercentilesH = [.. Enumerable.Range(1, 99).Select(p => left * Math.Exp(0.3 * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, p / 100.0)))],
-            EarlyDate = at.AddHours(0.6 * left), MiddleDate = at.AddHours(left), Condition = left < 500 ? Condition.PlanASwap : Condition.WithinLimit,
+            EarlyDate = at.AddHours(0.6 * left),
+            MiddleDate = at.AddHours(left),
+            Condition = left < 500 ? Condition.PlanASwap : Condition.WithinLimit,
         };
     }
 

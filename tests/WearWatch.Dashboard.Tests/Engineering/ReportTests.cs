@@ -52,7 +52,11 @@ public sealed class ReportTests
     {
         BookedLife Ended(DateTimeOffset at) => new(0, new Life(1000, LifeEnd.ReplacedBefore), FittingKnown: true)
         {
-            FittedAt = at.AddDays(-100), EndedAt = at, Removed = true, HoursRun = 1000, LastPercent = 1.5,
+            FittedAt = at.AddDays(-100),
+            EndedAt = at,
+            Removed = true,
+            HoursRun = 1000,
+            LastPercent = 1.5,
         };
         var start = Time.StartOf(Month);
         var chain = new BookedChain(1, Desk.Card(), 3, [Ended(start.AddMonths(-3)), Ended(start.AddDays(0.1))]);

@@ -16,6 +16,7 @@ public sealed class WorkbenchHostTests : IAsyncLifetime
 
     [Theory]
     [InlineData("/tools", "Gauge")]
+    [InlineData("/more", "Settings")]
     [InlineData("/gauge", "Show an example")]
     [InlineData("/gauge?type=16B-1&pitches=24&length=617.5", "1.30 %")]
     [InlineData("/gauge?type=16Q&pitches=-1&length=x", "No chain type is called")]

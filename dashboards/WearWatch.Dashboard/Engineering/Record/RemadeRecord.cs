@@ -1,8 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Wear;
-using WearWatch.Worker.Books;
 using WearWatch.Worker;
+using WearWatch.Worker.Books;
 using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.Engineering.Record;
