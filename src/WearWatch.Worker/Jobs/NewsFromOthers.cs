@@ -1,6 +1,7 @@
+using System.Data.Common;
+using System.Net.Sockets;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
-using Npgsql;
 using WearWatch.Storage.Engines;
 
 namespace WearWatch.Worker.Jobs;
@@ -19,7 +20,7 @@ public sealed class NewsFromOthers(WearStore store, NewsListener listener, TimeP
             {
                 await listener.ListenAsync(stoppingToken);
             }
-            catch (Exception e) when (e is NpgsqlException or System.Net.Sockets.SocketException or IOException)
+            catch (Exception e) when (e is DbException or SocketException or IOException)
             {
                 logger.NotListening(e.Message, Pause);
                 await Task.Delay(Pause, clock, stoppingToken);
