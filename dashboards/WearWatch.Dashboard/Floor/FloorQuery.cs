@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Gauging;
 using WearWatch.Rounds;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -14,8 +15,6 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
     /// <summary>The newest reading that counts is among so many rows, unless more corrections than that followed it.</summary>
     private const int RowsLookedAt = 8;
 
-    private static readonly NoticeKind[] doubts = [NoticeKind.MeasureAgain, NoticeKind.ReadingHeldBack];
-
     /// <summary>All chains, in walking order.</summary>
     public async Task<IReadOnlyList<FloorChain>> AskAsync(CancellationToken ct)
     {
@@ -24,16 +23,15 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         var forecasts = await ForecastsAsync(db, ct);
         var readings = (await NewestAsync(db, ct)).ToLookup(r => r.ChainId);
         var changes = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.MeterReset).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
-        var doubted = await db.Notices.Where(n => n.EndedAt == null && doubts.Contains(n.Kind)).Select(n => n.ChainId).ToHashSetAsync(ct);
+        var doubted = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.MeasureAgain).Select(n => n.ChainId).ToHashSetAsync(ct);
         var places = await db.Walks.ToDictionaryAsync(w => w.ChainId, w => (int?)w.Place, ct);
         var oilTerms = await settings.OilTermsAsync(ct);
         var lastAt = await LastAtAsync(db, ct);
         return WalkingOrder.Of(
-            chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. changes[chain.Id]]) with
+            chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. changes[chain.Id]], doubted.Contains(chain.Id)) with
             {
                 Forecast = forecasts.GetValueOrDefault(chain.Id),
                 OilTerms = oilTerms,
-                LastDoesNotFit = doubted.Contains(chain.Id),
                 Place = places.GetValueOrDefault(chain.Id),
                 LastAt = lastAt[chain.Id].ToDictionary(e => e.Kind, e => e.At),
             }),
@@ -65,18 +63,24 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         return last.ToLookup(e => e.ChainId, e => (e.Kind, e.At!.Value));
     }
 
-    private static FloorChain Of(ChainRow chain, IReadOnlyList<ReadingRow> newest, IReadOnlyList<EventRow> changes)
+    private static FloorChain Of(ChainRow chain, IReadOnlyList<ReadingRow> newest, IReadOnlyList<EventRow> changes, bool trackDoubts)
     {
         var standing = StandingRows.Standing(newest);
         var counted = standing.LastOrDefault(r => r.CounterH is not null);
         // A counter that was changed since then counts from what it showed after the change.
         var changed = StandingRows.Standing(changes).LastOrDefault(e => e.CounterAfterH is not null && e.CounterAfterH != e.CounterBeforeH
             && (counted is null || e.At > counted.TakenAt));
+        var last = standing.Count > 0 ? standing[^1] : null;
         return new FloorChain
         {
             Row = chain,
-            Last = standing.Count > 0 ? standing[^1] : null,
+            Last = last,
+            // A reading that was held back long ago and measured again since asks for nothing.
+            LastDoesNotFit = trackDoubts || StandingRows.Waiting(newest).Any(w => w.Id > (last?.Id ?? 0)) || (last is not null && !IsPossible(chain, last)),
             LastCounterH = changed?.CounterAfterH ?? counted?.CounterH,
         };
     }
+
+    private static bool IsPossible(ChainRow chain, ReadingRow reading) =>
+        Gauge.Measure(chain.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC) is GaugeOutcome.Measured;
 }
