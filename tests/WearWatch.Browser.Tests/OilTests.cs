@@ -39,6 +39,7 @@ public sealed class OilTests(Screen screen)
         await phone.PictureAsync("oil-done-phone", whole: false);
 
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToHaveCountAsync(0, new() { Timeout = 30000 });
         await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "All 12 done" })).ToBeVisibleAsync(Patient);
         Assert.Equal(12, await OilingsAsync(withdrawn: true));
         Assert.Equal(12, await OilingsAsync(withdrawn: false));

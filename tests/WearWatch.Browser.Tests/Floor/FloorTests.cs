@@ -149,7 +149,7 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.Context.SetOfflineAsync(true);
         await phone.Page.ShowAsync($"#/chain/{id}/look");
         var dry = phone.Page.Locator(".point", new() { HasText = "red-brown" });
-        await dry.GetByText("found", new() { Exact = true }).TapAsync();
+        await dry.GetByRole(AriaRole.Radio, new() { Name = "found", Exact = true }).TapAsync();
         await dry.GetByLabel("Note").FillAsync("at the infeed");
         await dry.GetByLabel("Photo").SetInputFilesAsync(new FilePayload { Name = "joint.png", MimeType = "image/png", Buffer = await phone.Page.ScreenshotAsync() });
         await Assertions.Expect(dry.GetByText("Photo kept")).ToBeVisibleAsync(Patient);
