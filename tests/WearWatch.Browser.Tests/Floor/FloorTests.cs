@@ -163,6 +163,7 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
         await phone.Page.GetByLabel("Oil", new() { Exact = true }).FillAsync("ISO VG 150");
         await phone.PictureAsync("floor-do-phone", whole: false);
+        await phone.Page.EvaluateAsync("scrollTo(0, 0)"); // a link half behind the head that stays is half a target
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: oiled" }).TapAsync();
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("next oiling");
