@@ -30,6 +30,7 @@ public enum MillEventKind
 /// <param name="CounterAfter">What it showed just after.</param>
 /// <param name="IsRecorded">Whether anybody wrote it down; if not, it stands in the truth alone.</param>
 /// <param name="Lot">The works' lot of a fitted chain; empty for anything else.</param>
+/// <param name="Oil">What an oiling brought; null for anything else.</param>
 public sealed record MillEvent(
     string Chain, MillEventKind Kind, DateTimeOffset At, double CounterBefore, double CounterAfter, bool IsRecorded = true,
-    string Lot = "");
+    string Lot = "", OilBrought? Oil = null);

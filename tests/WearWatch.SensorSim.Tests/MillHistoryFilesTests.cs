@@ -11,7 +11,7 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
             + "lubrication,dust,family,oiling_interval_h,lot",
             written.Chains.Header);
         Assert.Equal("chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c", written.Readings.Header);
-        Assert.Equal("chain,event,taken_at,counter_h_before,counter_h_after,lot", written.Events.Header);
+        Assert.Equal("chain,event,taken_at,counter_h_before,counter_h_after,lot,oil_method,oil_grade,oil_amount_ml", written.Events.Header);
     }
 
     [Fact]

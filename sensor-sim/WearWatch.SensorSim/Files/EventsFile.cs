@@ -6,7 +6,7 @@ public static class EventsFile
     /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
     public static void Write(TextWriter writer, IEnumerable<MillEvent> events)
     {
-        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot");
+        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", "oil_method", "oil_grade", "oil_amount_ml");
         foreach (var happened in events)
         {
             CsvRow.Write(
@@ -16,7 +16,10 @@ public static class EventsFile
                 CsvRow.Moment(happened.At),
                 CsvRow.Number(happened.CounterBefore, 1),
                 CsvRow.Number(happened.CounterAfter, 1),
-                happened.Lot);
+                happened.Lot,
+                happened.Oil is null ? "" : "hand",
+                happened.Oil?.Grade ?? "",
+                CsvRow.Number(happened.Oil?.AmountMl, 0));
         }
     }
 

@@ -43,6 +43,12 @@ internal sealed record MillPosition(
         _ => null,
     };
 
+    /// <summary>The mill has two oils: a thick one where the chain gets warm, a common one elsewhere.</summary>
+    public string OilGrade => TemperatureC >= 40 ? "ISO VG 220" : "ISO VG 100";
+
+    /// <summary>What an oiling by hand takes, in millilitres: more for longer chains and wider joints. Common practice, a rough figure.</summary>
+    public double OilAmountMl => Math.Round(0.006 * Pitches * Size.PitchMm);
+
     /// <summary>What stands in the files: the limit is left out where the general rule of roller chains says the same.</summary>
     public double? ToldLimitPercent => OwnLimitPercent is null && Size.Family == ChainFamily.Roller ? null : LimitPercent;
 }

@@ -47,8 +47,8 @@ public sealed record CostSheet
     /// <summary>Breakdowns that did not come since the chain was swapped before.</summary>
     public int Avoided => Swaps - Broke;
 
-    /// <summary>Cost of 1,000 running hours; null without hours.</summary>
-    public double? PerThousandHours => Hours > 0 ? Total / (Hours / 1000) : null;
+    /// <summary>Cost of 1,000 running hours; null with fewer hours than that, over which one swap would look like a rate.</summary>
+    public double? PerThousandHours => Hours >= 1000 ? Total / (Hours / 1000) : null;
 
     /// <summary>Two sheets as one.</summary>
     public static CostSheet operator +(CostSheet a, CostSheet b) => new()
