@@ -16,6 +16,9 @@ public sealed class LiveMill
         Positions = [.. mill.Histories.Where(h => h.Position.HasSensors).Select((h, i) => new LivePosition(h, seed + i, mill.EndsAt))];
     }
 
+    /// <summary>The names of the chains that have sensors.</summary>
+    public static IReadOnlyList<string> Chains { get; } = [.. Mill.Lines.SelectMany(l => l.Positions).Where(p => p.HasSensors).Select(p => p.ChainName)];
+
     /// <summary>The positions that have sensors.</summary>
     public IReadOnlyList<LivePosition> Positions { get; }
 

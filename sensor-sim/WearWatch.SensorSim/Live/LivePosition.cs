@@ -16,6 +16,7 @@ public sealed class LivePosition
     private readonly PassRig rig;
     private readonly double counterAtEnd;
     private readonly DateTimeOffset end;
+    private double? stoodAtH;
 
     internal LivePosition(PositionHistory history, int seed, DateTimeOffset end)
     {
@@ -43,7 +44,7 @@ public sealed class LivePosition
         for (var at = Next(from); at < to; at += Step)
         {
             var chainC = position.TemperatureC + 4 * Math.Sin(2 * Math.PI * at.TimeOfDay.TotalDays);
-            var counter = Math.Max(0, counterAtEnd + (fault == LiveFault.StoppedCounter && at > end ? 0 : (at - end).TotalHours));
+            var counter = CounterAt(at, fault);
             yield return Say("running", at, string.Create(CultureInfo.InvariantCulture, $"\"counter_h\":{counter:0.00}"));
             yield return Say("temperature", at, string.Create(CultureInfo.InvariantCulture, $"\"temperature_c\":{chainC:0.0}"));
             if (at.Minute % 15 == 0) yield return Passes(at, chainC, fault);
@@ -60,6 +61,14 @@ public sealed class LivePosition
             return Say("passes", at, string.Create(CultureInfo.InvariantCulture,
                 $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":{chainC:0.0}"));
         }
+    }
+
+    /// <summary>What the hour counter shows; one that stopped shows what it showed when it stopped.</summary>
+    private double CounterAt(DateTimeOffset at, LiveFault fault)
+    {
+        var running = Math.Max(0, counterAtEnd + (at - end).TotalHours);
+        stoodAtH = fault == LiveFault.StoppedCounter ? stoodAtH ?? running : null;
+        return stoodAtH ?? running;
     }
 
     private static DateTimeOffset Next(DateTimeOffset from)

@@ -27,6 +27,6 @@ internal static class DemoCommand
             if (code == ExitCode.Done && live.IsWanted(parsed)) await live.RunAsync(parsed, host.Services.GetRequiredService<LiveDemo>(), screen, ct);
             return code;
         });
-        return command.WithExamples("wearwatch demo --data ./demo-data", "wearwatch demo --data ./demo-data --live --fault moved-sensor --chain DR-05");
+        return command.WithExamples("wearwatch demo --data ./demo-data", "wearwatch demo --data ./demo-data --live --fault moved-sensor --chain FP-04 --since-days 1.4");
     }
 }

@@ -13,13 +13,16 @@ internal sealed class LiveOptions
     private readonly Option<int> port = new("--port") { Description = "The broker's port.", DefaultValueFactory = _ => 1883 };
     private readonly Option<int> days = new("--days") { Description = "Days of the past to publish first, 0 to 28.", DefaultValueFactory = _ => 3 };
     private readonly Option<double> speed = new("--speed") { Description = "How many times as fast as they passed.", DefaultValueFactory = _ => 3600 };
-    private readonly Option<string> fault = new("--fault") { Description = "What is wrong from now on.", DefaultValueFactory = _ => "none" };
-    private readonly Option<string?> chain = new("--chain") { Description = "At which chain it is wrong." };
+    private readonly Option<string> fault = new("--fault") { Description = "What is wrong.", DefaultValueFactory = _ => "none" };
+    private readonly Option<double> since = new("--since-days") { Description = "Since how many days it is wrong, 0 for from now on.", DefaultValueFactory = _ => 0 };
+    private readonly Option<string> chain = new("--chain") { Description = "At which chain it is wrong.", DefaultValueFactory = _ => LiveMill.Chains[0] };
 
     public LiveOptions()
     {
         fault.AcceptOnlyFromAmong([.. Faults.Keys]);
+        chain.AcceptOnlyFromAmong([.. LiveMill.Chains]);
         days.Validators.Add(result => Within(result, result.GetValueOrDefault<int>(), 0, 28));
+        since.Validators.Add(result => Within(result, result.GetValueOrDefault<double>(), 0, 28));
         port.Validators.Add(result => Within(result, result.GetValueOrDefault<int>(), 1, 65535));
         speed.Validators.Add(result => Within(result, result.GetValueOrDefault<double>(), 1, 1e6));
     }
@@ -35,7 +38,7 @@ internal sealed class LiveOptions
 
     public void AddTo(Command command)
     {
-        foreach (var option in new Option[] { live, host, port, days, speed, fault, chain }) command.Options.Add(option);
+        foreach (var option in new Option[] { live, host, port, days, speed, fault, since, chain }) command.Options.Add(option);
     }
 
     public bool IsWanted(ParseResult parsed) => parsed.GetValue(live);
@@ -47,7 +50,8 @@ internal sealed class LiveOptions
         await screen.Error.WriteLineAsync($"Publishing to {broker.Item1}:{broker.Item2}. Stop it with Ctrl+C.");
         try
         {
-            await demo.RunAsync(broker, parsed.GetValue(days), parsed.GetValue(speed), Faults[parsed.GetValue(fault)!], parsed.GetValue(chain), Tell, ct);
+            await demo.RunAsync(
+                broker, parsed.GetValue(days), parsed.GetValue(speed), Faults[parsed.GetValue(fault)!], parsed.GetValue(since), parsed.GetValue(chain)!, Tell, ct);
         }
         catch (Exception e) when (e is MQTTnet.Exceptions.MqttCommunicationException)
         {

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Signals;
 using WearWatch.Signals.Passes;
@@ -51,7 +52,7 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
             Confirmed: true, LengthUncertaintyMm: Math.Round(nominalMm * reading.StandardUncertaintyPercent / 100, 5));
     }
 
-    /// <summary>What is expected: the last day of the same sensors and the same fitted chain, else what the track says.</summary>
+    /// <summary>What is expected: the last day of the same sensors and the same fitted chain, else what the track says, else what a new chain is.</summary>
     private static async Task<PassExpectation?> ExpectationAsync(WearDb db, int chainId, SensorPairRow set, PlantDay day, CancellationToken ct)
     {
         var changed = (await db.StandingEventsAsync(chainId, ct)).Where(e => e.Kind == ChainEventKind.Replacement && e.At <= day.End).Max(e => e.At);
@@ -60,9 +61,18 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
             .OrderByDescending(p => p.Day).FirstOrDefaultAsync(ct);
         if (last is not null) return new PassExpectation(last.ElongationPct!.Value, last.UncertaintyPct!.Value, (day.Start - last.Day).TotalDays);
         var track = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == chainId && f.IsLatest).FirstOrDefaultAsync(ct);
-        if (track?.ElongationPct is not { } elongation) return null;
+        if (track is null) return null;
+        if (track.ElongationPct is not { } elongation) return changed is null ? null : Fresh(track);
         var now = elongation + track.RatePctPer1000H * (track.HoursNow - track.HoursAtLastReading) / 1000;
         return new PassExpectation(now, Math.Sqrt(Math.Pow(track.ElongationSdPct ?? 0, 2) + Math.Pow(TapeAgainstSensorsPercent, 2)), 1);
+    }
+
+    /// <summary>A chain that was fitted, and that nobody has measured yet: a new one, worn by as much as such chains wear.</summary>
+    private static PassExpectation Fresh(ForecastRow track)
+    {
+        var worn = track.RatePctPer1000H * track.HoursNow / 1000;
+        var asNew = Expectation.NewChain;
+        return new PassExpectation(asNew.MeanPercent + worn, Math.Sqrt(Math.Pow(asNew.StandardDeviationPercent, 2) + Math.Pow(worn * track.LogRateSd, 2)), 1);
     }
 
     private static async Task KeepAsync(WearDb db, int chainId, PlantDay day, PassOutcome outcome, DateTimeOffset lastAt, CancellationToken ct)

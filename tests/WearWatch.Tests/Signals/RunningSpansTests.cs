@@ -59,6 +59,20 @@ public sealed class RunningSpansTests
         Assert.Null(RunningDay.Of(Signals(), Start, Start.AddDays(1), HalfPlanned));
     }
 
+    // A counter cuts its figures; a line that runs from 6 h on, told every five minutes. Tolerance: one step of the figures.
+    [Theory]
+    [InlineData(0.01)]
+    [InlineData(0.1)]
+    [InlineData(1)]
+    public void Coarse_figures_of_a_counter_lose_no_hours_however_often_they_are_told(double step)
+    {
+        var told = Enumerable.Range(0, 24 * 12 + 1).Select(i => i / 12.0).Select(h => (h, Math.Floor((5_000.37 + Math.Max(0, h - 6)) / step) * step));
+        var day = RunningDay.Of(Signals((TelemetryKind.RunningCounter, [.. told])), Start, Start.AddDays(1), HalfPlanned)!;
+        Assert.Equal(18, day.Hours, step * 1.001);
+        Assert.Equal((0.0, 0), (day.GapHours, day.Resets));
+        Assert.True(RunningDay.Of(Signals((TelemetryKind.RunningCounter, [(0, 5_000), (1 / 12.0, 5_001)])), Start, Start.AddDays(1), HalfPlanned)!.Hours <= 1 / 12.0 + 1e-9);
+    }
+
     [Fact]
     public void A_calendar_that_knows_when_a_line_ran_says_that_for_the_past_and_plans_the_rest()
     {

@@ -101,12 +101,36 @@ public sealed class SignalDeskTests
         Assert.Equal([null, PassDoubt.SensorMoved], await db.PassDays.OrderBy(p => p.Day).Select(p => p.Doubt).ToListAsync(Ct));
     }
 
-    private static async Task PassDayAsync(TestPlant plant, PassRig rig, DateTimeOffset day, RigFault fault)
+    // A fast chain, whose joints differ by less than the sensors' jitter: the pattern does not tell the whole pitches. What a fresh chain may
+    // be does: one pitch of 40 is 2.5 % of elongation.
+    [Fact]
+    public async Task A_fast_chain_that_nobody_has_measured_is_counted_when_its_replacement_is_recorded_and_else_a_tape_is_asked_for()
     {
-        for (var i = 0; i < 40; i++)
+        const double distanceMm = 40.1 * 25.4;
+        await using var plant = await TestPlant.OpenAsync();
+        int[] chains = [await plant.AddChainAsync(), await plant.AddChainAsync("C2")];
+        await using var db = plant.Db();
+        db.SensorPairs.AddRange(chains.Select(c => new SensorPairRow { ChainId = c, From = Midnight.AddDays(-1), DistanceMm = distanceMm, DistanceUncertaintyMm = 0.05, DriverTeeth = 19 }));
+        await db.SaveChangesAsync(Ct);
+        await plant.Desk.TakeEventAsync(A.Event("C2", ChainEventKind.Replacement, at: Midnight.AddHours(-1)), Ct);
+        var rig = new PassRig(new RigSetup(25.4, 120, 19, distanceMm, 9.0), 0.2, 5);
+        await PassDayAsync(plant, rig, Midnight, default, bursts: 10);
+        await PassDayAsync(plant, rig, Midnight, default, "C2", bursts: 10);
+        plant.Clock.Advance(TimeSpan.FromDays(1));
+        await ConcludeAsync(plant);
+        var days = await db.PassDays.AsNoTracking().ToDictionaryAsync(p => p.ChainId, Ct);
+        Assert.Equal(PassDoubt.WrongCount, days[chains[0]].Doubt);
+        Assert.Null(days[chains[1]].Doubt);
+        Assert.Equal(rig.TrueElongationPercent, days[chains[1]].ElongationPct!.Value, 3 * days[chains[1]].UncertaintyPct!.Value);
+        Assert.Equal(chains[1], (await db.Readings.SingleAsync(Ct)).ChainId);
+    }
+
+    private static async Task PassDayAsync(TestPlant plant, PassRig rig, DateTimeOffset day, RigFault fault, string chain = "C1", int bursts = 40)
+    {
+        for (var i = 0; i < bursts; i++)
         {
             var (first, second) = rig.Run(5, 25, 20, fault);
-            await TakeAsync(plant, Sent.Of("passes", $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":25", at: day.AddMinutes(15 * i)));
+            await TakeAsync(plant, Sent.Of("passes", $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":25", chain, day.AddMinutes(15 * i)));
         }
     }
 

@@ -22,7 +22,7 @@ public sealed record RunningDay(DateTimeOffset From, DateTimeOffset To, double H
 
     private static RunningDay? Day(TelemetryKind source, IEnumerable<RunningSpan> spans, DateTimeOffset start, DateTimeOffset end)
     {
-        var (hours, gaps, resets) = (0.0, 0.0, 0);
+        var (hours, told, gaps, resets) = (0.0, 0.0, 0.0, 0);
         DateTimeOffset? first = null;
         var last = start;
         foreach (var span in spans)
@@ -31,11 +31,12 @@ public sealed record RunningDay(DateTimeOffset From, DateTimeOffset To, double H
             if (to <= from) continue;
             first ??= from;
             last = to;
+            told += (to - from).TotalHours;
             hours += span.Hours * ((to - from) / (span.To - span.From));
             if (span.Finding is RunningFinding.Gap or RunningFinding.Leap or RunningFinding.Reset) gaps += (to - from).TotalHours;
             if (span.Finding is RunningFinding.Reset or RunningFinding.RollOver or RunningFinding.Leap) resets++;
         }
 
-        return first is { } begun ? new RunningDay(begun, last, hours, gaps, resets, source) : null;
+        return first is { } begun ? new RunningDay(begun, last, Math.Min(hours, told), gaps, resets, source) : null;
     }
 }

@@ -22,6 +22,6 @@ public enum RunningFinding
 /// <summary>The time between two messages with the hours run in it.</summary>
 /// <param name="From">The earlier message.</param>
 /// <param name="To">The later message.</param>
-/// <param name="Hours">Running hours in between, from zero to the time that went by.</param>
+/// <param name="Hours">Running hours in between; by a counter they may be more than the time that went by, by as much as its figures are coarse.</param>
 /// <param name="Finding">What was found.</param>
 public readonly record struct RunningSpan(DateTimeOffset From, DateTimeOffset To, double Hours, RunningFinding Finding);

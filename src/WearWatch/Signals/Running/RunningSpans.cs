@@ -7,7 +7,9 @@ namespace WearWatch.Signals.Running;
 /// <remarks>
 /// No line runs longer than time goes by. That bound tells a counter that rolled over (then the hours from the old value to the end
 /// of its figures and on to the new one fit into the time) from one that began again (then at least the new value was run), and
-/// both from one that was set. Where nothing tells, the production calendar does, and the span says so.
+/// both from one that was set. Where nothing tells, the production calendar does, and the span says so. A counter has coarse
+/// figures: one of whole hours jumps by an hour between two messages that are five minutes apart. So a rise is taken as it is here, and
+/// the bound is held over the day (<see cref="RunningDay"/>); cut at each message it would lose most of the hours.
 /// </remarks>
 public static class RunningSpans
 {
@@ -29,10 +31,10 @@ public static class RunningSpans
             var (a, b) = pair;
             var elapsed = (b.At - a.At).TotalHours;
             var risen = b.Value - a.Value;
-            if (risen >= 0 && risen <= elapsed + CounterSlackH) return Span(risen, RunningFinding.Plain);
+            if (risen >= 0 && risen <= elapsed + CounterSlackH) return new RunningSpan(a.At, b.At, risen, RunningFinding.Plain);
             if (risen >= 0) return Span(planned(a.At, b.At), RunningFinding.Leap);
             foreach (var end in CounterEnds)
-                if (a.Value < end && end + risen <= elapsed + CounterSlackH) return Span(end + risen, RunningFinding.RollOver);
+                if (a.Value < end && end + risen <= elapsed + CounterSlackH) return new RunningSpan(a.At, b.At, end + risen, RunningFinding.RollOver);
             return b.Value <= elapsed + CounterSlackH
                 ? Span(Math.Max(b.Value, planned(a.At, b.At)), RunningFinding.Reset)
                 : Span(planned(a.At, b.At), RunningFinding.Leap);
