@@ -4,12 +4,15 @@ using Microsoft.Extensions.Options;
 using WearWatch.Dashboard.Words;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Dashboard.Arrivals;
 
 /// <summary>Asks what arrives from machines, what is late and what was set aside.</summary>
-public sealed class ArrivalsQuery(IDbContextFactory<WearDb> databases, BrokerLink link, EmbeddedBroker embedded, IOptions<MqttOptions> mqtt, TimeProvider clock)
+public sealed class ArrivalsQuery(
+    IDbContextFactory<WearDb> databases, BrokerLink link, EmbeddedBroker embedded, IOptions<MqttOptions> mqtt, IOptions<InfluxOptions> influx, IServiceProvider services,
+    TimeProvider clock)
 {
     private const int AsideShown = 50;
     private const int PayloadShown = 300;
@@ -25,7 +28,15 @@ public sealed class ArrivalsQuery(IDbContextFactory<WearDb> databases, BrokerLin
         var waiting = db.SetAside.AsNoTracking().Where(s => s.Settlement == Settlement.Waiting);
         var aside = await waiting.OrderByDescending(s => s.LastAt).Take(AsideShown).ToListAsync(ct);
         var (broker, isWell) = Broker(time);
-        return new ArrivalsView(await SourcesAsync(db, now, ct), [.. aside.Select(Row)], await waiting.CountAsync(ct), broker, isWell);
+        return new ArrivalsView(await SourcesAsync(db, now, ct), [.. aside.Select(Row)], await waiting.CountAsync(ct), broker, isWell, await SentOnAsync(db, ct));
+    }
+
+    private async Task<SentOnState?> SentOnAsync(WearDb db, CancellationToken ct)
+    {
+        if (influx.Value.Address is null) return null;
+        var last = await db.Parked.AsNoTracking().OrderByDescending(p => p.TelemetryId).Select(p => p.Reason).FirstOrDefaultAsync(ct);
+        return new SentOnState(
+            await db.Telemetry.CountAsync(t => t.AwaitsForwarding, ct), await db.Parked.CountAsync(ct), last ?? "", services.GetService<Forwarder>()?.Trouble);
     }
 
     private static async Task<IReadOnlyList<SourceRow>> SourcesAsync(WearDb db, DateTimeOffset now, CancellationToken ct)

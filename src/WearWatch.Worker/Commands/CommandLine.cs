@@ -51,6 +51,7 @@ public static class CommandLine
             ExportCommand.Make(screen),
             ServeCommand.Make(),
             DemoCommand.Make(screen),
+            BoardsCommand.Make(screen),
         };
         root.HelpName = "wearwatch";
         return root.WithExamples(

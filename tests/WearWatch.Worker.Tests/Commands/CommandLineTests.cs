@@ -82,6 +82,7 @@ public sealed class CommandLineTests
     [InlineData("export")]
     [InlineData("serve")]
     [InlineData("demo")]
+    [InlineData("boards")]
     public async Task Help_describes_every_command_with_an_example(string command)
     {
         var (code, output, _) = await RunAsync($"{command} --help");
