@@ -15,6 +15,11 @@ public sealed class SignalDesk(
     IDbContextFactory<WearDb> database, PlantSettings plant, RunningConclusion running, PassConclusion passes, SingleConclusions singles,
     ChainReview review, TimeProvider clock)
 {
+    /// <summary>So long nothing more of a day may have come before it is taken as whole, where its sender says nothing of a later day.</summary>
+    private static readonly TimeSpan Settled = TimeSpan.FromHours(1);
+
+    private readonly Dictionary<(int Chain, DateTimeOffset Day), (long Count, DateTimeOffset Since)> unsettled = [];
+
     /// <summary>Concludes what there is.</summary>
     /// <returns>The chains for which something followed.</returns>
     public async Task<IReadOnlyCollection<int>> RunOnceAsync(CancellationToken ct = default)
@@ -24,19 +29,38 @@ public sealed class SignalDesk(
         if (open.Count == 0) return [];
         var calendar = await plant.CalendarAsync(ct);
         var now = clock.GetUtcNow();
-        var changed = new HashSet<int>();
+        var (changed, concluded) = (new HashSet<int>(), new List<TelemetryHourRow>());
         foreach (var chain in open.GroupBy(h => h.ChainId).OrderBy(g => g.Key))
         {
             if (await running.ConcludeAsync(chain.Key, [.. chain.Where(h => IsRunning(h.Kind))], calendar, ct)) changed.Add(chain.Key);
             await singles.ConcludeAsync(chain.Key, [.. chain.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
-            // A day of passes is looked at when it is over; its hours stay open until then.
-            foreach (var day in chain.Where(h => h.Kind == TelemetryKind.Passes).GroupBy(h => PlantDay.Of(h.Hour, calendar.TimeZone)).Where(d => d.Key.End <= now))
+            concluded.AddRange(chain.Where(h => h.Kind != TelemetryKind.Passes));
+            // A day of passes is looked at when it is whole; its hours stay open until then.
+            foreach (var day in chain.Where(h => h.Kind == TelemetryKind.Passes).GroupBy(h => PlantDay.Of(h.Hour, calendar.TimeZone)))
+            {
+                if (!await IsWholeAsync(db, chain.Key, day.Key, day.Sum(h => h.Count), now, ct)) continue;
                 await passes.ConcludeAsync(chain.Key, day.Key, ct);
+                concluded.AddRange(day);
+            }
         }
 
-        await ConcludedAsync(db, open.Where(h => h.Kind != TelemetryKind.Passes || PlantDay.Of(h.Hour, calendar.TimeZone).End <= now), ct);
+        await ConcludedAsync(db, concluded, ct);
         if (changed.Count > 0) await review.ReviewAsync(changed, null, ct);
         return changed;
+    }
+
+    /// <summary>Whether all passes of a day are there. After an outage those of past days come late and by and by.</summary>
+    private async Task<bool> IsWholeAsync(WearDb db, int chainId, PlantDay day, long count, DateTimeOffset now, CancellationToken ct)
+    {
+        if (day.End > now) return false;
+        if (!await db.TelemetryHours.AnyAsync(h => h.ChainId == chainId && h.Kind == TelemetryKind.Passes && h.Hour >= day.End, ct))
+        {
+            if (!unsettled.TryGetValue((chainId, day.Start), out var last) || last.Count != count) unsettled[(chainId, day.Start)] = last = (count, now);
+            if (now - last.Since < Settled) return false;
+        }
+
+        unsettled.Remove((chainId, day.Start));
+        return true;
     }
 
     private static bool IsRunning(TelemetryKind kind) =>

@@ -85,6 +85,9 @@ public sealed class SignalDeskTests
 
         plant.Clock.Advance(TimeSpan.FromDays(1));
         await ConcludeAsync(plant);
+        Assert.Empty(await db.PassDays.ToListAsync(Ct)); // more of it may be on its way
+        plant.Clock.Advance(TimeSpan.FromHours(1));
+        await ConcludeAsync(plant);
         await ConcludeAsync(plant);
         var reading = await db.Readings.SingleAsync(Ct);
         var elongation = Assert.IsType<GaugeOutcome.Measured>(
@@ -96,6 +99,8 @@ public sealed class SignalDeskTests
 
         await PassDayAsync(plant, rig, Midnight.AddDays(1), new RigFault(MovedByMm: 4));
         plant.Clock.Advance(TimeSpan.FromDays(1));
+        // The next day has begun: nothing more of this one is to come.
+        await PassDayAsync(plant, rig, Midnight.AddDays(2), new RigFault(MovedByMm: 4), bursts: 1);
         await ConcludeAsync(plant);
         Assert.Equal(1, await db.Readings.CountAsync(Ct));
         Assert.Equal([null, PassDoubt.SensorMoved], await db.PassDays.OrderBy(p => p.Day).Select(p => p.Doubt).ToListAsync(Ct));
@@ -117,6 +122,8 @@ public sealed class SignalDeskTests
         await PassDayAsync(plant, rig, Midnight, default, bursts: 10);
         await PassDayAsync(plant, rig, Midnight, default, "C2", bursts: 10);
         plant.Clock.Advance(TimeSpan.FromDays(1));
+        await ConcludeAsync(plant);
+        plant.Clock.Advance(TimeSpan.FromHours(1));
         await ConcludeAsync(plant);
         var days = await db.PassDays.AsNoTracking().ToDictionaryAsync(p => p.ChainId, Ct);
         Assert.Equal(PassDoubt.WrongCount, days[chains[0]].Doubt);
