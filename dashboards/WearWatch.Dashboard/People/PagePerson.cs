@@ -11,14 +11,17 @@ public sealed class PagePerson : RevalidatingServerAuthenticationStateProvider
     private readonly PeopleNews news;
 
     public PagePerson(ILoggerFactory log, Standing standing, PeopleNews news)
-        : base(log)
-    {
-        (this.standing, this.news) = (standing, news);
-        news.Changed += AskAgain;
-    }
+        : base(log) => (this.standing, this.news) = (standing, news);
 
     /// <summary>Changes made by another process are seen after this time.</summary>
     protected override TimeSpan RevalidationInterval => TimeSpan.FromMinutes(1);
+
+    /// <summary>Asks again whenever somebody's rights change. Only a page that stays open does: one that is drawn once would lose its own answer by it.</summary>
+    public void Listen()
+    {
+        news.Changed -= AskAgain;
+        news.Changed += AskAgain;
+    }
 
     protected override async Task<bool> ValidateAuthenticationStateAsync(AuthenticationState authenticationState, CancellationToken cancellationToken)
     {

@@ -65,15 +65,18 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
     /// <summary>A person's own new password.</summary>
     public async Task<string?> ChangePasswordAsync(PersonRow person, string old, string password)
     {
-        if (await people.IsLockedOutAsync(person)) return SignInWords.Locked;
-        if (!await people.CheckPasswordAsync(person, old))
-        {
-            await people.AccessFailedAsync(person);
-            return "The present password is not right.";
-        }
-
+        if (await FaultOfPresentAsync(person, old) is { } fault) return fault;
         if (old == password) return "Choose another one than the present.";
         return await ResetPasswordAsync(person, password, mustChoose: false);
+    }
+
+    /// <summary>A person's own PIN for shared tablets. The present password is asked for, so that an unattended session gives nobody a way in.</summary>
+    public async Task<string?> SetPinAsync(PersonRow person, string present, string pin)
+    {
+        if (Pin.Fault(pin) is { } unfit) return unfit;
+        if (await FaultOfPresentAsync(person, present) is { } fault) return fault;
+        (person.PinHash, person.PinMisses) = (people.PasswordHasher.HashPassword(person, pin), 0);
+        return await KeepAsync(person, endSessions: true);
     }
 
     private PersonRow New(string name, PersonRoles roles, bool? isFirst, bool mustChoose = false) =>
@@ -94,6 +97,14 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
         if (!result.Succeeded) return Words(result);
         news.Tell();
         return null;
+    }
+
+    private async Task<string?> FaultOfPresentAsync(PersonRow person, string present)
+    {
+        if (await people.IsLockedOutAsync(person)) return SignInWords.Locked;
+        if (await people.CheckPasswordAsync(person, present)) return null;
+        await people.AccessFailedAsync(person);
+        return "The present password is not right.";
     }
 
     private async Task<string?> FaultAsync(PersonRow person, string password)

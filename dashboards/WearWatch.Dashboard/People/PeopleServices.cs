@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
@@ -15,10 +16,10 @@ internal static class PeopleServices
 
     public static IServiceCollection AddPeople(this IServiceCollection services)
     {
-        services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<PeopleNews>().AddSingleton<KeyDesk>();
+        services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<PeopleNews>().AddSingleton<KeyDesk>().AddSingleton<TabletDesk>().AddScoped<PinDesk>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
         services.AddScoped<PeopleDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
-        services.AddScoped<AuthenticationStateProvider, PagePerson>().AddCascadingAuthenticationState();
+        services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, OpenPage>().AddCascadingAuthenticationState();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, AccessAnswers>();
         services.AddAllowed().AddSignInLimit().AddHttpContextAccessor();
         services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>().AddClaimsPrincipalFactory<PersonSignIn.Claims>();
@@ -39,7 +40,7 @@ internal static class PeopleServices
         // Length, not odd characters: NIST SP 800-63B asks for no rules of composition.
         options.Password.RequireDigit = options.Password.RequireLowercase = options.Password.RequireUppercase = options.Password.RequireNonAlphanumeric = false;
         options.Lockout.MaxFailedAccessAttempts = 5;
-        options.Lockout.DefaultLockoutTimeSpan = TimeSpan.FromMinutes(5);
+        options.Lockout.DefaultLockoutTimeSpan = Pin.Locked;
     }
 
     private static void AddSessions(IServiceCollection services)

@@ -51,6 +51,19 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         Assert.Equal(before + 1, await CountAsync());
     }
 
+    [Fact]
+    public async Task A_replayed_request_stores_nothing_whether_as_it_was_or_with_another_length()
+    {
+        var ada = plant.Administrator;
+        Assert.Equal(HttpStatusCode.Created, (await ada.TellAsync("/api/v1/readings", Reading, "once")).StatusCode);
+        var before = await CountAsync();
+        Assert.Equal(HttpStatusCode.OK, (await ada.TellAsync("/api/v1/readings", Reading, "once")).StatusCode);
+        var changed = await ada.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1240.4", StringComparison.Ordinal), "once");
+        Assert.Equal(HttpStatusCode.Conflict, changed.StatusCode);
+        Assert.Contains("used for something else", await changed.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+        Assert.Equal(before, await CountAsync());
+    }
+
     [Theory]
     [InlineData("/api/v1/readings", Reading)]
     [InlineData("/api/v1/events", Oiling)]

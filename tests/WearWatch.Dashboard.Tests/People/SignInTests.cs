@@ -99,8 +99,10 @@ public sealed class SignInTests : IAsyncLifetime
     {
         using var elsewhere = new Caller(host);
         await elsewhere.SignInAsync("Ada");
-        await ada.SendFormAsync(
-            "/people/me", "password", ("Form.Old", Caller.Password), ("Form.New", "another dozen links"), ("Form.Again", "another dozen links"));
+        var done = await (await ada.SendFormAsync(
+            "/people/me", "password", ("Form.Old", Caller.Password), ("Form.New", "another dozen links"), ("Form.Again", "another dozen links")))
+            .Content.ReadAsStringAsync(Ct);
+        Assert.Contains("Changed. Every other device", done, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Unauthorized, (await elsewhere.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await ada.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
     }

@@ -121,7 +121,7 @@ async function start() {
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && push());
   setInterval(push, every);
   await show();
-  await whoIsHere();
+  $('switch').hidden = !(await whoIsHere()).shared;
   await push();
 }
 

@@ -1,7 +1,7 @@
 // Who makes the entries: the person who is signed in, kept for hours without signal; without sign-in, the name that was typed.
 import { keepValue, value } from './store.js';
 
-/** Who is signed in now by the server: { id, name }, or { stop } when it cannot be asked or nobody is. */
+/** Who is signed in now by the server: { id, name, and shared on a shared tablet }, or { stop } when it cannot be asked or nobody is. */
 export async function whoIsHere() {
   let response;
   try {
@@ -14,8 +14,8 @@ export async function whoIsHere() {
   // A plant without sign-in knows nobody: everybody's entries go out.
   if (response.status === 404) return keepMaker({ id: null, name: '' });
   if (!response.ok) return { stop: 'later' };
-  const { id, name } = await response.json();
-  return keepMaker({ id, name });
+  const { id, name, shared_tablet: shared } = await response.json();
+  return { ...await keepMaker({ id, name }), shared };
 }
 
 /** The person who was last seen signed in on this phone, also offline. */
