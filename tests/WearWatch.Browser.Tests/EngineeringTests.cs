@@ -11,6 +11,10 @@ public sealed class EngineeringTests(Screen screen)
         { "/engineering/record", "desk-record-kept", ".panel" },
         { "/engineering/drivers?chain=DESK-02", "desk-drivers", ".desk-chart .trace" },
         { "/engineering/changes", "desk-changes", ".table" },
+        { "/engineering/costs?by=line", "desk-costs", ".desk-chart" },
+        { "/engineering/compare?by=line&a=Drying&b=Press", "desk-compare", ".table" },
+        { "/engineering/report", "desk-report", ".panel" },
+        { "/engineering/data", "desk-data", ".exports" },
     };
 
     [Theory]

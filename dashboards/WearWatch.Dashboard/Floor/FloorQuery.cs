@@ -57,6 +57,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
     {
         var last = await db.Events
             .Where(e => e.At != null && !e.Withdraws && !db.Events.Any(later => later.CorrectsId == e.Id))
+            .Where(e => e.OilAmountMl != 0) // a stroke of which nothing arrived oils nothing
             .GroupBy(e => new { e.ChainId, e.Kind })
             .Select(there => new { there.Key.ChainId, there.Key.Kind, At = there.Max(e => e.At) })
             .ToListAsync(ct);

@@ -48,6 +48,10 @@ public static class TradeWords
         _ => throw new UnreachableException($"Tool {tool} has no words."),
     };
 
+    /// <summary>What happened to a chain, strokes of which nothing arrived among it.</summary>
+    public static string Of(ChainEvent happened) =>
+        happened is { Kind: ChainEventKind.Oiling, BroughtOil: false } ? "lubricator stroked, no oil came" : Of(happened.Kind);
+
     /// <summary>What happened to a chain.</summary>
     public static string Of(ChainEventKind kind) => kind switch
     {

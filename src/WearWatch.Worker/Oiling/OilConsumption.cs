@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Signals;
 using WearWatch.Storage;
 
 namespace WearWatch.Worker.Oiling;
@@ -11,21 +12,41 @@ public sealed class OilConsumption(IDbContextFactory<WearDb> database, PlantSett
     public const int Months = 12;
 
     /// <summary>What was used, the newest month first. Withdrawn oilings do not count, corrected ones count as they were corrected.</summary>
+    /// <remarks>
+    /// What lubricators gave is added up from their strokes; the oiling that is made of a day of them has no amount of its own, and would
+    /// count twice if it had. Their oil is the one on the chain's card.
+    /// </remarks>
     public async Task<IReadOnlyList<OilUsed>> AskAsync(CancellationToken ct = default)
     {
         var zone = (await plant.CalendarAsync(ct)).TimeZone;
         var since = clock.GetUtcNow().AddMonths(-Months);
         await using var db = await database.CreateDbContextAsync(ct);
+        var grades = await db.Chains.AsNoTracking().ToDictionaryAsync(c => c.Id, c => c.OilGrade, ct);
+        var strokes = await StrokesAsync(db, since, ct);
+        var counted = strokes.Select(s => s.ChainId).ToHashSet();
         var oilings = await db.Events.AsNoTracking()
-            .Where(e => e.Kind == ChainEventKind.Oiling && !e.Withdraws && e.At >= since && !db.Events.Any(later => later.CorrectsId == e.Id))
-            .Select(e => new { e.At, e.OilGrade, e.OilAmountMl }).ToListAsync(ct);
+            .Where(e => e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && !e.Withdraws && e.At >= since && !db.Events.Any(later => later.CorrectsId == e.Id))
+            .Select(e => new { e.ChainId, e.At, e.OilGrade, e.OilAmountMl, e.OilMethod }).ToListAsync(ct);
+        var parts = oilings.Select(o => new OilUsed(
+                MonthOf(o.At!.Value, zone), o.OilGrade, 1, o.OilAmountMl ?? 0,
+                o.OilAmountMl is null && !(o.OilMethod == OilMethod.Lubricator && counted.Contains(o.ChainId)) ? 1 : 0))
+            .Concat(strokes.Select(s => new OilUsed(MonthOf(s.At, zone), grades[s.ChainId], 0, s.Millilitres, 0)));
         return
         [
-            .. oilings.GroupBy(o => (Month: MonthOf(o.At!.Value, zone), o.OilGrade))
-                .Select(g => new OilUsed(
-                    g.Key.Month, g.Key.OilGrade, g.Count(), g.Sum(o => o.OilAmountMl ?? 0), g.Count(o => o.OilAmountMl is null)))
+            .. parts.GroupBy(p => (p.Month, p.Grade))
+                .Select(g => new OilUsed(g.Key.Month, g.Key.Grade, g.Sum(p => p.Oilings), g.Sum(p => p.Millilitres), g.Sum(p => p.WithoutAmount)))
                 .OrderByDescending(u => u.Month).ThenBy(u => u.Grade, StringComparer.OrdinalIgnoreCase),
         ];
+    }
+
+    /// <summary>What lubricators gave, by hour, and by day where the hours are no longer kept. A cubic centimetre is a millilitre.</summary>
+    private static async Task<List<(int ChainId, DateTimeOffset At, double Millilitres)>> StrokesAsync(WearDb db, DateTimeOffset since, CancellationToken ct)
+    {
+        var hours = await db.TelemetryHours.AsNoTracking().Where(h => h.Kind == TelemetryKind.Oiling && h.Hour >= since && h.Sum > 0)
+            .Select(h => new { h.ChainId, At = h.Hour, h.Sum }).ToListAsync(ct);
+        var days = await db.TelemetryDays.AsNoTracking().Where(d => d.Kind == TelemetryKind.Oiling && d.Day >= since && d.Sum > 0)
+            .Select(d => new { d.ChainId, At = d.Day, d.Sum }).ToListAsync(ct);
+        return [.. hours.Concat(days).Select(s => (s.ChainId, s.At, s.Sum))];
     }
 
     private static DateOnly MonthOf(DateTimeOffset at, TimeZoneInfo zone)

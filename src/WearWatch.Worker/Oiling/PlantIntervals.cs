@@ -48,7 +48,7 @@ public sealed class PlantIntervals(
         var calendar = await plant.CalendarAsync(ct);
         var lives = new List<(ChainCard, OiledLife)>();
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
-            foreach (var raw in (await RawChain.LoadAsync(db, ids, ct)).Where(r => r.Events.Any(e => e.Kind == ChainEventKind.Oiling)))
+            foreach (var raw in (await RawChain.LoadAsync(db, ids, ct)).Where(r => r.Events.Any(e => e.BroughtOil)))
                 lives.AddRange(
                     from life in ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar).Lives
                     select (raw.Card, new OiledLife(life.Observations, OilAges.Of(life, raw.Readings, raw.Events, calendar))));

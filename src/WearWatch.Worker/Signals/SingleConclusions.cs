@@ -11,7 +11,10 @@ using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Signals;
 
-/// <summary>Makes readings of lengths that sensors have measured by themselves, and an oiling of each day on which a lubricator gave oil.</summary>
+/// <summary>
+/// Makes readings of lengths that sensors have measured by themselves, and an oiling of each day on which a lubricator stroked: with oil, or
+/// dry (0 ml) where nothing arrived, so that a blocked or empty one is noticed.
+/// </summary>
 public sealed class SingleConclusions(IDbContextFactory<WearDb> database, IntakeDesk desk)
 {
     /// <summary>Concludes these hours.</summary>
@@ -19,26 +22,43 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
     {
         if (hours.Count == 0) return;
         await using var db = await database.CreateDbContextAsync(ct);
-        var name = await db.Chains.Where(c => c.Id == chainId).Select(c => c.Name).SingleAsync(ct);
+        var chain = (await db.Chains.AsNoTracking().SingleAsync(c => c.Id == chainId, ct)).ToCard();
         foreach (var hour in hours.OrderBy(h => h.Hour))
         {
             var end = hour.Hour.AddHours(1);
             var messages = await db.Telemetry.AsNoTracking().Where(t => t.ChainId == chainId && t.Kind == hour.Kind && t.At >= hour.Hour && t.At < end)
                 .OrderBy(t => t.At).ToListAsync(ct);
             if (hour.Kind == TelemetryKind.Length)
-                foreach (var message in messages) await desk.TakeReadingAsync(Reading(name, message), ct);
-            else if (messages.Find(m => m.Value > 0) is { } stroke && !await IsOiledAsync(db, chainId, PlantDay.Of(stroke.At, zone), ct))
-                await desk.TakeEventAsync(Oiling(name, stroke, PlantDay.Of(stroke.At, zone)), ct);
+                foreach (var message in messages) await desk.TakeReadingAsync(Reading(chain.Name, message), ct);
+            else
+                await TakeStrokesAsync(db, chainId, chain, messages, zone, ct);
         }
     }
 
-    private static Task<bool> IsOiledAsync(WearDb db, int chainId, PlantDay day, CancellationToken ct) => db.Events.AnyAsync(
-        e => e.ChainId == chainId && e.Kind == ChainEventKind.Oiling && e.At >= day.Start && e.At < day.End && e.ToldBy == Lubricator, ct);
+    private async Task TakeStrokesAsync(
+        WearDb db, int chainId, ChainCard chain, IReadOnlyList<TelemetryRow> strokes, TimeZoneInfo zone, CancellationToken ct)
+    {
+        foreach (var day in strokes.GroupBy(m => PlantDay.Of(m.At, zone)))
+        {
+            var told = await db.Events.AsNoTracking()
+                .Where(e => e.ChainId == chainId && e.Kind == ChainEventKind.Oiling && e.At >= day.Key.Start && e.At < day.Key.End && e.ToldBy == Lubricator)
+                .Select(e => e.OilAmountMl).ToListAsync(ct);
+            if (told.Exists(ml => ml is not 0)) continue; // the day has its oiling
+            if (day.FirstOrDefault(m => m.Value > 0) is { } oil)
+                await desk.TakeEventAsync(Oiling("oiling", chain, oil, day.Key, null), ct);
+            else if (told.Count == 0)
+                await desk.TakeEventAsync(Oiling("dry", chain, day.First(), day.Key, 0), ct);
+        }
+    }
 
     private const string Lubricator = "lubricator";
 
-    private static NewEvent Oiling(string chain, TelemetryRow stroke, PlantDay day) => new(
-        string.Create(CultureInfo.InvariantCulture, $"oiling:{chain}:{day.Start:yyyyMMddHH}"), chain, ChainEventKind.Oiling, stroke.At, null, null, "", Lubricator);
+    // How much a day's strokes gave is known when the day is over: the strokes themselves are added up for the oil used.
+    private static NewEvent Oiling(string word, ChainCard chain, TelemetryRow stroke, PlantDay day, double? ml) => new(
+        string.Create(CultureInfo.InvariantCulture, $"{word}:{chain.Name}:{day.Start:yyyyMMddHH}"), chain.Name, ChainEventKind.Oiling, stroke.At, null, null, "", Lubricator)
+    {
+        Oil = new OilApplied(OilMethod.Lubricator, chain.OilGrade, ml),
+    };
 
     private static NewReading Reading(string chain, TelemetryRow message)
     {

@@ -51,6 +51,9 @@ public sealed record ChainEvent
     /// <summary>What was applied; of an oiling only.</summary>
     public OilApplied Oil { get; init; } = OilApplied.Untold;
 
+    /// <summary>Whether the chain got oil; a stroke of which nothing arrived is kept and oils nothing.</summary>
+    public bool BroughtOil => Kind == ChainEventKind.Oiling && !Oil.IsDry;
+
     /// <summary>What else the person wanted to say.</summary>
     public string Note { get; init; } = "";
 }

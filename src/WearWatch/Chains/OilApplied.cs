@@ -9,6 +9,9 @@ public sealed record OilApplied(OilMethod? Method = null, string Grade = "", dou
     /// <summary>More at once is a slip of the pen: a hundred litres.</summary>
     public const double MostMl = 100_000;
 
+    /// <summary>Whether it is told that nothing arrived: a lubricator strokes, and its line is blocked or it is empty.</summary>
+    public bool IsDry => AmountMl is 0;
+
     /// <summary>Nothing was told.</summary>
     public static OilApplied Untold { get; } = new();
 }

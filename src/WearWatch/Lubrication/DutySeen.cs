@@ -40,7 +40,7 @@ public static class DutySeen
     }
 
     private static bool TellsMore(IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events) =>
-        events.Any(e => e.Kind == ChainEventKind.Oiling) || readings.Any(r => r.TemperatureC is not null);
+        events.Any(e => e.BroughtOil) || readings.Any(r => r.TemperatureC is not null);
 
     private static ChainCard With(ChainCard card, double? hoursSinceOiling, IEnumerable<Reading> readings)
     {

@@ -27,7 +27,7 @@ public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? C
     {
         for (var i = events.Count - 1; i >= 0; i--)
         {
-            if (NameOf(events[i].Kind, card.Duty.Lubrication) is not { } name) continue;
+            if (NameOf(events[i], card.Duty.Lubrication) is not { } name) continue;
             return new LastOiling(name, events[i].At, events[i].CounterAfter ?? events[i].CounterBefore, i);
         }
 
@@ -35,10 +35,10 @@ public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? C
     }
 
     /// <summary>What an event means for the oil; null when it means nothing.</summary>
-    private static string? NameOf(ChainEventKind kind, LubricationState? lubrication) => kind switch
+    private static string? NameOf(ChainEvent happened, LubricationState? lubrication) => happened.Kind switch
     {
         ChainEventKind.Replacement => Fitting,
-        ChainEventKind.Oiling => "the last oiling",
+        ChainEventKind.Oiling when happened.BroughtOil => "the last oiling",
         ChainEventKind.Inspection when lubrication == LubricationState.Auto => "the last look at the oiler",
         _ => null,
     };

@@ -27,7 +27,7 @@ public sealed record LubricatorWatch(int Pulses, double UsualHours, double Hours
         IReadOnlyList<ChainEvent> events, RunningHours? counterNow, ProductionCalendar calendar, DateTimeOffset now)
     {
         List<int> pulses = [.. Enumerable.Range(0, events.Count).Where(i => IsPulse(events[i]))];
-        List<int> oiled = pulses.FindAll(i => events[i].Oil.AmountMl is not 0);
+        List<int> oiled = pulses.FindAll(i => events[i].BroughtOil);
         if (oiled.Count < FewestPulses) return null;
         double[] gaps =
         [

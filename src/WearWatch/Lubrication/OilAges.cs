@@ -37,7 +37,7 @@ public sealed class OilAges
         var hours = LifeHours.Of(life, readings, calendar);
         double[] oilings =
         [
-            .. events.Where(e => e.Kind == ChainEventKind.Oiling)
+            .. events.Where(e => e.BroughtOil)
                 .Select(e => hours.At(e.At, (e.CounterAfter ?? e.CounterBefore)?.Hours))
                 .OfType<double>().Where(h => h >= 0 && !(life.Removed && h > life.RunningHours)),
         ];

@@ -43,7 +43,7 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
         FittedChain life, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar)
     {
         var hours = LifeHours.Of(life, readings, calendar);
-        var oilings = events.Where(e => e.Kind == ChainEventKind.Oiling)
+        var oilings = events.Where(e => e.BroughtOil)
             .Select(e => (e.Oil, At: hours.At(e.At, (e.CounterAfter ?? e.CounterBefore)?.Hours)))
             .Where(o => o.At >= 0).Select(o => (o.Oil, At: o.At!.Value)).OrderBy(o => o.At).ToList();
         var usual = oilings.Count < 3 ? double.PositiveInfinity : Median.Of([.. oilings.Zip(oilings.Skip(1), (a, b) => b.At - a.At)]);

@@ -39,6 +39,15 @@ public sealed class CompareTests
     }
 
     [Fact]
+    public void Where_nothing_was_picked_the_two_groups_with_most_lives_are_compared()
+    {
+        var fleet = Desk.Fleet(Line("Drying", 2000), Line("Press", 1000), [.. Line("Silo", 1500).Take(3)]);
+        Assert.Equal(CompareFilter.FromQuery("?by=line&a=Drying&b=Press"), CompareView.Opening(fleet, CompareFilter.FromQuery("?by=line")));
+        var picked = CompareFilter.FromQuery("?by=line&a=Silo");
+        Assert.Equal(picked, CompareView.Opening(fleet, picked));
+    }
+
+    [Fact]
     public void The_same_group_against_itself_does_not_differ()
     {
         var view = CompareView.Of(Desk.Fleet(Line("Press", 1000)), [.. Recorded("Press", 30)], Terms, CompareFilter.FromQuery("?by=line&a=Press&b=Press"), Time);

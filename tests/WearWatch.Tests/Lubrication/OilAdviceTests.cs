@@ -90,6 +90,19 @@ public sealed class OilAdviceTests
     }
 
     [Fact]
+    public void A_stroke_that_gave_no_oil_leaves_the_oil_as_old_as_it_is()
+    {
+        var card = Card(0.5);
+        ChainEvent[] told = [Pulse(100, 2), Pulse(124, 0)];
+
+        Assert.Equal(0, LastOiling.Of(card, told).EventIndex);
+        Assert.True(LastOiling.Of(card, [Pulse(124, 0)]).IsFitting);
+        var life = new FittedChain(true, 200, false, [new Observation(200, 0.2, 0.03, 0)]);
+        var reading = new Reading { Chain = "K", Counter = new RunningHours(200), Tool = Tool.Tape, Pitches = 40, LengthMm = 1018 };
+        Assert.Equal([0.0, 100.0], OilAges.Of(life, [reading], told, ProductionCalendar.AlwaysRunning).OiledAtHours);
+    }
+
+    [Fact]
     public void A_chain_oiled_by_hand_has_no_lubricator_to_watch() =>
         Assert.Null(LubricatorWatch.Of(
             [.. Enumerable.Range(0, 6).Select(i => Pulse(24 * i) with { Oil = new OilApplied(OilMethod.Hand) })],

@@ -4,6 +4,8 @@ using WearWatch.Gauging;
 using WearWatch.SensorSim.Passes;
 using WearWatch.Signals.Passes;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+using WearWatch.Worker.Oiling;
 using WearWatch.Worker.Signals;
 using WearWatch.Worker.Telemetry;
 using WearWatch.Worker.Tests.Telemetry;
@@ -53,10 +55,10 @@ public sealed class SignalDeskTests
     }
 
     [Fact]
-    public async Task A_lubricator_that_gives_oil_makes_one_oiling_a_day_and_a_blocked_one_makes_none()
+    public async Task A_lubricator_that_gives_oil_makes_one_oiling_a_day_and_a_blocked_one_oils_nothing()
     {
         await using var plant = await TestPlant.OpenAsync();
-        await plant.AddChainAsync();
+        await plant.AddChainAsync("C1", "oil_grade=ISO_VG_100");
         await plant.AddChainAsync("C2");
         for (var i = 0; i < 6; i++)
         {
@@ -65,8 +67,43 @@ public sealed class SignalDeskTests
         }
 
         await using var db = plant.Db();
-        var oiling = await db.Events.SingleAsync(Ct);
-        Assert.Equal((ChainEventKind.Oiling, Midnight), (oiling.Kind, oiling.At));
+        var told = (await db.Events.OrderBy(e => e.ChainId).ToListAsync(Ct)).ConvertAll(e => e.ToEvent(""));
+        Assert.Equal(2, told.Count);
+        Assert.Equal((ChainEventKind.Oiling, Midnight, true), (told[0].Kind, told[0].At!.Value, told[0].BroughtOil));
+        Assert.Equal(new OilApplied(OilMethod.Lubricator, "ISO_VG_100"), told[0].Oil);
+        Assert.Equal(new OilApplied(OilMethod.Lubricator, "", 0), told[1].Oil);
+        Assert.False(told[1].BroughtOil);
+        // Oracle: arithmetic, 6 strokes of 0.4 cm3; no stroke of C2 brought anything.
+        Assert.Equal([new OilUsed(new DateOnly(2026, 6, 1), "ISO_VG_100", 1, 2.4, 0)], (await plant.Get<OilConsumption>().AskAsync(Ct)).Select(u => u with { Millilitres = Math.Round(u.Millilitres, 9) }));
+    }
+
+    [Theory]
+    [InlineData(0.0, "the line is blocked, or it is empty")]
+    [InlineData(null, "No pulse comes")]
+    public async Task A_lubricator_whose_strokes_end_or_bring_nothing_is_noticed_and_oil_ends_the_notice(double? later, string why)
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var chain = await plant.AddChainAsync("C1", "lubrication=auto");
+        async Task DayAsync(int day, double? amount)
+        {
+            if (amount is { } cm3) await TakeAsync(plant, Sent.Of("oiling", FormattableString.Invariant($"\"amount_cm3\":{cm3}"), at: Midnight.AddDays(day).AddHours(8)));
+            await ConcludeAsync(plant);
+            await plant.Review.ReviewAsync([chain], null, Ct);
+            plant.Clock.Advance(TimeSpan.FromDays(1));
+        }
+
+        async Task<List<NoticeRow>> NoticesAsync()
+        {
+            await using var db = plant.Db();
+            return await db.Notices.AsNoTracking().Where(n => n.Kind == NoticeKind.LubricatorSilent && n.EndedAt == null).ToListAsync(Ct);
+        }
+
+        for (var day = 0; day < 6; day++) await DayAsync(day, 0.4);
+        Assert.Empty(await NoticesAsync());
+        for (var day = 6; day < 11; day++) await DayAsync(day, later);
+        Assert.Contains(why, Assert.Single(await NoticesAsync()).Why, StringComparison.Ordinal);
+        await DayAsync(11, 0.4);
+        Assert.Empty(await NoticesAsync());
     }
 
     [Fact]

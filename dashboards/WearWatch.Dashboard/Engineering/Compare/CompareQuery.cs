@@ -16,6 +16,6 @@ public sealed class CompareQuery(LifeBook book, RecordQuery records, CostQuery c
         var fleet = await book.ReadAsync(ct);
         var record = await records.ForecastsAsync(madeAgain: false, ct);
         var (terms, time) = (await costs.TermsAsync(ct), await clock.NowAsync(ct));
-        return await Task.Run(() => CompareView.Of(fleet, record, terms, filter, time), ct);
+        return await Task.Run(() => CompareView.Of(fleet, record, terms, CompareView.Opening(fleet, filter), time), ct);
     }
 }

@@ -8,6 +8,9 @@ namespace WearWatch.Dashboard.Engineering.Compare;
 /// <param name="To">Only lives fitted before this day; null for any.</param>
 public sealed record CompareSide(string Group, DateOnly? From, DateOnly? To)
 {
+    /// <summary>Every life.</summary>
+    public static CompareSide All { get; } = new("", null, null);
+
     /// <summary>What it is, in words.</summary>
     public string Name
     {

@@ -25,6 +25,18 @@ public sealed record CompareView
     /// <summary>Whether both sides last equally long.</summary>
     public required LogRank LogRank { get; init; }
 
+    /// <summary>What is compared where nothing was picked: the two groups with most lives, as all against all tells nothing.</summary>
+    public static CompareFilter Opening(FleetLives fleet, CompareFilter filter)
+    {
+        if (filter.A != CompareSide.All || filter.B != CompareSide.All) return filter;
+        string[] most =
+        [
+            .. fleet.Chains.SelectMany(chain => chain.Lives.Select(life => filter.By.Of(chain.CardOf(life)))).GroupBy(g => g)
+                .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key).Where(g => g.Length > 0).Take(2),
+        ];
+        return most is [var a, var b] ? filter with { A = CompareSide.All with { Group = a }, B = CompareSide.All with { Group = b } } : filter;
+    }
+
     public static CompareView Of(
         FleetLives fleet, IReadOnlyList<RecordedForecast> record, CostTerms terms, CompareFilter filter, PlantTime time)
     {

@@ -40,7 +40,7 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
         await using var db = await databases.CreateDbContextAsync(ct);
         var oilings =
             from e in db.Events
-            where e.Kind == ChainEventKind.Oiling && e.At >= first && e.At < end && !e.Withdraws && !db.Events.Any(c => c.CorrectsId == e.Id)
+            where e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && e.At >= first && e.At < end && !e.Withdraws && !db.Events.Any(c => c.CorrectsId == e.Id)
             group e by new { e.ChainId, InYear = e.At >= turn } into g
             select new { g.Key.ChainId, g.Key.InYear, Count = g.Count(), Ml = g.Sum(e => e.OilAmountMl) ?? 0 };
         var found = (await oilings.ToListAsync(ct)).ToLookup(o => o.ChainId);
