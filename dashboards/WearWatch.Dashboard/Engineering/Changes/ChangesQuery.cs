@@ -78,7 +78,7 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
     public static IEnumerable<string> Duty(
         NoticeRow alarm, IEnumerable<CardChangeRow> changes, IEnumerable<(DateTimeOffset At, double TemperatureC)> warmth, PlantTime time)
     {
-        foreach (var change in changes.Where(c => c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && CardField.Of(c.Field) is not null))
+        foreach (var change in changes.Where(c => c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && CardField.Of(c.Field) is { Column: not "chain" })) // its entry or another name wears nothing
         {
             var field = CardField.Of(change.Field)!;
             yield return $"card: {field.Name.ToLowerInvariant()} {field.Said(change.From)} to {field.Said(change.To)} on {time.Day(change.At)}";
