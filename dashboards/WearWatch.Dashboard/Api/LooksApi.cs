@@ -1,7 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.People;
 using WearWatch.Inspections;
 using WearWatch.Storage;
+using WearWatch.Worker;
 using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
@@ -13,9 +15,11 @@ internal static class LooksApi
     {
         var looks = api.MapGroup("").WithTags("Looks");
         looks.MapPost("/looks", TellAsync).WithSummary("Tells a look at a chain, point by point; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<LookToldJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
         looks.MapPost("/looks/{key}/photos/{point}", PhotoAsync).WithSummary("Adds a JPEG photo to what a look found; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<byte[]>(Jpeg).Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
         looks.MapGet("/chains/{chain}/looks", ListAsync).WithSummary("The looks at a chain with their photos, newest first, at most 100")
             .Produces<IReadOnlyList<LookJson>>().ProducesProblem(404);
@@ -25,10 +29,13 @@ internal static class LooksApi
     private const string Jpeg = "image/jpeg";
     private const int MostLooks = 100;
 
-    private static async Task<IResult> TellAsync(HttpRequest request, LookDesk desk, TimeProvider clock, CancellationToken ct)
+    private static async Task<IResult> TellAsync(HttpRequest request, LookDesk desk, PlantSettings plant, TimeProvider clock, CancellationToken ct)
     {
         var told = await Told<LookToldJson>.ReadAsync(request, ApiJson.Default.LookToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
+        if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) return Problems.Refused([elsewhere]);
         var findings = new List<Finding>();
         foreach (var finding in body.Findings ?? [])
         {
@@ -37,18 +44,20 @@ internal static class LooksApi
         }
 
         return ReadingsApi.Answer(await desk.TakeAsync(
-            new NewLook(told.Key, body.Chain ?? "", body.TakenAt ?? clock.GetUtcNow(), body.CounterH, findings, body.ToldBy ?? "api"), ct));
+            new NewLook(told.Key, body.Chain ?? "", body.TakenAt ?? clock.GetUtcNow(), body.CounterH, findings, Maker.Name(who, body.ToldBy)), ct));
     }
 
     private static async Task<IResult> PhotoAsync(HttpRequest request, LookDesk desk, string key, string point, string? by, CancellationToken ct)
     {
+        var who = request.HttpContext.User;
+        if (Maker.Fault(who, by) is { } others) return others;
         if (Told<LookToldJson>.KeyOf(request) is not { } photoKey) return Told<LookToldJson>.NoKey();
         if (Tokens.Read<LookPoint>(point) is not { } shown) return Problems.Refused("point", "One of " + Tokens.All<LookPoint>() + ".");
         if (request.ContentType != Jpeg) return Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send image/jpeg");
         if (request.ContentLength is not <= JpegPhoto.MostBytes) return Problems.Refused("photo", $"Tell its length, at most {JpegPhoto.MostBytes} bytes.");
         using var file = new MemoryStream();
         await request.Body.CopyToAsync(file, ct);
-        return ReadingsApi.Answer(await desk.TakeAsync(new NewPhoto(photoKey, key, shown, file.ToArray(), by ?? "api"), ct));
+        return ReadingsApi.Answer(await desk.TakeAsync(new NewPhoto(photoKey, key, shown, file.ToArray(), Maker.Name(who, by)), ct));
     }
 
     private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)

@@ -10,6 +10,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
 {
     private const string Reading = """{"chain":"K-1","counter_h":3200,"tool":"tape","pitches":48,"length":"1231.4"}""";
     private const string Oiling = """{"chain":"K-1","event":"oiling","counter_h_before":3200}""";
+    private const string Look = """{"chain":"K-1","findings":[{"point":"dry_joints","found":true,"note":""}]}""";
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
@@ -30,6 +31,8 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [InlineData("/api/v1/readings", Reading, "maker_id", 1)]
     [InlineData("/api/v1/events", Oiling, "told_by", "Ada")]
     [InlineData("/api/v1/events", Oiling, "maker_id", 1)]
+    [InlineData("/api/v1/looks", Look, "told_by", "Ada")]
+    [InlineData("/api/v1/looks", Look, "maker_id", 1)]
     public async Task An_entry_that_says_it_is_anothers_is_refused_and_nothing_is_stored(string path, string body, string field, object other)
     {
         var before = await CountAsync();
@@ -67,12 +70,40 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [Theory]
     [InlineData("/api/v1/readings", Reading)]
     [InlineData("/api/v1/events", Oiling)]
+    [InlineData("/api/v1/looks", Look)]
     public async Task A_person_who_only_reads_enters_nothing(string path, string body)
     {
         var before = await CountAsync();
         await AssertRefusedAsync(await plant.Reader.TellAsync(path, body, "no"), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
         Assert.Equal(before, await CountAsync());
         Assert.Equal(HttpStatusCode.OK, (await plant.Reader.Http.GetAsync("/api/v1/chains/K-1/readings", Ct)).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_look_and_its_photo_are_kept_under_the_name_of_the_one_who_is_signed_in_and_of_nobody_else()
+    {
+        Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/looks", Look, "seen")).StatusCode);
+        await AssertRefusedAsync(await PhotoAsync(plant.Reader, ""), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
+        await AssertRefusedAsync(await PhotoAsync(plant.Technician, "?by=Ada"), HttpStatusCode.Forbidden, "other_maker", "Nothing was stored");
+        await using var db = await plant.Host.OpenAsync();
+        Assert.False(await db.Photos.AnyAsync(Ct));
+        Assert.Equal(HttpStatusCode.Created, (await PhotoAsync(plant.Technician, "")).StatusCode);
+        Assert.Equal("Bea", (await db.Looks.SingleAsync(l => l.Key == "seen", Ct)).ToldBy);
+        Assert.Equal("Bea", (await db.Photos.SingleAsync(Ct)).ToldBy);
+    }
+
+    [Fact]
+    public async Task Only_who_may_is_offered_to_take_a_round_and_to_set_the_order_of_walking()
+    {
+        const string Take = ">Take it</button>";
+        const string Earlier = "Walk this line earlier";
+        var read = await plant.Reader.Http.GetStringAsync("/rounds", Ct);
+        Assert.Contains("nobody has it", read, StringComparison.Ordinal);
+        Assert.DoesNotContain(Take, read, StringComparison.Ordinal);
+        Assert.DoesNotContain(Earlier, read, StringComparison.Ordinal);
+        var done = await plant.Technician.Http.GetStringAsync("/rounds", Ct);
+        Assert.Contains(Take, done, StringComparison.Ordinal);
+        Assert.DoesNotContain(Earlier, done, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -92,6 +123,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [Theory]
     [InlineData("/api/v1/readings", Reading)]
     [InlineData("/api/v1/events", Oiling)]
+    [InlineData("/api/v1/looks", Look)]
     public async Task Another_plants_position_is_refused_and_says_which_plant(string path, string body)
     {
         var before = await CountAsync();
@@ -100,7 +132,17 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         var text = await answer.Content.ReadAsStringAsync(Ct);
         Assert.Contains("plant 'Otherwhere mill'; here is 'Plant'", text, StringComparison.Ordinal);
         Assert.Equal(before, await CountAsync());
-        Assert.Equal(HttpStatusCode.Created, (await plant.Administrator.TellAsync(path, With(body, "plant", "plant"), "near")).StatusCode);
+        Assert.Equal(HttpStatusCode.Created, (await plant.Administrator.TellAsync(path, With(body, "plant", "plant"), "near " + path)).StatusCode);
+    }
+
+    private static Task<HttpResponseMessage> PhotoAsync(Caller who, string query)
+    {
+        // The smallest file that is a picture by its segments: start, a frame of 8 x 8, a scan, end.
+        byte[] jpeg = [0xFF, 0xD8, 0xFF, 0xC0, 0, 11, 8, 0, 8, 0, 8, 1, 1, 0x11, 0, 0xFF, 0xDA, 0, 4, 1, 1, 7, 0xFF, 0xD9];
+        var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/looks/seen/photos/dry_joints" + query) { Content = new ByteArrayContent(jpeg) };
+        request.Content.Headers.ContentType = new("image/jpeg");
+        request.Headers.Add("Idempotency-Key", "photo");
+        return who.Http.SendAsync(request, Ct);
     }
 
     private static string With(string body, string field, object value) =>
@@ -119,6 +161,6 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     private async Task<int> CountAsync()
     {
         await using var db = await plant.Host.OpenAsync();
-        return await db.Readings.CountAsync(Ct) + await db.Events.CountAsync(Ct);
+        return await db.Readings.CountAsync(Ct) + await db.Events.CountAsync(Ct) + await db.Looks.CountAsync(Ct) + await db.Photos.CountAsync(Ct);
     }
 }

@@ -3,9 +3,11 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>A look on its way in: each point that was looked at, found or in order.</summary>
+/// <remarks>The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.</remarks>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record LookToldJson(
-    string? Chain, DateTimeOffset? TakenAt, double? CounterH, IReadOnlyList<FindingToldJson>? Findings, string? ToldBy);
+    string? Chain, DateTimeOffset? TakenAt, double? CounterH, IReadOnlyList<FindingToldJson>? Findings, string? ToldBy,
+    int? MakerId = null, string? Plant = null);
 
 /// <summary>What was found at a point, or that it is in order.</summary>
 internal sealed record FindingToldJson(string? Point, bool? Found, string? Note);
