@@ -2,6 +2,7 @@ using System.Net;
 using System.Text.Json;
 using ParquetSharp;
 using WearWatch.Dashboard.Engineering.History;
+using WearWatch.Inspections;
 using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
@@ -58,6 +59,17 @@ public sealed class HistoryTests : IAsyncLifetime
             var lines = (await host.CreateClient().GetStringAsync($"/engineering/history/{table.Name}.csv", Ct)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length;
             Assert.Equal(lines - 1, reader.FileMetaData.NumRows);
         }
+    }
+
+    [Fact]
+    public async Task A_look_stands_there_with_what_was_found()
+    {
+        await host.Get<LookDesk>().TakeAsync(
+            new NewLook("look", "K-1", A.Now, null, [new Finding(LookPoint.Sag, true, "hangs low"), new Finding(LookPoint.Corrosion, false)], "ann"), Ct);
+        var rows = (await host.CreateClient().GetStringAsync("/engineering/history/looks.csv", Ct)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(2, rows.Length);
+        Assert.Contains(",K-1,", rows[1], StringComparison.Ordinal);
+        Assert.Contains(",2,sag,hangs low,ann,", rows[1], StringComparison.Ordinal);
     }
 
     [Fact]
