@@ -29,7 +29,7 @@ internal static class LooksApi
     private const string Jpeg = "image/jpeg";
     private const int MostLooks = 100;
 
-    private static async Task<IResult> TellAsync(HttpRequest request, LookDesk desk, PlantSettings plant, TimeProvider clock, CancellationToken ct)
+    private static async Task<IResult> TellAsync(HttpRequest request, LookDesk desk, PlantSettings plant, CancellationToken ct)
     {
         var told = await Told<LookToldJson>.ReadAsync(request, ApiJson.Default.LookToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
@@ -44,7 +44,7 @@ internal static class LooksApi
         }
 
         return ReadingsApi.Answer(await desk.TakeAsync(
-            new NewLook(told.Key, body.Chain ?? "", body.TakenAt ?? clock.GetUtcNow(), body.CounterH, findings, Maker.Name(who, body.ToldBy)), ct));
+            new NewLook(told.Key, body.Chain ?? "", body.TakenAt, body.CounterH, findings, Maker.Name(who, body.ToldBy)), ct));
     }
 
     private static async Task<IResult> PhotoAsync(HttpRequest request, LookDesk desk, string key, string point, string? by, CancellationToken ct)

@@ -6,7 +6,7 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.People;
 
-/// <summary>Signs people in; one who is switched off is not let in, whether by password or passkey.</summary>
+/// <summary>Signs people in; one who is switched off is not let in.</summary>
 public sealed class PersonSignIn(
     UserManager<PersonRow> people, IHttpContextAccessor http, IUserClaimsPrincipalFactory<PersonRow> claims, IOptions<IdentityOptions> options,
     ILogger<SignInManager<PersonRow>> log, IAuthenticationSchemeProvider schemes, IUserConfirmation<PersonRow> confirmation,

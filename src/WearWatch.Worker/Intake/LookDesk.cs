@@ -17,7 +17,7 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
     public async Task<IntakeAnswer> TakeAsync(NewLook look, CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
-        var told = ToEvent(look);
+        var takenAt = look.TakenAt ?? now;
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var chain = await db.Chains.SingleOrDefaultAsync(c => c.Name == look.Chain, ct);
@@ -30,13 +30,13 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
         {
             ChainId = chain!.Id,
             Key = look.Key,
-            TakenAt = look.TakenAt,
+            TakenAt = takenAt,
             Findings = look.Findings,
             ToldBy = look.ToldBy,
             ReceivedAt = now,
         };
         db.Looks.Add(row);
-        db.Events.Add(Told.Row(chain.Id, told, look.Key, look.ToldBy, now));
+        db.Events.Add(Told.Row(chain.Id, ToEvent(look, takenAt), look.Key, look.ToldBy, now));
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         await review.ReviewAsync([chain.Id], null, CancellationToken.None);
@@ -73,7 +73,7 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
     private static List<Refusal> Faults(NewLook look, ChainRow? chain, DateTimeOffset now)
     {
         var faults = EntryCheck.Faults(new NewEvent(
-            look.Key, look.Chain, ChainEventKind.Inspection, look.TakenAt, look.CounterH, look.CounterH, "", look.ToldBy), now);
+            look.Key, look.Chain, ChainEventKind.Inspection, look.TakenAt ?? now, look.CounterH, look.CounterH, "", look.ToldBy), now);
         if (chain is null) faults.Add(new("chain", $"No chain is called '{look.Chain}'."));
         if (look.Findings.Count == 0) faults.Add(new("findings", "Say of at least one point whether it is in order."));
         if (look.Findings.DistinctBy(f => f.Point).Count() < look.Findings.Count) faults.Add(new("findings", "A point stands there twice."));
@@ -83,18 +83,18 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
         return faults;
     }
 
-    private static ChainEvent ToEvent(NewLook look) => new()
+    private static ChainEvent ToEvent(NewLook look, DateTimeOffset takenAt) => new()
     {
         Chain = look.Chain,
         Kind = ChainEventKind.Inspection,
-        At = look.TakenAt,
+        At = takenAt,
         CounterBefore = look.CounterH is { } before ? new RunningHours(before) : null,
         CounterAfter = look.CounterH is { } after ? new RunningHours(after) : null,
         Note = look.Findings.Count(f => f.Found) is > 0 and var found ? $"{found} of {look.Findings.Count} points found" : "in order",
     };
 
     private static bool IsSame(LookRow known, NewLook look, int chainId) =>
-        known.ChainId == chainId && known.TakenAt == look.TakenAt && known.Findings.SequenceEqual(look.Findings);
+        known.ChainId == chainId && (look.TakenAt is null || known.TakenAt == look.TakenAt) && known.Findings.SequenceEqual(look.Findings);
 
     private static IntakeAnswer.Refused KeyIsUsed() => Refused("key", "This key was used for something else.");
 

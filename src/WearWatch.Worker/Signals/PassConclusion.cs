@@ -31,6 +31,7 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
         var messages = await db.Telemetry.AsNoTracking()
             .Where(t => t.ChainId == chainId && t.Kind == TelemetryKind.Passes && t.At >= day.Start && t.At < day.End)
             .OrderBy(t => t.At).Select(t => new { t.At, t.Payload }).ToListAsync(ct);
+        if (messages.Count == 0) return; // thinned out before anybody measured the sensors in
         var bursts = messages.ConvertAll(m => Burst(m.At, m.Payload!));
         var pair = set.ToPair(chain.PitchMm);
         var outcome = PassDay.Evaluate(pair, bursts, await ExpectationAsync(db, chainId, set, day, ct));

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Running;
 using WearWatch.Signals;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -29,23 +30,41 @@ public sealed class SignalDesk(
         if (open.Count == 0) return [];
         var calendar = await plant.CalendarAsync(ct);
         var now = clock.GetUtcNow();
-        var (changed, concluded) = (new HashSet<int>(), new List<TelemetryHourRow>());
+        var (changed, failures) = (new List<int>(), new List<Exception>());
         foreach (var chain in open.GroupBy(h => h.ChainId).OrderBy(g => g.Key))
         {
-            if (await running.ConcludeAsync(chain.Key, [.. chain.Where(h => IsRunning(h.Kind))], calendar, ct)) changed.Add(chain.Key);
-            await singles.ConcludeAsync(chain.Key, [.. chain.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
-            concluded.AddRange(chain.Where(h => h.Kind != TelemetryKind.Passes));
-            // A day of passes is looked at when it is whole; its hours stay open until then.
-            foreach (var day in chain.Where(h => h.Kind == TelemetryKind.Passes).GroupBy(h => PlantDay.Of(h.Hour, calendar.TimeZone)))
+            try
             {
-                if (!await IsWholeAsync(db, chain.Key, day.Key, day.Sum(h => h.Count), now, ct)) continue;
-                await passes.ConcludeAsync(chain.Key, day.Key, ct);
-                concluded.AddRange(day);
+                if (await ConcludeAsync(db, chain.Key, [.. chain], calendar, now, ct)) changed.Add(chain.Key);
+            }
+            catch (Exception e) when (e is not OperationCanceledException)
+            {
+                // One chain's trouble keeps no other chain waiting; its hours stay open.
+                failures.Add(new InvalidOperationException($"What was told of chain {chain.Key} is not concluded.", e));
             }
         }
 
-        await ConcludedAsync(db, concluded, ct);
         if (changed.Count > 0) await review.ReviewAsync(changed, null, ct);
+        return failures.Count == 0 ? changed : throw new AggregateException(failures);
+    }
+
+    /// <summary>Concludes what there is of one chain.</summary>
+    /// <returns>Whether its running hours changed.</returns>
+    private async Task<bool> ConcludeAsync(
+        WearDb db, int chainId, IReadOnlyList<TelemetryHourRow> hours, ProductionCalendar calendar, DateTimeOffset now, CancellationToken ct)
+    {
+        var changed = await running.ConcludeAsync(chainId, [.. hours.Where(h => IsRunning(h.Kind))], calendar, ct);
+        await singles.ConcludeAsync(chainId, [.. hours.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
+        var concluded = hours.Where(h => h.Kind != TelemetryKind.Passes).ToList();
+        // A day of passes is looked at when it is whole; its hours stay open until then.
+        foreach (var day in hours.Where(h => h.Kind == TelemetryKind.Passes).GroupBy(h => PlantDay.Of(h.Hour, calendar.TimeZone)))
+        {
+            if (!await IsWholeAsync(db, chainId, day.Key, day.Sum(h => h.Count), now, ct)) continue;
+            await passes.ConcludeAsync(chainId, day.Key, ct);
+            concluded.AddRange(day);
+        }
+
+        await ConcludedAsync(db, concluded, ct);
         return changed;
     }
 

@@ -49,6 +49,24 @@ public sealed class LookHostTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_look_without_a_moment_is_of_now_and_stored_once_however_often_it_is_sent()
+    {
+        Assert.Equal([HttpStatusCode.Created, HttpStatusCode.OK], [await SendAsync(), await SendAsync()]);
+        await using var db = await host.OpenAsync();
+        Assert.Equal(1, await db.Looks.CountAsync(Ct));
+
+        async Task<HttpStatusCode> SendAsync()
+        {
+            using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/looks")
+            {
+                Content = JsonContent.Create(new { chain = "K-1", findings = new[] { new { point = "sag", found = false } } }),
+            };
+            request.Headers.Add("Idempotency-Key", "look-now");
+            return (await client.SendAsync(request, Ct)).StatusCode;
+        }
+    }
+
+    [Fact]
     public async Task A_photo_is_kept_once_without_what_the_camera_wrote_and_goes_out_as_a_picture_only()
     {
         await LookAsync("look-1", 1, ("hooked_teeth", true));

@@ -55,6 +55,24 @@ public sealed class SignalDeskTests
     }
 
     [Fact]
+    public async Task A_chain_whose_messages_cannot_be_concluded_keeps_no_other_waiting_and_loses_nothing()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.AddChainAsync("C2");
+        await TakeAsync(plant, Sent.Of("length", "\"pitches\":40,\"length_mm\":1021.3"), Sent.Of("length", "\"pitches\":40,\"length_mm\":1022.4", chain: "C2"));
+        await using var db = plant.Db();
+        var first = await db.Telemetry.OrderBy(t => t.Id).FirstAsync(Ct);
+        await db.Telemetry.Where(t => t.Id == first.Id).ExecuteUpdateAsync(set => set.SetProperty(t => t.Payload, "{}"), Ct);
+        await Assert.ThrowsAsync<AggregateException>(() => ConcludeAsync(plant));
+        Assert.Equal(1022.4, Assert.Single(await db.Readings.ToListAsync(Ct)).LengthMm);
+
+        await db.Telemetry.Where(t => t.Id == first.Id).ExecuteUpdateAsync(set => set.SetProperty(t => t.Payload, first.Payload), Ct);
+        await ConcludeAsync(plant);
+        Assert.Equal([1021.3, 1022.4], await db.Readings.Select(r => r.LengthMm).Order().ToListAsync(Ct));
+    }
+
+    [Fact]
     public async Task A_lubricator_that_gives_oil_makes_one_oiling_a_day_and_a_blocked_one_oils_nothing()
     {
         await using var plant = await TestPlant.OpenAsync();
