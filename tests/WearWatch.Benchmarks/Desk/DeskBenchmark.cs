@@ -8,7 +8,6 @@ using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Benchmarks.Speed;
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.LifeData;
-
 using WearWatch.Storage;
 using WearWatch.Worker.Tracking;
 
@@ -51,7 +50,7 @@ internal static class DeskBenchmark
                 var warm = new List<(double Wall, double Processor)>();
                 for (var i = 0; i < Warm; i++) warm.Add(await SecondsAsync(client, page));
                 var (wall, processor) = (warm.Min(w => w.Wall), warm.Min(w => w.Processor));
-                kept &= processor <= MostSeconds;
+                kept &= cold.Wall <= MostSeconds && processor <= MostSeconds;
                 output.WriteLine(string.Create(
                     CultureInfo.InvariantCulture, $"{page,-60} {cold.Wall,8:0.000} {wall,8:0.000} {processor,8:0.000} {processor / sum,8:0.0}"));
             }
