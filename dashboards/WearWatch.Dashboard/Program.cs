@@ -106,6 +106,7 @@ app.UseAntiforgery();
 app.MapStaticAssets().AllowAnonymous();
 app.MapEngineeringExports();
 app.MapUnits();
+app.MapPasskeys();
 app.MapHealth();
 app.MapApi();
 app.MapFloor();

@@ -70,7 +70,7 @@ public sealed class PeopleTests(Screen screen)
     {
         await page.GetByLabel("Your name").FillAsync("Ada");
         await page.GetByLabel("Password").FillAsync(Password);
-        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in" }).TapAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign in", Exact = true }).TapAsync();
         await page.WaitForURLAsync(url => !url.Contains("/people/sign-in", StringComparison.Ordinal));
     }
 

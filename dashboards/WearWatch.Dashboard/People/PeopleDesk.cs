@@ -99,7 +99,8 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
         return null;
     }
 
-    private async Task<string?> FaultOfPresentAsync(PersonRow person, string present)
+    /// <summary>What stands against taking a person's present password as told; a wrong one counts towards the lock.</summary>
+    public async Task<string?> FaultOfPresentAsync(PersonRow person, string present)
     {
         if (await people.IsLockedOutAsync(person)) return SignInWords.Locked;
         if (await people.CheckPasswordAsync(person, present)) return null;

@@ -18,10 +18,12 @@ internal static class PeopleServices
     {
         services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<PeopleNews>().AddSingleton<KeyDesk>().AddSingleton<TabletDesk>().AddScoped<PinDesk>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
-        services.AddScoped<PeopleDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
+        services.AddScoped<PeopleDesk>().AddScoped<PasskeyDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
         services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, OpenPage>().AddCascadingAuthenticationState();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, AccessAnswers>();
         services.AddAllowed().AddSignInLimit().AddHttpContextAccessor();
+        // A passkey stands for name and password both, so the device must know the person, and find the passkey without a name.
+        services.Configure<IdentityPasskeyOptions>(options => options.UserVerificationRequirement = options.ResidentKeyRequirement = "required");
         services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>().AddClaimsPrincipalFactory<PersonSignIn.Claims>();
         AddSessions(services);
         services.AddAntiforgery(options => options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest);
