@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Signals;
 using WearWatch.Storage;
 
 namespace WearWatch.Worker.Oiling;
@@ -22,7 +21,7 @@ public sealed class OilConsumption(IDbContextFactory<WearDb> database, PlantSett
         var since = clock.GetUtcNow().AddMonths(-Months);
         await using var db = await database.CreateDbContextAsync(ct);
         var grades = await db.Chains.AsNoTracking().ToDictionaryAsync(c => c.Id, c => c.OilGrade, ct);
-        var strokes = await StrokesAsync(db, since, ct);
+        var strokes = await LubricatorOil.In(db).Where(s => s.At >= since).ToListAsync(ct);
         var counted = strokes.Select(s => s.ChainId).ToHashSet();
         var oilings = await db.Events.AsNoTracking()
             .Where(e => e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && !e.Withdraws && e.At >= since && !db.Events.Any(later => later.CorrectsId == e.Id))
@@ -37,16 +36,6 @@ public sealed class OilConsumption(IDbContextFactory<WearDb> database, PlantSett
                 .Select(g => new OilUsed(g.Key.Month, g.Key.Grade, g.Sum(p => p.Oilings), g.Sum(p => p.Millilitres), g.Sum(p => p.WithoutAmount)))
                 .OrderByDescending(u => u.Month).ThenBy(u => u.Grade, StringComparer.OrdinalIgnoreCase),
         ];
-    }
-
-    /// <summary>What lubricators gave, by hour, and by day where the hours are no longer kept. A cubic centimetre is a millilitre.</summary>
-    private static async Task<List<(int ChainId, DateTimeOffset At, double Millilitres)>> StrokesAsync(WearDb db, DateTimeOffset since, CancellationToken ct)
-    {
-        var hours = await db.TelemetryHours.AsNoTracking().Where(h => h.Kind == TelemetryKind.Oiling && h.Hour >= since && h.Sum > 0)
-            .Select(h => new { h.ChainId, At = h.Hour, h.Sum }).ToListAsync(ct);
-        var days = await db.TelemetryDays.AsNoTracking().Where(d => d.Kind == TelemetryKind.Oiling && d.Day >= since && d.Sum > 0)
-            .Select(d => new { d.ChainId, At = d.Day, d.Sum }).ToListAsync(ct);
-        return [.. hours.Concat(days).Select(s => (s.ChainId, s.At, s.Sum))];
     }
 
     private static DateOnly MonthOf(DateTimeOffset at, TimeZoneInfo zone)

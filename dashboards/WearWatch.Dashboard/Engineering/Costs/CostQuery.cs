@@ -5,6 +5,7 @@ using WearWatch.Dashboard.Words;
 using WearWatch.Planning.Supply;
 using WearWatch.Storage;
 using WearWatch.Worker.Books;
+using WearWatch.Worker.Oiling;
 
 namespace WearWatch.Dashboard.Engineering.Costs;
 
@@ -43,9 +44,14 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
             where e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && e.At >= first && e.At < end && !e.Withdraws && !db.Events.Any(c => c.CorrectsId == e.Id)
             group e by new { e.ChainId, InYear = e.At >= turn } into g
             select new { g.Key.ChainId, g.Key.InYear, Count = g.Count(), Ml = g.Sum(e => e.OilAmountMl) ?? 0 };
-        var found = (await oilings.ToListAsync(ct)).ToLookup(o => o.ChainId);
+        var strokes =
+            from s in LubricatorOil.In(db)
+            where s.At >= first && s.At < end
+            group s by new { s.ChainId, InYear = s.At >= turn } into g
+            select new { g.Key.ChainId, g.Key.InYear, Count = 0, Ml = g.Sum(s => s.Millilitres) };
+        var found = (await oilings.ToListAsync(ct)).Concat(await strokes.ToListAsync(ct)).ToLookup(o => o.ChainId);
         OilUsed In(int chain, bool inYear) =>
-            found[chain].Where(o => o.InYear == inYear).Select(o => new OilUsed(o.Count, o.Ml)).SingleOrDefault();
+            found[chain].Where(o => o.InYear == inYear).Aggregate(default(OilUsed), (sum, o) => new(sum.Oilings + o.Count, sum.Millilitres + o.Ml));
         return found.ToDictionary(g => g.Key, g => (In(g.Key, inYear: true), In(g.Key, inYear: false)));
     }
 }

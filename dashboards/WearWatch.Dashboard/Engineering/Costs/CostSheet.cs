@@ -38,7 +38,7 @@ public sealed record CostSheet
     /// <summary>Oilings recorded.</summary>
     public int Oilings { get; init; }
 
-    /// <summary>Oil that was told to be used, in millilitres.</summary>
+    /// <summary>Oil that was told to be used or given by lubricators, in millilitres.</summary>
     public double OilMl { get; init; }
 
     /// <summary>All of it.</summary>
