@@ -25,7 +25,7 @@ public sealed record Assessment
     /// <summary>Running hours of the chain now, by counter or by calendar since the last reading.</summary>
     public required double HoursNow { get; init; }
 
-    /// <summary>Elongation at the last reading by the track, in percent; null without readings.</summary>
+    /// <summary>Steady elongation at the last reading by the track, in percent: what is left of the run-in is counted as done. Null without readings.</summary>
     public required double? ElongationPercent { get; init; }
 
     /// <summary>Standard deviation of it, in percent.</summary>
