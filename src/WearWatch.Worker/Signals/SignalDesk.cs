@@ -30,12 +30,14 @@ public sealed class SignalDesk(
         if (open.Count == 0) return [];
         var calendar = await plant.CalendarAsync(ct);
         var now = clock.GetUtcNow();
-        var (changed, failures) = (new List<int>(), new List<Exception>());
+        var (changed, concluded, failures) = (new List<int>(), new List<TelemetryHourRow>(), new List<Exception>());
         foreach (var chain in open.GroupBy(h => h.ChainId).OrderBy(g => g.Key))
         {
             try
             {
-                if (await ConcludeAsync(db, chain.Key, [.. chain], calendar, now, ct)) changed.Add(chain.Key);
+                var (hours, hasRun) = await ConcludeAsync(db, chain.Key, [.. chain], calendar, now, ct);
+                concluded.AddRange(hours);
+                if (hasRun) changed.Add(chain.Key);
             }
             catch (Exception e) when (e is not OperationCanceledException)
             {
@@ -44,16 +46,17 @@ public sealed class SignalDesk(
             }
         }
 
+        await ConcludedAsync(db, concluded, ct);
         if (changed.Count > 0) await review.ReviewAsync(changed, null, ct);
         return failures.Count == 0 ? changed : throw new AggregateException(failures);
     }
 
     /// <summary>Concludes what there is of one chain.</summary>
-    /// <returns>Whether its running hours changed.</returns>
-    private async Task<bool> ConcludeAsync(
+    /// <returns>The hours that are concluded, and whether running hours followed.</returns>
+    private async Task<(IReadOnlyList<TelemetryHourRow> Concluded, bool HasRun)> ConcludeAsync(
         WearDb db, int chainId, IReadOnlyList<TelemetryHourRow> hours, ProductionCalendar calendar, DateTimeOffset now, CancellationToken ct)
     {
-        var changed = await running.ConcludeAsync(chainId, [.. hours.Where(h => IsRunning(h.Kind))], calendar, ct);
+        var hasRun = await running.ConcludeAsync(chainId, [.. hours.Where(h => IsRunning(h.Kind))], calendar, ct);
         await singles.ConcludeAsync(chainId, [.. hours.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
         var concluded = hours.Where(h => h.Kind != TelemetryKind.Passes).ToList();
         // A day of passes is looked at when it is whole; its hours stay open until then.
@@ -64,8 +67,7 @@ public sealed class SignalDesk(
             concluded.AddRange(day);
         }
 
-        await ConcludedAsync(db, concluded, ct);
-        return changed;
+        return (concluded, hasRun);
     }
 
     /// <summary>Whether all passes of a day are there. After an outage those of past days come late and by and by.</summary>
@@ -85,9 +87,13 @@ public sealed class SignalDesk(
     private static bool IsRunning(TelemetryKind kind) =>
         kind is TelemetryKind.RunningCounter or TelemetryKind.RunningSwitch or TelemetryKind.RunningPulses;
 
-    /// <summary>Marks hours with the count that was there when they were looked at: what came since is concluded next time.</summary>
-    private static async Task ConcludedAsync(WearDb db, IEnumerable<TelemetryHourRow> hours, CancellationToken ct)
+    /// <summary>
+    /// Marks hours with the count that was there when they were looked at: what came since is concluded next time. All in one transaction:
+    /// the intake waits once for it, not once per chain.
+    /// </summary>
+    private static async Task ConcludedAsync(WearDb db, List<TelemetryHourRow> hours, CancellationToken ct)
     {
+        if (hours.Count == 0) return;
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         foreach (var hour in hours)
             await db.TelemetryHours.Where(h => h.ChainId == hour.ChainId && h.Kind == hour.Kind && h.Hour == hour.Hour)
