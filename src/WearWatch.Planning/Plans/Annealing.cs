@@ -30,7 +30,8 @@ internal sealed class Annealing
 
     /// <summary>The best placing met on the walks from a start; never dearer than the start.</summary>
     public static int[] From(PlanCase plan, IReadOnlyList<int> start, CancellationToken stop) =>
-        Enumerable.Range(0, Walks).Select(walk => new Annealing(plan, start, Seed + walk).Run(stop)).MinBy(end => end.Cost).Placing;
+        ParallelEnumerable.Range(0, Walks).AsOrdered().WithCancellation(stop).Select(walk => new Annealing(plan, start, Seed + walk).Run(stop))
+            .ToArray().MinBy(end => end.Cost).Placing;
 
     private (int[] Placing, double Cost) Run(CancellationToken stop)
     {

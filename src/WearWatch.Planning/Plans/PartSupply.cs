@@ -13,4 +13,9 @@ internal sealed class PartSupply(Spare spare, DateTimeOffset now)
     public DateTimeOffset OrdersArrive { get; } = now + spare.LeadTime;
 
     public bool Binds(DateTimeOffset windowStart) => windowStart < OrdersArrive;
+
+    /// <summary>The last of some dates before each delivery, and before orders arrive, with what is there by then.</summary>
+    /// <remarks>What is taken only grows: where the limit is kept on such a date, it was kept on those before it.</remarks>
+    public IEnumerable<(DateTimeOffset Date, int Available)> LastDatesBeforeMore(IEnumerable<DateTimeOffset> dates) =>
+        dates.Where(Binds).GroupBy(Spare.AvailableAt).Select(g => (g.Max(), g.Key));
 }

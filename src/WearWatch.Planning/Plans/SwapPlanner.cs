@@ -7,8 +7,9 @@ public static class SwapPlanner
 
     /// <summary>Proposes a plan. Same input, same plan.</summary>
     /// <remarks>
-    /// Two searches run side by side: walks that make a fixed number of moves, and the program that proves how good a plan can be. When
-    /// the proof is not done in time, where it stands depends on the machine: then its bound is shown, and the walks' plan is taken.
+    /// First walks that make a fixed number of moves; then the program that starts from their plan and looks for a cheaper one until what
+    /// it has is proven to be within the gap. When that is not done in time, where it stands depends on the machine: then its bound is
+    /// shown, and the walks' plan is taken.
     /// </remarks>
     /// <exception cref="OperationCanceledException">It was cancelled; the searches are asked to end and are not waited for.</exception>
     public static async Task<SwapPlan> ProposeAsync(
@@ -17,10 +18,9 @@ public static class SwapPlanner
         progress?.Report(PlanStage.Costing);
         var plan = await Task.Run(() => new PlanCase(input), stop).WaitAsync(stop);
         progress?.Report(PlanStage.Searching);
-        var proving = ProveInTimeAsync(plan, effort, stop);
         var walked = await Task.Run(() => Annealing.From(plan, EarliestDueDate.Place(plan), stop), stop).WaitAsync(stop);
         progress?.Report(PlanStage.Proving);
-        var (proven, bound) = await proving;
+        var (proven, bound) = await ProveInTimeAsync(plan, walked, effort, stop);
         bound = Math.Max(bound, BoundOfEachAlone(plan));
         var best = proven is null || Cost(walked) <= Cost(proven) ? walked : proven;
         return SwapPlan.Of(plan, best) with { Bound = bound, SearchEnded = Cost(best) - bound <= effort.Gap * Cost(best) + Rounding };
@@ -36,11 +36,12 @@ public static class SwapPlanner
     }
 
     /// <summary>The engine counts its own processor time; on a busy machine the person's time is what matters, so it is not waited for much longer.</summary>
-    private static async Task<(int[]? Placing, double Bound)> ProveInTimeAsync(PlanCase plan, PlannerEffort effort, CancellationToken stop)
+    private static async Task<(int[]? Placing, double Bound)> ProveInTimeAsync(
+        PlanCase plan, int[] start, PlannerEffort effort, CancellationToken stop)
     {
         try
         {
-            return await Task.Run(() => Prove(plan, effort, stop), stop).WaitAsync(2 * effort.TimeLimit, stop);
+            return await Task.Run(() => Prove(plan, start, effort, stop), stop).WaitAsync(2 * effort.TimeLimit, stop);
         }
         catch (TimeoutException)
         {
@@ -53,10 +54,10 @@ public static class SwapPlanner
         plan.Units.Select((_, u) => plan.Worthwhile[u].Select(w => plan.OwnTotal[u][w]).Append(plan.LaterTotal[u]).Min()).Sum();
 
     /// <summary>A plan within the gap of the best one, or none when time was up, and what no plan costs less than.</summary>
-    private static (int[]? Placing, double Bound) Prove(PlanCase plan, PlannerEffort effort, CancellationToken stop)
+    private static (int[]? Placing, double Bound) Prove(PlanCase plan, int[] start, PlannerEffort effort, CancellationToken stop)
     {
         if (plan.Units.Length == 0) return (null, 0);
-        using var model = new SwapModel(plan);
+        using var model = new SwapModel(plan, start);
         using var interrupt = stop.Register(() => model.Interrupt());
         var found = model.Solve(effort.Gap, effort.TimeLimit);
         stop.ThrowIfCancellationRequested();

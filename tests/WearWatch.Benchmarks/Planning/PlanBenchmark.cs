@@ -34,7 +34,7 @@ internal static class PlanBenchmark
         Say(output, $"  {(best.SearchEnded ? "proven optimum" : "bound only    ")}      {(best.SearchEnded ? best.Cost.Total : best.Bound),10:0}   in {proofTook.TotalSeconds:0.0} s; the plan is {over:P2} above it");
         Say(output, $"  earliest due date   {dueDate,10:0}   the plan saves {1 - plan.Cost.Total / dueDate:P1} of it");
         Say(output, $"  unused life {plan.Cost.UnusedLife:0}, past limit {plan.Cost.PastLimit:0}, breakdowns {plan.Cost.Breakdowns:0} ({plan.Cost.ExpectedBreakdowns:0.0}), stops {plan.Cost.Stops:0}, overtime {plan.Cost.Overtime:0}, express {plan.Cost.Express:0}; {plan.Remarks.Count} remarks");
-        return over <= AllowedOverOptimum && took <= AllowedTime + TimeSpan.FromSeconds(2);
+        return over <= AllowedOverOptimum && took <= AllowedTime;
     }
 
     private static async Task<(SwapPlan Plan, TimeSpan Took)> Timed(PlanInput input, PlannerEffort effort)

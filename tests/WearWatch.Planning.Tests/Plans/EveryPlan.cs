@@ -2,7 +2,7 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Planning.Tests.Plans;
 
-/// <summary>Slow oracle: every way to place every chain, each counted by <see cref="SwapBoard.Count"/>.</summary>
+/// <summary>Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapBoard.Count"/>.</summary>
 internal static class EveryPlan
 {
     public static (double Cost, IReadOnlyDictionary<string, string?> Placements) CheapestOf(PlanInput input)
@@ -19,7 +19,9 @@ internal static class EveryPlan
     private static IEnumerable<Dictionary<string, string?>> Ways(PlanInput input)
     {
         var units = input.Tasks.GroupBy(t => t.ParallelGroup.Length == 0 ? t.Chain : t.Line + t.ParallelGroup).Select(g => g.ToArray()).ToArray();
-        var choices = units.Select(u => (string?[])[null, .. input.Windows.Where(w => w.Line == u[0].Line).Select(w => w.Id)]).ToArray();
+        var choices = units.Select(u => u.Where(t => input.Kept.ContainsKey(t.Chain)).Select(t => input.Kept[t.Chain]).ToArray() is [var kept, ..]
+            ? [kept]
+            : (string?[])[null, .. input.Windows.Where(w => w.Line == u[0].Line).Select(w => w.Id)]).ToArray();
         var count = choices.Aggregate(1, (n, c) => n * c.Length);
         for (var way = 0; way < count; way++)
         {

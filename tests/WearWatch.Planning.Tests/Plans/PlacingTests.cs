@@ -32,14 +32,4 @@ public sealed class PlacingTests
         Assert.True(PlanCosting.Of(plan, end).Total <= PlanCosting.Of(plan, start).Total);
         Assert.Equal("L3/28", plan.Windows[end[Array.FindIndex(plan.Units, u => u.Name == "C5")]].Id);
     }
-
-    [Fact]
-    public void The_search_for_the_best_plan_and_annealing_meet_on_a_small_plant()
-    {
-        var plan = new PlanCase(A.SmallPlant(7));
-        using var model = new SwapModel(plan);
-        var best = model.Solve(0, TimeSpan.FromMinutes(1));
-        var annealed = Annealing.From(plan, EarliestDueDate.Place(plan), TestContext.Current.CancellationToken);
-        Assert.Equal(PlanCosting.Of(plan, best!).Total, PlanCosting.Of(plan, annealed).Total, 0.005);
-    }
 }
