@@ -51,7 +51,7 @@ internal sealed class SwapModel : IDisposable
         return [.. places.Select(p => p.MaxBy(x => x.Chosen.SolutionValue()).Place)];
     }
 
-    /// <summary>Asks a solve that runs on another thread to end; false when this engine cannot.</summary>
+    /// <summary>Asks a solve that runs on another thread to end; false when the engine cannot.</summary>
     public bool Interrupt() => solver.InterruptSolve();
 
     public void Dispose() => solver.Dispose();
