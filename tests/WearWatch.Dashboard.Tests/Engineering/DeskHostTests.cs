@@ -116,6 +116,15 @@ public sealed class DeskHostTests : IAsyncLifetime
         Assert.Equal(scores.Select(s => s.Score.Forecast!.MiddleHours), poisoned.Select(s => s.Score.Forecast!.MiddleHours));
     }
 
+    // A page that heard "nothing is being made" would say that there is nothing, and ask no more.
+    [Fact]
+    public async Task Whoever_asks_for_forecasts_made_again_hears_that_they_are_being_made_or_gets_them()
+    {
+        await TellAsync(1, [(0, 0.02), (1000, 1.0), (2000, 2.0), (4000, 4.0), (4500, 4.4)]);
+        var view = await host.Get<RecordQuery>().AskAsync(new RecordFilter(Remade: true, AtShare: 0.5, By: null), Stop);
+        Assert.True(view.Progress is not null || view.Lives > 0);
+    }
+
     [Fact]
     public async Task A_false_alarm_is_kept_and_ends_its_notice()
     {

@@ -7,15 +7,21 @@ public sealed class RecordQuery(LifeBook book, KeptRecord kept, RemadeRecord rem
 {
     public bool IsQuick => book.IsOpen;
 
-    public async Task<RecordView> AskAsync(RecordFilter filter, CancellationToken ct) =>
-        RecordView.Of(await ForecastsAsync(filter.Remade, ct), filter, filter.Remade ? remade.Progress : null);
+    public async Task<RecordView> AskAsync(RecordFilter filter, CancellationToken ct)
+    {
+        var (forecasts, progress) = await LookAsync(filter.Remade, ct);
+        return RecordView.Of(forecasts, filter, progress);
+    }
 
     /// <summary>The scored forecasts themselves; of those made again, what there is so far.</summary>
-    public async Task<IReadOnlyList<RecordedForecast>> ForecastsAsync(bool madeAgain, CancellationToken ct)
+    public async Task<IReadOnlyList<RecordedForecast>> ForecastsAsync(bool madeAgain, CancellationToken ct) => (await LookAsync(madeAgain, ct)).Forecasts;
+
+    private async Task<(IReadOnlyList<RecordedForecast> Forecasts, (int Done, int Of)? Progress)> LookAsync(bool madeAgain, CancellationToken ct)
     {
         var fleet = await book.ReadAsync(ct);
-        if (!madeAgain) return await kept.ReadAsync(fleet, ct);
+        if (!madeAgain) return (await kept.ReadAsync(fleet, ct), null);
         _ = remade.Begin(fleet);
-        return remade.Latest;
+        var progress = remade.Progress; // before the forecasts: when nothing is being made any more, they are whole
+        return (remade.Latest, progress);
     }
 }

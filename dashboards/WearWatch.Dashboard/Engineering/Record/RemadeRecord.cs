@@ -38,17 +38,18 @@ public sealed partial class RemadeRecord(
         {
             if (!work.IsCompleted || madeFor == fleet.Version) return work;
             madeFor = fleet.Version;
-            return work = Task.Run(() => MakeAsync(fleet));
+            var ended = fleet.Chains.SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (c, l))).ToArray();
+            new Random(Seed).Shuffle(ended);
+            var chosen = ended.Take(MostLives).ToArray();
+            Progress = (0, chosen.Length); // from now on: a page that asks before the work has its turn must not think that it is done
+            return work = Task.Run(() => MakeAsync(chosen));
         }
     }
 
-    private async Task MakeAsync(FleetLives fleet)
+    private async Task MakeAsync((BookedChain Chain, BookedLife Life)[] chosen)
     {
         try
         {
-            var ended = fleet.Chains.SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (Chain: c, Life: l))).ToArray();
-            new Random(Seed).Shuffle(ended);
-            var chosen = ended.Take(MostLives).ToArray();
             var stop = host.ApplicationStopping;
             var calendar = await settings.CalendarAsync(stop);
             var model = await models.CurrentAsync(stop);
