@@ -17,7 +17,7 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
         DatesOf(assessment, dates, time));
 
     private static string WearOf(Assessment assessment) => assessment.ElongationPercent is { } elongation
-        ? $"{Show.Percent(elongation)} longer than new, ± {Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after {Show.Hours(assessment.HoursAtLastReading)}; "
+        ? $"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± {Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after {Show.Hours(assessment.HoursAtLastReading)}; "
             + $"wearing {Show.Rate(assessment.RatePercentPer1000Hours)}."
         : $"Not measured yet. From chains like it, {Show.Rate(assessment.RatePercentPer1000Hours)} is to be expected.";
 

@@ -2,9 +2,7 @@
 // An address that is a number can have none.
 const isNumber = /^[\d.]+$|:/.test(location.hostname);
 const can = isSecureContext && !isNumber && !!window.PublicKeyCredential?.parseCreationOptionsFromJSON;
-const buttons = document.querySelectorAll('[data-passkey]');
-for (const button of buttons) button.hidden = !can;
-for (const why of document.querySelectorAll('[data-passkey-why]')) why.hidden = can;
+for (const part of document.querySelectorAll('[data-passkeys]')) part.hidden = (part.dataset.passkeys === 'can') !== can;
 
 async function questionFor(form, button) {
   const answer = await fetch(button.dataset.passkey, { method: 'POST', body: new FormData(form) });
@@ -28,19 +26,21 @@ async function answer(form, button) {
     : credentials.get({ publicKey: PublicKeyCredential.parseRequestOptionsFromJSON(question) });
 }
 
-for (const button of buttons) {
+for (const button of document.querySelectorAll('[data-passkey]')) {
   const form = button.form;
   const line = form.querySelector('[data-passkey-told]');
   form.addEventListener('submit', async event => {
     if (event.submitter !== button) return;
     event.preventDefault();
     line.hidden = true;
+    button.disabled = true; // a second tap would end what the first began
     try {
       form.elements['Form.Answer'].value = JSON.stringify(await answer(form, button));
       form.submit();
     } catch (error) {
       line.textContent = inWords(error);
       line.hidden = false;
+      button.disabled = false;
     }
   });
 }

@@ -43,7 +43,7 @@ internal sealed class SwapModel : IDisposable
         solver.SetTimeLimit((long)timeLimit.TotalMilliseconds);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
-        solver.SetSolverSpecificParametersAsString("timing/clocktype = 1"); // processor time: a busy machine must not end it sooner
+        solver.SetSolverSpecificParametersAsString("timing/clocktype = 1"); // this process's processor time: other programs must not end it sooner
         var status = solver.Solve(parameters);
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE)) return null;
         Bound = solver.Objective().BestBound();

@@ -31,14 +31,13 @@ internal static class TrackAhead
         var filter = WearFilter.Default;
         var earlier = chain with { Observations = [.. chain.Observations.Where(o => o.HoursSinceFitting <= hours)] };
         var track = filter.Follow(earlier, prior);
-        var runInLeft = chain.FittingKnown ? filter.Constants.RunInPercent * Math.Exp(-hours / filter.Constants.RunInHours) : 0;
         // Where the fitting is not known the track counts its hours from elsewhere; the way ahead is the same.
         var ahead = earlier.Observations is [.., var last] ? hours - last.HoursSinceFitting : hours;
         var before = Spread(filter, track, track.Hours);
         var now = Spread(filter, track, track.Hours + ahead);
         var growth = Math.Max(0, Quantile(now, 0.5) - Quantile(before, 0.5));
         var deviation = Coarseness * (Quantile(now, 0.84) - Quantile(now, 0.16)) / 2;
-        return new Expectation(Quantile(now, 0.5) - runInLeft, Math.Max(deviation, LeastShareOfGrowth * growth), growth);
+        return new Expectation(Quantile(now, 0.5) - chain.RunInLeftPercent(hours, filter.Constants), Math.Max(deviation, LeastShareOfGrowth * growth), growth);
     }
 
     private static List<(double Percent, double Weight)> Spread(WearFilter filter, WearTrack track, double hours)

@@ -25,8 +25,11 @@ public sealed record Assessment
     /// <summary>Running hours of the chain now, by counter or by calendar since the last reading.</summary>
     public required double HoursNow { get; init; }
 
-    /// <summary>Steady elongation at the last reading by the track, in percent: what is left of the run-in is counted as done. Null without readings.</summary>
+    /// <summary>Steady elongation at the last reading by the track, in percent; null without readings. It has <see cref="RunInLeftPercent"/> in it.</summary>
     public required double? ElongationPercent { get; init; }
+
+    /// <summary>The run-in that was still to come at the last reading, in percent: a tape shows so much less than the track.</summary>
+    public double RunInLeftPercent => History.Current.RunInLeftPercent(HoursAtLastReading, Constants);
 
     /// <summary>Standard deviation of it, in percent.</summary>
     public required double? ElongationStandardDeviationPercent { get; init; }

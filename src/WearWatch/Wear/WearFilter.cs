@@ -43,9 +43,8 @@ public sealed class WearFilter(WearConstants constants)
     public (double Percent, double Deviation) Expect(FittedChain chain, WearPrior prior, double hours)
     {
         var track = Follow(chain, prior, chain.Observations.Where(o => o.HoursSinceFitting < hours));
-        var runInLeft = chain.FittingKnown ? Constants.RunInPercent * Math.Exp(-hours / Constants.RunInHours) : 0;
         var view = WearView.Of(track with { Hours = HoursOnTrack(chain, hours) }, this);
-        return (view.ElongationPercent - runInLeft, view.ElongationDeviationPercent);
+        return (view.ElongationPercent - chain.RunInLeftPercent(hours, Constants), view.ElongationDeviationPercent);
     }
 
     /// <summary>The track after one more observation, at hours not before the last.</summary>

@@ -75,6 +75,15 @@ public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlan
         Assert.False(await db.Set<IdentityUserPasskey<int>>().AnyAsync(Ct));
     }
 
+    [Fact]
+    public async Task An_answer_to_the_question_for_signing_in_makes_no_passkey()
+    {
+        await AskAsync(plant.Technician, "/people/me", PasskeyDoor.Use, "");
+        var answer = await plant.Technician.SendFormAsync(
+            "/people/me", "passkey", ("Form.Name", "Phone"), ("Form.Answer", """{"id":"AQID","rawId":"AQID","type":"public-key","response":{}}"""));
+        Assert.Contains("No passkey was made", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+    }
+
     private static async Task<HttpResponseMessage> AskAsync(Caller caller, string page, string door, string password) =>
         await caller.Http.PostAsync(door, new FormUrlEncodedContent(
             [new("__RequestVerificationToken", await caller.TokenOfAsync(page)), new("Form.Password", password), new("Form.Name", "Phone")]), Ct);

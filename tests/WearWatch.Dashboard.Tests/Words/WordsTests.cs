@@ -31,6 +31,12 @@ public sealed class WordsTests
     }
 
     [Theory]
+    [InlineData(0, " (with 0.20 % of run-in that is still to come)")]
+    [InlineData(1000, "")]
+    public void What_a_chain_just_fitted_has_before_it_is_told(double hours, string words) =>
+        Assert.Equal(words, RunInWords.Of(A.Assessment(hoursAtLastReading: hours)));
+
+    [Theory]
     [InlineData(0, "today")]
     [InlineData(0.4, "today")]
     [InlineData(-1, "1 day ago")]

@@ -29,6 +29,19 @@ public sealed class AssessmentTests
         Assert.Empty(chain.Notices);
     }
 
+    // Oracle by hand: docs/method.md adds A exp(-h / T_r), 0.2 % and 35 h, to a reading.
+    [Theory]
+    [InlineData(0, 0.2)]
+    [InlineData(35, 0.07357588823)]
+    [InlineData(3000, 0)]
+    public void The_track_of_a_chain_just_fitted_has_the_run_in_to_come_in_it(double hours, double left)
+    {
+        var chain = Assess(A.Readings(0.05, hours));
+
+        Assert.Equal(left, chain.RunInLeftPercent, 1e-9);
+        Assert.InRange(chain.ElongationPercent!.Value, left, 0.5);
+    }
+
     [Fact]
     public void A_chain_whose_limit_may_come_within_the_planning_lead_asks_for_a_plan()
     {

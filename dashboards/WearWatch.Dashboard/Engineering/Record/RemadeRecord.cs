@@ -24,19 +24,31 @@ public sealed partial class RemadeRecord(
     private readonly Lock gate = new();
     private Task work = Task.CompletedTask;
     private int madeFor = -1;
+    private (int Done, int Of)? progress;
 
     /// <summary>What has been scored so far.</summary>
     public IReadOnlyList<RecordedForecast> Latest { get; private set; } = [];
 
     /// <summary>How many lives are done, of how many; null when nothing is being made.</summary>
-    public (int Done, int Of)? Progress { get; private set; }
+    public (int Done, int Of)? Progress
+    {
+        get
+        {
+            lock (gate) return progress;
+        }
+
+        private set
+        {
+            lock (gate) progress = value;
+        }
+    }
 
     /// <summary>Begins to make the record anew if lives have changed since, and returns at once.</summary>
     public Task Begin(FleetLives fleet)
     {
         lock (gate)
         {
-            if (!work.IsCompleted || madeFor == fleet.Version) return work;
+            if (Progress is not null || madeFor == fleet.Version) return work;
             madeFor = fleet.Version;
             var ended = fleet.Chains.SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (c, l))).ToArray();
             new Random(Seed).Shuffle(ended);
