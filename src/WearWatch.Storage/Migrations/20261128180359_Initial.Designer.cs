@@ -11,14 +11,71 @@ using WearWatch.Storage;
 namespace WearWatch.Storage.Migrations
 {
     [DbContext(typeof(WearDb))]
-    [Migration("20261125201328_Oil")]
-    partial class Oil
+    [Migration("20261128180359_Initial")]
+    partial class Initial
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
         {
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
+
+            modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
+                {
+                    b.Property<byte[]>("CredentialId")
+                        .HasMaxLength(1024)
+                        .HasColumnType("BLOB");
+
+                    b.Property<int>("UserId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("CredentialId");
+
+                    b.HasIndex("UserId");
+
+                    b.ToTable("Passkeys", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ApiKeyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Hash")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("LastUsedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MadeBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Roles")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("WithdrawnAt")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Hash")
+                        .IsUnique();
+
+                    b.HasIndex("Name")
+                        .IsUnique();
+
+                    b.ToTable("ApiKeys");
+                });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
                 {
@@ -330,6 +387,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("EarlyDate")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("REAL");
+
                     b.Property<double?>("ElongationPct")
                         .HasColumnType("REAL");
 
@@ -356,6 +416,9 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<long?>("LateDate")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("REAL");
 
                     b.Property<int>("Life")
                         .HasColumnType("INTEGER");
@@ -454,6 +517,30 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Imports");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
+                {
+                    b.Property<string>("Job")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("DoneAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Fault")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("StartedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Worker")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Job");
+
+                    b.ToTable("JobRuns");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
                     b.Property<int>("Id")
@@ -473,6 +560,43 @@ namespace WearWatch.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("LineCosts");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Findings")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TakenAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
@@ -584,6 +708,183 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("OilTerms");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ParkedRow", b =>
+                {
+                    b.Property<long>("TelemetryId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("TelemetryId");
+
+                    b.ToTable("Parked");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Bursts")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Doubled")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("Doubt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("ElongationPct")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("LastAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Missed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Passes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("Pitches")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Stops")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("UncertaintyPct")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("UnusedBursts")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("PassDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PersonRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("AccessFailedCount")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ConcurrencyStamp")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool?>("IsFirst")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsOff")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("JoinedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("LockoutEnabled")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("LockoutEnd")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("MustChoosePassword")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("NormalizedUserName")
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("NormalizedName");
+
+                    b.Property<string>("PasswordHash")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PinHash")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("PinMisses")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Roles")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("SecurityStamp")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("UserName")
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("Name");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("IsFirst")
+                        .IsUnique();
+
+                    b.HasIndex("NormalizedUserName")
+                        .IsUnique();
+
+                    b.ToTable("People", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Jpeg")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LookKey")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Point")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("LookKey");
+
+                    b.ToTable("Photos");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
                     b.Property<int>("Id")
@@ -629,6 +930,42 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("PlanningCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PlantNoticeRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("EndedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("EndedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("RaisedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("WhatToDo")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind")
+                        .IsUnique()
+                        .HasFilter("EndedAt IS NULL");
+
+                    b.ToTable("PlantNotices");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantRow", b =>
                 {
                     b.Property<int>("Id")
@@ -641,6 +978,10 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<bool>("IsDemo")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Name")
                         .IsRequired()
@@ -690,6 +1031,9 @@ namespace WearWatch.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<double>("LengthMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LengthUncertaintyMm")
                         .HasColumnType("REAL");
 
                     b.Property<double?>("LoadN")
@@ -752,6 +1096,106 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Readings");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.RoundHandRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("GivenBack")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Line")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("Day", "Line");
+
+                    b.ToTable("RoundHands");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("From")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("GapHours")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("Hours")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Resets")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Source")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("To")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("RunDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("DistanceMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("DistanceUncertaintyMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<int?>("DriverTeeth")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("From")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId", "From");
+
+                    b.ToTable("SensorPairs", (string)null);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
                 {
                     b.Property<long>("Id")
@@ -803,6 +1247,25 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("SetAside", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SharedKeyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Xml")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("SharedKeys");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id")
@@ -839,6 +1302,32 @@ namespace WearWatch.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("Spares");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Held")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Lives")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Spreads");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
@@ -952,6 +1441,34 @@ namespace WearWatch.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("SwapWorks");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TabletRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("MarkedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("MarkedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("WithdrawnAt")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Name")
+                        .IsUnique();
+
+                    b.ToTable("Tablets");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
@@ -1087,6 +1604,26 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Tracks");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId")
+                        .IsUnique();
+
+                    b.ToTable("Walks");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1132,6 +1669,57 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("WindowRules");
                 });
 
+            modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("UserId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.OwnsOne("Microsoft.AspNetCore.Identity.IdentityPasskeyData", "Data", b1 =>
+                        {
+                            b1.Property<byte[]>("IdentityUserPasskeyCredentialId");
+
+                            b1.Property<byte[]>("AttestationObject")
+                                .IsRequired();
+
+                            b1.Property<byte[]>("ClientDataJson")
+                                .IsRequired();
+
+                            b1.Property<long>("CreatedAt");
+
+                            b1.Property<bool>("IsBackedUp");
+
+                            b1.Property<bool>("IsBackupEligible");
+
+                            b1.Property<bool>("IsUserVerified");
+
+                            b1.Property<string>("Name");
+
+                            b1.Property<byte[]>("PublicKey")
+                                .IsRequired();
+
+                            b1.Property<uint>("SignCount");
+
+                            b1.PrimitiveCollection<string>("Transports");
+
+                            b1.HasKey("IdentityUserPasskeyCredentialId");
+
+                            b1.ToTable("Passkeys");
+
+                            b1
+                                .ToJson("Data")
+                                .HasColumnType("TEXT");
+
+                            b1.WithOwner()
+                                .HasForeignKey("IdentityUserPasskeyCredentialId");
+                        });
+
+                    b.Navigation("Data")
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1164,7 +1752,34 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()
@@ -1185,6 +1800,24 @@ namespace WearWatch.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("CorrectsId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
@@ -1233,6 +1866,15 @@ namespace WearWatch.Storage.Migrations
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()

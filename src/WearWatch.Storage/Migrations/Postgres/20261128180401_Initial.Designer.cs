@@ -12,8 +12,8 @@ using WearWatch.Storage.Engines;
 namespace WearWatch.Storage.Migrations.Postgres
 {
     [DbContext(typeof(PostgresWearDb))]
-    [Migration("20261125194444_SwapWork")]
-    partial class SwapWork
+    [Migration("20261128180401_Initial")]
+    partial class Initial
     {
         /// <inheritdoc />
         protected override void BuildTargetModel(ModelBuilder modelBuilder)
@@ -24,6 +24,68 @@ namespace WearWatch.Storage.Migrations.Postgres
                 .HasAnnotation("Relational:MaxIdentifierLength", 63);
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
+
+            modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
+                {
+                    b.Property<byte[]>("CredentialId")
+                        .HasMaxLength(1024)
+                        .HasColumnType("bytea");
+
+                    b.Property<int>("UserId")
+                        .HasColumnType("integer");
+
+                    b.HasKey("CredentialId");
+
+                    b.HasIndex("UserId");
+
+                    b.ToTable("Passkeys", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ApiKeyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Hash")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("LastUsedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("MadeBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Roles")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("WithdrawnAt")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Hash")
+                        .IsUnique();
+
+                    b.HasIndex("Name")
+                        .IsUnique();
+
+                    b.ToTable("ApiKeys");
+                });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
                 {
@@ -106,6 +168,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
+                    b.Property<double?>("AmbientC")
+                        .HasColumnType("double precision");
+
                     b.Property<double?>("CentreDistanceMm")
                         .HasColumnType("double precision");
 
@@ -163,6 +228,14 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text")
                         .UseCollation("C");
+
+                    b.Property<string>("OilGrade")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("OilMethod")
+                        .HasColumnType("integer");
 
                     b.Property<double?>("OilingIntervalH")
                         .HasColumnType("double precision");
@@ -262,6 +335,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<double?>("OilAmountMl")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("OilGrade")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("OilMethod")
+                        .HasColumnType("integer");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("bigint");
 
@@ -331,6 +415,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
 
+                    b.Property<double?>("AmbientC")
+                        .HasColumnType("double precision");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("integer");
 
@@ -342,6 +429,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<long?>("EarlyDate")
                         .HasColumnType("bigint");
+
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("double precision");
 
                     b.Property<double?>("ElongationPct")
                         .HasColumnType("double precision");
@@ -370,6 +460,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("LateDate")
                         .HasColumnType("bigint");
 
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("double precision");
+
                     b.Property<int>("Life")
                         .HasColumnType("integer");
 
@@ -389,6 +482,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<long>("MadeAt")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("MeanHoursSinceOiling")
+                        .HasColumnType("double precision");
 
                     b.Property<long?>("MiddleDate")
                         .HasColumnType("bigint");
@@ -471,6 +567,33 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Imports");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
+                {
+                    b.Property<string>("Job")
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("DoneAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Fault")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("StartedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Worker")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Job");
+
+                    b.ToTable("JobRuns");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
                     b.Property<int>("Id")
@@ -493,6 +616,84 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("LineCosts");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Findings")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TakenAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Looks");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<long>("KeptAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("KeptBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("Limit")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Readings")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("MeasuringStudies");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
@@ -545,6 +746,232 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Notices");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<double?>("CostOfChain")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("CostOfOiling")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("FirstIntervalFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("HeavyDustFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("ModerateDustFactor")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("PulsesMissed")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("WarmFactor")
+                        .HasColumnType("double precision");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("OilTerms");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ParkedRow", b =>
+                {
+                    b.Property<long>("TelemetryId")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("TelemetryId");
+
+                    b.ToTable("Parked");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Bursts")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Doubled")
+                        .HasColumnType("integer");
+
+                    b.Property<int?>("Doubt")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("ElongationPct")
+                        .HasColumnType("double precision");
+
+                    b.Property<long>("LastAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Missed")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Passes")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("Pitches")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Stops")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("UncertaintyPct")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("UnusedBursts")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("PassDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PersonRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("AccessFailedCount")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("ConcurrencyStamp")
+                        .IsConcurrencyToken()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<bool?>("IsFirst")
+                        .HasColumnType("boolean");
+
+                    b.Property<bool>("IsOff")
+                        .HasColumnType("boolean");
+
+                    b.Property<long>("JoinedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<bool>("LockoutEnabled")
+                        .HasColumnType("boolean");
+
+                    b.Property<long?>("LockoutEnd")
+                        .HasColumnType("bigint");
+
+                    b.Property<bool>("MustChoosePassword")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("NormalizedUserName")
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("NormalizedName")
+                        .UseCollation("C");
+
+                    b.Property<string>("PasswordHash")
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("PinHash")
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("PinMisses")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Roles")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("SecurityStamp")
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("UserName")
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("Name")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("IsFirst")
+                        .IsUnique();
+
+                    b.HasIndex("NormalizedUserName")
+                        .IsUnique();
+
+                    b.ToTable("People", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<byte[]>("Jpeg")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("LookKey")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Point")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("LookKey");
+
+                    b.ToTable("Photos");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
                     b.Property<int>("Id")
@@ -593,6 +1020,47 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("PlanningCosts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.PlantNoticeRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<long?>("EndedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("EndedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("RaisedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("WhatToDo")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kind")
+                        .IsUnique()
+                        .HasFilter("\"EndedAt\" IS NULL");
+
+                    b.ToTable("PlantNotices");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantRow", b =>
                 {
                     b.Property<int>("Id")
@@ -608,6 +1076,11 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<bool>("IsDemo")
                         .HasColumnType("boolean");
+
+                    b.Property<string>("Mark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.Property<string>("Name")
                         .IsRequired()
@@ -665,6 +1138,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .UseCollation("C");
 
                     b.Property<double>("LengthMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("LengthUncertaintyMm")
                         .HasColumnType("double precision");
 
                     b.Property<double?>("LoadN")
@@ -731,6 +1207,114 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Readings");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.RoundHandRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateOnly>("Day")
+                        .HasColumnType("date");
+
+                    b.Property<bool>("GivenBack")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Line")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("Day", "Line");
+
+                    b.ToTable("RoundHands");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("Day")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("From")
+                        .HasColumnType("bigint");
+
+                    b.Property<double>("GapHours")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("Hours")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Resets")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Source")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("To")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("ChainId", "Day");
+
+                    b.ToTable("RunDays", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<double>("DistanceMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("DistanceUncertaintyMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<int?>("DriverTeeth")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("From")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId", "From");
+
+                    b.ToTable("SensorPairs", (string)null);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
                 {
                     b.Property<long>("Id")
@@ -788,6 +1372,29 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("SetAside", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SharedKeyRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Xml")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("SharedKeys");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id")
@@ -828,6 +1435,34 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("Spares");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<double>("EarlyExponent")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Held")
+                        .HasColumnType("integer");
+
+                    b.Property<double>("LateExponent")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Lives")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("MadeAt")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Spreads");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
@@ -955,6 +1590,38 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("SwapWorks");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.TabletRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<long>("MarkedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("MarkedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("WithdrawnAt")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Name")
+                        .IsUnique();
+
+                    b.ToTable("Tablets");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
                 {
                     b.Property<int>("ChainId")
@@ -1071,6 +1738,51 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Telemetry", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("LastReadingId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Version")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("ChainId");
+
+                    b.ToTable("Tracks");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Place")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId")
+                        .IsUnique();
+
+                    b.ToTable("Walks");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id")
@@ -1122,6 +1834,58 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("WindowRules");
                 });
 
+            modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null)
+                        .WithMany()
+                        .HasForeignKey("UserId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.OwnsOne("Microsoft.AspNetCore.Identity.IdentityPasskeyData", "Data", b1 =>
+                        {
+                            b1.Property<byte[]>("IdentityUserPasskeyCredentialId");
+
+                            b1.Property<byte[]>("AttestationObject")
+                                .IsRequired();
+
+                            b1.Property<byte[]>("ClientDataJson")
+                                .IsRequired();
+
+                            b1.Property<long>("CreatedAt");
+
+                            b1.Property<bool>("IsBackedUp");
+
+                            b1.Property<bool>("IsBackupEligible");
+
+                            b1.Property<bool>("IsUserVerified");
+
+                            b1.Property<string>("Name")
+                                .UseCollation("C");
+
+                            b1.Property<byte[]>("PublicKey")
+                                .IsRequired();
+
+                            b1.Property<long>("SignCount");
+
+                            b1.PrimitiveCollection<string>("Transports");
+
+                            b1.HasKey("IdentityUserPasskeyCredentialId");
+
+                            b1.ToTable("Passkeys");
+
+                            b1
+                                .ToJson("Data")
+                                .HasColumnType("jsonb");
+
+                            b1.WithOwner()
+                                .HasForeignKey("IdentityUserPasskeyCredentialId");
+                        });
+
+                    b.Navigation("Data")
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1154,7 +1918,34 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()
@@ -1175,6 +1966,24 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("CorrectsId")
                         .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
@@ -1214,6 +2023,24 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
                         .WithMany()

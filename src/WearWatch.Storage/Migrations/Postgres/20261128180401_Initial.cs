@@ -7,11 +7,30 @@ using Npgsql.EntityFrameworkCore.PostgreSQL.Metadata;
 namespace WearWatch.Storage.Migrations.Postgres
 {
     /// <inheritdoc />
-    public partial class PlantMemory : Migration
+    public partial class Initial : Migration
     {
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.CreateTable(
+                name: "ApiKeys",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Name = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Hash = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Roles = table.Column<int>(type: "integer", nullable: false),
+                    MadeBy = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    MadeAt = table.Column<long>(type: "bigint", nullable: false),
+                    LastUsedAt = table.Column<long>(type: "bigint", nullable: true),
+                    WithdrawnAt = table.Column<long>(type: "bigint", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_ApiKeys", x => x.Id);
+                });
+
             migrationBuilder.CreateTable(
                 name: "Calibrations",
                 columns: table => new
@@ -60,6 +79,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     Lifts = table.Column<bool>(type: "boolean", nullable: false),
                     CentreDistanceMm = table.Column<double>(type: "double precision", nullable: true),
                     TakeUpTravelMm = table.Column<double>(type: "double precision", nullable: true),
+                    AmbientC = table.Column<double>(type: "double precision", nullable: true),
+                    OilMethod = table.Column<int>(type: "integer", nullable: true),
+                    OilGrade = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     OilingIntervalH = table.Column<double>(type: "double precision", nullable: true),
                     OilingSurroundingsFactor = table.Column<double>(type: "double precision", nullable: false),
                     Revision = table.Column<int>(type: "integer", nullable: false)
@@ -107,6 +129,21 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "JobRuns",
+                columns: table => new
+                {
+                    Job = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Worker = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    StartedAt = table.Column<long>(type: "bigint", nullable: false),
+                    DoneAt = table.Column<long>(type: "bigint", nullable: true),
+                    Fault = table.Column<string>(type: "text", nullable: false, collation: "C")
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_JobRuns", x => x.Job);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "LineCosts",
                 columns: table => new
                 {
@@ -118,6 +155,83 @@ namespace WearWatch.Storage.Migrations.Postgres
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_LineCosts", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "MeasuringStudies",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Kind = table.Column<int>(type: "integer", nullable: false),
+                    Name = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    KeptBy = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    KeptAt = table.Column<long>(type: "bigint", nullable: false),
+                    Readings = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Limit = table.Column<double>(type: "double precision", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_MeasuringStudies", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "OilTerms",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    CostOfOiling = table.Column<double>(type: "double precision", nullable: true),
+                    CostOfChain = table.Column<double>(type: "double precision", nullable: true),
+                    ModerateDustFactor = table.Column<double>(type: "double precision", nullable: false),
+                    HeavyDustFactor = table.Column<double>(type: "double precision", nullable: false),
+                    WarmFactor = table.Column<double>(type: "double precision", nullable: false),
+                    FirstIntervalFactor = table.Column<double>(type: "double precision", nullable: false),
+                    PulsesMissed = table.Column<double>(type: "double precision", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_OilTerms", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Parked",
+                columns: table => new
+                {
+                    TelemetryId = table.Column<long>(type: "bigint", nullable: false),
+                    Reason = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    At = table.Column<long>(type: "bigint", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Parked", x => x.TelemetryId);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "People",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Roles = table.Column<int>(type: "integer", nullable: false),
+                    JoinedAt = table.Column<long>(type: "bigint", nullable: false),
+                    IsOff = table.Column<bool>(type: "boolean", nullable: false),
+                    IsFirst = table.Column<bool>(type: "boolean", nullable: true),
+                    MustChoosePassword = table.Column<bool>(type: "boolean", nullable: false),
+                    PinHash = table.Column<string>(type: "text", nullable: true, collation: "C"),
+                    PinMisses = table.Column<int>(type: "integer", nullable: false),
+                    Name = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: true, collation: "C"),
+                    NormalizedName = table.Column<string>(type: "character varying(80)", maxLength: 80, nullable: true, collation: "C"),
+                    PasswordHash = table.Column<string>(type: "text", nullable: true, collation: "C"),
+                    SecurityStamp = table.Column<string>(type: "text", nullable: true, collation: "C"),
+                    ConcurrencyStamp = table.Column<string>(type: "text", nullable: true, collation: "C"),
+                    LockoutEnd = table.Column<long>(type: "bigint", nullable: true),
+                    LockoutEnabled = table.Column<bool>(type: "boolean", nullable: false),
+                    AccessFailedCount = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_People", x => x.Id);
                 });
 
             migrationBuilder.CreateTable(
@@ -144,6 +258,24 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "PlantNotices",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Kind = table.Column<int>(type: "integer", nullable: false),
+                    Why = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    WhatToDo = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    RaisedAt = table.Column<long>(type: "bigint", nullable: false),
+                    EndedAt = table.Column<long>(type: "bigint", nullable: true),
+                    EndedBy = table.Column<string>(type: "text", nullable: false, collation: "C")
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PlantNotices", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Plants",
                 columns: table => new
                 {
@@ -154,11 +286,30 @@ namespace WearWatch.Storage.Migrations.Postgres
                     Shifts = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     Holidays = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     Utilisation = table.Column<double>(type: "double precision", nullable: false),
-                    IsDemo = table.Column<bool>(type: "boolean", nullable: false)
+                    IsDemo = table.Column<bool>(type: "boolean", nullable: false),
+                    Mark = table.Column<string>(type: "text", nullable: false, collation: "C")
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Plants", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "RoundHands",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Key = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Day = table.Column<DateOnly>(type: "date", nullable: false),
+                    Line = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Person = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    GivenBack = table.Column<bool>(type: "boolean", nullable: false),
+                    At = table.Column<long>(type: "bigint", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RoundHands", x => x.Id);
                 });
 
             migrationBuilder.CreateTable(
@@ -184,6 +335,20 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "SharedKeys",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Name = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Xml = table.Column<string>(type: "text", nullable: false, collation: "C")
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SharedKeys", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Spares",
                 columns: table => new
                 {
@@ -200,6 +365,55 @@ namespace WearWatch.Storage.Migrations.Postgres
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Spares", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Spreads",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    MadeAt = table.Column<long>(type: "bigint", nullable: false),
+                    Lives = table.Column<int>(type: "integer", nullable: false),
+                    Held = table.Column<int>(type: "integer", nullable: false),
+                    EarlyExponent = table.Column<double>(type: "double precision", nullable: false),
+                    LateExponent = table.Column<double>(type: "double precision", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Spreads", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SwapWorks",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Family = table.Column<int>(type: "integer", nullable: false),
+                    Hours = table.Column<double>(type: "double precision", nullable: false),
+                    HoursPer100Pitches = table.Column<double>(type: "double precision", nullable: false),
+                    People = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SwapWorks", x => x.Id);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Tablets",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    Name = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    MarkedBy = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    MarkedAt = table.Column<long>(type: "bigint", nullable: false),
+                    WithdrawnAt = table.Column<long>(type: "bigint", nullable: true)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Tablets", x => x.Id);
                 });
 
             migrationBuilder.CreateTable(
@@ -261,6 +475,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     CounterBeforeH = table.Column<double>(type: "double precision", nullable: true),
                     CounterAfterH = table.Column<double>(type: "double precision", nullable: true),
                     Lot = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    OilMethod = table.Column<int>(type: "integer", nullable: true),
+                    OilGrade = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    OilAmountMl = table.Column<double>(type: "double precision", nullable: true),
                     Note = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     CorrectsId = table.Column<long>(type: "bigint", nullable: true),
                     Withdraws = table.Column<bool>(type: "boolean", nullable: false),
@@ -310,11 +527,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                     LimitSource = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     ProbabilityPassed = table.Column<double>(type: "double precision", nullable: false),
                     PercentilesH = table.Column<string>(type: "text", nullable: false),
+                    EarlyExponent = table.Column<double>(type: "double precision", nullable: false),
+                    LateExponent = table.Column<double>(type: "double precision", nullable: false),
                     EarlyDate = table.Column<long>(type: "bigint", nullable: true),
                     MiddleDate = table.Column<long>(type: "bigint", nullable: true),
                     LateDate = table.Column<long>(type: "bigint", nullable: true),
                     Condition = table.Column<int>(type: "integer", nullable: false),
                     OilingIntervalH = table.Column<double>(type: "double precision", nullable: true),
+                    MeanHoursSinceOiling = table.Column<double>(type: "double precision", nullable: true),
+                    AmbientC = table.Column<double>(type: "double precision", nullable: true),
                     HoursSinceOiling = table.Column<double>(type: "double precision", nullable: true),
                     NextOilingAt = table.Column<long>(type: "bigint", nullable: true)
                 },
@@ -323,6 +544,30 @@ namespace WearWatch.Storage.Migrations.Postgres
                     table.PrimaryKey("PK_Forecasts", x => x.Id);
                     table.ForeignKey(
                         name: "FK_Forecasts_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Looks",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    Key = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    TakenAt = table.Column<long>(type: "bigint", nullable: false),
+                    Findings = table.Column<string>(type: "text", nullable: false),
+                    ToldBy = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    ReceivedAt = table.Column<long>(type: "bigint", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Looks", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Looks_Chains_ChainId",
                         column: x => x.ChainId,
                         principalTable: "Chains",
                         principalColumn: "Id",
@@ -357,6 +602,61 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "PassDays",
+                columns: table => new
+                {
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    Day = table.Column<long>(type: "bigint", nullable: false),
+                    LastAt = table.Column<long>(type: "bigint", nullable: false),
+                    ElongationPct = table.Column<double>(type: "double precision", nullable: true),
+                    UncertaintyPct = table.Column<double>(type: "double precision", nullable: true),
+                    Pitches = table.Column<double>(type: "double precision", nullable: true),
+                    Doubt = table.Column<int>(type: "integer", nullable: true),
+                    Why = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Bursts = table.Column<int>(type: "integer", nullable: false),
+                    Passes = table.Column<int>(type: "integer", nullable: false),
+                    Missed = table.Column<int>(type: "integer", nullable: false),
+                    Doubled = table.Column<int>(type: "integer", nullable: false),
+                    Stops = table.Column<int>(type: "integer", nullable: false),
+                    UnusedBursts = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_PassDays", x => new { x.ChainId, x.Day });
+                    table.ForeignKey(
+                        name: "FK_PassDays_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Photos",
+                columns: table => new
+                {
+                    Id = table.Column<long>(type: "bigint", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    Key = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    LookKey = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    Point = table.Column<int>(type: "integer", nullable: false),
+                    Jpeg = table.Column<byte[]>(type: "bytea", nullable: false),
+                    ToldBy = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    ReceivedAt = table.Column<long>(type: "bigint", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Photos", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Photos_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "Readings",
                 columns: table => new
                 {
@@ -375,6 +675,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     Pitches = table.Column<int>(type: "integer", nullable: false),
                     LengthMm = table.Column<double>(type: "double precision", nullable: false),
                     TemperatureC = table.Column<double>(type: "double precision", nullable: true),
+                    LengthUncertaintyMm = table.Column<double>(type: "double precision", nullable: true),
                     LengthAsTold = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     Standing = table.Column<int>(type: "integer", nullable: false),
                     WhyWaiting = table.Column<string>(type: "text", nullable: false, collation: "C"),
@@ -402,6 +703,54 @@ namespace WearWatch.Storage.Migrations.Postgres
                 });
 
             migrationBuilder.CreateTable(
+                name: "RunDays",
+                columns: table => new
+                {
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    Day = table.Column<long>(type: "bigint", nullable: false),
+                    From = table.Column<long>(type: "bigint", nullable: false),
+                    To = table.Column<long>(type: "bigint", nullable: false),
+                    Hours = table.Column<double>(type: "double precision", nullable: false),
+                    GapHours = table.Column<double>(type: "double precision", nullable: false),
+                    Resets = table.Column<int>(type: "integer", nullable: false),
+                    Source = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_RunDays", x => new { x.ChainId, x.Day });
+                    table.ForeignKey(
+                        name: "FK_RunDays_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "SensorPairs",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    From = table.Column<long>(type: "bigint", nullable: false),
+                    DistanceMm = table.Column<double>(type: "double precision", nullable: false),
+                    DistanceUncertaintyMm = table.Column<double>(type: "double precision", nullable: false),
+                    DriverTeeth = table.Column<int>(type: "integer", nullable: true),
+                    ToldBy = table.Column<string>(type: "text", nullable: false, collation: "C")
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_SensorPairs", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_SensorPairs_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
                 name: "SwapTerms",
                 columns: table => new
                 {
@@ -410,7 +759,8 @@ namespace WearWatch.Storage.Migrations.Postgres
                     ChainId = table.Column<int>(type: "integer", nullable: false),
                     ParallelGroup = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     Hours = table.Column<double>(type: "double precision", nullable: true),
-                    People = table.Column<int>(type: "integer", nullable: true)
+                    People = table.Column<int>(type: "integer", nullable: true),
+                    WithSprockets = table.Column<bool>(type: "boolean", nullable: false)
                 },
                 constraints: table =>
                 {
@@ -526,6 +876,77 @@ namespace WearWatch.Storage.Migrations.Postgres
                         onDelete: ReferentialAction.Restrict);
                 });
 
+            migrationBuilder.CreateTable(
+                name: "Tracks",
+                columns: table => new
+                {
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    Version = table.Column<string>(type: "text", nullable: false, collation: "C"),
+                    LastReadingId = table.Column<long>(type: "bigint", nullable: true),
+                    State = table.Column<string>(type: "text", nullable: false, collation: "C")
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Tracks", x => x.ChainId);
+                    table.ForeignKey(
+                        name: "FK_Tracks_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Walks",
+                columns: table => new
+                {
+                    Id = table.Column<int>(type: "integer", nullable: false)
+                        .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
+                    ChainId = table.Column<int>(type: "integer", nullable: false),
+                    Place = table.Column<int>(type: "integer", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Walks", x => x.Id);
+                    table.ForeignKey(
+                        name: "FK_Walks_Chains_ChainId",
+                        column: x => x.ChainId,
+                        principalTable: "Chains",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateTable(
+                name: "Passkeys",
+                columns: table => new
+                {
+                    CredentialId = table.Column<byte[]>(type: "bytea", maxLength: 1024, nullable: false),
+                    UserId = table.Column<int>(type: "integer", nullable: false),
+                    Data = table.Column<string>(type: "jsonb", nullable: false)
+                },
+                constraints: table =>
+                {
+                    table.PrimaryKey("PK_Passkeys", x => x.CredentialId);
+                    table.ForeignKey(
+                        name: "FK_Passkeys_People_UserId",
+                        column: x => x.UserId,
+                        principalTable: "People",
+                        principalColumn: "Id",
+                        onDelete: ReferentialAction.Restrict);
+                });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ApiKeys_Hash",
+                table: "ApiKeys",
+                column: "Hash",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_ApiKeys_Name",
+                table: "ApiKeys",
+                column: "Name",
+                unique: true);
+
             migrationBuilder.CreateIndex(
                 name: "IX_CardChanges_ChainId",
                 table: "CardChanges",
@@ -591,9 +1012,60 @@ namespace WearWatch.Storage.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_Looks_ChainId",
+                table: "Looks",
+                column: "ChainId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Looks_Key",
+                table: "Looks",
+                column: "Key",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Notices_ChainId_Kind",
                 table: "Notices",
                 columns: new[] { "ChainId", "Kind" },
+                unique: true,
+                filter: "\"EndedAt\" IS NULL");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Passkeys_UserId",
+                table: "Passkeys",
+                column: "UserId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_People_IsFirst",
+                table: "People",
+                column: "IsFirst",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_People_NormalizedName",
+                table: "People",
+                column: "NormalizedName",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Photos_ChainId",
+                table: "Photos",
+                column: "ChainId");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Photos_Key",
+                table: "Photos",
+                column: "Key",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Photos_LookKey",
+                table: "Photos",
+                column: "LookKey");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_PlantNotices_Kind",
+                table: "PlantNotices",
+                column: "Kind",
                 unique: true,
                 filter: "\"EndedAt\" IS NULL");
 
@@ -619,6 +1091,22 @@ namespace WearWatch.Storage.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_RoundHands_Day_Line",
+                table: "RoundHands",
+                columns: new[] { "Day", "Line" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_RoundHands_Key",
+                table: "RoundHands",
+                column: "Key",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_SensorPairs_ChainId_From",
+                table: "SensorPairs",
+                columns: new[] { "ChainId", "From" });
+
+            migrationBuilder.CreateIndex(
                 name: "IX_SetAside_Fingerprint",
                 table: "SetAside",
                 column: "Fingerprint",
@@ -642,6 +1130,12 @@ namespace WearWatch.Storage.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_SwapWorks_Family",
+                table: "SwapWorks",
+                column: "Family",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Swaps_ChainId",
                 table: "Swaps",
                 column: "ChainId",
@@ -652,6 +1146,12 @@ namespace WearWatch.Storage.Migrations.Postgres
                 name: "IX_Swaps_Outcome_Start",
                 table: "Swaps",
                 columns: new[] { "Outcome", "Start" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Tablets_Name",
+                table: "Tablets",
+                column: "Name",
+                unique: true);
 
             migrationBuilder.CreateIndex(
                 name: "IX_Telemetry_At",
@@ -687,6 +1187,12 @@ namespace WearWatch.Storage.Migrations.Postgres
                 filter: "\"Concluded\" < \"Count\"");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Walks_ChainId",
+                table: "Walks",
+                column: "ChainId",
+                unique: true);
+
+            migrationBuilder.CreateIndex(
                 name: "IX_WindowRules_Key",
                 table: "WindowRules",
                 column: "Key",
@@ -701,6 +1207,9 @@ namespace WearWatch.Storage.Migrations.Postgres
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropTable(
+                name: "ApiKeys");
+
             migrationBuilder.DropTable(
                 name: "Calibrations");
 
@@ -720,13 +1229,40 @@ namespace WearWatch.Storage.Migrations.Postgres
                 name: "Imports");
 
             migrationBuilder.DropTable(
+                name: "JobRuns");
+
+            migrationBuilder.DropTable(
                 name: "LineCosts");
+
+            migrationBuilder.DropTable(
+                name: "Looks");
+
+            migrationBuilder.DropTable(
+                name: "MeasuringStudies");
 
             migrationBuilder.DropTable(
                 name: "Notices");
 
             migrationBuilder.DropTable(
+                name: "OilTerms");
+
+            migrationBuilder.DropTable(
+                name: "Parked");
+
+            migrationBuilder.DropTable(
+                name: "PassDays");
+
+            migrationBuilder.DropTable(
+                name: "Passkeys");
+
+            migrationBuilder.DropTable(
+                name: "Photos");
+
+            migrationBuilder.DropTable(
                 name: "PlanningCosts");
+
+            migrationBuilder.DropTable(
+                name: "PlantNotices");
 
             migrationBuilder.DropTable(
                 name: "Plants");
@@ -735,16 +1271,37 @@ namespace WearWatch.Storage.Migrations.Postgres
                 name: "Readings");
 
             migrationBuilder.DropTable(
+                name: "RoundHands");
+
+            migrationBuilder.DropTable(
+                name: "RunDays");
+
+            migrationBuilder.DropTable(
+                name: "SensorPairs");
+
+            migrationBuilder.DropTable(
                 name: "SetAside");
+
+            migrationBuilder.DropTable(
+                name: "SharedKeys");
 
             migrationBuilder.DropTable(
                 name: "Spares");
 
             migrationBuilder.DropTable(
+                name: "Spreads");
+
+            migrationBuilder.DropTable(
                 name: "SwapTerms");
 
             migrationBuilder.DropTable(
+                name: "SwapWorks");
+
+            migrationBuilder.DropTable(
                 name: "Swaps");
+
+            migrationBuilder.DropTable(
+                name: "Tablets");
 
             migrationBuilder.DropTable(
                 name: "Telemetry");
@@ -756,7 +1313,16 @@ namespace WearWatch.Storage.Migrations.Postgres
                 name: "TelemetryHours");
 
             migrationBuilder.DropTable(
+                name: "Tracks");
+
+            migrationBuilder.DropTable(
+                name: "Walks");
+
+            migrationBuilder.DropTable(
                 name: "WindowRules");
+
+            migrationBuilder.DropTable(
+                name: "People");
 
             migrationBuilder.DropTable(
                 name: "Chains");
