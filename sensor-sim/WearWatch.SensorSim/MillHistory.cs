@@ -30,7 +30,7 @@ public static class MillHistory
     public static MillHistorySize WriteTo(string folder, DateTimeOffset endsAt, int seed, int years = DefaultYears) =>
         WriteTo(folder, new Mill(endsAt, seed, years));
 
-    /// <summary>Writes the history of a mill that may then run on in a <see cref="MillLive"/>.</summary>
+    /// <summary>Writes the history of a mill.</summary>
     public static MillHistorySize WriteTo(string folder, Mill mill)
     {
         Directory.CreateDirectory(Path.Combine(folder, TruthFolder));

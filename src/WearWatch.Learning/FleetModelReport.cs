@@ -18,7 +18,7 @@ public sealed record FleetModelReport
     /// <summary>Cross-validated error of ln rate of the log-linear part alone.</summary>
     public required double LineError { get; init; }
 
-    /// <summary>The same with trees on top; null when the fleet is too small to grow any, or the processor lacks their library.</summary>
+    /// <summary>Cross-validated error of ln rate with trees on top of that; null when the fleet is too small to grow any, or the processor lacks their library.</summary>
     public required double? LineAndTreesError { get; init; }
 
     /// <summary>Whether the trees won clearly enough to be used.</summary>

@@ -112,7 +112,7 @@ internal sealed record LogLinearRate
             var fleet = new DesignedFleet(samples, design with { Origins = [.. model.Design.Origins, origin] });
             var variance = Variances.MaxBy(v => v == 0
                 ? logLikelihood
-                : new RidgeSolution(fleet, model, [.. model.OriginVariances, v]).LogLikelihood);
+                : RidgeSolution.Of(fleet, model, [.. model.OriginVariances, v]).LogLikelihood);
             if (variance > 0) (model, logLikelihood) = Iterate(fleet, [.. model.OriginVariances, variance], model.TauSquared);
         }
 
@@ -132,7 +132,7 @@ internal sealed record LogLinearRate
         };
         for (var round = 0; ; round++)
         {
-            var solution = new RidgeSolution(fleet, model, originVariances);
+            var solution = RidgeSolution.Of(fleet, model, originVariances);
             model = model with { Coefficients = solution.Coefficients, Covariance = solution.Covariance };
             if (round == Rounds) return (model, solution.LogLikelihood);
             model = model with { TauSquared = SpreadBetweenChains(fleet, solution) };

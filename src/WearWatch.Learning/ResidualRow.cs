@@ -1,6 +1,6 @@
 namespace WearWatch.Learning;
 
-/// <summary>The same row with what the trees are to learn from it.</summary>
+/// <summary>A row of the fleet with what the trees are to learn from it.</summary>
 internal sealed class ResidualRow
 {
     public double[] Row { get; set; } = [];

@@ -52,7 +52,7 @@ public sealed record DriveView
                 new("Centre distance", units.OfLength(figures.CentreDistanceMm), Text(figures.CentreDistanceMm / drive.PitchMm, "0.0") + " pitches"),
                 new("Pitch diameters", $"{units.OfLength(figures.PitchDiameterMm)} and {units.OfLength(figures.DrivenPitchDiameterMm)}", ""),
                 new("Ratio", Text((double)drive.DrivenTeeth / drive.Teeth, "0.###") + " to 1", ""),
-                new("Slack span to aim for", units.OfLength(ChainLoop.SlackShare(false) * figures.CentreDistanceMm), "total movement in its middle; half of it where fast, jerky or upright"),
+                new("Slack span to aim for", units.OnRule(ChainLoop.SlackShare(false) * figures.CentreDistanceMm), "total movement in its middle; half of it where fast, jerky or upright"),
             ],
             Load =
             [

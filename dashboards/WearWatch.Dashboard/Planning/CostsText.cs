@@ -21,15 +21,13 @@ public static class CostsText
             costs.Add(new LineCostRow { Line = line, StoppedPerHour = amount });
         }
 
-        try
-        {
-            PlanRows.ToCosts(typed, costs); // a value that exists is valid: the domain refuses what cannot be
-        }
-        catch (ArgumentOutOfRangeException e)
-        {
-            return (null, [], e.Message);
-        }
-
+        double[] amounts =
+        [
+            typed.StoppedLinePerHour, typed.StopHours, typed.BreakdownHours, typed.BreakdownExtra, typed.OvertimePerHour, typed.ExpressShare
+        ];
+        if (amounts.Any(amount => amount is not (>= 0 and <= 1e12))) return (null, [], "A cost or a number of hours is not negative.");
+        if (typed.MeanHoursToFailurePastLimit is not (> 0 and <= 1e6))
+            return (null, [], "The mean hours to failure lie above 0 and at most at 1,000,000 h.");
         if (typed.HorizonWeeks is < 1 or > 104) return (null, [], "Plan 1 to 104 weeks ahead.");
         if (typed.UsualPitchPrice is not (>= 0 and <= 1e6) || typed.SprocketPrice is not (>= 0 and <= 1e9)) return (null, [], "A price is not negative.");
         return (new PlanningCostsRow

@@ -42,6 +42,11 @@ public sealed record UnitPreference(LengthUnit Length = LengthUnit.Millimetre, b
         ? new Length(mm).In(Length).ToString(Length == LengthUnit.Inch ? "#,0.####" : "#,0.##", CultureInfo.InvariantCulture) + " " + LengthMark
         : Nothing;
 
+    /// <summary>A length to be found on a rule: whole millimetres, or the nearest thirty-second of an inch.</summary>
+    public string OnRule(double? millimetres) => millimetres is { } mm and >= 0
+        ? Length == LengthUnit.Inch ? InchFraction.Nearest(new Length(mm), graduation: 32).ToString() : Text(mm, "#,0") + " " + LengthMark
+        : Nothing;
+
     public string OfArea(double? squareMillimetres) => squareMillimetres is { } area
         ? Length == LengthUnit.Inch ? Text(area / (25.4 * 25.4), "0.###") + " in²" : Text(area, "#,0.#") + " mm²"
         : Nothing;

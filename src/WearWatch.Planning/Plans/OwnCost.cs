@@ -37,6 +37,6 @@ public readonly record struct OwnCost(
         a.UnusedLife + b.UnusedLife, a.PastLimit + b.PastLimit, a.Breakdown + b.Breakdown,
         Math.Max(a.ProbabilityPast, b.ProbabilityPast), Math.Max(a.ProbabilityFailed, b.ProbabilityFailed));
 
-    /// <summary>The same as the operator.</summary>
+    /// <summary>The costs of parallel strands swapped together, for languages without operators.</summary>
     public static OwnCost Add(OwnCost left, OwnCost right) => left + right;
 }

@@ -71,7 +71,8 @@ public sealed record ChainType
     /// <remarks><c>A = d2 b2</c> for each strand. Leaf chains bear on plates, not on bushes, and have none here.</remarks>
     public Sourced? JointAreaMm2 => PinMm is { } pin && BushLengthMm is { } bush ? pin.Times(bush).Times(Strands) : null;
 
-    /// <summary>The same chain with one of its pitches chosen.</summary>
+    /// <summary>This type in one of the pitches in which it is made.</summary>
+    /// <param name="pitchMm">The pitch in millimetres, one of <see cref="PitchChoicesMm"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is not made in this pitch.</exception>
     public ChainType WithPitch(double pitchMm) => PitchChoicesMm.Contains(pitchMm)
         ? this with

@@ -34,6 +34,6 @@ public static class MeasuringLoad
             $"Pull it straight with about {force.Value:0} N ({force.Source}), or measure in place, taut, and say so.")
         : AdviceWithoutType;
 
-    /// <summary>The same where no strength is known.</summary>
+    /// <summary>What to tell who measures a chain of which no tensile strength is known.</summary>
     public const string AdviceWithoutType = "Measure in place, taut, and say so.";
 }

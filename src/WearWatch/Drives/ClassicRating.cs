@@ -11,7 +11,7 @@ namespace WearWatch.Drives;
 /// </remarks>
 public static class ClassicRating
 {
-    /// <summary>What must stand beside every figure of it.</summary>
+    /// <summary>What must stand beside every figure of this rating.</summary>
     public const string Generation = "classic formulas; newer tables differ and are not mixed in";
 
     /// <summary>Limit by the fatigue of the link plates in horsepower: <c>K1 N^1.08 n^0.9 p^(3 - 0.07 p)</c>.</summary>

@@ -1,12 +1,12 @@
 namespace WearWatch.Entries;
 
 /// <summary>What elongation a chain is expected to have, before it is measured.</summary>
-/// <param name="MeanPercent">The middle of it, in percent.</param>
+/// <param name="MeanPercent">The middle of the expected elongation, in percent.</param>
 /// <param name="StandardDeviationPercent">
 /// Its standard deviation, in percent; of the elongation itself, without the scatter of reading it.
 /// </param>
 /// <param name="GrowthPercent">
-/// How much of it has been worn off since the last reading, in percent: should the wear rate have jumped since, it is more. Zero
+/// How much of the elongation was worn off since the last reading, in percent: should the wear rate have jumped since, it is more. Zero
 /// when that is not known.
 /// </param>
 public readonly record struct Expectation(double MeanPercent, double StandardDeviationPercent, double GrowthPercent = 0)

@@ -18,7 +18,7 @@ public enum SlipKind
     /// <summary>Measured between the inside of the end rollers instead of from centre to centre.</summary>
     InsideOfRollers,
 
-    /// <summary>It is another chain's reading.</summary>
+    /// <summary>The reading is another chain's.</summary>
     OtherChain,
 
     /// <summary>A new chain was fitted and nobody wrote it down.</summary>

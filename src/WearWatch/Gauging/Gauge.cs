@@ -63,9 +63,9 @@ public static class Gauge
 
     /// <summary>Gauges a length with all that is known of how it was measured.</summary>
     /// <remarks>
-    /// As above, and: against the measured length when new where there is one; corrected for the temperatures of chain and tool,
-    /// <c>L20 = L (1 + alpha (Ttool - 20))/(1 + alpha (Tchain - 20))</c>; an odd number of pitches corrected for when the first
-    /// link was told, and with its own uncertainty when not. The budget is <see cref="UncertaintyBudget.Of"/>.
+    /// As a plain length is gauged, but against the measured length when new where there is one, corrected for the temperatures
+    /// of chain and tool, <c>L20 = L (1 + alpha (Ttool - 20))/(1 + alpha (Tchain - 20))</c>; an odd number of pitches is corrected
+    /// for when the first link was told, and has its own uncertainty when not. The budget is <see cref="UncertaintyBudget.Of"/>.
     /// </remarks>
     public static GaugeOutcome Measure(MeasuredSpan span)
     {

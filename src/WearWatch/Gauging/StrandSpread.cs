@@ -13,14 +13,14 @@ public sealed record StrandSpread(int LeastStrand, Elongation Least, int MostStr
     /// </summary>
     private const double Deviations = 3;
 
-    /// <summary>By how much they differ, in percent of length.</summary>
+    /// <summary>By how much the longest strand is longer than the shortest, in percent of length.</summary>
     public double DifferencePercent => Most.Percent - Least.Percent;
 
-    /// <summary>What their uncertainty explains of it, in percent of length.</summary>
+    /// <summary>The largest difference that the uncertainty of the two strands explains, in percent of length.</summary>
     public double ExplainedPercent =>
         Deviations * double.Hypot(Least.StandardUncertaintyPercent, Most.StandardUncertaintyPercent);
 
-    /// <summary>Whether they differ by more than that: a sign to check the alignment (common practice).</summary>
+    /// <summary>Whether they differ by more than their uncertainty explains: a sign to check the alignment (common practice).</summary>
     public bool IsUneven => DifferencePercent > ExplainedPercent;
 
     /// <summary>The two strands of a visit that differ most; null when fewer than two were measured.</summary>

@@ -6,9 +6,9 @@ public enum LifeEnd
     /// <summary>The chain reached its replacement limit, whether it was then replaced or still runs.</summary>
     ReachedLimit,
 
-    /// <summary>It was taken off before it reached the limit.</summary>
+    /// <summary>The chain was taken off before it reached the limit.</summary>
     ReplacedBefore,
 
-    /// <summary>It runs and has not reached the limit.</summary>
+    /// <summary>The chain runs and has not reached the limit.</summary>
     StillRunning,
 }

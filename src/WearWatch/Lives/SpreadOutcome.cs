@@ -18,7 +18,7 @@ public abstract record SpreadOutcome
     /// <param name="Held">How often they held.</param>
     public sealed record Holds(ObservedShare Held) : SpreadOutcome;
 
-    /// <summary>They hold too seldom or too often for chance.</summary>
+    /// <summary>The 90 % intervals hold too seldom or too often for chance.</summary>
     /// <param name="Held">How often they held.</param>
     /// <param name="Spread">The spread with which they would have held as stated.</param>
     public sealed record Drifted(ObservedShare Held, ForecastSpread Spread) : SpreadOutcome

@@ -25,7 +25,7 @@ public static class MeasuringDue
     /// <summary>The task for a chain.</summary>
     /// <param name="lastTakenAt">When it was last measured; null when it never was.</param>
     /// <param name="earlyHours">Hours from that reading to the early end of the forecast; null when it is not in sight.</param>
-    /// <param name="middleHours">The same to the middle of the forecast.</param>
+    /// <param name="middleHours">Hours from that reading to the middle of the forecast; null when it is not in sight.</param>
     /// <param name="lastDoesNotFit">Whether the last reading is doubted, held back or waits.</param>
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which it is asked.</param>

@@ -52,7 +52,7 @@ public sealed class ProductionCalendar
     /// <summary>The running hours of a week without holidays.</summary>
     public RunningHours PerWeek => new(plannedHoursPerWeek * Utilisation);
 
-    /// <summary>The same calendar for a line of which is known when it really ran: that takes the place of the plan where it tells.</summary>
+    /// <summary>This calendar for a line of which is known when it really ran: that takes the place of the plan where it tells.</summary>
     public ProductionCalendar Knowing(RunningRecord ran)
     {
         if (ran.Stretches.Count == 0) return this;

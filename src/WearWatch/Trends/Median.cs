@@ -19,11 +19,13 @@ public static class Median
         ? throw new ArgumentException("No values have no median.", nameof(sorted))
         : 0.5 * (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]);
 
-    /// <summary>Standard deviation about the median that half of the values may leave without moving it far:
-    /// 1.4826 times the median absolute deviation.</summary>
+    /// <summary>
+    /// Standard deviation about the median that half of the values may leave without moving it far: 1.4826 times the median
+    /// absolute deviation.
+    /// </summary>
     public static double Deviation(ReadOnlySpan<double> values) => DeviationAbout(Of(values), values);
 
-    /// <summary>The same about a given centre, such as zero for residuals.</summary>
+    /// <summary>Standard deviation about a given centre, such as zero for residuals: 1.4826 times the median distance from it.</summary>
     public static double DeviationAbout(double center, ReadOnlySpan<double> values)
     {
         var distances = new double[values.Length];

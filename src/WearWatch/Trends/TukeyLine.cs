@@ -70,20 +70,6 @@ public sealed record TukeyLine
         }
     }
 
-    /// <summary>When the line reaches a level, judged from the points that are no outliers.</summary>
-    /// <param name="x">The abscissae that were fitted.</param>
-    /// <param name="y">The ordinates that were fitted.</param>
-    /// <param name="level">The y to reach, such as a limit.</param>
-    /// <param name="confidence">Confidence of the interval, such as 0.9.</param>
-    public TrendFit<InversePrediction> Reaches(ReadOnlySpan<double> x, ReadOnlySpan<double> y, double level, double confidence)
-    {
-        var kept = new double[Weights.Count];
-        for (var i = 0; i < kept.Length; i++) kept[i] = IsOutlier(i) ? 0 : 1;
-        return StraightLine.Fit(x, y, kept) is TrendFit<StraightLine>.Fitted { Trend: { DegreesOfFreedom: > 0 } rest }
-            ? new TrendFit<InversePrediction>.Fitted(InversePrediction.Of(rest, level, confidence))
-            : new TrendFit<InversePrediction>.Undetermined("Fewer than three readings agree with each other.");
-    }
-
     private static double Weigh(ReadOnlySpan<double> residuals, Span<double> weights, double scaleFloor)
     {
         var scale = Math.Max(Median.DeviationAbout(0, residuals), scaleFloor);

@@ -31,7 +31,7 @@ public sealed record Assessment
     /// <summary>The run-in that was still to come at the last reading, in percent: a tape shows so much less than the track.</summary>
     public double RunInLeftPercent => History.Current.RunInLeftPercent(HoursAtLastReading, Constants);
 
-    /// <summary>Standard deviation of it, in percent.</summary>
+    /// <summary>Standard deviation of <see cref="ElongationPercent"/>, in percent; null without readings.</summary>
     public required double? ElongationStandardDeviationPercent { get; init; }
 
     /// <summary>Wear rate now, in percent per 1,000 running hours: the median of the belief.</summary>

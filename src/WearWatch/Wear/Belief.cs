@@ -15,7 +15,7 @@ public readonly record struct Belief(double Wear, double LogRate, double WearVar
 
     /// <summary>The belief once the rate has jumped by a lognormal factor.</summary>
     /// <param name="mean">Mean of ln(factor).</param>
-    /// <param name="deviation">Standard deviation of it.</param>
+    /// <param name="deviation">Standard deviation of ln(factor).</param>
     public Belief AfterJump(double mean, double deviation) =>
         this with { LogRate = LogRate + mean, LogRateVariance = LogRateVariance + deviation * deviation };
 }

@@ -26,7 +26,7 @@ public sealed record ChainHistory(IReadOnlyList<FittedChain> Lives, IReadOnlyLis
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
         Take(card, readings, events, calendar, onlyUpToLastReading: false);
 
-    /// <summary>The same as it stood at the last reading: events that no reading has followed are left out.</summary>
+    /// <summary>Takes in raw readings and events as they stood at the last reading: events that no reading has followed are left out.</summary>
     internal static ChainHistory AsOfLastReading(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
         Take(card, readings, events, calendar, onlyUpToLastReading: true);

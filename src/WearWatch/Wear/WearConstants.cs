@@ -25,7 +25,7 @@ public sealed record WearConstants
     /// <summary>A: elongation gained while a new chain runs in, in percent.</summary>
     public double RunInPercent { get; init; } = 0.2;
 
-    /// <summary>s_A: standard deviation of it from chain to chain, in percent.</summary>
+    /// <summary>s_A: standard deviation of <see cref="RunInPercent"/> from chain to chain, in percent.</summary>
     public double RunInDeviationPercent { get; init; } = 0.08;
 
     /// <summary>T_r: running hours in which all but 1/e of the run-in is done.</summary>
@@ -49,7 +49,7 @@ public sealed record WearConstants
     /// <summary>ln of the factor by which a jump that is yet to come raises the rate, in the forecast: 2.8.</summary>
     public double FutureJump { get; init; } = Math.Log(2.8);
 
-    /// <summary>Standard deviation of it.</summary>
+    /// <summary>Standard deviation of <see cref="FutureJump"/>.</summary>
     public double FutureJumpDeviation { get; init; } = 0.25;
 
     /// <summary>p_o: share of gross errors among the readings: miscounted pitches, slips of the pen, a tape off the pin.</summary>

@@ -84,7 +84,10 @@ public sealed class WearFilter(WearConstants constants)
     public WearForecast Forecast(WearTrack track, double limitPercent, double hoursLater = 0) =>
         Crossing.Draw(track, limitPercent, this, hoursLater);
 
-    /// <summary>The same for a fitted chain, from its last reading, whether that was used or held back.</summary>
+    /// <summary>The distribution of the running hours that a fitted chain has left from its last reading, used or held back.</summary>
+    /// <param name="chain">The fitted chain.</param>
+    /// <param name="track">Its track.</param>
+    /// <param name="limitPercent">The limit in percent.</param>
     public WearForecast Forecast(FittedChain chain, WearTrack track, double limitPercent) =>
         Forecast(track, limitPercent, HoursOnTrack(chain, chain.RunningHours) - track.Hours);
 

@@ -5,7 +5,7 @@ namespace WearWatch.Wear;
 /// <param name="MeanLogRate">Mean of ln(wear rate).</param>
 /// <param name="VarianceLogRate">Variance of ln(wear rate); above zero.</param>
 /// <param name="MeanStartPercent">Mean of where the straight part of the track starts at zero hours: new length and run-in.</param>
-/// <param name="StandardDeviationStartPercent">Standard deviation of it; above zero.</param>
+/// <param name="StandardDeviationStartPercent">Standard deviation of the start, in percent; above zero.</param>
 /// <param name="Source">What gave it, in words for the screen: the broad prior, or the fleet model with its version.</param>
 public sealed record WearPrior(
     double MeanLogRate, double VarianceLogRate, double MeanStartPercent, double StandardDeviationStartPercent, string Source)

@@ -7,7 +7,7 @@ namespace WearWatch.Wear;
 /// Newton search in the one dimension that is curved, and the belief is the normal one about that point (Laplace).
 /// </remarks>
 /// <param name="Innovation">nu: reading less expectation, in percent.</param>
-/// <param name="InnovationVariance">Variance of it: the standardised innovation feeds control charts.</param>
+/// <param name="InnovationVariance">Variance of the innovation: the standardised innovation feeds control charts.</param>
 /// <param name="LogEvidence">ln of the probability density of the reading under the belief.</param>
 /// <param name="After">The belief after the reading.</param>
 public readonly record struct WearStep(double Innovation, double InnovationVariance, double LogEvidence, Belief After)

@@ -2,9 +2,9 @@ namespace WearWatch.Wear;
 
 /// <summary>A track told in the terms of the chain: elongation and wear rate as they are now, and what is doubted.</summary>
 /// <param name="ElongationPercent">Steady elongation at the last reading, in percent.</param>
-/// <param name="ElongationDeviationPercent">Standard deviation of it.</param>
+/// <param name="ElongationDeviationPercent">Standard deviation of the elongation, in percent.</param>
 /// <param name="LogRate">Mean of ln(wear rate now), acceleration included; the rate in percent per 1,000 h.</param>
-/// <param name="LogRateDeviation">Standard deviation of it.</param>
+/// <param name="LogRateDeviation">Standard deviation of ln(wear rate now).</param>
 /// <param name="ProbabilityLastMisread">Probability that the last reading is a gross error.</param>
 /// <param name="ProbabilityRateRose">Probability that the rate jumped up within the last six readings.</param>
 /// <param name="ProbabilityAccelerating">Probability that the onset of acceleration has been passed.</param>

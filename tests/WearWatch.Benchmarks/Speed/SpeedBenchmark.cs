@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Benchmarks.Rivals;
 using WearWatch.Learning;
 using WearWatch.Trends;
 

@@ -32,7 +32,7 @@ public sealed class DeskHostTests : IAsyncLifetime
     [InlineData("/engineering/compare?by=line&a=Press&b=Drying")]
     [InlineData("/engineering/report?month=2026-01")]
     [InlineData("/engineering/data")]
-    public async Task Every_page_answers_with_itself_on_an_empty_plant(string path)
+    public async Task A_page_of_the_desk_answers_with_its_tabs_on_an_empty_plant(string path)
     {
         var answer = await host.CreateClient().GetAsync(path, Stop);
         var text = await answer.Content.ReadAsStringAsync(Stop);

@@ -31,7 +31,7 @@ public sealed class CardHostTests : IAsyncLifetime
     [InlineData("/chains/nobody/done", "No chain is called nobody")]
     [InlineData("/chains/K-1", "/chains/K-1/done")]
     [InlineData("/chains/K-1", "/chains/K-1/card")]
-    public async Task Every_page_answers_with_itself(string path, string expected)
+    public async Task A_page_of_the_register_tells_what_it_is_for(string path, string expected)
     {
         var text = WebUtility.HtmlDecode(await client.GetStringAsync(path, Ct));
         Assert.Contains(expected, text, StringComparison.Ordinal);

@@ -26,7 +26,7 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/settings")]
     [InlineData("/arrivals")]
     [InlineData("/chains/nobody/signals")]
-    public async Task Every_page_answers_with_itself_on_an_empty_plant(string path)
+    public async Task A_page_answers_with_itself_on_an_empty_plant(string path)
     {
         var answer = await host.CreateClient().GetAsync(path, TestContext.Current.CancellationToken);
         var text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
@@ -47,7 +47,7 @@ public sealed class HostTests : IAsyncLifetime
     [InlineData("/oil/chains/K-1", "How, with what, how much")]
     [InlineData("/oil/interval", "All chains together")]
     [InlineData("/import", "Past imports")]
-    public async Task Every_page_answers_with_itself_on_a_small_plant(string path, string expected)
+    public async Task A_page_tells_what_it_is_for_on_a_small_plant(string path, string expected)
     {
         using var client = host.CreateClient();
         await host.Get<WearWatch.Worker.Intake.FileImport>().ImportAsync(SmallPlant.Files, null, TestContext.Current.CancellationToken);

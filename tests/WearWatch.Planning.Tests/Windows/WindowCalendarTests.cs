@@ -42,13 +42,13 @@ public sealed class WindowCalendarTests
     }
 
     [Theory]
-    [InlineData("")]
-    [InlineData("line,start\nL1,2026")]
-    [InlineData("BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nDTSTART:yesterday\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n")]
-    public void What_is_no_calendar_is_refused_in_words(string text)
+    [InlineData("", "There is no event in the file.")]
+    [InlineData("line,start\nL1,2026", "This is no iCalendar file: ")]
+    [InlineData("BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\nDTSTART:yesterday\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n", " has no start.")]
+    public void What_is_no_calendar_is_refused_in_words(string text, string told)
     {
         var reading = WindowCalendar.Read(text, "L1", Vienna, 1);
         Assert.Empty(reading.Rules);
-        Assert.NotEmpty(reading.Refusals);
+        Assert.Contains(told, Assert.Single(reading.Refusals), StringComparison.Ordinal);
     }
 }

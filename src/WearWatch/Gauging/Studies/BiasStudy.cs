@@ -5,8 +5,8 @@ using WearWatch.Trends;
 namespace WearWatch.Gauging.Studies;
 
 /// <summary>How far a tool is off on the average, and whether that depends on the length.</summary>
-/// <param name="Bias">Mean of measured less known.</param>
-/// <param name="BiasUncertainty">Standard error of it.</param>
+/// <param name="Bias">Mean of measured less known, in the unit of the readings.</param>
+/// <param name="BiasUncertainty">Standard error of the bias, in the unit of the readings.</param>
 /// <param name="BiasP">Probability of such a bias by chance.</param>
 /// <param name="Linearity">
 /// The line of measured less known over known; null when only one length, or too little, was measured.

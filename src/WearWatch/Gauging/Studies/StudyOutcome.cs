@@ -7,11 +7,11 @@ public abstract record StudyOutcome
     {
     }
 
-    /// <summary>They do.</summary>
+    /// <summary>Every person measured every section as often: the readings make a study.</summary>
     /// <param name="Study">The study.</param>
     public sealed record Balanced(CrossedStudy Study) : StudyOutcome;
 
-    /// <summary>They do not.</summary>
-    /// <param name="Reason">What is missing.</param>
+    /// <summary>The readings make no study.</summary>
+    /// <param name="Reason">What is missing, in plain words.</param>
     public sealed record Refused(string Reason) : StudyOutcome;
 }

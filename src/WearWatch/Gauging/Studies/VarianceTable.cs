@@ -7,7 +7,7 @@ namespace WearWatch.Gauging.Studies;
 /// <param name="Sections">Between sections.</param>
 /// <param name="People">Between people.</param>
 /// <param name="Interaction">People who see some sections differently than others.</param>
-/// <param name="Repeats">The same person on the same section.</param>
+/// <param name="Repeats">Between repeats of one person on one section.</param>
 public sealed record VarianceTable(VarianceLine Sections, VarianceLine People, VarianceLine Interaction, VarianceLine Repeats)
 {
     /// <summary>F of the interaction: its mean square over that of the repeats.</summary>

@@ -17,14 +17,14 @@ public abstract record LearnedInterval
     /// <param name="Data">What stands behind it.</param>
     /// <param name="Share">Share of today's wear that the ageing of the oil makes: the best guess, which may be chance.</param>
     /// <param name="ShareLow">Lower end of its 90 % interval.</param>
-    /// <param name="ShareHigh">Upper end of it: more than this it hardly is.</param>
+    /// <param name="ShareHigh">Upper end of its 90 % interval: more than this it hardly is.</param>
     public sealed record NoEffect(IntervalData Data, double Share, double ShareLow, double ShareHigh) : LearnedInterval(Data);
 
     /// <summary>Wear rises with the age of the oil.</summary>
     /// <param name="Data">What stands behind it.</param>
     /// <param name="Share">Share of today's wear that the ageing of the oil makes.</param>
     /// <param name="ShareLow">Lower end of its 90 % interval.</param>
-    /// <param name="ShareHigh">Upper end of it.</param>
+    /// <param name="ShareHigh">Upper end of its 90 % interval.</param>
     /// <param name="Best">The interval of least cost; null while the plant has set no costs.</param>
     public sealed record Effect(IntervalData Data, double Share, double ShareLow, double ShareHigh, BestInterval? Best) : LearnedInterval(Data);
 }

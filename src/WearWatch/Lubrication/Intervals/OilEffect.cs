@@ -24,7 +24,8 @@ internal sealed class OilEffect
     /// <summary>Share of today's wear that the ageing of the oil makes.</summary>
     public double Share => share.Zip(weight, (s, w) => s * w).Sum();
 
-    /// <summary>The same if the rate rises steadily: what hardly hangs on the shape, and so shows best whether there is an effect at all.</summary>
+    /// <summary>Share of today's wear that the ageing of the oil makes if the rate rises steadily with it.</summary>
+    /// <remarks>It hardly hangs on the shape, and so shows best whether there is an effect at all.</remarks>
     public double SteadyShare => share[AgeShape.Steady];
 
     /// <summary>The effect by one shape alone, taken as often as it explains the readings.</summary>
@@ -44,7 +45,8 @@ internal sealed class OilEffect
         return rate;
     }
 
-    /// <summary>The same at an interval.</summary>
+    /// <summary>The wear rate over today's when the chains are oiled at a steady interval.</summary>
+    /// <param name="intervalHours">The interval in running hours.</param>
     public double RateAt(double intervalHours) => RateAt([.. shapes.Select(s => s.Mean(intervalHours))]);
 
     /// <summary>How well every share of every shape explains each chain's readings: half of what it leaves, with a minus.</summary>

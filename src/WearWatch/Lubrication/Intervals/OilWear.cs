@@ -29,7 +29,7 @@ internal sealed class OilWear
     /// <summary>Thousand running hours from the first to the last reading.</summary>
     public double ThousandHours { get; }
 
-    /// <summary>The same weighted by each shape of rise with the oil's age.</summary>
+    /// <summary>Thousand running hours from the first to the last reading, weighted by each shape of rise with the oil's age.</summary>
     public double[] RisenThousandHours { get; }
 
     public int Readings { get; }

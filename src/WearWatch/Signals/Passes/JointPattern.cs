@@ -12,10 +12,11 @@ public sealed class JointPattern
     private const int Around = 6;
     private const int FewestAlike = 4;
 
-    /// <summary>A count is believed when its correlation is so many standard deviations from none,</summary>
+    /// <summary>The least correlation of a count that is believed, in standard deviations from none.</summary>
+    /// <remarks>Set on simulated trains: docs/signals.md.</remarks>
     private const double Clear = 5;
 
-    /// <summary>and so many above that of any other count.</summary>
+    /// <summary>By how many standard deviations the correlation of a count that is believed lies at least above that of any other.</summary>
     private const double AboveOthers = 3;
 
     private readonly int fewest;

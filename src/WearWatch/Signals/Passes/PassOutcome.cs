@@ -26,11 +26,12 @@ public abstract record PassOutcome
     /// <summary>What went wrong at the sensors, counted.</summary>
     public required PassFaults Faults { get; init; }
 
-    /// <summary>It makes a reading.</summary>
+    /// <summary>The day's passes make a reading.</summary>
+    /// <param name="Reading">The elongation, with its uncertainty.</param>
     public sealed record Measured(PassReading Reading) : PassOutcome;
 
-    /// <summary>It does not.</summary>
+    /// <summary>The day's passes make no reading.</summary>
     /// <param name="Doubt">The kind of doubt.</param>
-    /// <param name="Why">Why, and what to look at.</param>
+    /// <param name="Why">Why they are not believed, and what to look at, in plain words.</param>
     public sealed record NotBelieved(PassDoubt Doubt, string Why) : PassOutcome;
 }

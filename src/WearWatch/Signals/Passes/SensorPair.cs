@@ -3,7 +3,7 @@ namespace WearWatch.Signals.Passes;
 /// <summary>Two sensors on a straight run of a chain.</summary>
 /// <param name="PitchMm">Nominal pitch of the chain in millimetres.</param>
 /// <param name="DistanceMm">Distance from where the first sensor sees a roller to where the second does, in millimetres at 20 degrees.</param>
-/// <param name="DistanceUncertaintyMm">Standard uncertainty of it in millimetres; above zero.</param>
+/// <param name="DistanceUncertaintyMm">Standard uncertainty of that distance in millimetres; above zero.</param>
 /// <param name="DriverTeeth">Teeth of the sprocket that pulls the chain; null when nobody told.</param>
 public sealed record SensorPair(double PitchMm, double DistanceMm, double DistanceUncertaintyMm, int? DriverTeeth)
 {

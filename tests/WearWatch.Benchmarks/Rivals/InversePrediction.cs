@@ -1,6 +1,7 @@
 using MathNet.Numerics.Distributions;
+using WearWatch.Trends;
 
-namespace WearWatch.Trends;
+namespace WearWatch.Benchmarks.Rivals;
 
 /// <summary>Where a fitted line reaches a level, with the confidence interval of that place (Fieller), which may have no end.</summary>
 /// <remarks>
