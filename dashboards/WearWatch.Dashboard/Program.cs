@@ -29,8 +29,8 @@ using WearWatch.Dashboard.Shell;
 using WearWatch.Dashboard.Signals;
 using WearWatch.Dashboard.Words;
 using WearWatch.Dashboard.Workbench;
+using WearWatch.Plant.Bench;
 using WearWatch.Worker;
-using WearWatch.Worker.Bench;
 using WearWatch.Worker.Demo;
 
 var builder = WebApplication.CreateBuilder(args);

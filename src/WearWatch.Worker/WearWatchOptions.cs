@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker;
 

@@ -1,19 +1,22 @@
+using WearWatch.Worker.Mqtt;
+using Microsoft.Extensions.Hosting;
+using WearWatch.Plant;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using Microsoft.Extensions.Options;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Oiling;
+using WearWatch.Plant.Register;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
-using WearWatch.Worker.Books;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Forwarding;
-using WearWatch.Worker.Intake;
 using WearWatch.Worker.Jobs;
-using WearWatch.Worker.Oiling;
-using WearWatch.Worker.Register;
-using WearWatch.Worker.Telemetry;
-using WearWatch.Worker.Tracking;
 using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker;
@@ -29,28 +32,9 @@ public static class WearWatchServices
         var section = configuration.GetSection("WearWatch");
         services.AddOptions<WearWatchOptions>().Bind(section).ValidateDataAnnotations().ValidateOnStart();
         services.TryAddSingleton(TimeProvider.System);
-        services.AddSingleton<DataFolder>();
+        services.AddSingleton(Folder);
         services.AddSingleton(Store);
-        services.AddSingleton<IDbContextFactory<WearDb>>(provider => provider.GetRequiredService<WearStore>());
-        services.AddSingleton<PlantNews>();
-        services.AddSingleton<PlantSettings>();
-        services.AddSingleton<FleetModels>();
-        services.AddSingleton<Calibrations>();
-        services.AddSingleton<LifeBook>();
-        services.AddSingleton<KeptRecord>();
-        services.AddSingleton<SpreadCheck>();
-        services.AddSingleton<ChainReader>();
-        services.AddSingleton<ChainReview>();
-        services.AddSingleton<DueReviews>();
-        services.AddSingleton<EntryQuestion>();
-        services.AddSingleton<IntakeDesk>();
-        services.AddSingleton<LookDesk>();
-        services.AddSingleton<RegisterDesk>();
-        services.AddSingleton<OilRound>();
-        services.AddSingleton<OilConsumption>();
-        services.AddSingleton<PlantIntervals>();
-        services.AddSingleton<FileImport>();
-        services.AddSingleton<FileExport>();
+        services.AddPlant();
         services.AddSingleton<Inbox>();
         services.AddSingleton<NewsListener>();
         services.AddSingleton<JobBook>();
@@ -75,6 +59,9 @@ public static class WearWatchServices
         services.AddTelemetryWork();
         services.AddForwardingWork(section);
     }
+
+    private static DataFolder Folder(IServiceProvider provider) => new(Path.Combine(
+        provider.GetRequiredService<IHostEnvironment>().ContentRootPath, provider.GetRequiredService<IOptions<WearWatchOptions>>().Value.DataFolder));
 
     private static WearStore Store(IServiceProvider provider) =>
         provider.GetRequiredService<IOptions<WearWatchOptions>>().Value.Database is { Length: > 0 } postgres

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Browser.Tests;
 

@@ -3,8 +3,9 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using WearWatch.Chains;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Browser.Tests;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Browser.Tests;
 

@@ -2,10 +2,10 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Browser.Tests;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Tests;
 

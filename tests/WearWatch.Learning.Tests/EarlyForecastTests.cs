@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Plant.Bench;
 using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;

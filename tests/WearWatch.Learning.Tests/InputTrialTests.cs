@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Learning.Tests;
 

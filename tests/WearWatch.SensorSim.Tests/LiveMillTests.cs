@@ -1,4 +1,5 @@
 using System.Text.Json;
+using WearWatch.Plant.Intake;
 using WearWatch.SensorSim.Live;
 
 namespace WearWatch.SensorSim.Tests;

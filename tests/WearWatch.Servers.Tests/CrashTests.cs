@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Intake;
 using WearWatch.Servers.Tests.Servers;
 
 namespace WearWatch.Servers.Tests;

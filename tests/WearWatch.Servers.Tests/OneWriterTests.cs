@@ -1,12 +1,12 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 using WearWatch.Storage.Tests;
-using WearWatch.Worker.Intake;
 using WearWatch.Worker.Tests;
-using WearWatch.Worker.Tracking;
 using A = WearWatch.Worker.Tests.A;
 
 namespace WearWatch.Servers.Tests;

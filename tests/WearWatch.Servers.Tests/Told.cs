@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Servers.Tests;
 

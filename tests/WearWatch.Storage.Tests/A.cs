@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;

@@ -1,8 +1,9 @@
 using System.Text;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Units;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests;
 

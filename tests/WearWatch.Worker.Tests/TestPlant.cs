@@ -4,12 +4,13 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Time.Testing;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Tests;
 using WearWatch.Worker.Demo;
-using WearWatch.Worker.Intake;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker.Tests;
 

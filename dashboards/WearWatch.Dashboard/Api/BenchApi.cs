@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Api;
 

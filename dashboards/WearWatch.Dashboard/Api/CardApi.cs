@@ -2,9 +2,9 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.People;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Register;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Register;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,6 +1,6 @@
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Plant.Files;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Files;
 
 namespace WearWatch.Dashboard.Api;
 

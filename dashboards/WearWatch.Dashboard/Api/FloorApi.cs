@@ -7,6 +7,7 @@ using WearWatch.Dashboard.Words;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Inspections;
+using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Wear;
 using WearWatch.Worker;

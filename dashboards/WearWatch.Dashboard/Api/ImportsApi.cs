@@ -2,8 +2,9 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Importing;
 using WearWatch.Dashboard.People;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
 

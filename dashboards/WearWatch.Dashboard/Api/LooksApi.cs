@@ -2,9 +2,10 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.People;
 using WearWatch.Inspections;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Worker;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,6 +1,6 @@
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Oiling;
-using WearWatch.Worker.Oiling;
+using WearWatch.Plant.Oiling;
 
 namespace WearWatch.Dashboard.Api;
 

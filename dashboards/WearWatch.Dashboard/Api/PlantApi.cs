@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Glance;
+using WearWatch.Plant.Settings;
 using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Api;

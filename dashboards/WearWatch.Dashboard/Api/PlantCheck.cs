@@ -1,5 +1,5 @@
+using WearWatch.Plant.Settings;
 using WearWatch.Worker;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
 

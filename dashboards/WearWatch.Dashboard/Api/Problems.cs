@@ -1,4 +1,5 @@
-using WearWatch.Worker.Intake;
+
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -2,8 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.People;
 using WearWatch.Entries;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -3,11 +3,12 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.People;
 using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;
 using WearWatch.Worker;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Api;
 

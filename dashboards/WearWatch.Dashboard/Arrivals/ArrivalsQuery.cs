@@ -2,6 +2,7 @@ using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Telemetry;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Forwarding;

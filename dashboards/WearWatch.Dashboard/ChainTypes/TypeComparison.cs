@@ -1,7 +1,7 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.ChainTypes;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
 using WearWatch.Drives;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.DriveDesk;
 

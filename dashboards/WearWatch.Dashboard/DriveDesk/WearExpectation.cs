@@ -1,5 +1,5 @@
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.DriveDesk;
 

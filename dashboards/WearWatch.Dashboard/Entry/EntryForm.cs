@@ -2,9 +2,9 @@ using System.Globalization;
 using WearWatch.Dashboard.Words;
 using WearWatch.Entries;
 using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Entry;
 

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.Entry;
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Settings;
 using WearWatch.Rounds;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;

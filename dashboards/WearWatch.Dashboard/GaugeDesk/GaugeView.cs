@@ -1,8 +1,8 @@
 using System.Globalization;
 using WearWatch.Dashboard.Words;
 using WearWatch.Gauging;
+using WearWatch.Plant.Bench;
 using WearWatch.Wear;
-using WearWatch.Worker.Bench;
 
 namespace WearWatch.Dashboard.GaugeDesk;
 

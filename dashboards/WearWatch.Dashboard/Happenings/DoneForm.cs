@@ -2,7 +2,7 @@ using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Entry;
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Happenings;
 

@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Components.Forms;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Importing;
 

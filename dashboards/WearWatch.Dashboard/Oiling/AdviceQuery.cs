@@ -2,9 +2,10 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lubrication;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Worker;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.Oiling;
 

@@ -2,8 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lubrication;
+using WearWatch.Plant.Oiling;
 using WearWatch.Storage;
-using WearWatch.Worker.Oiling;
 
 namespace WearWatch.Dashboard.Oiling;
 

@@ -1,5 +1,5 @@
 using WearWatch.Dashboard.Engineering.Exports;
-using WearWatch.Worker.Oiling;
+using WearWatch.Plant.Oiling;
 
 namespace WearWatch.Dashboard.Oiling;
 

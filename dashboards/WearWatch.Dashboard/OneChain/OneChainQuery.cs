@@ -1,8 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Worker;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.OneChain;
 

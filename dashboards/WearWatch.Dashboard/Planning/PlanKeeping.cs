@@ -1,8 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Planning;
 

@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Words;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker;

@@ -1,5 +1,5 @@
+using WearWatch.Plant.Register;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Register;
 
 namespace WearWatch.Dashboard.Register;
 

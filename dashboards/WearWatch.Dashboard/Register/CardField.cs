@@ -1,5 +1,5 @@
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Files;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Register;
 

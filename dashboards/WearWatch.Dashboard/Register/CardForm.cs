@@ -1,10 +1,10 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Register;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Intake;
-using WearWatch.Worker.Register;
 
 namespace WearWatch.Dashboard.Register;
 

@@ -1,4 +1,5 @@
-using WearWatch.Worker.Register;
+
+using WearWatch.Plant.Register;
 
 namespace WearWatch.Dashboard.Register;
 

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WearWatch.Dashboard.Floor;
 using WearWatch.Dashboard.Labels;
+using WearWatch.Plant.Settings;
 using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Rounds;

@@ -1,3 +1,4 @@
+using WearWatch.Plant.Settings;
 using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Words;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.WebUtilities;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Workbench;
 

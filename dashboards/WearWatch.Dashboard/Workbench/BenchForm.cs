@@ -1,5 +1,5 @@
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Workbench;
 

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Routing;
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Workbench;
 

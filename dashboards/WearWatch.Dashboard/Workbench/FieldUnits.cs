@@ -1,7 +1,7 @@
 using System.Globalization;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Bench;
 using WearWatch.Units;
-using WearWatch.Worker.Bench;
 
 namespace WearWatch.Dashboard.Workbench;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using CsvHelper;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Folders;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Folders;
 
 namespace WearWatch.Worker.Commands;
 

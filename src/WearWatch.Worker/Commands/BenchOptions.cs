@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using WearWatch.Worker.Bench;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Bench;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker.Commands;
 

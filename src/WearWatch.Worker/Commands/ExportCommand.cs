@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Engines;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Commands;
 

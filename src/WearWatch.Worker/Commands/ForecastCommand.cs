@@ -1,8 +1,8 @@
 using System.CommandLine;
 using CsvHelper;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Folders;
 using WearWatch.Wear;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Folders;
 
 namespace WearWatch.Worker.Commands;
 

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
-using WearWatch.Worker.Bench;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Bench;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker.Commands;
 

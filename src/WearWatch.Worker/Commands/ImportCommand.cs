@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.Text.Json;
 using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Engines;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Commands;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Worker.Commands;
 

@@ -1,5 +1,5 @@
 using Spectre.Console;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Worker.Commands;
 

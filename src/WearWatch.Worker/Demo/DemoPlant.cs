@@ -1,8 +1,10 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.SensorSim;
 using WearWatch.Storage;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Demo;
 

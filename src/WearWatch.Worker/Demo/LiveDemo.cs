@@ -1,14 +1,14 @@
 using System.Text;
-using Microsoft.EntityFrameworkCore;
-using Microsoft.Extensions.Options;
 using MQTTnet;
 using MQTTnet.Formatter;
 using MQTTnet.Protocol;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Options;
+using WearWatch.Plant.Telemetry;
 using WearWatch.SensorSim;
 using WearWatch.SensorSim.Live;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Telemetry;
 
 namespace WearWatch.Worker.Demo;
 

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
+using WearWatch.Plant.Telemetry;
 using WearWatch.Storage.Series;
 
 namespace WearWatch.Worker.Forwarding;

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Options;
+using WearWatch.Plant.Telemetry;
 using WearWatch.Storage.Series;
 
 namespace WearWatch.Worker.Forwarding;

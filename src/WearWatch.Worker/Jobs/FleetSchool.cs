@@ -1,5 +1,7 @@
 using Microsoft.Extensions.Options;
-using WearWatch.Worker.Tracking;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 

@@ -1,5 +1,7 @@
 using Microsoft.Extensions.Logging;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker.Jobs;
 

@@ -1,5 +1,5 @@
 using Microsoft.Extensions.Logging;
-using WearWatch.Worker.Tracking;
+using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.DependencyInjection;
 using Quartz;
-using WearWatch.Worker.Telemetry;
 
 namespace WearWatch.Worker.Jobs;
 

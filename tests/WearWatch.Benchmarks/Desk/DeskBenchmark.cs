@@ -8,8 +8,10 @@ using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Benchmarks.Speed;
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.LifeData;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Benchmarks.Desk;
 
@@ -75,7 +77,7 @@ internal static class DeskBenchmark
         await host.Services.GetRequiredService<FleetModels>().TrainAsync();
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fleet model trained (the night's work): {watch.Elapsed.TotalSeconds:0} s"));
         watch.Restart();
-        await host.Services.GetRequiredService<WearWatch.Worker.Books.LifeBook>().ReadAsync(default);
+        await host.Services.GetRequiredService<WearWatch.Plant.Books.LifeBook>().ReadAsync(default);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lives of all chains read (once after the start): {watch.Elapsed.TotalSeconds:0} s"));
     }
 

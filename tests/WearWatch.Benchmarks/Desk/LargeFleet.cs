@@ -1,6 +1,7 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;

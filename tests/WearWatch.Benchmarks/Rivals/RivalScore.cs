@@ -1,3 +1,4 @@
+using WearWatch.Plant.Bench;
 using WearWatch.Trends;
 
 namespace WearWatch.Benchmarks.Rivals;

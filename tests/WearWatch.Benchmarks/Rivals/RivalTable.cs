@@ -1,6 +1,7 @@
 using System.Globalization;
+using WearWatch.Plant.Bench;
+using WearWatch.Plant.Folders;
 using WearWatch.Wear;
-using WearWatch.Worker.Folders;
 
 namespace WearWatch.Benchmarks.Rivals;
 

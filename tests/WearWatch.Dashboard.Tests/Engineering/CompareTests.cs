@@ -4,7 +4,7 @@ using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

@@ -1,8 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Costs;
+using WearWatch.Plant.Intake;
 using WearWatch.Signals;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

@@ -2,7 +2,8 @@ using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Oiling;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

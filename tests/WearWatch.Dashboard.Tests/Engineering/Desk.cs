@@ -1,7 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Lives;
+using WearWatch.Plant.Books;
 using WearWatch.Wear;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

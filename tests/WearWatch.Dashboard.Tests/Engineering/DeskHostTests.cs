@@ -4,9 +4,9 @@ using WearWatch.Dashboard.Engineering.Changes;
 using WearWatch.Dashboard.Engineering.LifeData;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
+using WearWatch.Plant.Books;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

@@ -3,7 +3,7 @@ using System.Text.Json;
 using ParquetSharp;
 using WearWatch.Dashboard.Engineering.History;
 using WearWatch.Inspections;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

@@ -1,7 +1,7 @@
 using WearWatch.Dashboard.Engineering;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

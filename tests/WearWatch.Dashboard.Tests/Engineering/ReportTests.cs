@@ -4,8 +4,8 @@ using WearWatch.Dashboard.Engineering.Report;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
+using WearWatch.Plant.Books;
 using WearWatch.Wear;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

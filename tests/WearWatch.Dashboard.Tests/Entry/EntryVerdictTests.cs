@@ -1,6 +1,7 @@
 using WearWatch.Dashboard.Entry;
 using WearWatch.Entries;
 using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
 using WearWatch.Units;
 using WearWatch.Wear;
 

@@ -2,8 +2,8 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Floor;
 

@@ -3,8 +3,8 @@ using System.Net.Http.Headers;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Intake;
 using WearWatch.Wear;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Floor;
 

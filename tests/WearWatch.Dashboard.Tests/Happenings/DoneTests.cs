@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Happenings;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Happenings;
 

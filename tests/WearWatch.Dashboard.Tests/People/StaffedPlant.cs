@@ -1,4 +1,5 @@
-using WearWatch.Worker.Intake;
+
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.People;
 

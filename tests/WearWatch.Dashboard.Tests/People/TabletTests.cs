@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Dashboard.People;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.People;
 

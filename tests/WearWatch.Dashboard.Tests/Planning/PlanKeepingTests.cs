@@ -1,8 +1,8 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Planning;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Planning;
 

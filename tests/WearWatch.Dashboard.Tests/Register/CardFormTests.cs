@@ -1,9 +1,9 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Register;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Register;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Intake;
-using WearWatch.Worker.Register;
 
 namespace WearWatch.Dashboard.Tests.Register;
 

@@ -5,8 +5,8 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Floor;
 using WearWatch.Dashboard.Rounds;
+using WearWatch.Plant.Intake;
 using WearWatch.Rounds;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Dashboard.Tests.Rounds;
 

@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Settings;
+using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker;

@@ -1,4 +1,5 @@
 using System.Net;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Shell;
 
@@ -50,7 +51,7 @@ public sealed class HostTests : IAsyncLifetime
     public async Task A_page_tells_what_it_is_for_on_a_small_plant(string path, string expected)
     {
         using var client = host.CreateClient();
-        await host.Get<WearWatch.Worker.Intake.FileImport>().ImportAsync(SmallPlant.Files, null, TestContext.Current.CancellationToken);
+        await host.Get<WearWatch.Plant.Intake.FileImport>().ImportAsync(SmallPlant.Files, null, TestContext.Current.CancellationToken);
         var answer = await client.GetAsync(path, TestContext.Current.CancellationToken);
         var text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);

@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Workbench;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

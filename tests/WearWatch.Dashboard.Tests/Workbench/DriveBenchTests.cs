@@ -1,7 +1,7 @@
 using WearWatch.Dashboard.DriveDesk;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Bench;
 using WearWatch.Units;
-using WearWatch.Worker.Bench;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

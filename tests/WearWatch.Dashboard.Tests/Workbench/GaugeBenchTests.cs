@@ -1,8 +1,8 @@
 using WearWatch.Dashboard.GaugeDesk;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Bench;
 using WearWatch.Units;
 using WearWatch.Wear;
-using WearWatch.Worker.Bench;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

@@ -2,7 +2,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.ChainTypes;
 using WearWatch.Dashboard.Words;
 using WearWatch.Dashboard.Workbench;
-using WearWatch.Worker.Bench;
+using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

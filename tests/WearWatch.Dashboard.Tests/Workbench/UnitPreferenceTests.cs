@@ -1,8 +1,8 @@
 using System.Globalization;
 using WearWatch.Dashboard.Words;
 using WearWatch.Dashboard.Workbench;
+using WearWatch.Plant.Bench;
 using WearWatch.Units;
-using WearWatch.Worker.Bench;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

@@ -1,6 +1,6 @@
 using System.Net;
 using System.Text.Json;
-using WearWatch.Worker.Intake;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using WearWatch.Gauging;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Tests.Gauging;
 

@@ -1,3 +1,4 @@
+using WearWatch.Plant.Intake;
 using WearWatch.Running;
 using WearWatch.Signals;
 using WearWatch.Signals.Running;

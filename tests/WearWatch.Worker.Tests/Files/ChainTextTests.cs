@@ -1,6 +1,6 @@
 using WearWatch.Chains;
+using WearWatch.Plant.Files;
 using WearWatch.Running;
-using WearWatch.Worker.Files;
 
 namespace WearWatch.Worker.Tests.Files;
 

@@ -2,9 +2,9 @@ using System.IO.Compression;
 using System.Text;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Running;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests.Files;
 

@@ -1,7 +1,7 @@
 using WearWatch.Entries;
 using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
 using WearWatch.Running;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests.Intake;
 

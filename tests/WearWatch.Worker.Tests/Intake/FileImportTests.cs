@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests.Intake;
 

@@ -1,8 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Units;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests.Intake;
 

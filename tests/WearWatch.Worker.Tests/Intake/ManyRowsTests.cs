@@ -1,4 +1,6 @@
-using WearWatch.Worker.Intake;
+
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 
 namespace WearWatch.Worker.Tests.Intake;
 

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests.Intake;
 

@@ -1,4 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Worker.Jobs;
 
 namespace WearWatch.Worker.Tests.Jobs;

@@ -1,7 +1,7 @@
 using WearWatch.Chains;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Register;
 using WearWatch.Running;
-using WearWatch.Worker.Files;
-using WearWatch.Worker.Register;
 
 namespace WearWatch.Worker.Tests.Register;
 

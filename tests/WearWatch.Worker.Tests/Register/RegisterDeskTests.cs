@@ -1,8 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Plant.Register;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Register;
 
 namespace WearWatch.Worker.Tests.Register;
 

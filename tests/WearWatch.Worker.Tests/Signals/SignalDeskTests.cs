@@ -1,13 +1,14 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Oiling;
+using WearWatch.Plant.Signals;
+using WearWatch.Plant.Telemetry;
+using WearWatch.Plant.Tracking;
 using WearWatch.SensorSim.Passes;
 using WearWatch.Signals.Passes;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
-using WearWatch.Worker.Oiling;
-using WearWatch.Worker.Signals;
-using WearWatch.Worker.Telemetry;
 using WearWatch.Worker.Tests.Telemetry;
 
 namespace WearWatch.Worker.Tests.Signals;

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Telemetry;
 using WearWatch.Signals;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Telemetry;
 
 namespace WearWatch.Worker.Tests.Telemetry;
 

@@ -1,5 +1,5 @@
+using WearWatch.Plant.Telemetry;
 using WearWatch.Signals;
-using WearWatch.Worker.Telemetry;
 
 namespace WearWatch.Worker.Tests.Telemetry;
 

@@ -1,5 +1,5 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Worker.Telemetry;
+using WearWatch.Plant.Telemetry;
 
 namespace WearWatch.Worker.Tests.Telemetry;
 

@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Tracking;
 using WearWatch.Wear;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker.Tests.Tracking;
 

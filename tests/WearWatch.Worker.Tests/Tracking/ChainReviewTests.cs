@@ -1,8 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker.Tests.Tracking;
 

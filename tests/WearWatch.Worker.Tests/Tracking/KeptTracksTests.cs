@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
-using WearWatch.Worker.Intake;
 
 namespace WearWatch.Worker.Tests.Tracking;
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Worker.Tests.Tracking;
 

@@ -1,7 +1,7 @@
 using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Dashboard.Words;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.Compare;
 

@@ -1,4 +1,5 @@
-using WearWatch.Worker.Books;
+
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.Compare;
 

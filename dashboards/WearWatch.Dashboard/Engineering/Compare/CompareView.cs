@@ -2,7 +2,7 @@ using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.LifeData;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.Compare;
 

@@ -3,9 +3,9 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Planning;
 using WearWatch.Dashboard.Words;
 using WearWatch.Planning.Supply;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Oiling;
 using WearWatch.Storage;
-using WearWatch.Worker.Books;
-using WearWatch.Worker.Oiling;
 
 namespace WearWatch.Dashboard.Engineering.Costs;
 

@@ -2,9 +2,9 @@ using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Learning;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Wear;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.Engineering.Drivers;
 

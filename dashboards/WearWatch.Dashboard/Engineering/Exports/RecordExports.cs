@@ -1,6 +1,6 @@
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Lives;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.Exports;
 

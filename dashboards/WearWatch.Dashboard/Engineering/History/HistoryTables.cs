@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Engineering.History.Tables;
+using WearWatch.Plant.Books;
 using WearWatch.Storage;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.History;
 

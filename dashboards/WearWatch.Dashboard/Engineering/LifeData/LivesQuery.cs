@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.LifeData;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using WearWatch.Lives;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.LifeData;
 

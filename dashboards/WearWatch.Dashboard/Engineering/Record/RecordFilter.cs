@@ -1,6 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 

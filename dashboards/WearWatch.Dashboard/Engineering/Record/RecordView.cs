@@ -1,5 +1,5 @@
 using WearWatch.Lives;
-using WearWatch.Worker.Books;
+using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 

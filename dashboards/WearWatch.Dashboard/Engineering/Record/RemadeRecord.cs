@@ -1,9 +1,10 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Wear;
 using WearWatch.Worker;
-using WearWatch.Worker.Books;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 

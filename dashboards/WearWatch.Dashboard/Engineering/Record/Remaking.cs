@@ -1,8 +1,8 @@
 using WearWatch.Lives;
+using WearWatch.Plant.Books;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Record;
 

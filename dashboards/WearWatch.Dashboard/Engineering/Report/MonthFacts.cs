@@ -1,8 +1,8 @@
 using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Books;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Report;
 

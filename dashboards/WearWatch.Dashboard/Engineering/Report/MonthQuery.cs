@@ -2,11 +2,12 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Dashboard.Words;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 using WearWatch.Worker;
-using WearWatch.Worker.Books;
 
 namespace WearWatch.Dashboard.Engineering.Report;
 

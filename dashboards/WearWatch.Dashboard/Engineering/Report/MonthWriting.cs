@@ -3,8 +3,8 @@ using WearWatch.Dashboard.Engineering.Costs;
 using WearWatch.Dashboard.Engineering.Record;
 using WearWatch.Dashboard.Words;
 using WearWatch.Lives;
+using WearWatch.Plant.Books;
 using WearWatch.Wear;
-using WearWatch.Worker.Tracking;
 
 namespace WearWatch.Dashboard.Engineering.Report;
 

@@ -1,4 +1,5 @@
 using WearWatch.Gauging.Studies;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Tests.Gauging.Studies;
 

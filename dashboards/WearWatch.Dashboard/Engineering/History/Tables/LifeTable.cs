@@ -1,5 +1,6 @@
-using WearWatch.Worker.Books;
-using WearWatch.Worker.Files;
+
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Engineering.History.Tables;
 

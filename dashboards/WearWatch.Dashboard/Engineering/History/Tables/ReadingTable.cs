@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Files;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Files;
 
 namespace WearWatch.Dashboard.Engineering.History.Tables;
 

@@ -1,0 +1,20 @@
+using WearWatch.Plant.Settings;
+
+namespace WearWatch.Plant.Bench;
+
+/// <summary>What the bench says to what was asked.</summary>
+/// <typeparam name="T">The sheet that answers.</typeparam>
+public abstract record BenchAnswer<T>
+{
+    private BenchAnswer()
+    {
+    }
+
+    /// <summary>It was worked out.</summary>
+    /// <param name="Sheet">The figures.</param>
+    public sealed record Answered(T Sheet) : BenchAnswer<T>;
+
+    /// <summary>It could not be worked out.</summary>
+    /// <param name="Refusals">What is wrong, by the name it was told under.</param>
+    public sealed record Refused(IReadOnlyList<Refusal> Refusals) : BenchAnswer<T>;
+}

@@ -1,0 +1,109 @@
+using WearWatch.Chains;
+using WearWatch.Drives;
+using WearWatch.Lubrication;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
+using WearWatch.Units;
+
+namespace WearWatch.Plant.Bench;
+
+/// <summary>Answers what a drive of two sprockets does to its chain.</summary>
+/// <remarks>
+/// Names: <c>type</c>, or <c>pitch_mm</c> with <c>strands</c>, <c>pin_mm</c>, <c>joint_area_mm2</c>, <c>tensile_kn</c>; <c>teeth</c>,
+/// <c>driven_teeth</c>; <c>rpm</c> or <c>speed</c>; <c>power</c>; <c>pitches</c> or <c>centre</c> (in <c>unit</c>); <c>mass_kg_m</c>;
+/// <c>load</c>, <c>mover</c>; <c>lubrication</c>, <c>ambient_c</c>; and what <see cref="LimitBench"/> knows.
+/// </remarks>
+public static class DriveBench
+{
+    private const double MostRpm = 20_000;
+
+    public static BenchAnswer<DriveSheet> Answer(Asked asked)
+    {
+        var type = asked.Type("type");
+        var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
+        if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", "Give the chain type or the pitch.");
+        var teeth = Wanted(asked, "teeth", "How many teeth has the driving sprocket?");
+        var driven = Wanted(asked, "driven_teeth", "How many teeth has the driven sprocket?");
+        var power = asked.Quantity("power", QuantityKind.Power);
+        if (!asked.Told("power")) asked.Refuse("power", "Which power does it transmit? 30 kW or 40 hp, say.");
+        if (!asked.Told("rpm") && !asked.Told("speed")) asked.Refuse("rpm", "Give the turns a minute of the driving sprocket, or the speed of the chain.");
+        if (!asked.Told("pitches") && !asked.Told("centre")) asked.Refuse("pitches", "Give the length of the chain in pitches, or the centre distance.");
+        if (asked.Wrong.Count > 0) return Refused(asked);
+
+        var rpm = asked.Number("rpm", 0.001, MostRpm)
+            ?? asked.Quantity("speed", QuantityKind.Speed) * 60_000 / (teeth!.Value * pitchMm!.Value);
+        var exact = asked.Length("centre", asked.Unit("unit")) is { } centre && !asked.Told("pitches")
+            ? ChainLoop.LengthPitches(teeth!.Value, driven!.Value, centre.Millimetres / pitchMm!.Value)
+            : (double?)null;
+        var pitches = asked.Whole("pitches", 4, 100_000) ?? (exact is < 100_000 and { } length ? ChainLoop.EvenPitches(length) : null);
+        if (pitches is null && asked.Wrong.Count == 0) asked.Refuse("centre", "No chain is so long; is the unit right?");
+        if (asked.Wrong.Count > 0 || rpm is null) return Refused(asked);
+
+        var drive = Drive(asked, type, pitchMm!.Value) with
+        {
+            Teeth = teeth!.Value,
+            DrivenTeeth = driven!.Value,
+            Rpm = rpm.Value,
+            Power = new Power(power!.Value),
+            Pitches = pitches!.Value,
+        };
+        return asked.Wrong.Count > 0 ? Refused(asked) : Worked(asked, type, drive, exact);
+    }
+
+    private static ChainDrive Drive(Asked asked, ChainType? type, double pitchMm)
+    {
+        var blank = new ChainDrive { PitchMm = pitchMm, Teeth = 0, DrivenTeeth = 0, Rpm = 0, Power = default, Pitches = 0 };
+        var drive = type is null ? blank : blank.With(type);
+        return drive with
+        {
+            PitchMm = pitchMm,
+            Strands = asked.Whole("strands", 1, 12) is { } strands && type is null ? strands : drive.Strands,
+            PinMm = asked.Number("pin_mm", 0.1, 1000) ?? drive.PinMm,
+            JointAreaMm2 = asked.Number("joint_area_mm2", 0.1, 1e6) ?? drive.JointAreaMm2,
+            TensileKilonewtons = asked.Number("tensile_kn", 0.01, 1e5) ?? drive.TensileKilonewtons,
+            KilogramsPerMetre = asked.Number("mass_kg_m", 0.001, 1e4),
+        };
+    }
+
+    private static BenchAnswer<DriveSheet> Worked(Asked asked, ChainType? type, ChainDrive drive, double? exact)
+    {
+        var load = asked.Word<LoadKind>("load") ?? LoadKind.Smooth;
+        var mover = asked.Word<PrimeMover>("mover") ?? PrimeMover.MotorOrTurbine;
+        var lubrication = asked.Word<LubricationState>("lubrication");
+        var ambient = asked.Number("ambient_c", -60, 200);
+        var limits = LimitBench.Verdict(asked, type, drive);
+        if (asked.Wrong.Count > 0) return Refused(asked);
+        switch (DriveFigures.Of(drive))
+        {
+            case DriveOutcome.Refused refused:
+                return new BenchAnswer<DriveSheet>.Refused([new Refusal(refused.Field, refused.Reason)]);
+            case DriveOutcome.Worked worked:
+                var feed = OilFeed.For(drive.PitchMm, worked.Figures.Speed);
+                return new BenchAnswer<DriveSheet>.Answered(new DriveSheet
+                {
+                    Type = type,
+                    Drive = drive,
+                    Figures = worked.Figures,
+                    ExactPitches = exact,
+                    Rating = DriveRating.Of(type, drive, RatingFactors.Service(load, mover)),
+                    Alternatives = DriveRating.Alternatives(drive, RatingFactors.Service(load, mover)),
+                    OilFeed = feed,
+                    OilIsEnough = lubrication is { } fitted ? feed.IsEnough(fitted) : null,
+                    OilGrade = ambient is { } celsius ? OilGrade.For(type?.Family ?? ChainFamily.Roller, new Temperature(celsius)) : null,
+                    AmbientC = ambient,
+                    Prior = ExpectedWear.Prior(worked.Figures, drive.PitchMm, lubrication),
+                    Limits = limits,
+                });
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private static int? Wanted(Asked asked, string name, string question)
+    {
+        if (!asked.Told(name)) asked.Refuse(name, question);
+        return asked.Whole(name, 5, 1000);
+    }
+
+    private static BenchAnswer<DriveSheet> Refused(Asked asked) => new BenchAnswer<DriveSheet>.Refused(asked.Wrong);
+}

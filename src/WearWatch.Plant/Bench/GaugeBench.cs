@@ -1,0 +1,125 @@
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
+
+namespace WearWatch.Plant.Bench;
+
+/// <summary>Answers what a length over pitches means.</summary>
+/// <remarks>
+/// Names: <c>type</c> or <c>pitch_mm</c> and <c>family</c>; <c>pitches</c>; <c>length</c> (several with semicolons) or <c>inside</c> and
+/// <c>outside</c> of the end rollers; <c>unit</c>; <c>tool</c>, <c>tape_class</c>, <c>from_hook</c>, <c>graduation_mm</c>,
+/// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>, <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
+/// <c>link_diameters</c> (two with a semicolon) and <c>link_diameter_new</c> of a round link; <c>limit_pct</c>, or what <see cref="LimitBench"/> knows; <c>confirmed</c>.
+/// </remarks>
+public static class GaugeBench
+{
+    private const double LongestPitchMm = 2000;
+
+    public static BenchAnswer<GaugeSheet> Answer(Asked asked)
+    {
+        var type = asked.Type("type");
+        var pitchMm = asked.Number("pitch_mm", 0.1, LongestPitchMm) ?? type?.PitchMm?.Value;
+        if (pitchMm is null && asked.Wrong.Count == 0) asked.Refuse("pitch_mm", "Give the pitch or the chain type.");
+        var pitches = asked.Whole("pitches", 1, 100_000);
+        if (pitches is null && !asked.Told("pitches")) asked.Refuse("pitches", "How many pitches did you measure over?");
+        var lengthsMm = LengthsMm(asked);
+        var instrument = InstrumentOf(asked);
+        var newLength = asked.Length("new_length", asked.Unit("unit"));
+        var loadN = asked.Number("load_n", 0.001, Held.MostNewtons);
+        var limit = asked.Number("limit_pct", 0.01, 9.99);
+        var linkWear = LinkWearOf(asked, type);
+        var verdict = LimitBench.Verdict(asked, type);
+        if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
+
+        var span = new MeasuredSpan
+        {
+            PitchMm = pitchMm.Value,
+            Pitches = pitches.Value,
+            LengthsMm = lengthsMm,
+            Instrument = instrument,
+            Family = asked.Word<ChainFamily>("family") ?? type?.Family ?? ChainFamily.Roller,
+            FirstLink = asked.Word<FirstLink>("first_link") ?? FirstLink.NotTold,
+            ChainTemperatureC = asked.Number("temperature_c"),
+            ToolTemperatureC = asked.Number("tool_temperature_c"),
+            NewLengthTolerancePercent = type?.NewLengthTolerancePercent?.Value ?? 0.15,
+            Held = Held.From(asked.Tick("taut"), loadN),
+            New = newLength is { } fresh ? new NewLength(fresh.Millimetres, instrument, asked.Tick("same_tool")) : null,
+        };
+        if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
+        var governing = limit is { } own ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered") { Rule = "as entered" } : verdict.Governing;
+        return Sheet(asked, type, span, governing, verdict, linkWear);
+    }
+
+    /// <summary>The wear of a round link by its diameter, when one was measured.</summary>
+    private static LinkWear? LinkWearOf(Asked asked, ChainType? type)
+    {
+        if (!asked.Told("link_diameters")) return null;
+        var unit = asked.Unit("unit");
+        var newMm = asked.Length("link_diameter_new", unit)?.Millimetres ?? type?.LinkDiameterMm?.Value;
+        var measuredMm = asked.Lengths("link_diameters", unit).Select(d => d.Millimetres).ToList();
+        if (newMm is null) asked.Refuse("link_diameter_new", "Give the link's diameter when new, or a type that has one, such as 18x64.");
+        if (newMm is null || asked.Wrong.Count > 0) return null;
+        if (LinkWear.Fault(newMm.Value, measuredMm) is not { } fault) return LinkWear.Of(newMm.Value, measuredMm);
+        asked.Refuse("link_diameters", fault);
+        return null;
+    }
+
+    private static BenchAnswer<GaugeSheet> Sheet(
+        Asked asked, ChainType? type, MeasuredSpan span, ReplacementLimit governing, LimitVerdict verdict, LinkWear? linkWear)
+    {
+        return Gauge.Measure(span) switch
+        {
+            GaugeOutcome.Refused refused => new BenchAnswer<GaugeSheet>.Refused([new Refusal(refused.Field, refused.Reason)]),
+            GaugeOutcome.Measured measured => Answered(measured.Elongation, null),
+            GaugeOutcome.Doubted doubted => Answered(doubted.Elongation, asked.Tick("confirmed") ? null : doubted.Reason),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+
+        BenchAnswer<GaugeSheet> Answered(Elongation elongation, string? doubt) => new BenchAnswer<GaugeSheet>.Answered(new GaugeSheet
+        {
+            Type = type,
+            Span = span,
+            Elongation = elongation,
+            Doubt = doubt,
+            Budget = UncertaintyBudget.Of(span),
+            Limit = governing,
+            Limits = verdict,
+            LinkWear = linkWear,
+            Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
+        });
+    }
+
+    private static IReadOnlyList<double> LengthsMm(Asked asked)
+    {
+        var unit = asked.Unit("unit");
+        if (asked.Told("inside") || asked.Told("outside"))
+        {
+            if (!asked.Told("inside") || !asked.Told("outside"))
+            {
+                asked.Refuse(asked.Told("inside") ? "outside" : "inside", "Measure both, inside and outside of the end rollers: their mean is the length.");
+                return [];
+            }
+
+            if (asked.Length("inside", unit) is not { } inside || asked.Length("outside", unit) is not { } outside) return [];
+            if (outside > inside) return [MeasuredSpan.OverRollersMm(inside.Millimetres, outside.Millimetres)];
+            asked.Refuse("outside", "The outside length must be the longer one.");
+            return [];
+        }
+
+        if (!asked.Told("length")) asked.Refuse("length", "A length is wanted, such as 609.6 or 24 3/16\".");
+        return [.. asked.Lengths("length", unit).Select(l => l.Millimetres)];
+    }
+
+    private static Instrument InstrumentOf(Asked asked)
+    {
+        var largest = asked.Number("largest_error_mm", 0, 100);
+        var graduation = asked.Number("graduation_mm", 0.001, 100);
+        return asked.Word<Tool>("tool") switch
+        {
+            Tool.Caliper => new Instrument.Caliper(largest ?? 0.05, graduation ?? 0.01),
+            Tool.Sensor => new Instrument.Sensor(largest ?? 0.05),
+            _ => new Instrument.Tape(asked.Word<TapeClass>("tape_class") ?? TapeClass.II, asked.Tick("from_hook"), graduation ?? 1),
+        };
+    }
+}

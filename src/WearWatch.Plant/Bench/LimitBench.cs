@@ -1,0 +1,48 @@
+using WearWatch.Chains;
+using WearWatch.Drives;
+
+namespace WearWatch.Plant.Bench;
+
+/// <summary>Answers at which elongation a chain is to be replaced.</summary>
+/// <remarks>
+/// Names: <c>type</c> or <c>family</c>; <c>teeth</c>; <c>fixed_centres</c>, <c>parallel</c>, <c>timing</c>, <c>positioning</c>,
+/// <c>high_performance</c>, <c>lifts</c>; <c>take_up_mm</c> with <c>chain_pitches</c> and <c>pitch_mm</c>; <c>elongation_pct</c>.
+/// </remarks>
+public static class LimitBench
+{
+    public static BenchAnswer<LimitSheet> Answer(Asked asked)
+    {
+        var type = asked.Type("type");
+        var elongation = asked.Number("elongation_pct", -5, 20);
+        var @case = Case(asked, type);
+        return asked.Wrong.Count > 0
+            ? new BenchAnswer<LimitSheet>.Refused(asked.Wrong)
+            : new BenchAnswer<LimitSheet>.Answered(new LimitSheet(@case, LimitRules.For(@case), elongation));
+    }
+
+    /// <summary>The limits of a chain of a type as it is asked about.</summary>
+    internal static LimitVerdict Verdict(Asked asked, ChainType? type) => LimitRules.For(Case(asked, type));
+
+    /// <summary>The limits of the chain of a drive, whose length and pitch are worked out.</summary>
+    internal static LimitVerdict Verdict(Asked asked, ChainType? type, ChainDrive drive) =>
+        LimitRules.For(Case(asked, type) with { ChainPitches = drive.Pitches, PitchMm = drive.PitchMm });
+
+    private static LimitCase Case(Asked asked, ChainType? type)
+    {
+        var family = asked.Word<ChainFamily>("family") ?? type?.Family ?? ChainFamily.Roller;
+        return new LimitCase
+        {
+            Family = family,
+            SprocketTeeth = [.. asked.Teeth("teeth"), .. asked.Teeth("driven_teeth")],
+            FixedCentres = asked.Tick("fixed_centres"),
+            Parallel = asked.Tick("parallel"),
+            Timing = asked.Tick("timing"),
+            Positioning = asked.Tick("positioning"),
+            HighPerformance = asked.Tick("high_performance"),
+            Lifts = asked.Tick("lifts") || family == ChainFamily.Leaf,
+            TakeUpTravelMm = asked.Number("take_up_mm", 0, 100_000),
+            ChainPitches = asked.Whole("chain_pitches", 1, 100_000),
+            PitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value,
+        };
+    }
+}

@@ -1,0 +1,39 @@
+using WearWatch.Chains;
+using WearWatch.Lubrication;
+
+namespace WearWatch.Plant.Bench;
+
+/// <summary>Answers how, with what, how much and how often a chain is to be oiled.</summary>
+/// <remarks>
+/// Names: <c>type</c> or <c>pitch_mm</c> with <c>family</c>, <c>strands</c>; <c>speed</c>; <c>ambient_c</c>; <c>method</c>,
+/// <c>lubrication</c>, <c>dust</c>, <c>interval_h</c>, <c>surroundings_factor</c>.
+/// </remarks>
+public static class OilBench
+{
+    public static BenchAnswer<OilSheet> Answer(Asked asked)
+    {
+        var type = asked.Type("type");
+        var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
+        if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", "Give the chain type or the pitch.");
+        var card = new ChainCard
+        {
+            Name = "asked",
+            PitchMm = pitchMm ?? 1,
+            Family = asked.Word<ChainFamily>("family") ?? type?.Family ?? ChainFamily.Roller,
+            Strands = asked.Whole("strands", 1, 24) ?? type?.Strands ?? 1,
+            OilMethod = asked.Word<OilMethod>("method"),
+            OilingIntervalHours = asked.Number("interval_h", 0.001, 100_000),
+            OilingSurroundingsFactor = asked.Number("surroundings_factor", 0.05, 20) ?? 1,
+            Duty = new Duty
+            {
+                SpeedMetresPerSecond = asked.Quantity("speed", QuantityKind.Speed),
+                AmbientC = asked.Number("ambient_c", -60, 400),
+                Lubrication = asked.Word<LubricationState>("lubrication") ?? LubricationState.Manual,
+                Dust = asked.Word<DustLevel>("dust"),
+            },
+        };
+        return asked.Wrong.Count > 0
+            ? new BenchAnswer<OilSheet>.Refused(asked.Wrong)
+            : new BenchAnswer<OilSheet>.Answered(new OilSheet(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false)));
+    }
+}

@@ -1,0 +1,104 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Learning;
+using WearWatch.Lives;
+using WearWatch.Plant.Register;
+using WearWatch.Plant.Settings;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Wear;
+
+namespace WearWatch.Plant.Books;
+
+/// <summary>Keeps the lives of all chains, and works out again only those of chains of which something was told since.</summary>
+/// <remarks>
+/// Raw rows are only ever added, so that their highest numbers tell what is new; nobody has to send word, and it holds when another
+/// process takes the readings in.
+/// </remarks>
+public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings settings) : IDisposable
+{
+    private const int ChainsAtOnce = 500;
+
+    private readonly SemaphoreSlim turn = new(1);
+    private readonly Dictionary<int, BookedChain> chains = [];
+    private readonly Dictionary<int, int> revisions = [];
+    private long lastReading;
+    private long lastEvent;
+    private string calendarWords = "";
+    private FleetLives? latest;
+
+    /// <summary>Whether it has been read before, so that to read it again is quick.</summary>
+    public bool IsOpen => latest is not null;
+
+    /// <summary>The lives as they stand.</summary>
+    public async Task<FleetLives> ReadAsync(CancellationToken ct)
+    {
+        await turn.WaitAsync(ct);
+        try
+        {
+            await using var db = await databases.CreateDbContextAsync(ct);
+            var changed = await ChangedAsync(db, ct);
+            if (latest is not null && changed.Count == 0) return latest;
+            var calendar = await settings.CalendarAsync(ct);
+            foreach (var ids in changed.Chunk(ChainsAtOnce))
+                foreach (var raw in await RawChain.LoadAsync(db, ids, ct)) chains[raw.Id] = Book(raw, calendar);
+            return latest = new FleetLives((latest?.Version ?? 0) + 1, [.. chains.Values.OrderBy(c => c.Card.Name, StringComparer.Ordinal)]);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    /// <summary>The lives of one chain.</summary>
+    public static BookedChain Book(RawChain raw, ProductionCalendar calendar)
+    {
+        var limit = ReplacementLimit.For(raw.Card).Percent;
+        var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran));
+        return new(raw.Id, raw.Card, limit, [.. history.Lives.Select((_, number) => BookLife(raw, history, number, limit)).OfType<BookedLife>()]);
+    }
+
+    private static BookedLife? BookLife(RawChain raw, ChainHistory history, int number, double limit)
+    {
+        var chain = history.Lives[number];
+        var next = number + 1 < history.Lives.Count ? history.Lives[number + 1] : null;
+        if (Life.Of(chain, limit) is not { } life) return null;
+        return new BookedLife(number, life, chain.FittingKnown)
+        {
+            Lot = chain.Lot,
+            FittedAt = chain.FittedAt,
+            EndedAt = next is not null ? next.FittedAt : chain.LastReadingIndex is { } last ? raw.Readings[last].TakenAt : null,
+            Removed = chain.Removed,
+            Broke = next?.FittedAt is { } swapped && raw.Events.Any(e => e.Kind == ChainEventKind.Replacement && e.At == swapped && ChainBreak.IsTold(e.Note)),
+            HoursRun = chain.RunningHours,
+            LastPercent = chain.Observations.Count > 0 ? chain.Observations[^1].ElongationPercent : null,
+            LogRate = ChainRate.Of(chain.Observations) is ChainRate.Shown shown ? (shown.LogRate, shown.StandardError) : null,
+        };
+    }
+
+    public void Dispose() => turn.Dispose();
+
+    private async Task<IReadOnlyCollection<int>> ChangedAsync(WearDb db, CancellationToken ct)
+    {
+        var plant = await settings.CurrentAsync(ct);
+        var words = $"{plant.TimeZone}|{plant.Shifts}|{plant.Holidays}|{plant.Utilisation}";
+        if (words != calendarWords) revisions.Clear(); // another calendar places undated counters elsewhere: all begins anew
+        calendarWords = words;
+
+        var changed = new HashSet<int>();
+        foreach (var chain in await db.Chains.AsNoTracking().Select(c => new { c.Id, c.Revision }).ToListAsync(ct))
+        {
+            if (revisions.TryGetValue(chain.Id, out var known) && known == chain.Revision) continue;
+            revisions[chain.Id] = chain.Revision;
+            changed.Add(chain.Id);
+        }
+
+        var (newestReading, newestEvent) = (
+            await db.Readings.MaxAsync(r => (long?)r.Id, ct) ?? 0, await db.Events.MaxAsync(e => (long?)e.Id, ct) ?? 0);
+        var read = db.Readings.Where(r => r.Id > lastReading && r.Id <= newestReading).Select(r => r.ChainId);
+        var happened = db.Events.Where(e => e.Id > lastEvent && e.Id <= newestEvent).Select(e => e.ChainId);
+        changed.UnionWith(await read.Union(happened).ToListAsync(ct));
+        (lastReading, lastEvent) = (newestReading, newestEvent);
+        return changed;
+    }
+}

@@ -1,0 +1,43 @@
+
+namespace WearWatch.Plant.Files;
+
+/// <summary>The columns of one kind of file.</summary>
+/// <param name="Kind">The kind.</param>
+/// <param name="All">Every column that is read, in the order in which they are written.</param>
+/// <param name="Required">Those that must be there.</param>
+/// <param name="OneOf">Of these at least one must be there.</param>
+public sealed record FileColumns(FileKind Kind, IReadOnlyList<string> All, IReadOnlyList<string> Required, IReadOnlyList<string> OneOf)
+{
+    /// <summary>The register of chains; see <see cref="ChainColumns"/>.</summary>
+    public static FileColumns Chains { get; } = new(
+        FileKind.Chains,
+        ["chain", .. ChainColumns.All.Select(c => c.Name)],
+        ["chain"], ["chain_type", "pitch_mm"]);
+
+    /// <summary>Readings.</summary>
+    public static FileColumns Readings { get; } = new(
+        FileKind.Readings,
+        ["chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c",
+            "strand", "taut", "load_n"],
+        ["chain", "tool", "pitches", "length", "unit"], ["taken_at", "counter_h"]);
+
+    /// <summary>What an event of oiling may tell besides; not written where no oiling tells it.</summary>
+    public static IReadOnlyList<string> Oil { get; } = ["oil_method", "oil_grade", "oil_amount_ml"];
+
+    /// <summary>Events.</summary>
+    public static FileColumns Events { get; } = new(
+        FileKind.Events,
+        ["chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", .. Oil],
+        ["chain", "event"], ["taken_at", "counter_h_before", "counter_h_after"]);
+
+    /// <summary>The kind that a header and a file name tell; null when neither tells.</summary>
+    /// <remarks>The header goes first, since files are renamed. A name helps to say what a broken header lacks.</remarks>
+    public static FileColumns? Tell(IReadOnlyCollection<string> header, string fileName)
+    {
+        if (header.Contains("event")) return Events;
+        if (header.Contains("length")) return Readings;
+        if (header.Contains("chain") && (header.Contains("pitch_mm") || header.Contains("chain_type"))) return Chains;
+        return new[] { Readings, Events, Chains }.FirstOrDefault(
+            c => fileName.Contains(c.Kind.ToString(), StringComparison.OrdinalIgnoreCase));
+    }
+}

@@ -1,0 +1,17 @@
+namespace WearWatch.Plant.Files;
+
+/// <summary>What is in a file, told by its header row.</summary>
+public enum FileKind
+{
+    /// <summary>It cannot be told.</summary>
+    Unknown,
+
+    /// <summary>The register of chains.</summary>
+    Chains,
+
+    /// <summary>Readings.</summary>
+    Readings,
+
+    /// <summary>Events.</summary>
+    Events,
+}

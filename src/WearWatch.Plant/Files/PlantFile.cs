@@ -1,0 +1,58 @@
+using WearWatch.Chains;
+
+namespace WearWatch.Plant.Files;
+
+/// <summary>Reads a file of chains, readings or events row by row, so that a million rows need no more memory than ten.</summary>
+/// <param name="file">The file.</param>
+/// <param name="zone">The plant's time zone, for times that name none.</param>
+public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
+{
+    private static readonly Dictionary<string, ChainCard> Nobody = [];
+
+    private readonly FileHeader header = FileHeader.Read(file);
+
+    /// <summary>What is in the file.</summary>
+    public FileKind Kind => header.Kind;
+
+    /// <summary>The rows from the first to the last; what is to be said about the header comes before them.</summary>
+    /// <param name="known">The chains that are registered already, by name: what a row leaves out stays as it was.</param>
+    /// <param name="position">Told how many bytes have been read.</param>
+    public IEnumerable<FileItem> Rows(IReadOnlyDictionary<string, ChainCard>? known = null, Action<long>? position = null)
+    {
+        foreach (var remark in header.Remarks) yield return remark;
+        if (!header.IsUsable) yield break;
+
+        using var stream = file.Open();
+        using var sheet = new Sheet(stream);
+        var fields = new RowFields(header.Columns, zone);
+        sheet.Next();
+        while (sheet.Next())
+        {
+            fields.Take(sheet.Fields);
+            foreach (var item in Read(sheet, fields, known ?? Nobody)) yield return item;
+            position?.Invoke(stream.CanSeek ? stream.Position : 0);
+        }
+
+        if (sheet.IsCutOff) yield return new FileItem.Unreadable(sheet.Line + 1, "", "A line without end. The rest of the file was not read.");
+    }
+
+    private IEnumerable<FileItem> Read(Sheet sheet, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
+    {
+        if (WhyBroken(sheet) is { } reason) return [new FileItem.Unreadable(sheet.Line, "", reason, fields.Text("chain"))];
+        FileItem? item = Kind switch
+        {
+            FileKind.Chains => ChainText.Read(fields, known) is { } card ? new FileItem.Chain(sheet.Line, card) : null,
+            FileKind.Readings => ReadingText.Read(fields) is { } reading
+                ? new FileItem.Measured(sheet.Line, reading, ReadingText.Length(fields))
+                : null,
+            _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(sheet.Line, happening) : null,
+        };
+        return item is not null
+            ? [item]
+            : fields.Faults.Select(f => new FileItem.Unreadable(sheet.Line, f.Column, f.Reason, fields.Text("chain")));
+    }
+
+    private string? WhyBroken(Sheet sheet) => sheet.WhyBroken ?? (sheet.Fields.Count == header.Count
+        ? null
+        : FormattableString.Invariant($"{sheet.Fields.Count} fields where the header has {header.Count}."));
+}

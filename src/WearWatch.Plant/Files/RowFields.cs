@@ -1,0 +1,139 @@
+using System.Globalization;
+
+namespace WearWatch.Plant.Files;
+
+/// <summary>The fields of one row by column name, read as what they should be; what is wrong is collected.</summary>
+public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZoneInfo zone)
+{
+    private static readonly string[] Moments =
+    [
+        "yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss", "yyyy-MM-ddTHH:mm:ss.FFFFFFF",
+        "yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm:ss.FFFFFFF",
+    ];
+
+    private static readonly string[] OffsetMoments =
+    [
+        "yyyy-MM-ddTHH:mmK", "yyyy-MM-ddTHH:mm:ssK", "yyyy-MM-ddTHH:mm:ss.FFFFFFFK",
+        "yyyy-MM-dd HH:mmK", "yyyy-MM-dd HH:mm:ssK", "yyyy-MM-dd HH:mm:ss.FFFFFFFK",
+    ];
+
+    /// <summary>Longer texts are a slip of the file.</summary>
+    public const int LongestText = 200;
+
+    private readonly List<(string Column, string Reason)> faults = [];
+    private IReadOnlyList<string> fields = [];
+
+    /// <summary>What is wrong with the row so far.</summary>
+    public IReadOnlyList<(string Column, string Reason)> Faults => faults;
+
+    /// <summary>Goes to another row.</summary>
+    public void Take(IReadOnlyList<string> row)
+    {
+        fields = row;
+        faults.Clear();
+    }
+
+    /// <summary>Whether the file has the column.</summary>
+    public bool Has(string column) => columns.ContainsKey(column);
+
+    /// <summary>Notes a fault.</summary>
+    public void Fault(string column, string reason) => faults.Add((column, reason));
+
+    /// <summary>The text of a field without surrounding blanks; empty where the file has no such column.</summary>
+    public string Text(string column) => columns.TryGetValue(column, out var at) && at < fields.Count ? fields[at].Trim() : "";
+
+    /// <summary>A text that must not be empty.</summary>
+    public string Needed(string column, string what)
+    {
+        var text = Text(column);
+        if (text.Length == 0) Fault(column, $"Empty: {what}");
+        return text;
+    }
+
+    /// <summary>A text of at most <see cref="LongestText"/> characters.</summary>
+    public string Label(string column)
+    {
+        var text = Text(column);
+        if (text.Length > LongestText) Fault(column, $"Longer than {LongestText} characters.");
+        return text;
+    }
+
+    /// <summary>Yes or no; empty is no.</summary>
+    public bool Flag(string column)
+    {
+        var text = Text(column).ToLowerInvariant();
+        if (text is not ("" or "yes" or "no" or "true" or "false" or "1" or "0")) Fault(column, $"'{text}' is not one of yes, no.");
+        return text is "yes" or "true" or "1";
+    }
+
+    /// <summary>The teeth of sprockets, such as <c>17 75</c>.</summary>
+    public IReadOnlyList<int> Teeth(string column)
+    {
+        var teeth = new List<int>();
+        foreach (var text in Text(column).Split([' ', ';', '/'], StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (int.TryParse(text, out var z) && z is >= 5 and <= 1000) teeth.Add(z);
+            else Fault(column, $"'{text}' is not a number of teeth from 5 to 1000; write them apart by blanks, such as 17 75.");
+        }
+
+        return teeth;
+    }
+
+    /// <summary>A number within bounds; null when the field is empty or at fault.</summary>
+    public double? Number(string column, double least, double most)
+    {
+        var text = Text(column);
+        if (text.Length == 0) return null;
+        if (!double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) || !double.IsFinite(value))
+        {
+            Fault(column, text.Contains(',', StringComparison.Ordinal)
+                ? $"'{text}' is not a number: write a point, not a comma, as the decimal sign and no thousands sign."
+                : $"'{text}' is not a number.");
+            return null;
+        }
+
+        if (value >= least && value <= most) return value;
+        Fault(column, string.Create(CultureInfo.InvariantCulture, $"{value} is out of range: it lies between {least} and {most}."));
+        return null;
+    }
+
+    /// <summary>A whole number within bounds; null when the field is empty or at fault.</summary>
+    public int? Whole(string column, int least, int most)
+    {
+        if (Number(column, least, most) is not { } value) return null;
+        if (value == Math.Floor(value)) return (int)value;
+        Fault(column, $"'{Text(column)}' is not a whole number.");
+        return null;
+    }
+
+    /// <summary>A moment by ISO 8601; without an offset it is meant in plant time. Null when the field is empty or at fault.</summary>
+    public DateTimeOffset? Moment(string column)
+    {
+        var text = Text(column);
+        if (text.Length == 0) return null;
+        if (DateTime.TryParseExact(text, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall))
+            return new DateTimeOffset(wall, zone.GetUtcOffset(wall)).ToUniversalTime();
+        if (DateTimeOffset.TryParseExact(text, OffsetMoments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
+            return moment.ToUniversalTime();
+        Fault(column, $"'{text}' is not a time by ISO 8601, such as 2026-03-01T14:30+01:00 or 2026-03-01.");
+        return null;
+    }
+
+    /// <summary>A moment as files have it; empty for none.</summary>
+    public static string Text(DateTimeOffset? moment) =>
+        moment?.UtcDateTime.ToString("yyyy-MM-ddTHH:mm:ss.FFFFFFFZ", CultureInfo.InvariantCulture) ?? "";
+
+    /// <summary>A number as files have it, to the last digit; empty for none.</summary>
+    public static string Text(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "";
+
+    /// <summary>One of a few words; null when the field is empty or at fault.</summary>
+    public T? Word<T>(string column, IReadOnlyDictionary<string, T> words)
+        where T : struct, Enum
+    {
+        var text = Text(column);
+        if (text.Length == 0) return null;
+        if (words.TryGetValue(text.ToLowerInvariant(), out var word)) return word;
+        Fault(column, $"'{text}' is not one of {string.Join(", ", words.Keys)}.");
+        return null;
+    }
+}

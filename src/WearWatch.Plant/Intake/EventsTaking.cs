@@ -1,0 +1,50 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Plant.Files;
+using WearWatch.Storage;
+using WearWatch.Storage.Engines;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>Takes events of a file in.</summary>
+internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string file)
+{
+    public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
+    {
+        var happened = items.OfType<FileItem.Happened>().Select(item => (item.Line, item.Event, Fingerprint: Fingerprint.Of(item.Event))).ToList();
+        var fingerprints = happened.Select(h => h.Fingerprint).ToList();
+        var known = await db.Events.Where(e => EF.Parameter(fingerprints).Contains(e.Fingerprint)).Select(e => e.Fingerprint).ToHashSetAsync(ct);
+        var rows = new List<EventRow>();
+        foreach (var (line, happening, fingerprint) in happened)
+        {
+            if (!run.Cards.ContainsKey(happening.Chain))
+            {
+                ImportRun.RefuseUnknown(remarks, line, happening.Chain);
+                continue;
+            }
+
+            if (happening.At > run.Now + ReadingJudge.Ahead)
+            {
+                remarks.Add(line, "taken_at", "The time lies in the future.", RemarkKind.Refused);
+                continue;
+            }
+
+            if (remarks.IsRepeated(fingerprint, line, isStored: known.Contains(fingerprint))) continue;
+            remarks.Taken++;
+            if (happening.Kind is ChainEventKind.Replacement or ChainEventKind.MeterReset) Remember(happening);
+            if (!run.Stores) continue;
+            var id = run.Ids[happening.Chain];
+            rows.Add(Told.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
+            run.Changed.Add(id);
+        }
+
+        if (run.Stores) await db.AddManyAsync(rows, ct);
+    }
+
+    private void Remember(ChainEvent happening)
+    {
+        if (!run.CounterEvents.TryGetValue(happening.Chain, out var events)) run.CounterEvents.Add(happening.Chain, events = []);
+        events.Add(happening);
+    }
+}

@@ -1,0 +1,114 @@
+using System.Security.Cryptography;
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>Takes in files of chains, readings and events; the same file twice changes nothing.</summary>
+/// <remarks>The register goes first, then events, since a recorded reset explains why a counter falls, then readings.</remarks>
+public sealed class FileImport(
+    IDbContextFactory<WearDb> database, PlantSettings plant, FleetModels models, ChainReview review, TimeProvider clock) : IDisposable
+{
+    /// <summary>Rows in one transaction: enough to be fast, few enough that other writers wait for less than a second.</summary>
+    private const int RowsAtOnce = 4_000;
+
+    private readonly SemaphoreSlim oneAtATime = new(1);
+
+    /// <summary>Tells what an import would do; nothing is stored.</summary>
+    public async Task<ImportReport> PreviewAsync(
+        IReadOnlyList<ImportFile> files, IProgress<ImportProgress>? progress = null, CancellationToken ct = default)
+    {
+        var run = new ImportRun(database, Stores: false, clock.GetUtcNow());
+        return await Task.Run(() => GoThroughAsync(run, files, progress, ct), ct);
+    }
+
+    /// <summary>Takes the files in and assesses the chains concerned.</summary>
+    public async Task<ImportReport> ImportAsync(
+        IReadOnlyList<ImportFile> files, IProgress<ImportProgress>? progress = null, CancellationToken ct = default)
+    {
+        await oneAtATime.WaitAsync(ct);
+        try
+        {
+            var run = new ImportRun(database, Stores: true, clock.GetUtcNow());
+            // Reading rows is work for a processor; a page that waits for it must not stand still.
+            var report = await Task.Run(() => GoThroughAsync(run, files, progress, ct), ct);
+            if (run.Changed.Count == 0) return report;
+            var isFirstModel = await models.CurrentAsync(ct) is null && await models.TrainAsync(ct);
+            await review.ReviewAsync(isFirstModel ? null : run.Changed, null, ct);
+            return report;
+        }
+        finally
+        {
+            oneAtATime.Release();
+        }
+    }
+
+    public void Dispose() => oneAtATime.Dispose();
+
+    private async Task<ImportReport> GoThroughAsync(
+        ImportRun run, IReadOnlyList<ImportFile> files, IProgress<ImportProgress>? progress, CancellationToken ct)
+    {
+        await run.LoadRegisterAsync(ct);
+        var zone = (await plant.CalendarAsync(ct)).TimeZone;
+        var reports = new List<FileReport>();
+        foreach (var file in files.Select(f => (File: f, Text: new PlantFile(f, zone))).OrderBy(f => Turn(f.Text.Kind)).ToList())
+            reports.Add(await TakeAsync(run, file.File, file.Text, progress, ct));
+        return new ImportReport(reports);
+    }
+
+    private static int Turn(FileKind kind) => kind switch { FileKind.Chains => 0, FileKind.Events => 1, FileKind.Readings => 2, _ => 3 };
+
+    private async Task<FileReport> TakeAsync(
+        ImportRun run, ImportFile file, PlantFile text, IProgress<ImportProgress>? progress, CancellationToken ct)
+    {
+        var remarks = new RemarkList(file.Name);
+        Func<WearDb, IReadOnlyList<FileItem>, CancellationToken, Task> take = text.Kind switch
+        {
+            FileKind.Chains => new ChainsTaking(run, remarks, file.Name).TakeAsync,
+            FileKind.Events => new EventsTaking(run, remarks, file.Name).TakeAsync,
+            _ => new ReadingsTaking(run, remarks, file.Name).TakeAsync,
+        };
+        var share = new ReadShare(file);
+        var rows = 0;
+        foreach (var items in text.Rows(run.Cards, share.At).Chunk(RowsAtOnce))
+        {
+            ct.ThrowIfCancellationRequested();
+            foreach (var item in items) remarks.Add(item);
+            await using var db = await database.CreateDbContextAsync(ct);
+            // A write transaction from the start: nobody else can add a row between the look for known ones and the save.
+            await using var transaction = run.Stores ? await db.Database.BeginTransactionAsync(ct) : null;
+            await take(db, items, ct);
+            if (transaction is not null) await transaction.CommitAsync(ct);
+            progress?.Report(new ImportProgress(file.Name, rows += items.Length, share.Value));
+        }
+
+        var report = remarks.Report(text.Kind);
+        if (run.Stores) await RecordAsync(file, report, run.Now, ct);
+        return report;
+    }
+
+    /// <summary>Keeps what became of a file, unless it is one that was taken in before and had nothing new.</summary>
+    private async Task RecordAsync(ImportFile file, FileReport report, DateTimeOffset now, CancellationToken ct)
+    {
+        await using var stream = file.Open();
+        var sha256 = Convert.ToHexStringLower(await SHA256.HashDataAsync(stream, ct));
+        await using var db = await database.CreateDbContextAsync(ct);
+        if (report.Taken + report.Waiting == 0 && await db.Imports.AnyAsync(i => i.Sha256 == sha256, ct)) return;
+        db.Imports.Add(new ImportRow
+        {
+            FileName = file.Name,
+            Sha256 = sha256,
+            ReceivedAt = now,
+            Taken = report.Taken,
+            AlreadyKnown = report.AlreadyKnown,
+            Waiting = report.Waiting,
+            Refused = report.Refused,
+            Report = string.Join('\n', report.Remarks),
+        });
+        await db.SaveChangesAsync(ct);
+    }
+}

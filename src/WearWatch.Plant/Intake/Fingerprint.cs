@@ -1,0 +1,41 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using WearWatch.Chains;
+using WearWatch.Gauging;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>A short name for what was told, by its content: the same told again has the same name.</summary>
+public static class Fingerprint
+{
+    private const int Bytes = 16;
+    private static readonly string[] Nothing = [];
+
+    /// <summary>The fingerprint of a reading. What is not told adds nothing, so that fields can be added later.</summary>
+    public static string Of(Reading reading) => Hash([
+        "reading", reading.Chain, Text(reading.TakenAt), Text(reading.Counter?.Hours), reading.Tool.ToString(), reading.Place,
+        Text(reading.Pitches), Text(reading.LengthMm), Text(reading.TemperatureC),
+        .. reading.Strand is { } strand ? ["strand", Text(strand)] : Nothing,
+        .. reading.Held != default ? ["held", reading.Held.ToString()] : Nothing]);
+
+    /// <summary>The fingerprint of an event.</summary>
+    /// <remarks>What could not be told once and is not told now leaves no trace, so that an event keeps the name that it had.</remarks>
+    public static string Of(ChainEvent happening)
+    {
+        string[] lot = happening.Lot.Length > 0 ? [happening.Lot] : [];
+        string[] oil = happening.Oil == OilApplied.Untold
+            ? []
+            : [happening.Oil.Method?.ToString() ?? "", happening.Oil.Grade, Text(happening.Oil.AmountMl)];
+        return Hash([
+            "event", happening.Chain, happening.Kind.ToString(), Text(happening.At), Text(happening.CounterBefore?.Hours),
+            Text(happening.CounterAfter?.Hours), happening.Note, .. lot, .. oil]);
+    }
+
+    private static string Hash(params ReadOnlySpan<string> parts) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\u001f', parts)))[..Bytes]);
+
+    private static string Text(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "";
+
+    private static string Text(DateTimeOffset? moment) => moment?.UtcTicks.ToString(CultureInfo.InvariantCulture) ?? "";
+}

@@ -1,0 +1,56 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>What one import, or its preview, knows while it goes through its files.</summary>
+/// <param name="Database">The plant's memory.</param>
+/// <param name="Stores">Whether rows are stored; a preview only counts them.</param>
+/// <param name="Now">When it began.</param>
+internal sealed record ImportRun(IDbContextFactory<WearDb> Database, bool Stores, DateTimeOffset Now)
+{
+    /// <summary>The register: what is stored and what this import adds.</summary>
+    public Dictionary<string, ChainCard> Cards { get; } = [];
+
+    /// <summary>The rows of the stored chains.</summary>
+    public Dictionary<string, int> Ids { get; } = [];
+
+    /// <summary>The chains that have something new.</summary>
+    public HashSet<int> Changed { get; } = [];
+
+    /// <summary>Events of this import that can explain a counter that falls.</summary>
+    public Dictionary<string, List<ChainEvent>> CounterEvents { get; } = [];
+
+    /// <summary>The chains whose readings are being judged.</summary>
+    public Dictionary<string, ChainSoFar> SoFar { get; } = [];
+
+    public async Task LoadRegisterAsync(CancellationToken ct)
+    {
+        await using var db = await Database.CreateDbContextAsync(ct);
+        await foreach (var chain in db.Chains.AsNoTracking().AsAsyncEnumerable().WithCancellation(ct)) Know(chain);
+    }
+
+    public void Know(ChainRow chain) => (Cards[chain.Name], Ids[chain.Name]) = (chain.ToCard(), chain.Id);
+
+    /// <summary>Gets ready to judge readings of these chains.</summary>
+    public async Task MeetAsync(WearDb db, IEnumerable<string> names, CancellationToken ct)
+    {
+        var unmet = names.Where(n => Cards.ContainsKey(n) && !SoFar.ContainsKey(n)).ToHashSet();
+        var stored = await RawChain.LoadAsync(db, [.. unmet.Where(Ids.ContainsKey).Select(n => Ids[n])], ct);
+        foreach (var raw in stored)
+        {
+            SoFar[raw.Card.Name] = new ChainSoFar(
+                Cards[raw.Card.Name], [.. raw.Events, .. CounterEvents.GetValueOrDefault(raw.Card.Name, [])],
+                raw.Readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours, raw.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
+        }
+
+        foreach (var name in unmet.Where(n => !SoFar.ContainsKey(n)))
+            SoFar[name] = new ChainSoFar(Cards[name], CounterEvents.GetValueOrDefault(name, []));
+    }
+
+    /// <summary>Says that a chain is not registered.</summary>
+    public static void RefuseUnknown(RemarkList remarks, int line, string chain) =>
+        remarks.Add(line, "chain", $"The chain '{chain}' is not in the register. Import its row of chains.csv first.", RemarkKind.Refused);
+}

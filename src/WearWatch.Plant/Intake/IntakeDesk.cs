@@ -1,0 +1,156 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>The one way in for a single reading or event.</summary>
+/// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
+public sealed class IntakeDesk(
+    IDbContextFactory<WearDb> database, EntryQuestion question, ChainReview review, PlantNews news, TimeProvider clock)
+{
+    /// <summary>Takes a reading: when it answers Taken, it is committed and the chain has been assessed with it.</summary>
+    public Task<IntakeAnswer> TakeReadingAsync(NewReading reading, CancellationToken ct = default) => TakeAsync(reading, corrects: null, ct);
+
+    /// <summary>Replaces a reading by another; the old row stays.</summary>
+    public Task<IntakeAnswer> CorrectAsync(long readingId, NewReading replacement, CancellationToken ct = default) =>
+        TakeAsync(replacement, readingId, ct);
+
+    /// <summary>Takes an event: when it answers Taken, it is committed and the chain has been assessed with it.</summary>
+    public async Task<IntakeAnswer> TakeEventAsync(NewEvent happening, CancellationToken ct = default)
+    {
+        if (EntryCheck.Faults(happening, clock.GetUtcNow()) is { Count: > 0 } faults) return new IntakeAnswer.Refused(faults);
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == happening.Chain, ct) is not { } chain) return UnknownChain(happening.Chain);
+        var told = new ChainEvent
+        {
+            Chain = happening.Chain,
+            Kind = happening.Kind,
+            At = happening.At,
+            CounterBefore = Hours(happening.CounterBeforeH),
+            CounterAfter = Hours(happening.CounterAfterH),
+            Lot = happening.Lot.Trim(),
+            Oil = happening.Oil,
+            Note = happening.Note,
+        };
+        var row = Told.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
+        if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
+            return known.Fingerprint == row.Fingerprint ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
+        db.Events.Add(row);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
+    }
+
+    /// <summary>Takes an event out of use, such as a tap by mistake; the old row stays, and another says that it is withdrawn.</summary>
+    public async Task<IntakeAnswer> WithdrawEventAsync(long eventId, string by, string why, CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await db.Events.SingleOrDefaultAsync(e => e.Id == eventId, ct) is not { } told)
+            return new IntakeAnswer.Refused([new Refusal("event", "There is no such event.")]);
+        if (await db.Events.FirstOrDefaultAsync(e => e.CorrectsId == eventId && e.Withdraws, ct) is { } known)
+            return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
+        var row = Told.Withdrawal(told, by, clock.GetUtcNow(), why);
+        db.Events.Add(row);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        await review.ReviewAsync([told.ChainId], null, CancellationToken.None);
+        return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
+    }
+
+    /// <summary>A person's yes to a waiting reading.</summary>
+    public Task<IntakeAnswer> ConfirmAsync(long readingId, string by, CancellationToken ct = default) =>
+        SayAgainAsync(readingId, by, withdraws: false, "", ct);
+
+    /// <summary>Takes a reading out of use; the old row stays.</summary>
+    public Task<IntakeAnswer> WithdrawAsync(long readingId, string by, string why, CancellationToken ct = default) =>
+        SayAgainAsync(readingId, by, withdraws: true, why, ct);
+
+    private async Task<IntakeAnswer> TakeAsync(NewReading reading, long? corrects, CancellationToken ct)
+    {
+        var now = clock.GetUtcNow();
+        if (EntryCheck.Read(reading, out var lengthMm) is { Count: > 0 } faults) return new IntakeAnswer.Refused(faults);
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == reading.Chain, ct) is not { } chain) return UnknownChain(reading.Chain);
+        if (corrects is { } old && !await db.Readings.AnyAsync(r => r.Id == old && r.ChainId == chain.Id, ct)) return NoSuchReading();
+
+        var told = EntryCheck.ToReading(reading, lengthMm);
+        if (await db.Readings.SingleOrDefaultAsync(r => r.Key == reading.Key, ct) is { } known)
+            return known.Fingerprint == Fingerprint.Of(told) ? await AnswerAsync(db, known, ct) : KeyIsUsed();
+
+        var judgement = ReadingJudge.Judge(told, await SoFarAsync(db, chain.Id, corrects, ct), now, askAboutFalls: true);
+        if (judgement is Judgement.Refuse no) return new IntakeAnswer.Refused([new Refusal(no.Column, no.Why)]);
+        if (reading.Confirmed) judgement = new Judgement.Use();
+        else if (judgement is Judgement.Use && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
+            judgement = new Judgement.Wait("length", doubt.Question);
+        var row = Told.Row(
+            chain.Id, told, reading.Key, EntryCheck.LengthAsTold(reading), judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
+        db.Readings.Add(row);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        return await TellAsync(row);
+    }
+
+    private async Task<IntakeAnswer> SayAgainAsync(long readingId, string by, bool withdraws, string why, CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await NewestAsync(db, readingId, ct) is not { } newestId) return NoSuchReading();
+        var newest = await db.Readings.SingleAsync(r => r.Id == newestId, ct);
+        if (newest.Withdraws == withdraws && newest.Standing == ReadingStanding.Accepted)
+            return new IntakeAnswer.Taken(newest.Id, AlreadyKnown: true);
+        var row = Told.Again(newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
+        db.Readings.Add(row);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        return await TellAsync(row);
+    }
+
+    /// <summary>Assesses the chain with a row that is committed; from here on nothing may stop the answer.</summary>
+    private async Task<IntakeAnswer> TellAsync(ReadingRow row)
+    {
+        if (await review.ReviewAsync([row.ChainId], null, CancellationToken.None) == 0) news.Tell([row.ChainId]);
+        return Answer(row, alreadyKnown: false);
+    }
+
+    private static IntakeAnswer Answer(ReadingRow row, bool alreadyKnown) => row.Standing == ReadingStanding.Waiting
+        ? new IntakeAnswer.Waiting(row.Id, row.WhyWaiting)
+        : new IntakeAnswer.Taken(row.Id, alreadyKnown);
+
+    /// <summary>The answer to a reading that was told before: what became of it in the meantime.</summary>
+    private static async Task<IntakeAnswer> AnswerAsync(WearDb db, ReadingRow known, CancellationToken ct) =>
+        Answer(await NewestAsync(db, known.Id, ct) is { } id && id != known.Id ? await db.Readings.SingleAsync(r => r.Id == id, ct) : known, alreadyKnown: true);
+
+    /// <summary>The newest correction of a reading, itself when there is none; null for no reading.</summary>
+    private static async Task<long?> NewestAsync(WearDb db, long? readingId, CancellationToken ct)
+    {
+        if (readingId is not { } id || !await db.Readings.AnyAsync(r => r.Id == id, ct)) return null;
+        while (await db.Readings.Where(r => r.CorrectsId == id).Select(r => (long?)r.Id).MaxAsync(ct) is { } newer) id = newer;
+        return id;
+    }
+
+    /// <summary>The chain before a reading: before the one that is corrected, else before one that is new.</summary>
+    private static async Task<ChainSoFar> SoFarAsync(WearDb db, int chainId, long? corrects, CancellationToken ct)
+    {
+        var raw = (await RawChain.LoadAsync(db, [chainId], ct)).Single();
+        var before = raw.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).ToList();
+        return new ChainSoFar(
+            raw.Card, [.. raw.Events], before.LastOrDefault(r => r.CounterH is not null)?.CounterH, before.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
+    }
+
+    private static RunningHours? Hours(double? hours) => hours is { } h ? new RunningHours(h) : null;
+
+    private static IntakeAnswer.Refused UnknownChain(string name) => new([new Refusal("chain", $"There is no chain '{name}' in the register.")]);
+
+    private static IntakeAnswer.Refused NoSuchReading() => new([new Refusal("reading", "There is no such reading of this chain.")]);
+
+    private static IntakeAnswer.Refused KeyIsUsed() => new([new Refusal("key", "This key came before with something else. Give every reading and event its own.")]);
+}

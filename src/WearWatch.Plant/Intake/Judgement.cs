@@ -1,0 +1,24 @@
+namespace WearWatch.Plant.Intake;
+
+/// <summary>What is to become of a reading that could be read.</summary>
+public abstract record Judgement
+{
+    private Judgement()
+    {
+    }
+
+    /// <summary>It is used.</summary>
+    /// <param name="Column">What the remark is about.</param>
+    /// <param name="Remark">What is remarkable about it; empty for nothing.</param>
+    public sealed record Use(string Column = "", string Remark = "") : Judgement;
+
+    /// <summary>It is kept and waits for a person.</summary>
+    /// <param name="Column">What looks wrong.</param>
+    /// <param name="Why">Why it does, and what to look at.</param>
+    public sealed record Wait(string Column, string Why) : Judgement;
+
+    /// <summary>It is not taken.</summary>
+    /// <param name="Column">What is wrong.</param>
+    /// <param name="Why">Why, and what would do.</param>
+    public sealed record Refuse(string Column, string Why) : Judgement;
+}

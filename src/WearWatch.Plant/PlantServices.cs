@@ -1,0 +1,54 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Intake;
+using WearWatch.Plant.Oiling;
+using WearWatch.Plant.Register;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Signals;
+using WearWatch.Plant.Telemetry;
+using WearWatch.Plant.Tracking;
+using WearWatch.Storage;
+using WearWatch.Storage.Engines;
+
+namespace WearWatch.Plant;
+
+/// <summary>Puts the plant's memory and everything that decides on it into a host.</summary>
+public static class PlantServices
+{
+    /// <summary>Adds the plant's library.</summary>
+    /// <param name="services">The host's services; they have to hold a <see cref="TimeProvider"/>, a <see cref="DataFolder"/> and a <see cref="WearStore"/>.</param>
+    public static IServiceCollection AddPlant(this IServiceCollection services)
+    {
+        services.AddSingleton<IDbContextFactory<WearDb>>(provider => provider.GetRequiredService<WearStore>());
+        services.AddSingleton<PlantNews>();
+        services.AddSingleton<PlantSettings>();
+        services.AddSingleton<FleetModels>();
+        services.AddSingleton<Calibrations>();
+        services.AddSingleton<LifeBook>();
+        services.AddSingleton<KeptRecord>();
+        services.AddSingleton<SpreadCheck>();
+        services.AddSingleton<ChainReader>();
+        services.AddSingleton<ChainReview>();
+        services.AddSingleton<DueReviews>();
+        services.AddSingleton<EntryQuestion>();
+        services.AddSingleton<IntakeDesk>();
+        services.AddSingleton<LookDesk>();
+        services.AddSingleton<RegisterDesk>();
+        services.AddSingleton<OilRound>();
+        services.AddSingleton<OilConsumption>();
+        services.AddSingleton<PlantIntervals>();
+        services.AddSingleton<FileImport>();
+        services.AddSingleton<FileExport>();
+        services.AddSingleton<ChainIds>();
+        services.AddSingleton<TelemetryNews>();
+        services.AddSingleton<TelemetryDesk>();
+        services.AddSingleton<SetAsideDesk>();
+        services.AddSingleton<TelemetryThinning>();
+        services.AddSingleton<RunningConclusion>();
+        services.AddSingleton<PassConclusion>();
+        services.AddSingleton<SingleConclusions>();
+        services.AddSingleton<SignalDesk>();
+        return services;
+    }
+}

@@ -1,0 +1,112 @@
+using System.Globalization;
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Entries;
+using WearWatch.Gauging;
+using WearWatch.Plant.Intake;
+using WearWatch.Signals;
+using WearWatch.Signals.Passes;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Units;
+
+namespace WearWatch.Plant.Signals;
+
+/// <summary>Makes one reading of a plant day of passes, which goes in by the same desk as one by tape.</summary>
+public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDesk desk)
+{
+    /// <summary>How far tape and sensors of a plant may differ over a chain, in percent. Common practice.</summary>
+    private const double TapeAgainstSensorsPercent = 0.1;
+
+    /// <summary>Concludes a day that is over. A day that was concluded stays as it is.</summary>
+    public async Task ConcludeAsync(int chainId, PlantDay day, CancellationToken ct = default)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        if (await db.PassDays.AnyAsync(p => p.ChainId == chainId && p.Day == day.Start && p.Doubt == null, ct)) return;
+        var set = await db.SensorPairs.AsNoTracking().Where(s => s.ChainId == chainId && s.From <= day.Start).OrderByDescending(s => s.From)
+            .ThenByDescending(s => s.Id).FirstOrDefaultAsync(ct);
+        if (set is null) return; // nobody has measured the sensors in: the messages are kept, and the page says what is missing
+        var chain = await db.Chains.AsNoTracking().SingleAsync(c => c.Id == chainId, ct);
+        var messages = await db.Telemetry.AsNoTracking()
+            .Where(t => t.ChainId == chainId && t.Kind == TelemetryKind.Passes && t.At >= day.Start && t.At < day.End)
+            .OrderBy(t => t.At).Select(t => new { t.At, t.Payload }).ToListAsync(ct);
+        if (messages.Count == 0) return; // thinned out before anybody measured the sensors in
+        var bursts = messages.ConvertAll(m => Burst(m.At, m.Payload!));
+        var pair = set.ToPair(chain.PitchMm);
+        var outcome = PassDay.Evaluate(pair, bursts, await ExpectationAsync(db, chainId, set, day, ct));
+        await KeepAsync(db, chainId, day, outcome, bursts[^1].At, ct);
+        if (outcome is PassOutcome.Measured { Reading: var reading })
+            await desk.TakeReadingAsync(Told(chain.Name, chain.PitchMm, day, reading, bursts[^1].At), ct);
+    }
+
+    /// <summary>The reading as the desk takes it: a length over whole pitches at the chain's mean temperature.</summary>
+    private static NewReading Told(string chain, double pitchMm, PlantDay day, PassReading reading, DateTimeOffset at)
+    {
+        var pitches = (int)Math.Round(reading.Pitches);
+        var nominalMm = pitches * pitchMm;
+        var lengthMm = nominalMm * (1 + reading.ElongationPercent / 100)
+            * (1 + Gauge.SteelExpansionPerKelvin * (reading.TemperatureC - Gauge.ReferenceTemperatureC));
+        return new NewReading(
+            string.Create(CultureInfo.InvariantCulture, $"passes:{chain}:{day.Start:yyyyMMddHH}"), chain, at, null, Tool.Sensor, "", pitches,
+            lengthMm.ToString("0.0000", CultureInfo.InvariantCulture), LengthUnit.Millimetre, Math.Round(reading.TemperatureC, 1), "passes at two sensors",
+            Confirmed: true, LengthUncertaintyMm: Math.Round(nominalMm * reading.StandardUncertaintyPercent / 100, 5));
+    }
+
+    /// <summary>What is expected: the last day of the same sensors and the same fitted chain, else what the track says, else what a new chain is.</summary>
+    private static async Task<PassExpectation?> ExpectationAsync(WearDb db, int chainId, SensorPairRow set, PlantDay day, CancellationToken ct)
+    {
+        var changed = (await db.StandingEventsAsync(chainId, ct)).Where(e => e.Kind == ChainEventKind.Replacement && e.At <= day.End).Max(e => e.At);
+        var since = changed > set.From ? changed.Value : set.From;
+        var last = await db.PassDays.AsNoTracking().Where(p => p.ChainId == chainId && p.Day < day.Start && p.Day >= since && p.ElongationPct != null)
+            .OrderByDescending(p => p.Day).FirstOrDefaultAsync(ct);
+        if (last is not null) return new PassExpectation(last.ElongationPct!.Value, last.UncertaintyPct!.Value, (day.Start - last.Day).TotalDays);
+        var track = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == chainId && f.IsLatest).FirstOrDefaultAsync(ct);
+        if (track is null) return null;
+        if (track.ElongationPct is not { } elongation) return changed is null ? null : Fresh(track);
+        var now = elongation + track.RatePctPer1000H * (track.HoursNow - track.HoursAtLastReading) / 1000;
+        return new PassExpectation(now, Math.Sqrt(Math.Pow(track.ElongationSdPct ?? 0, 2) + Math.Pow(TapeAgainstSensorsPercent, 2)), 1);
+    }
+
+    /// <summary>A chain that was fitted, and that nobody has measured yet: a new one, worn by as much as such chains wear.</summary>
+    private static PassExpectation Fresh(ForecastRow track)
+    {
+        var worn = track.RatePctPer1000H * track.HoursNow / 1000;
+        var asNew = Expectation.NewChain;
+        return new PassExpectation(asNew.MeanPercent + worn, Math.Sqrt(Math.Pow(asNew.StandardDeviationPercent, 2) + Math.Pow(worn * track.LogRateSd, 2)), 1);
+    }
+
+    private static async Task KeepAsync(WearDb db, int chainId, PlantDay day, PassOutcome outcome, DateTimeOffset lastAt, CancellationToken ct)
+    {
+        var (measured, doubted) = (outcome as PassOutcome.Measured, outcome as PassOutcome.NotBelieved);
+        await db.PassDays.Where(p => p.ChainId == chainId && p.Day == day.Start).ExecuteDeleteAsync(ct);
+        db.PassDays.Add(new PassDayRow
+        {
+            ChainId = chainId,
+            Day = day.Start,
+            LastAt = lastAt,
+            ElongationPct = measured?.Reading.ElongationPercent,
+            UncertaintyPct = measured?.Reading.StandardUncertaintyPercent,
+            Pitches = measured?.Reading.Pitches,
+            Bursts = measured?.Reading.Bursts ?? 0,
+            Doubt = doubted?.Doubt,
+            Why = doubted?.Why ?? "",
+            Passes = outcome.Faults.Passes,
+            Missed = outcome.Faults.Missed,
+            Doubled = outcome.Faults.Doubled,
+            Stops = outcome.Faults.Stops,
+            UnusedBursts = outcome.Faults.UnusedBursts,
+        });
+        await db.SaveChangesAsync(ct);
+    }
+
+    private static PassBurst Burst(DateTimeOffset at, string payload)
+    {
+        using var json = JsonDocument.Parse(payload);
+        var root = json.RootElement;
+        return new PassBurst(at, Times("first_us"), Times("second_us"),
+            root.TryGetProperty("temperature_c", out var celsius) && celsius.ValueKind == JsonValueKind.Number ? celsius.GetDouble() : null);
+
+        List<long> Times(string name) => [.. root.GetProperty(name).EnumerateArray().Select(t => t.GetInt64())];
+    }
+}

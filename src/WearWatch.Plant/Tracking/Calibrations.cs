@@ -1,0 +1,67 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Logging;
+using WearWatch.Lubrication;
+using WearWatch.Plant.Settings;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Plant.Tracking;
+
+/// <summary>The constants of wear in use, and their calibration on the plant's own worn-out chains.</summary>
+public sealed class Calibrations(
+    IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant, TimeProvider clock, ILogger<Calibrations> logger)
+{
+    private const int ChainsAtOnce = 500;
+
+    /// <summary>The newest fleet model with the newest constants.</summary>
+    public async Task<Knowledge> KnowledgeAsync(CancellationToken ct = default)
+    {
+        var model = await models.CurrentAsync(ct);
+        await using var db = await database.CreateDbContextAsync(ct);
+        var kept = await db.Calibrations.OrderByDescending(c => c.Id).Select(c => c.Constants).FirstOrDefaultAsync(ct);
+        var spread = await db.Spreads.AsNoTracking().OrderByDescending(s => s.Id).FirstOrDefaultAsync(ct);
+        return new Knowledge(
+            model, kept is null ? WearConstants.Default : JsonSerializer.Deserialize<WearConstants>(kept, JsonSerializerOptions.Default)!, kept,
+            spread?.ToSpread() ?? ForecastSpread.AsMade)
+        {
+            Oil = await plant.OilTermsAsync(ct),
+        };
+    }
+
+    /// <summary>Calibrates on all chains that have run out; keeps the constants when the chains speak clearly for them.</summary>
+    /// <returns>Whether there are new constants.</returns>
+    public async Task<bool> CalibrateAsync(CancellationToken ct = default)
+    {
+        var knowledge = await KnowledgeAsync(ct);
+        var runOut = await RunOutAsync(knowledge, ct);
+        var outcome = await Task.Run(() => SelfCalibration.Of(runOut, knowledge.Constants), ct);
+        if (outcome is not CalibrationOutcome.Calibrated { IsClear: true } own) return false;
+
+        await using var db = await database.CreateDbContextAsync(ct);
+        db.Calibrations.Add(new CalibrationRow
+        {
+            MadeAt = clock.GetUtcNow(),
+            Chains = own.Chains,
+            LogEvidenceGain = own.LogEvidenceGain,
+            Constants = JsonSerializer.Serialize(own.Constants, JsonSerializerOptions.Default),
+        });
+        await db.SaveChangesAsync(ct);
+        logger.Calibrated(own.Chains, own.LogEvidenceGain);
+        return true;
+    }
+
+    private async Task<List<CompletedChain>> RunOutAsync(Knowledge knowledge, CancellationToken ct)
+    {
+        var calendar = await plant.CalendarAsync(ct);
+        await using var db = await database.CreateDbContextAsync(ct);
+        var runOut = new List<CompletedChain>();
+        foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
+            foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
+                runOut.AddRange(CompletedChain.Of(
+                    raw.Card, ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)),
+                    life => knowledge.PriorFor(DutySeen.Of(raw.Card, life, raw.Readings, raw.Events, calendar))));
+        return runOut;
+    }
+}

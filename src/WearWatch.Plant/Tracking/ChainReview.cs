@@ -1,0 +1,104 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Settings;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Tracking;
+
+/// <summary>Assesses chains from their raw rows and keeps what changed: forecasts and notices.</summary>
+public sealed class ChainReview(
+    IDbContextFactory<WearDb> database, PlantSettings plant, Calibrations calibrations, PlantNews news, TimeProvider clock)
+{
+    private const int ChainsAtOnce = 32;
+
+    /// <summary>Reviews chains.</summary>
+    /// <param name="chainIds">Which; null for all.</param>
+    /// <param name="progress">Told after each batch.</param>
+    /// <param name="ct">Stops between two batches.</param>
+    /// <returns>How many chains have a new forecast or another notice.</returns>
+    public async Task<int> ReviewAsync(
+        IReadOnlyCollection<int>? chainIds, IProgress<ReviewProgress>? progress = null, CancellationToken ct = default)
+    {
+        var calendar = await plant.CalendarAsync(ct);
+        var knowledge = await calibrations.KnowledgeAsync(ct);
+        var ids = new Queue<int>(chainIds ?? await AllAsync(ct));
+        var (total, changed) = (ids.Count, 0);
+        while (ids.Count > 0)
+        {
+            ct.ThrowIfCancellationRequested();
+            var batch = new List<int>();
+            while (batch.Count < ChainsAtOnce && ids.TryDequeue(out var id)) batch.Add(id);
+            var made = await AssessAsync(batch, knowledge, calendar, ct);
+            var (told, overtaken) = await KeepAsync(made, calendar, ct);
+            news.Tell(told);
+            changed += told.Count;
+            foreach (var id in overtaken) ids.Enqueue(id);
+            progress?.Report(new ReviewProgress(total - ids.Count, total));
+        }
+
+        return changed;
+    }
+
+    /// <summary>Assesses chains as a review would, and keeps nothing.</summary>
+    public async Task<IReadOnlyList<ReviewedChain>> AssessAsync(IReadOnlyCollection<int> chainIds, CancellationToken ct = default) =>
+        await AssessAsync(chainIds, await calibrations.KnowledgeAsync(ct), await plant.CalendarAsync(ct), ct);
+
+    private async Task<IReadOnlyList<ReviewedChain>> AssessAsync(
+        IReadOnlyCollection<int> ids, Knowledge knowledge, ProductionCalendar calendar, CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        var raw = await RawChain.LoadAsync(db, ids, ct);
+        var tracks = await KeptTracks.LoadAsync(db, ids, knowledge, ct);
+        var now = clock.GetUtcNow();
+        if (raw is [var one]) return [Review(one)];
+        return await Task.Run(() => raw.AsParallel().AsOrdered().WithCancellation(ct).Select(Review).ToList(), ct);
+
+        ReviewedChain Review(RawChain chain) =>
+            ReviewedChain.Of(chain, knowledge, calendar, now, tracks.GetValueOrDefault(chain.Id));
+    }
+
+    /// <summary>Keeps what is news; chains of which something was told in the meantime are to be assessed again.</summary>
+    private async Task<(List<int> Told, List<int> Overtaken)> KeepAsync(
+        IReadOnlyList<ReviewedChain> made, ProductionCalendar calendar, CancellationToken ct)
+    {
+        int[] ids = [.. made.Select(m => m.Raw.Id)];
+        var now = clock.GetUtcNow();
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        var stamps = await RawStamp.OfAsync(db, ids, ct);
+        var kept = await db.Forecasts.Where(f => ids.Contains(f.ChainId) && f.IsLatest).ToDictionaryAsync(f => f.ChainId, ct);
+        var notices = (await db.Notices.Where(n => ids.Contains(n.ChainId) && (n.EndedAt == null || n.JudgedReal != null)).ToListAsync(ct)).ToLookup(n => n.ChainId);
+        var (told, overtaken) = (new List<int>(), new List<int>());
+        foreach (var chain in made)
+        {
+            if (stamps[chain.Raw.Id] != chain.Raw.Stamp) overtaken.Add(chain.Raw.Id);
+            else if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now)) told.Add(chain.Raw.Id);
+        }
+
+        await KeptTracks.KeepAsync(db, [.. made.Where(m => m.TrackMoved && stamps[m.Raw.Id] == m.Raw.Stamp)], ct);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        return (told, overtaken);
+    }
+
+    private static bool Keep(
+        WearDb db, ReviewedChain chain, ForecastRow? kept, IReadOnlyCollection<NoticeRow> notices, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        var row = chain.ToRow(calendar, now);
+        var isNews = ForecastKeeping.IsNews(kept, row, calendar.TimeZone);
+        if (isNews)
+        {
+            kept?.IsLatest = false;
+            db.Forecasts.Add(row);
+        }
+
+        return NoticeKeeping.Keep(db, chain, notices, now) || isNews;
+    }
+
+    private async Task<List<int>> AllAsync(CancellationToken ct)
+    {
+        await using var db = await database.CreateDbContextAsync(ct);
+        return await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct);
+    }
+}

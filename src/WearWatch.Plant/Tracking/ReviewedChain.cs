@@ -1,0 +1,86 @@
+using WearWatch.Chains;
+using WearWatch.Lubrication;
+using WearWatch.Running;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Plant.Tracking;
+
+/// <summary>What a review concludes of one chain. Same raw rows, model, calendar and moment: same conclusion, bit for bit.</summary>
+/// <param name="Raw">What was told of it.</param>
+/// <param name="Assessment">What the domain makes of it.</param>
+/// <param name="Oiling">When it is to be oiled.</param>
+/// <param name="ModelVersion">The knowledge that it rests on.</param>
+/// <param name="Spread">The spread that its forecast was given.</param>
+public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion, ForecastSpread Spread)
+{
+    /// <summary>The card with what the position has shown of its duty.</summary>
+    public required ChainCard Seen { get; init; }
+
+    /// <summary>Its automatic lubricator, when that has fallen silent.</summary>
+    public required LubricatorWatch? Lubricator { get; init; }
+
+    /// <summary>Whether its track has moved from the stored one.</summary>
+    public required bool TrackMoved { get; init; }
+
+    /// <param name="raw">What was told of it.</param>
+    /// <param name="knowledge">What the plant has taught so far.</param>
+    /// <param name="calendar">When its line runs.</param>
+    /// <param name="now">The moment of the review.</param>
+    /// <param name="from">Its stored track of this knowledge, to carry on from; null without one.</param>
+    public static ReviewedChain Of(
+        RawChain raw, Knowledge knowledge, ProductionCalendar calendar, DateTimeOffset now, CarriedTrack? from = null)
+    {
+        calendar = calendar.Knowing(raw.Ran);
+        var seen = raw.CardSeen(calendar);
+        var counter = HourCounter.At(now, raw.Readings, raw.Events, calendar);
+        var assessment = Assessment.Of(
+            raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from, knowledge.Spread);
+        return new ReviewedChain(
+            raw, assessment, OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version, knowledge.Spread)
+        {
+            Lubricator = LubricatorWatch.Of(raw.Events, counter, calendar, now) is { } watch && watch.IsSilent(knowledge.Oil.PulsesMissed)
+                ? watch
+                : null,
+            Seen = seen,
+            TrackMoved = !ReferenceEquals(assessment.Carried, from),
+        };
+    }
+
+    /// <summary>The forecast as it is kept.</summary>
+    public ForecastRow ToRow(ProductionCalendar calendar, DateTimeOffset now) => new()
+    {
+        ChainId = Raw.Id,
+        MadeAt = now,
+        IsLatest = true,
+        LastReadingId = Raw.Stamp.LastReadingId,
+        LastEventId = Raw.Stamp.LastEventId,
+        ChainRevision = Raw.Stamp.Revision,
+        ModelVersion = ModelVersion,
+        Life = Assessment.History.Lives.Count - 1,
+        ReadingsUsed = Assessment.Observations.Count,
+        HoursAtLastReading = Assessment.HoursAtLastReading,
+        HoursNow = Assessment.HoursNow,
+        ElongationPct = Assessment.ElongationPercent,
+        ElongationSdPct = Assessment.ElongationStandardDeviationPercent,
+        RatePctPer1000H = Assessment.RatePercentPer1000Hours,
+        LogRateSd = Assessment.LogRateStandardDeviation,
+        LimitPct = Assessment.Limit.Percent,
+        LimitReason = Assessment.Limit.Reason,
+        LimitSource = Assessment.Limit.Source,
+        ProbabilityPassed = Assessment.Forecast.ProbabilityPassed,
+        PercentilesH = Assessment.Forecast.PercentilesHours,
+        EarlyExponent = Spread.Early,
+        LateExponent = Spread.Late,
+        EarlyDate = Assessment.DateAt(5, calendar, now),
+        MiddleDate = Assessment.DateAt(50, calendar, now),
+        LateDate = Assessment.DateAt(95, calendar, now),
+        Condition = Assessment.Condition,
+        OilingIntervalH = Oiling.IntervalHours,
+        HoursSinceOiling = Oiling.HoursSinceLast,
+        MeanHoursSinceOiling = Seen.Duty.HoursSinceOiling,
+        AmbientC = Seen.Duty.AmbientC,
+        NextOilingAt = Oiling.NextAt,
+    };
+}

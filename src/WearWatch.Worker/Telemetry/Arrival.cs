@@ -1,6 +1,0 @@
-namespace WearWatch.Worker.Telemetry;
-
-/// <summary>A message as it arrived.</summary>
-/// <param name="Topic">Where it was published.</param>
-/// <param name="Payload">What it says.</param>
-public sealed record Arrival(string Topic, ReadOnlyMemory<byte> Payload);
