@@ -1,5 +1,4 @@
 using System.ComponentModel.DataAnnotations;
-using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker;
 

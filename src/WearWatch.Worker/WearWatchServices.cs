@@ -1,22 +1,15 @@
-using WearWatch.Worker.Mqtt;
-using Microsoft.Extensions.Hosting;
-using WearWatch.Plant;
-using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Options;
-using WearWatch.Plant.Books;
-using WearWatch.Plant.Intake;
-using WearWatch.Plant.Oiling;
-using WearWatch.Plant.Register;
+using WearWatch.Plant;
 using WearWatch.Plant.Settings;
-using WearWatch.Plant.Tracking;
-using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Jobs;
+using WearWatch.Worker.Mqtt;
 using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker;

@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Gauging;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;

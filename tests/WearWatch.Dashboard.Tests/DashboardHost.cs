@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Quartz;
-using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Tests;

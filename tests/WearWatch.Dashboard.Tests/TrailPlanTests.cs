@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.Charts;
+using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using WearWatch.Chains;
-using WearWatch.Plant.Bench;
 using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using WearWatch.Chains;
-using WearWatch.Plant.Intake;
 using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;

@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Plant.Intake;
 
 namespace WearWatch.Learning.Tests;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
-using WearWatch.Plant.Bench;
 using WearWatch.Running;
 using WearWatch.Wear;
 

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using WearWatch.Plant.Intake;
 using WearWatch.SensorSim.Live;
 
 namespace WearWatch.SensorSim.Tests;

@@ -1,3 +1,4 @@
+
 namespace WearWatch.SensorSim.Tests;
 
 /// <summary>The files as an importer sees them: the format of design, and nothing that cannot be in a mill.</summary>

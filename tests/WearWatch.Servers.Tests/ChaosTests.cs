@@ -1,6 +1,5 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Plant.Intake;
 using WearWatch.Servers.Tests.Servers;
 using WearWatch.Storage;
 using WearWatch.Storage.Series;

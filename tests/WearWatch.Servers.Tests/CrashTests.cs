@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Plant.Intake;
 using WearWatch.Servers.Tests.Servers;
 
 namespace WearWatch.Servers.Tests;

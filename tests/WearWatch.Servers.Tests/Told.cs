@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Plant.Intake;
 
 namespace WearWatch.Servers.Tests;
 

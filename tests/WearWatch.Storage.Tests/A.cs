@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;

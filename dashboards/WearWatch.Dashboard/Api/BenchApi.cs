@@ -39,7 +39,7 @@ internal static class BenchApi
     private static IResult Types(HttpRequest request)
     {
         var asked = Read(request);
-        var found = ChainTypes.TypeSearch.Of(asked).Found;
+        var found = Engineer.Workbench.ChainTypes.TypeSearch.Of(asked).Found;
         var skip = asked.Whole("skip", 0, int.MaxValue) ?? 0;
         var take = asked.Whole("take", 1, MostAtOnce) ?? 100;
         return asked.Wrong.Count > 0

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.People;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Register;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;

@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.ChainList;
+using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;

@@ -1,16 +1,15 @@
 using WearWatch.Chains;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Floor;
-using WearWatch.Dashboard.People;
-using WearWatch.Dashboard.Rounds;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Dashboard.Technician.Floor;
+using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Inspections;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Wear;
-using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,6 +1,6 @@
 using System.Net.Mime;
 using System.Text.Json;
-using WearWatch.Dashboard.Engineering.History;
+using WearWatch.Dashboard.Engineer.History;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Administration.Importing;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Importing;
-using WearWatch.Dashboard.People;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage;

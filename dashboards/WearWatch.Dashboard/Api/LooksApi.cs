@@ -1,11 +1,10 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.People;
 using WearWatch.Inspections;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
-using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,5 +1,5 @@
 using System.Security.Claims;
-using WearWatch.Dashboard.People;
+using WearWatch.Dashboard.Administration.People;
 
 namespace WearWatch.Dashboard.Api;
 

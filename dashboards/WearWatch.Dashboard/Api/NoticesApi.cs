@@ -1,6 +1,6 @@
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Notices;
-using WearWatch.Dashboard.People;
+using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Api;

@@ -1,5 +1,5 @@
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Oiling;
+using WearWatch.Dashboard.Technician.Oiling;
 using WearWatch.Plant.Oiling;
 
 namespace WearWatch.Dashboard.Api;

@@ -1,7 +1,6 @@
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Glance;
+using WearWatch.Dashboard.Overview.Glance;
 using WearWatch.Plant.Settings;
-using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,5 +1,4 @@
 using WearWatch.Plant.Settings;
-using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.People;
 using WearWatch.Entries;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage;

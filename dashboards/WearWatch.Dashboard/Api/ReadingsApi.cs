@@ -1,14 +1,13 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.People;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;
-using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Api;
 

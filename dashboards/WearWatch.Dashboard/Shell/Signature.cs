@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.JSInterop;
-using WearWatch.Dashboard.People;
+using WearWatch.Dashboard.Administration.People;
 
 namespace WearWatch.Dashboard.Shell;
 

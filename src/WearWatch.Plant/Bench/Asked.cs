@@ -1,7 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
-using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Units;
 

@@ -1,7 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Drives;
 using WearWatch.Lubrication;
-using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Units;
 

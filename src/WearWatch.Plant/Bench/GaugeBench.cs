@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
-using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Plant.Bench;

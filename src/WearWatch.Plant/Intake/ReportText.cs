@@ -1,6 +1,6 @@
-using WearWatch.Plant.Files;
 using System.Globalization;
 using System.Text;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Plant.Intake;
 

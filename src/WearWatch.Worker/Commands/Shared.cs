@@ -2,7 +2,6 @@ using System.CommandLine;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
-using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker.Commands;
 

@@ -4,7 +4,6 @@ using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Storage.Series;
-using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker.Forwarding;
 

@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker.Jobs;
 

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Logging;
 using WearWatch.Plant.Telemetry;
-using WearWatch.Worker.Jobs;
 
 namespace WearWatch.Worker.Jobs;
 

@@ -1,10 +1,8 @@
 using System.Net;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Plant.Signals;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Worker.Jobs;
-using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Worker.Mqtt;
 

@@ -6,10 +6,8 @@ using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Benchmarks.Speed;
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.LifeData;
-using WearWatch.Plant.Books;
-using WearWatch.Plant.Settings;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
-using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;

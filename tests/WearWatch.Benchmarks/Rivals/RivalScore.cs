@@ -1,4 +1,3 @@
-using WearWatch.Plant.Bench;
 using WearWatch.Trends;
 
 namespace WearWatch.Benchmarks.Rivals;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Plant.Bench;
 using WearWatch.Plant.Folders;
 using WearWatch.Wear;
 

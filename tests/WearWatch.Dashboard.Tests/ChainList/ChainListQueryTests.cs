@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.ChainList;
+using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.ChainList;

@@ -1,4 +1,5 @@
-using WearWatch.Dashboard.Charts;
+
+using WearWatch.Dashboard.Kit.Charts;
 
 namespace WearWatch.Dashboard.Tests.Charts;
 

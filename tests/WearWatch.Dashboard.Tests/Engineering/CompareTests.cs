@@ -1,7 +1,7 @@
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.Compare;
-using WearWatch.Dashboard.Engineering.Costs;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.Compare;
+using WearWatch.Dashboard.Engineer.Costs;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;

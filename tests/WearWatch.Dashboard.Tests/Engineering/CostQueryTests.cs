@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.Costs;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Plant.Intake;
 using WearWatch.Signals;
 

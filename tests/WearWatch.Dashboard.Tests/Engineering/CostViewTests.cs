@@ -1,9 +1,8 @@
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.Costs;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;
-using WearWatch.Plant.Oiling;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

@@ -1,8 +1,8 @@
 using System.Net;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Engineering.Changes;
-using WearWatch.Dashboard.Engineering.LifeData;
-using WearWatch.Dashboard.Engineering.Record;
+using WearWatch.Dashboard.Engineer.Changes;
+using WearWatch.Dashboard.Engineer.LifeData;
+using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
 using WearWatch.Storage.Rows;

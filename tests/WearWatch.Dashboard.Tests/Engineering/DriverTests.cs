@@ -1,6 +1,6 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Engineering.Changes;
-using WearWatch.Dashboard.Engineering.Drivers;
+using WearWatch.Dashboard.Engineer.Changes;
+using WearWatch.Dashboard.Engineer.Drivers;
 using WearWatch.Learning;
 using WearWatch.Lives;
 using WearWatch.Storage.Rows;

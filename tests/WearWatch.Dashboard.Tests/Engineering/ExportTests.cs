@@ -1,4 +1,5 @@
-using WearWatch.Dashboard.Engineering.Exports;
+
+using WearWatch.Dashboard.Kit.Exports;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 

@@ -1,5 +1,5 @@
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.LifeData;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
 

@@ -1,5 +1,6 @@
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.LifeData;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.LifeData;
+using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Lives;
 
 namespace WearWatch.Dashboard.Tests.Engineering;

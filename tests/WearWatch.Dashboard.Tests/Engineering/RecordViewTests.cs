@@ -1,5 +1,5 @@
-using WearWatch.Dashboard.Engineering;
-using WearWatch.Dashboard.Engineering.Record;
+using WearWatch.Dashboard.Engineer;
+using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
 

@@ -1,7 +1,7 @@
 using System.Text;
-using WearWatch.Dashboard.Engineering.Costs;
-using WearWatch.Dashboard.Engineering.Report;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Engineer.Costs;
+using WearWatch.Dashboard.Engineer.Report;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;

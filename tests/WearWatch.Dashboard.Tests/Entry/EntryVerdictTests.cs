@@ -1,7 +1,6 @@
-using WearWatch.Dashboard.Entry;
+using WearWatch.Dashboard.Technician.Entry;
 using WearWatch.Entries;
 using WearWatch.Gauging;
-using WearWatch.Plant.Intake;
 using WearWatch.Units;
 using WearWatch.Wear;
 

@@ -1,4 +1,5 @@
-using WearWatch.Dashboard.Floor;
+
+using WearWatch.Dashboard.Technician.Floor;
 
 namespace WearWatch.Dashboard.Tests.Floor;
 

@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.Glance;
+using WearWatch.Dashboard.Overview.Glance;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.Glance;

@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Happenings;
+using WearWatch.Dashboard.Technician.Happenings;
 using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Happenings;

@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.Notices;
+using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 

@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.OneChain;
+using WearWatch.Dashboard.Overview.OneChain;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 

@@ -2,7 +2,7 @@ using System.Net;
 using System.Text.Json;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.People;
+using WearWatch.Dashboard.Administration.People;
 
 namespace WearWatch.Dashboard.Tests.People;
 

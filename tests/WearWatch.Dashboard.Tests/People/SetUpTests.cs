@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Dashboard.People;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.People;

@@ -4,7 +4,7 @@ using System.Text.Json;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Dashboard.People;
+using WearWatch.Dashboard.Administration.People;
 using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.People;

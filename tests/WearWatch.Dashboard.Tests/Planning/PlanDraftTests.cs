@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.Planning;
+using WearWatch.Dashboard.Planner;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Planning;

@@ -2,7 +2,7 @@ using System.IO.Compression;
 using System.Net;
 using System.Text;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planning;
+using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Dashboard.Tests.Planning;

@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planning;
+using WearWatch.Dashboard.Planner;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;

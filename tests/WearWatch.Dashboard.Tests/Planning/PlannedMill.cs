@@ -1,6 +1,6 @@
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planning;
+using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Windows;
 using WearWatch.Storage.Rows;

@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planning;
+using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 

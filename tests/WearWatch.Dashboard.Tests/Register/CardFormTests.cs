@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Register;
+using WearWatch.Dashboard.Administration.Register;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;

@@ -3,8 +3,8 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Floor;
-using WearWatch.Dashboard.Rounds;
+using WearWatch.Dashboard.Technician.Floor;
+using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Intake;
 using WearWatch.Rounds;
 

@@ -1,8 +1,7 @@
-using WearWatch.Dashboard.Settings;
+using WearWatch.Dashboard.Administration.Settings;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
-using WearWatch.Worker;
 
 namespace WearWatch.Dashboard.Tests.Settings;
 

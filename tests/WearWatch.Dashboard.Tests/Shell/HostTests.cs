@@ -1,5 +1,4 @@
 using System.Net;
-using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Shell;
 

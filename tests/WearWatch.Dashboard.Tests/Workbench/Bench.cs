@@ -1,6 +1,5 @@
-using WearWatch.Dashboard.Workbench;
+using WearWatch.Dashboard.Engineer.Workbench;
 using WearWatch.Plant.Bench;
-using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

@@ -1,5 +1,5 @@
-using WearWatch.Dashboard.DriveDesk;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Engineer.Workbench.Drives;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
 using WearWatch.Units;
 

@@ -1,5 +1,5 @@
-using WearWatch.Dashboard.GaugeDesk;
-using WearWatch.Dashboard.Words;
+using WearWatch.Dashboard.Engineer.Workbench.Gauging;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
 using WearWatch.Units;
 using WearWatch.Wear;

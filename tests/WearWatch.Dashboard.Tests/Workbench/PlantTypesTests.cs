@@ -1,5 +1,5 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.ChainTypes;
+using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Workbench;

@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.Measuring;
+using WearWatch.Dashboard.Engineer.Workbench.Studies;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Workbench;

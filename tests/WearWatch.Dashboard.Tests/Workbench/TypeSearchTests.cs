@@ -1,7 +1,7 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.ChainTypes;
-using WearWatch.Dashboard.Words;
-using WearWatch.Dashboard.Workbench;
+using WearWatch.Dashboard.Engineer.Workbench;
+using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Tests.Workbench;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using WearWatch.Dashboard.Words;
-using WearWatch.Dashboard.Workbench;
+using WearWatch.Dashboard.Engineer.Workbench;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
 using WearWatch.Units;
 

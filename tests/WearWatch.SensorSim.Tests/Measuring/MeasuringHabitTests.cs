@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Plant.Intake;
 using WearWatch.SensorSim.Measuring;
 using WearWatch.SensorSim.Plant;
 using WearWatch.SensorSim.Randomness;

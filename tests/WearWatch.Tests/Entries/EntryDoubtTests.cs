@@ -2,7 +2,6 @@ using CsCheck;
 using WearWatch.Chains;
 using WearWatch.Entries;
 using WearWatch.Gauging;
-using WearWatch.Plant.Folders;
 
 namespace WearWatch.Tests.Entries;
 

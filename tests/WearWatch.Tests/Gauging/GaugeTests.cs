@@ -1,6 +1,5 @@
 using CsCheck;
 using WearWatch.Gauging;
-using WearWatch.Plant.Settings;
 
 namespace WearWatch.Tests.Gauging;
 

@@ -1,4 +1,3 @@
-using WearWatch.Plant.Intake;
 using WearWatch.Running;
 using WearWatch.Signals;
 using WearWatch.Signals.Running;

@@ -3,7 +3,6 @@ using System.Text;
 using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Plant.Files;
-using WearWatch.Plant.Intake;
 using WearWatch.Running;
 
 namespace WearWatch.Worker.Tests.Files;

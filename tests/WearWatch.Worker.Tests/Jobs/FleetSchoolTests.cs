@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Plant.Settings;
-using WearWatch.Plant.Tracking;
 using WearWatch.Worker.Jobs;
 
 namespace WearWatch.Worker.Tests.Jobs;

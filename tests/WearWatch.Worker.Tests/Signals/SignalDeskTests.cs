@@ -4,7 +4,6 @@ using WearWatch.Gauging;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.Signals;
 using WearWatch.Plant.Telemetry;
-using WearWatch.Plant.Tracking;
 using WearWatch.SensorSim.Passes;
 using WearWatch.Signals.Passes;
 using WearWatch.Storage.Rows;
@@ -31,7 +30,7 @@ public sealed class SignalDeskTests
 
         await TakeAsync(plant, Sent.Of("running", "\"counter_h\":500", at: Midnight), Sent.Of("running", "\"counter_h\":510", at: Midnight.AddDays(1)), Sent.Of("running", "\"counter_h\":516", at: Midnight.AddDays(2)));
         Assert.Equal([chain], await ConcludeAsync(plant));
-        Assert.Equal(16, (await plant.Get<Worker.Tracking.ChainReader>().AssessAsync(chain, Ct))!.HoursNow, 6);
+        Assert.Equal(16, (await plant.Get<WearWatch.Plant.Tracking.ChainReader>().AssessAsync(chain, Ct))!.HoursNow, 6);
         await using var db = plant.Db();
         Assert.Equal([10.0, 6.0], await db.RunDays.OrderBy(d => d.Day).Select(d => d.Hours).ToListAsync(Ct));
         Assert.Empty(await ConcludeAsync(plant)); // nothing new, nothing to do

@@ -1,9 +1,15 @@
 using System.Text;
+using Microsoft.EntityFrameworkCore;
 using MQTTnet;
 using MQTTnet.Formatter;
 using MQTTnet.Protocol;
-using Microsoft.EntityFrameworkCore;
+
+<<<<<<< TODO: Unmerged change from project 'WearWatch.Servers.Tests', Before:
 using WearWatch.Plant.Telemetry;
+using WearWatch.Worker.Mqtt;
+=======
+using WearWatch.Worker.Mqtt;
+>>>>>>> After
 using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Worker.Tests.Telemetry;
@@ -49,7 +55,7 @@ public sealed class EmbeddedBrokerTests
         return answer.ResultCode == MqttClientConnectResultCode.Success ? client : throw new InvalidOperationException(answer.ReasonString);
     }
 
-    private static Task<MqttClientPublishResult> PublishAsync(IMqttClient client, Worker.Telemetry.Arrival arrival) => client.PublishAsync(new MqttApplicationMessage
+    private static Task<MqttClientPublishResult> PublishAsync(IMqttClient client, WearWatch.Plant.Telemetry.Arrival arrival) => client.PublishAsync(new MqttApplicationMessage
     {
         Topic = arrival.Topic,
         PayloadSegment = new ArraySegment<byte>(arrival.Payload.ToArray()),

@@ -1,5 +1,4 @@
 using WearWatch.Gauging.Studies;
-using WearWatch.Plant.Settings;
 
 namespace WearWatch.Tests.Gauging.Studies;
 

@@ -1,0 +1,32 @@
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Administration.People;
+
+/// <summary>Roles in words, as they stand on screens, in the API and in a session.</summary>
+public static class RoleWords
+{
+    /// <summary>The roles, each alone.</summary>
+    public static IReadOnlyList<PersonRoles> Each { get; } =
+        [PersonRoles.Technician, PersonRoles.Planner, PersonRoles.Engineer, PersonRoles.Administrator];
+
+    /// <summary>All roles together.</summary>
+    public static PersonRoles All { get; } = Each.Aggregate((all, role) => all | role);
+
+    /// <summary>The word of each role that is set.</summary>
+    public static IReadOnlyList<string> Of(PersonRoles roles) => [.. Each.Where(role => roles.HasFlag(role)).Select(One)];
+
+    /// <summary>All words in one, such as <c>technician, planner</c>.</summary>
+    public static string List(PersonRoles roles) => roles == PersonRoles.None ? "reads only" : string.Join(", ", Of(roles));
+
+    /// <summary>What a role lets a person do.</summary>
+    public static string Explain(PersonRoles role) => role switch
+    {
+        PersonRoles.Technician => "enters readings and what was done",
+        PersonRoles.Planner => "also keeps the register and plans swaps",
+        PersonRoles.Engineer => "also keeps the register and judges alarms",
+        PersonRoles.Administrator => "looks after people, keys, tablets and settings",
+        _ => throw new ArgumentOutOfRangeException(nameof(role), role, "Explained is one role at a time."),
+    };
+
+    private static string One(PersonRoles role) => role.ToString().ToLowerInvariant();
+}

@@ -1,0 +1,110 @@
+using WearWatch.Dashboard.Engineer.Costs;
+using WearWatch.Dashboard.Engineer.LifeData;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Lives;
+using WearWatch.Plant.Books;
+
+namespace WearWatch.Dashboard.Engineer.Compare;
+
+/// <summary>What the page of comparisons shows.</summary>
+public sealed record CompareView
+{
+    /// <summary>Confidence of every interval on the page.</summary>
+    public const double Confidence = 0.90;
+
+    public required CompareFilter Filter { get; init; }
+
+    /// <summary>The groups that can be picked.</summary>
+    public required IReadOnlyList<string> Groups { get; init; }
+
+    /// <summary>Both sides' lives, for the picture.</summary>
+    public required IReadOnlyList<GroupOfLives> Sides { get; init; }
+
+    public required IReadOnlyList<CompareRow> Rows { get; init; }
+
+    /// <summary>Whether both sides last equally long.</summary>
+    public required LogRank LogRank { get; init; }
+
+    /// <summary>What is compared where nothing was picked: the two groups with most lives, as all against all tells nothing.</summary>
+    public static CompareFilter Opening(FleetLives fleet, CompareFilter filter)
+    {
+        if (filter.A != CompareSide.All || filter.B != CompareSide.All) return filter;
+        string[] most =
+        [
+            .. fleet.Chains.SelectMany(chain => chain.Lives.Select(life => filter.By.Of(chain.CardOf(life)))).GroupBy(g => g)
+                .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key).Where(g => g.Length > 0).Take(2),
+        ];
+        return most is [var a, var b] ? filter with { A = CompareSide.All with { Group = a }, B = CompareSide.All with { Group = b } } : filter;
+    }
+
+    public static CompareView Of(
+        FleetLives fleet, IReadOnlyList<RecordedForecast> record, CostTerms terms, CompareFilter filter, PlantTime time)
+    {
+        var lives = fleet.Chains.SelectMany(chain => chain.Lives.Select(life => (Chain: chain, Life: life))).ToList();
+        List<(BookedChain Chain, BookedLife Life)> Of(CompareSide side) =>
+            lives.FindAll(l => side.Holds(l.Chain, l.Life, filter.By, time.DateOf));
+        var (a, b) = (Of(filter.A), Of(filter.B));
+        GroupOfLives[] sides = [Group(filter.A.Name, a), Group(filter.B.Name == filter.A.Name ? filter.B.Name + " " : filter.B.Name, b)];
+        return new CompareView
+        {
+            Filter = filter,
+            Groups = [.. lives.Select(l => filter.By.Of(l.Chain.CardOf(l.Life))).Distinct().Order(StringComparer.Ordinal)],
+            Sides = sides,
+            Rows = [Rate(a, b), Life(sides[0], sides[1]), Cost(a, b, terms, time), Coverage(record, filter, time)],
+            LogRank = LogRank.Compare([.. sides.Select(s => s.Lives)]),
+        };
+    }
+
+    private static GroupOfLives Group(string name, IEnumerable<(BookedChain Chain, BookedLife Life)> lives) =>
+        GroupOfLives.Of(name, [.. lives.Where(l => l.Life.FittingKnown).Select(l => l.Life.Life)], LifeLaw.Weibull);
+
+    private static CompareRow Rate(List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b)
+    {
+        static List<double> Rates(List<(BookedChain Chain, BookedLife Life)> side) => [.. side.Select(l => l.Life.LogRate?.Mean).OfType<double>()];
+        static string Words(List<double> rates) => rates.Count == 0
+            ? Show.Nothing
+            : $"{Show.RateFigure(Math.Exp(rates.Average()))}, {DeskWords.Lives(rates.Count)}";
+        var (one, other) = (Rates(a), Rates(b));
+        return new("Wear rate, % per 1,000 h", Words(one), Words(other), Difference.RatioOfMeans(one, other, Confidence));
+    }
+
+    private static CompareRow Life(GroupOfLives a, GroupOfLives b)
+    {
+        static string Words(GroupOfLives side) => side.Fit is { } fit
+            ? $"{Show.Hours(fit.MedianHours)}, {DeskWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit"
+            : $"{Show.Nothing}, {DeskWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit";
+        Difference? difference = a.Fit is { } one && b.Fit is { } other && a.MedianInterval is { Low: > 0 } oneBand && b.MedianInterval is { Low: > 0 } otherBand
+            ? Difference.Ratio((one.MedianHours, oneBand), (other.MedianHours, otherBand))
+            : null;
+        return new("Median life (Weibull)", Words(a), Words(b), difference);
+    }
+
+    private static CompareRow Cost(
+        List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b, CostTerms terms, PlantTime time)
+    {
+        var ever = new CostPeriod(DateTimeOffset.MinValue, time.Now);
+        List<(double Cost, double Hours)> ByChain(List<(BookedChain Chain, BookedLife Life)> side) =>
+            [.. side.GroupBy(l => l.Chain.Id).Select(g => CostSheet.Sum(g.Select(l => CostSheet.Of(l.Chain, l.Life, terms, ever)))).Select(s => (s.Total, s.Hours))];
+        string Words(List<(double Cost, double Hours)> side) => side.Sum(c => c.Hours) is > 0 and var hours
+            ? $"{CostWords.Money(1000 * side.Sum(c => c.Cost) / hours, terms)}, {Show.Count(side.Count, "chain")}"
+            : Show.Nothing;
+        var (one, other) = (ByChain(a), ByChain(b));
+        return new("Cost of 1,000 running hours", Words(one), Words(other), Difference.RatioOfRates(one, other, Confidence));
+    }
+
+    private static CompareRow Coverage(IReadOnlyList<RecordedForecast> record, CompareFilter filter, PlantTime time)
+    {
+        ObservedShare Held(CompareSide side) => ObservedShare.In(
+            [.. record.Where(f => f.AtShare == 0.5 && f.Score.Answered && Holds(side, f))], f => f.Score.Held90);
+        bool Holds(CompareSide side, RecordedForecast forecast)
+        {
+            if (side.Group.Length > 0 && filter.By.Of(forecast.Card) != side.Group) return false;
+            if (side.From is null && side.To is null) return true;
+            return forecast.FittedAt is { } fitted && time.DateOf(fitted) is var day && !(day < side.From) && !(day >= side.To);
+        }
+
+        static string Words(ObservedShare held) => held.Of == 0 ? Show.Nothing : $"{DeskWords.Share(held.Fraction)} of {Show.Count(held.Of)}";
+        var (one, other) = (Held(filter.A), Held(filter.B));
+        return new("90 % intervals that held, at half of life", Words(one), Words(other), Difference.OfShares(one, other, Confidence), IsShare: true);
+    }
+}

@@ -1,0 +1,47 @@
+using System.Globalization;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Words;
+
+namespace WearWatch.Dashboard.Engineer.Drivers;
+
+/// <summary>A column of the fleet model in words: what it is, for which step its effect is told, and which chains tell of it.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Step">For which step the factor is.</param>
+/// <param name="Scale">That step in the column's own unit.</param>
+/// <param name="Tells">Whether a chain's card bears on it.</param>
+public sealed record DriverInput(string Name, string Step, double Scale, Func<ChainCard, bool> Tells)
+{
+    private static readonly double Double = Math.Log(2);
+
+    /// <summary>Reads the name that the fleet model gives its column.</summary>
+    public static DriverInput Of(string column)
+    {
+        if (column.StartsWith("ln(", StringComparison.Ordinal)) return Number(column[3..].Split(" /")[0]);
+        if (column.EndsWith(" not told", StringComparison.Ordinal)) return new(column, "against chains that tell it", 1, _ => true);
+        var words = column.Split(' ', 2);
+        return words[0] switch
+        {
+            "lubrication" when Enum.TryParse<LubricationState>(words[1], out var s) =>
+                new("lubrication " + TradeWords.Of(s), "against by hand when due", 1, c => c.Duty.Lubrication == s),
+            "dust" when Enum.TryParse<DustLevel>(words[1], out var d) =>
+                new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
+            "family" when Enum.TryParse<ChainFamily>(words[1], out var f) =>
+                new(TradeWords.Of(f) + " chain", "against roller chain", 1, c => c.Family == f),
+            "lot" => new("lot " + words[1], "against the average lot", 1, c => c.Lot == words[1]),
+            "line" => new("line " + words[1], "against the average line", 1, c => c.Line == words[1]),
+            "temperature" => new("temperature of the surroundings", "10 °C warmer", 1, c => c.Duty.AmbientC is not null),
+            _ => new(column, "for one unit", 1, _ => true),
+        };
+    }
+
+    private static DriverInput Number(string quantity) => quantity switch
+    {
+        "load" => new("relative load", "twice the load", Double, c => c.Duty.RelativeLoad is > 0),
+        "speed" => new("speed", "twice the speed", Double, c => c.Duty.SpeedMetresPerSecond is > 0),
+        "pitch" => new("pitch", "twice the pitch", Double, _ => true),
+        "teeth" => new("teeth of the largest sprocket", "twice the teeth", Double, c => c.SprocketTeeth.Count > 0),
+        "hours since oiling" => new("hours since oiling, on average", "twice the hours", Double, c => c.Duty.HoursSinceOiling is not null),
+        "pitches" => new("length in pitches", "twice as long", Double, c => c.Pitches is not null),
+        _ => new(quantity, string.Create(CultureInfo.InvariantCulture, $"twice the {quantity}"), Double, _ => true),
+    };
+}

@@ -1,0 +1,20 @@
+
+using WearWatch.Dashboard.Kit.Paper;
+
+namespace WearWatch.Dashboard.Engineer.Report;
+
+/// <summary>The monthly report as PDF: one or two sheets.</summary>
+public static class ReportPdf
+{
+    public static byte[] Write(MonthReport report) => Sheet.Write(report.Title, sheet =>
+    {
+        sheet.Title(report.Title);
+        sheet.Paragraph(report.Under, 4);
+        foreach (var part in report.Parts)
+        {
+            sheet.Heading(part.Heading);
+            foreach (var sentence in part.Sentences) sheet.Paragraph(sentence);
+            if (part.Table is { } table) sheet.Table(table.Head, table.Rows, figures: !table.Words);
+        }
+    });
+}

@@ -1,0 +1,119 @@
+using System.Globalization;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Drives;
+using WearWatch.Plant.Bench;
+
+namespace WearWatch.Dashboard.Engineer.Workbench.Drives;
+
+/// <summary>What the drive's page says, in a person's units.</summary>
+public sealed record DriveView
+{
+    public required IReadOnlyList<DriveFact> Geometry { get; init; }
+
+    public required IReadOnlyList<DriveFact> Load { get; init; }
+
+    public required IReadOnlyList<DriveFact> Motion { get; init; }
+
+    public required DriveFact Rating { get; init; }
+
+    /// <summary>Whether the classic rating is enough; null when there is none.</summary>
+    public required bool? Carries { get; init; }
+
+    /// <summary>The power times the service factor.</summary>
+    public required string Asked { get; init; }
+
+    public required string ServiceFactor { get; init; }
+
+    public required IReadOnlyList<RatedLine> Alternatives { get; init; }
+
+    public required string Feed { get; init; }
+
+    public required Sourced FeedSource { get; init; }
+
+    /// <summary>Whether it is oiled as it has to be; null when not told.</summary>
+    public required bool? OilIsEnough { get; init; }
+
+    public required string Oil { get; init; }
+
+    public required WearExpectation? Wear { get; init; }
+
+    /// <summary>What of the chain type was recalled, not read; empty when nothing was.</summary>
+    public required string FromMemory { get; init; }
+
+    public static DriveView Of(DriveSheet sheet, UnitPreference units)
+    {
+        var (drive, figures, rating) = (sheet.Drive, sheet.Figures, sheet.Rating);
+        return new DriveView
+        {
+            Geometry =
+            [
+                new("Length", $"{Show.Count(drive.Pitches)} pitches, {units.OfLength(drive.Pitches * drive.PitchMm)}", LengthNote(sheet)),
+                new("Centre distance", units.OfLength(figures.CentreDistanceMm), Text(figures.CentreDistanceMm / drive.PitchMm, "0.0") + " pitches"),
+                new("Pitch diameters", $"{units.OfLength(figures.PitchDiameterMm)} and {units.OfLength(figures.DrivenPitchDiameterMm)}", ""),
+                new("Ratio", Text((double)drive.DrivenTeeth / drive.Teeth, "0.###") + " to 1", ""),
+                new("Slack span to aim for", units.OnRule(ChainLoop.SlackShare(false) * figures.CentreDistanceMm), "total movement in its middle; half of it where fast, jerky or upright"),
+            ],
+            Load =
+            [
+                new("Pull", units.OfForce(figures.Pull.Newtons), $"{units.OfPower(drive.Power.Watts)} at {units.OfSpeed(figures.Speed.MetresPerSecond)}"),
+                new("Centrifugal pull", units.OfForce(figures.CentrifugalPull?.Newtons), figures.CentrifugalPull is null ? "give the chain's mass a metre" : ""),
+                new("Safety factor", Text(figures.SafetyFactor, "0.0"), figures.SafetyFactor is null ? "tensile strength not known: an impossible power cannot be seen" : "tensile strength over the whole pull; 7 is the least"),
+                new("Bearing pressure", units.OfPressure(figures.BearingPressureNewtonsPerMm2), figures.BearingPressureNewtonsPerMm2 is null ? "bearing area not known" : ""),
+            ],
+            Motion =
+            [
+                new("Chain speed", units.OfSpeed(figures.Speed.MetresPerSecond), $"{Text(drive.Rpm, "#,0.##")} rpm; {Text(LinkRate.LinksPerMinute(figures.Speed, drive.PitchMm), "#,0")} links a minute"),
+                new("Speed swings by", Text(figures.SpeedVariationPercent, "0.0") + " %", "the polygon of the smaller sprocket"),
+                new("Articulations", Text(figures.ArticulationsPerHour, "#,0") + " an hour", $"{Text(figures.LoopsPerHour, "#,0.#")} rounds an hour"),
+                new("Loaded slip", units.OfWay(figures.LoadedSlipMetresPerHour) is var way && figures.LoadedSlipMetresPerHour is null ? way : way + " an hour", "of each pin in its bush"),
+            ],
+            Rating = new(
+                "Classic rating", rating.Rated is null ? "none" : units.OfPower(rating.Rated.Value.Watts),
+                rating.Basis + (rating.StrandFactor is { } strands && rating.Rated is not null ? $"; strand factor {Text(strands, "0.0")}" : "")),
+            Carries = rating.IsEnough,
+            Asked = units.OfPower(rating.Asked.Watts),
+            ServiceFactor = Text(rating.ServiceFactor, "0.0"),
+            Alternatives = [.. sheet.Alternatives.Select(c => new RatedLine(
+                c.Type.Designation, units.OfPower(c.Rated.Watts), units.OfSpeed(c.Speed.MetresPerSecond), FeedWords(c.OilFeed)))],
+            Feed = $"{Capital(FeedWords(sheet.OilFeed))}: by hand or drip up to {units.OfSpeed(sheet.OilFeed.ManualUpTo.MetresPerSecond)}, bath or disc up to {units.OfSpeed(sheet.OilFeed.BathUpTo.MetresPerSecond)}, above it an oil stream.",
+            FeedSource = new Sourced(0, sheet.OilFeed.Source, sheet.OilFeed.IsVerified),
+            OilIsEnough = sheet.OilIsEnough,
+            Oil = OilWords(sheet, units),
+            Wear = WearExpectation.Of(sheet),
+            FromMemory = string.Join(", ", sheet.FromMemory),
+        };
+    }
+
+    private static string LengthNote(DriveSheet sheet) => sheet switch
+    {
+        { HasOddPitches: true } => "an odd number needs an offset link, the weakest of the chain: take an even one",
+        { ExactPitches: { } exact } => $"{Text(exact, "0.00")} by the centre distance, rounded up to an even number",
+        _ => "",
+    };
+
+    private static string OilWords(DriveSheet sheet, UnitPreference units) => sheet switch
+    {
+        { AmbientC: null } => "Tell the temperature of the surroundings, and the grade of the oil stands here.",
+        { OilGrade: { } grade } => $"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at {units.OfTemperature(sheet.AmbientC)} ({grade.Source.Replace("docs/references.md ", "source ", StringComparison.Ordinal)}). {Capital(grade.Remark)}",
+        _ => $"No table reaches {units.OfTemperature(sheet.AmbientC)}: ask the maker of the oil.",
+    };
+
+    private static string FeedWords(Lubrication.OilFeed feed) => feed.Kind switch
+    {
+        Lubrication.OilFeedKind.ManualOrDrip => "by hand or drip",
+        Lubrication.OilFeedKind.BathOrDisc => "oil bath or disc",
+        Lubrication.OilFeedKind.OilStream => "oil stream",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static string Text(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? Show.Nothing;
+}
+
+/// <summary>A figure with a word on it.</summary>
+public sealed record DriveFact(string Name, string Value, string Note);
+
+/// <summary>A chain that carries the power by the classic rating.</summary>
+public sealed record RatedLine(string ChainType, string Rated, string Speed, string Feed);

@@ -1,0 +1,86 @@
+using System.Globalization;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Gauging;
+using WearWatch.Plant.Bench;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Engineer.Workbench.Gauging;
+
+/// <summary>What the gauge's page says of a measurement.</summary>
+public sealed record GaugeView
+{
+    public required string Figure { get; init; }
+
+    public required string Expanded { get; init; }
+
+    public required Condition Condition { get; init; }
+
+    public required string Verdict { get; init; }
+
+    /// <summary>Whether the length is doubted, so that a person has to say that it is right.</summary>
+    public required bool Doubted { get; init; }
+
+    /// <summary>What was measured, in a line.</summary>
+    public required string Measured { get; init; }
+
+    /// <summary>What the diameter of a round link says; null when none was measured.</summary>
+    public required string? LinkWear { get; init; }
+
+    public required IReadOnlyList<BudgetLine> Budget { get; init; }
+
+    public required string Combined { get; init; }
+
+    public required string Proposal { get; init; }
+
+    public required bool GoodEnough { get; init; }
+
+    /// <summary>What to do better next time; empty for nothing.</summary>
+    public required IReadOnlyList<string> Remarks { get; init; }
+
+    public static GaugeView Of(GaugeSheet sheet, UnitPreference units) => new()
+    {
+        Figure = Show.Percent(sheet.Elongation.Percent),
+        Expanded = Percent(sheet.Elongation.ExpandedUncertaintyPercent, "0.00"),
+        Condition = sheet.Condition,
+        Verdict = sheet.Verdict,
+        Doubted = sheet.Doubt is not null,
+        LinkWear = sheet.LinkWear?.Verdict,
+        Measured = $"{units.OfLength(sheet.Span.LengthMm)} over {Show.Count(sheet.Span.Pitches)} pitches of {units.OfLength(sheet.Span.PitchMm)}"
+            + (sheet.Span.New is { } fresh ? $", {units.OfLength(fresh.LengthMm)} when new" : $", nominal {units.OfLength(sheet.Span.NominalMm)}"),
+        Budget = [.. sheet.Budget.Components.Select(c => new BudgetLine(
+            c.Name, Percent(c.StandardUncertaintyPercent, "0.0000"), 100 * sheet.Budget.ShareOf(c), c.Repeats, c.Source))],
+        Combined = Percent(sheet.Elongation.StandardUncertaintyPercent, "0.0000"),
+        Proposal = $"{(sheet.IsGoodEnough ? "The least that would do" : "Measure more")}: {Show.Count(sheet.Proposal.Pitches)} pitches ({units.OfLength(sheet.Proposal.LengthMm)}), with a standard uncertainty of "
+            + $"{Percent(sheet.Proposal.StandardUncertaintyPercent, "0.000")}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.",
+        GoodEnough = sheet.IsGoodEnough,
+        Remarks = [.. RemarksOn(sheet)],
+    };
+
+    private static IEnumerable<string> RemarksOn(GaugeSheet sheet)
+    {
+        var span = sheet.Span;
+        if (span.LinksAlternate && int.IsOddInteger(span.Pitches))
+        {
+            yield return span.FirstLink == FirstLink.NotTold
+                ? "An odd number of pitches: only every other link grows, so the reading may be off by one part in the number of pitches. Measure an even number, or say with which link it begins."
+                : "An odd number of pitches, corrected for the link that it begins with. An even number needs no correction.";
+        }
+
+        if (sheet.Proposal.Advice.IndexOf(';', StringComparison.Ordinal) is > 0 and var at) yield return Capital(sheet.Proposal.Advice[(at + 2)..].Split(" (")[0]) + ".";
+        if (span.ChainTemperatureC is null) yield return "No temperature told: chain and tool are taken as equally warm.";
+        if (!sheet.Limit.IsVerified) yield return "The limit was only recalled, not read at its source: judge it before you rely on it.";
+        yield return "Measure the worst place of the chain, taut, clean, with no offset link inside the length.";
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static string Percent(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture) + " %";
+}
+
+/// <summary>A line of the uncertainty budget.</summary>
+/// <param name="Name">What is uncertain.</param>
+/// <param name="Uncertainty">Its standard uncertainty.</param>
+/// <param name="SharePercent">Its share of the variance.</param>
+/// <param name="Repeats">Whether it comes anew with every reading.</param>
+/// <param name="Source">Where its size comes from.</param>
+public sealed record BudgetLine(string Name, string Uncertainty, double SharePercent, bool Repeats, string Source);

@@ -1,0 +1,67 @@
+using System.Globalization;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Gauging.Studies;
+
+namespace WearWatch.Dashboard.Engineer.Workbench.Studies;
+
+/// <summary>What the page says of a study.</summary>
+/// <param name="Size">How large it is.</param>
+/// <param name="Advice">What to do.</param>
+/// <param name="Good">Whether it is good, usable or neither: true, null, false.</param>
+/// <param name="Columns">The ways in which it was worked out.</param>
+/// <param name="Rows">The figures, one of each way.</param>
+/// <param name="Variance">The table of the analysis of variance.</param>
+/// <param name="Interaction">What was made of the interaction.</param>
+public sealed record StudyView(
+    string Size, string Advice, bool? Good, IReadOnlyList<string> Columns, IReadOnlyList<StudyRow> Rows, IReadOnlyList<VarianceRow> Variance,
+    string Interaction)
+{
+    /// <summary>The view of a study.</summary>
+    /// <param name="study">The study.</param>
+    /// <param name="limit">The limit in the readings' unit; null when not told.</param>
+    public static StudyView Of(CrossedStudy study, double? limit)
+    {
+        var byVariance = MeasuringQuality.ByVariance(study);
+        IReadOnlyList<MeasuringQuality> ways = MeasuringQuality.ByRanges(study) is { } byRanges ? [byVariance, byRanges] : [byVariance];
+        var table = VarianceTable.Of(study);
+        return new StudyView(
+            $"{Show.Count(study.Sections.Count, "section")}, {Show.Count(study.People.Count)} people or tools, {Show.Count(study.Trials, "trial")} each",
+            byVariance.Advice,
+            byVariance.DistinctCategories < 5 || byVariance.MeasuringPercentOfTotal > 30 ? false : byVariance.MeasuringPercentOfTotal <= 10 ? true : null,
+            [.. ways.Select(w => w.Method)],
+            [.. FiguresOf(ways, limit)],
+            [Line("Sections", table.Sections), Line("People", table.People), Line("Sections by people", table.Interaction), Line("Repeats", table.Repeats)],
+            table.InteractionP > MeasuringQuality.PoolingProbability
+                ? $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: taken for chance and pooled with the repeats."
+                : $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: some people see some sections differently.");
+    }
+
+    private static IEnumerable<StudyRow> FiguresOf(IReadOnlyList<MeasuringQuality> ways, double? limit)
+    {
+        yield return Share("Repeatability: the same person again", w => w.RepeatSd);
+        yield return Share("Reproducibility: between people", w => w.PeopleSd);
+        yield return Share("Measuring, both together", w => w.MeasuringSd);
+        yield return Share("Between sections", w => w.SectionSd);
+        yield return Share("Everything", w => w.TotalSd);
+        yield return new("Measuring over everything", [.. ways.Select(w => Percent(w.MeasuringPercentOfTotal))]);
+        yield return new("Classes of wear it can tell apart", [.. ways.Select(w => w.DistinctCategories >= 1000 ? "any" : Show.Count(w.DistinctCategories))]);
+        if (limit is { } l) yield return new("Six deviations over the limit", [.. ways.Select(w => Percent(w.PercentOfLimit(l)))]);
+
+        StudyRow Share(string name, Func<MeasuringQuality, double> sd) =>
+            new(name, [.. ways.Select(w => $"{Text(sd(w))} ({Percent(w.VariancePercent(sd(w)))} of the variance)")]);
+    }
+
+    private static VarianceRow Line(string name, VarianceLine line) =>
+        new(name, Show.Count(line.DegreesOfFreedom), Text(line.SumOfSquares), Text(line.MeanSquare));
+
+    private static string Percent(double value) => value.ToString("0.0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>Four digits that matter.</summary>
+    private static string Text(double value) => value.ToString("G4", CultureInfo.InvariantCulture);
+}
+
+/// <summary>A figure, worked out in one or two ways.</summary>
+public sealed record StudyRow(string Name, IReadOnlyList<string> Values);
+
+/// <summary>A line of the table of variance.</summary>
+public sealed record VarianceRow(string Name, string DegreesOfFreedom, string SumOfSquares, string MeanSquare);

@@ -1,7 +1,0 @@
-using WearWatch.Wear;
-
-namespace WearWatch.Dashboard.Glance;
-
-/// <summary>What the plant at a glance needs to know of one chain.</summary>
-public sealed record ChainNow(
-    string Name, string Line, Condition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt);

@@ -1,0 +1,122 @@
+using System.Diagnostics;
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Rounds;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Kit.Words;
+
+/// <summary>The domain's enumerations in the words of the trade.</summary>
+public static class TradeWords
+{
+    /// <summary>Why a limit is what it is, to follow "because of" or to stand in a column.</summary>
+    public static string Of(LimitReason reason) => reason switch
+    {
+        LimitReason.General => "general limit",
+        LimitReason.SprocketTeeth => "sprocket teeth",
+        LimitReason.FixedCentres => "fixed centres",
+        LimitReason.ParallelStrands => "parallel strands",
+        LimitReason.TakeUpTravel => "take-up travel left",
+        LimitReason.Timing => "timing",
+        LimitReason.Lifting => "lifting chain",
+        LimitReason.HighPerformance => "high-performance drive",
+        LimitReason.SetByPlant => "set by the plant",
+        _ => throw new UnreachableException($"Limit reason {reason} has no words."),
+    };
+
+    /// <summary>A chain family.</summary>
+    public static string Of(ChainFamily family) => family switch
+    {
+        ChainFamily.Roller => "roller",
+        ChainFamily.Bush => "bush",
+        ChainFamily.DoublePitch => "double-pitch",
+        ChainFamily.Conveyor => "conveyor",
+        ChainFamily.Leaf => "leaf",
+        ChainFamily.OffsetLink => "offset-link",
+        ChainFamily.RoundLink => "round-link",
+        ChainFamily.InvertedTooth => "inverted-tooth",
+        ChainFamily.Custom => "custom",
+        _ => throw new UnreachableException($"Family {family} has no words."),
+    };
+
+    /// <summary>A tool.</summary>
+    public static string Of(Tool tool) => tool switch
+    {
+        Tool.Tape => "tape",
+        Tool.Caliper => "caliper",
+        Tool.Sensor => "sensor",
+        _ => throw new UnreachableException($"Tool {tool} has no words."),
+    };
+
+    /// <summary>What happened to a chain, strokes of which nothing arrived among it.</summary>
+    public static string Of(ChainEvent happened) =>
+        happened is { Kind: ChainEventKind.Oiling, BroughtOil: false } ? "lubricator stroked, no oil came" : Of(happened.Kind);
+
+    /// <summary>What happened to a chain.</summary>
+    public static string Of(ChainEventKind kind) => kind switch
+    {
+        ChainEventKind.Replacement => "new chain fitted",
+        ChainEventKind.MeterReset => "hour counter changed",
+        ChainEventKind.Oiling => "oiled",
+        ChainEventKind.Shortened => "shortened",
+        ChainEventKind.Tensioned => "tensioned",
+        ChainEventKind.Inspection => "inspected",
+        ChainEventKind.SprocketReplaced => "wheel replaced",
+        _ => throw new UnreachableException($"Event {kind} has no words."),
+    };
+
+    /// <summary>What a notice is about.</summary>
+    public static string Of(NoticeKind kind) => kind switch
+    {
+        NoticeKind.LimitNear => "Limit near",
+        NoticeKind.RateHasRisen => "Wears faster",
+        NoticeKind.MeasureAgain => "Measure again",
+        NoticeKind.ReadingHeldBack => "Reading held back",
+        NoticeKind.OilingDue => "Oil due",
+        NoticeKind.TakeUpEnds => "Take-up at its end",
+        NoticeKind.LubricatorSilent => "Lubricator silent",
+        NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
+        NoticeKind.StrandsDiffer => "Strands differ",
+        NoticeKind.FoundByLook => "Found by a look",
+        _ => throw new UnreachableException($"Notice {kind} has no words."),
+    };
+
+    /// <summary>What is done at a stop of a round.</summary>
+    public static string Of(RoundTaskKind task) => task switch
+    {
+        RoundTaskKind.Measure => "measure",
+        RoundTaskKind.Oil => "oil",
+        RoundTaskKind.Look => "look",
+        _ => throw new UnreachableException($"Task {task} has no words."),
+    };
+
+    /// <summary>How well a chain is kept in oil.</summary>
+    public static string Of(LubricationState state) => state switch
+    {
+        LubricationState.Auto => "automatic",
+        LubricationState.Manual => "by hand",
+        LubricationState.Poor => "too seldom",
+        LubricationState.Dry => "runs dry",
+        _ => throw new UnreachableException($"Lubrication {state} has no words."),
+    };
+
+    /// <summary>How oil is brought to a chain.</summary>
+    public static string Of(OilMethod method) => method switch
+    {
+        OilMethod.Hand => "by hand",
+        OilMethod.Drip => "drip feed",
+        OilMethod.Bath => "bath or disc",
+        OilMethod.Stream => "oil stream",
+        OilMethod.Lubricator => "automatic lubricator",
+        _ => throw new UnreachableException($"Oil method {method} has no words."),
+    };
+
+    /// <summary>How much dust reaches the chain.</summary>
+    public static string Of(DustLevel dust) => dust switch
+    {
+        DustLevel.Clean => "clean",
+        DustLevel.Moderate => "moderate",
+        DustLevel.Heavy => "heavy",
+        _ => throw new UnreachableException($"Dust {dust} has no words."),
+    };
+}

@@ -1,0 +1,64 @@
+using System.Globalization;
+using Microsoft.AspNetCore.WebUtilities;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.ChainList;
+
+/// <summary>Which chains the list shows, and in what order. It stands in the address, so that a list can be sent to a colleague.</summary>
+public sealed record ChainFilter
+{
+    public string Search { get; init; } = "";
+
+    public string? Line { get; init; }
+
+    public Condition? Condition { get; init; }
+
+    public ChainFamily? Family { get; init; }
+
+    /// <summary>Only chains whose early date lies before this plant date.</summary>
+    public DateOnly? DueBefore { get; init; }
+
+    public ChainSort Sort { get; init; }
+
+    public bool Descending { get; init; }
+
+    /// <summary>Whether anything is left out.</summary>
+    public bool IsNarrowed => this with { Sort = default, Descending = false } != new ChainFilter();
+
+    /// <summary>Reads an address; what cannot be read is left out.</summary>
+    public static ChainFilter FromAddress(string address)
+    {
+        var query = QueryHelpers.ParseQuery(new Uri(address, UriKind.RelativeOrAbsolute) is { IsAbsoluteUri: true } uri ? uri.Query : address);
+        string? Value(string key) => query.TryGetValue(key, out var values) ? values.ToString() : null;
+        return new ChainFilter
+        {
+            Search = Value("search")?.Trim() ?? "",
+            Line = Value("line"),
+            Condition = ConditionWords.FromToken(Value("condition")),
+            Family = Named<ChainFamily>(Value("family")),
+            DueBefore = DateOnly.TryParseExact(Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
+            Sort = Named<ChainSort>(Value("sort")) ?? default,
+            Descending = Value("descending") == "yes",
+        };
+    }
+
+    /// <summary>The address of the list.</summary>
+    public string ToAddress()
+    {
+        var query = new Dictionary<string, string?>();
+        if (Search.Length > 0) query["search"] = Search;
+        if (Line is not null) query["line"] = Line;
+        if (Condition is { } condition) query["condition"] = ConditionWords.Token(condition);
+        if (Family is { } family) query["family"] = family.ToString().ToLowerInvariant();
+        if (DueBefore is { } due) query["due"] = due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        if (Sort != default) query["sort"] = Sort.ToString().ToLowerInvariant();
+        if (Descending) query["descending"] = "yes";
+        return QueryHelpers.AddQueryString("/chains", query);
+    }
+
+    private static T? Named<T>(string? name)
+        where T : struct, Enum =>
+        name is not null && !int.TryParse(name, out _) && Enum.TryParse<T>(name, ignoreCase: true, out var value) ? value : null;
+}

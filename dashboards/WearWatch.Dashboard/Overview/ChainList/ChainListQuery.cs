@@ -1,0 +1,118 @@
+using System.Linq.Expressions;
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.ChainList;
+
+/// <summary>A stretch of the list.</summary>
+/// <param name="Rows">The rows asked for.</param>
+/// <param name="Total">How many the filter leaves.</param>
+public sealed record ChainListPage(IReadOnlyList<ChainListRow> Rows, int Total);
+
+/// <summary>Asks for a stretch of the list of chains: the database filters, sorts and cuts.</summary>
+public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClock clock)
+{
+    public async Task<ChainListPage> AskAsync(ChainFilter filter, int skip, int take, CancellationToken ct)
+    {
+        var time = await clock.NowAsync(ct);
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var chains = Narrow(Joined(db), filter, time);
+        var total = await chains.CountAsync(ct);
+        var rows = await Sorted(chains, filter).Skip(skip).Take(take).Select(ToRow).ToListAsync(ct);
+        return new ChainListPage(rows, total);
+    }
+
+    /// <summary>The lines there are, for the filter.</summary>
+    public async Task<IReadOnlyList<string>> LinesAsync(CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        return await db.Chains.Select(c => c.Line).Distinct().OrderBy(line => line).ToListAsync(ct);
+    }
+
+    private static IQueryable<Known> Joined(WearDb db) =>
+        from chain in db.Chains
+        join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId into latest
+        from forecast in latest.DefaultIfEmpty()
+        join reading in db.Readings on forecast.LastReadingId equals reading.Id into last
+        from reading in last.DefaultIfEmpty()
+        select new Known { Chain = chain, Forecast = forecast, Last = reading };
+
+    private static IQueryable<Known> Narrow(IQueryable<Known> chains, ChainFilter filter, PlantTime time)
+    {
+        if (filter.Line is { } line) chains = chains.Where(k => k.Chain.Line == line);
+        if (filter.Family is { } family) chains = chains.Where(k => k.Chain.Family == family);
+        if (filter.Condition is { } condition)
+        {
+            chains = condition == Condition.NotKnown
+                ? chains.Where(k => k.Forecast == null || k.Forecast.Condition == condition)
+                : chains.Where(k => k.Forecast != null && k.Forecast.Condition == condition);
+        }
+
+        if (filter.DueBefore is { } date)
+        {
+            var due = time.StartOf(date);
+            chains = chains.Where(k => k.Forecast != null && k.Forecast.EarlyDate < due);
+        }
+
+        foreach (var word in filter.Search.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var pattern = "%" + word.Replace("\\", @"\\").Replace("%", @"\%").Replace("_", @"\_") + "%";
+            chains = chains.Where(k =>
+                EF.Functions.Like(k.Chain.Name, pattern, @"\") || EF.Functions.Like(k.Chain.Position, pattern, @"\")
+                || EF.Functions.Like(k.Chain.ChainType, pattern, @"\") || EF.Functions.Like(k.Chain.Line, pattern, @"\"));
+        }
+
+        return chains;
+    }
+
+    /// <summary>Sorted as asked, what is not known always last, and by name within.</summary>
+    private static IQueryable<Known> Sorted(IQueryable<Known> chains, ChainFilter filter) => filter.Sort switch
+    {
+        ChainSort.Name => By(chains, k => k.Chain.Name, filter.Descending),
+        ChainSort.Line => By(chains, k => k.Chain.Line, filter.Descending).ThenBy(k => k.Chain.Position),
+        ChainSort.Type => By(chains, k => k.Chain.ChainType, filter.Descending),
+        ChainSort.Elongation => By(chains.OrderBy(k => k.Forecast!.ElongationPct == null), k => k.Forecast!.ElongationPct, filter.Descending),
+        ChainSort.Rate => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.RatePctPer1000H, filter.Descending),
+        ChainSort.Limit => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.LimitPct, filter.Descending),
+        ChainSort.Oil => By(chains.OrderBy(k => k.Forecast!.NextOilingAt == null), k => k.Forecast!.NextOilingAt, filter.Descending),
+        ChainSort.LastReading => By(
+            chains.OrderBy(k => k.Last == null), k => k.Last!.TakenAt ?? (DateTimeOffset?)k.Last.ReceivedAt, filter.Descending),
+        _ => By(chains.OrderBy(k => k.Forecast!.EarlyDate == null), k => k.Forecast!.EarlyDate, filter.Descending),
+    };
+
+    private static IOrderedQueryable<Known> By<T>(IQueryable<Known> chains, Expression<Func<Known, T>> key, bool descending) =>
+        (descending ? chains.OrderByDescending(key) : chains.OrderBy(key)).ThenBy(k => k.Chain.Name);
+
+    private static IOrderedQueryable<Known> By<T>(IOrderedQueryable<Known> chains, Expression<Func<Known, T>> key, bool descending) =>
+        (descending ? chains.ThenByDescending(key) : chains.ThenBy(key)).ThenBy(k => k.Chain.Name);
+
+    private static readonly Expression<Func<Known, ChainListRow>> ToRow = known => new ChainListRow
+    {
+        Id = known.Chain.Id,
+        Name = known.Chain.Name,
+        Line = known.Chain.Line,
+        Position = known.Chain.Position,
+        ChainType = known.Chain.ChainType,
+        Family = known.Chain.Family,
+        Condition = known.Forecast == null ? Condition.NotKnown : known.Forecast.Condition,
+        ElongationPct = known.Forecast == null ? null : known.Forecast.ElongationPct,
+        RatePctPer1000H = known.Forecast == null ? null : known.Forecast.RatePctPer1000H,
+        LimitPct = known.Forecast == null ? known.Chain.LimitPct : known.Forecast.LimitPct,
+        LimitReason = known.Forecast == null ? null : known.Forecast.LimitReason,
+        EarlyDate = known.Forecast == null ? null : known.Forecast.EarlyDate,
+        NextOilingAt = known.Forecast == null ? null : known.Forecast.NextOilingAt,
+        LastReadingAt = known.Last == null ? null : known.Last.TakenAt ?? known.Last.ReceivedAt,
+    };
+
+    private sealed class Known
+    {
+        public required ChainRow Chain { get; init; }
+
+        public ForecastRow? Forecast { get; init; }
+
+        public ReadingRow? Last { get; init; }
+    }
+}

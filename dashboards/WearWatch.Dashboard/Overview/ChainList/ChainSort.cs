@@ -1,0 +1,16 @@
+namespace WearWatch.Dashboard.Overview.ChainList;
+
+/// <summary>By what the list of chains is sorted.</summary>
+public enum ChainSort
+{
+    /// <summary>The planner's date; chains without one last.</summary>
+    Early,
+    Name,
+    Line,
+    Type,
+    Elongation,
+    Rate,
+    Limit,
+    Oil,
+    LastReading,
+}

@@ -1,0 +1,7 @@
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.Glance;
+
+/// <summary>What the plant at a glance needs to know of one chain.</summary>
+public sealed record ChainNow(
+    string Name, string Line, Condition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt);

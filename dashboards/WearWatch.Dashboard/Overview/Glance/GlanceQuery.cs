@@ -1,0 +1,47 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.Glance;
+
+/// <summary>Asks the plant's memory for the plant at a glance.</summary>
+public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock clock)
+{
+    private const int NoticesShown = 6;
+    private const int ArrivalsShown = 8;
+
+    public async Task<GlanceView> AskAsync(CancellationToken ct)
+    {
+        var time = await clock.NowAsync(ct);
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var chains = await (
+            from chain in db.Chains
+            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId into latest
+            from forecast in latest.DefaultIfEmpty()
+            select new ChainNow(
+                chain.Name, chain.Line, forecast == null ? Condition.NotKnown : forecast.Condition,
+                forecast == null ? null : forecast.EarlyDate, forecast == null ? null : forecast.NextOilingAt)).ToListAsync(ct);
+        var open = db.Notices.Where(n => n.EndedAt == null);
+        var notices = await (
+            from notice in open
+            join chain in db.Chains on notice.ChainId equals chain.Id
+            orderby notice.Urgent descending, notice.RaisedAt descending
+            select new OpenNotice(
+                notice.Id, chain.Name, chain.Line, notice.Kind, notice.Urgent, notice.Why, notice.WhatToDo, notice.RaisedAt))
+            .Take(NoticesShown).ToListAsync(ct);
+        return GlanceView.Of(chains, notices, await open.CountAsync(ct), await ArrivalsAsync(db, ct), time);
+    }
+
+    private static async Task<List<Arrival>> ArrivalsAsync(WearDb db, CancellationToken ct) => await (
+        from reading in db.Readings
+        join chain in db.Chains on reading.ChainId equals chain.Id
+        where !reading.Withdraws && !db.Readings.Any(other => other.ChainId == reading.ChainId && other.Id > reading.Id)
+        orderby reading.TakenAt descending, reading.Id descending
+        select new Arrival(
+            chain.Name, chain.Line,
+            chain.PitchMm > 0 && reading.Pitches > 0 ? 100 * (reading.LengthMm / (reading.Pitches * chain.PitchMm) - 1) : null,
+            reading.Standing == ReadingStanding.Waiting, reading.ToldBy, reading.TakenAt ?? reading.ReceivedAt))
+        .Take(ArrivalsShown).ToListAsync(ct);
+}

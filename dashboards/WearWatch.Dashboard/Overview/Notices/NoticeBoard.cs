@@ -1,0 +1,40 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Storage;
+
+namespace WearWatch.Dashboard.Overview.Notices;
+
+/// <summary>Asks for notices, and keeps what a person says of them.</summary>
+public sealed class NoticeBoard(IDbContextFactory<WearDb> databases, PlantNews news)
+{
+    private const int Most = 500;
+
+    /// <summary>The notices that a filter leaves, urgent ones first, at most 500.</summary>
+    public async Task<IReadOnlyList<NoticeLine>> AskAsync(NoticeFilter filter, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var notices =
+            from notice in db.Notices
+            join chain in db.Chains on notice.ChainId equals chain.Id
+            where (notice.EndedAt != null) == filter.Ended
+            select new { notice, chain };
+        if (filter.Kind is { } kind) notices = notices.Where(n => n.notice.Kind == kind);
+        if (filter.Line is { } line) notices = notices.Where(n => n.chain.Line == line);
+        if (filter.UrgentOnly) notices = notices.Where(n => n.notice.Urgent);
+        return await notices.OrderByDescending(n => n.notice.Urgent).ThenByDescending(n => n.notice.RaisedAt).Take(Most)
+            .Select(n => new NoticeLine(
+                n.notice.Id, n.notice.ChainId, n.chain.Name, n.chain.Line, n.notice.Kind, n.notice.Urgent, n.notice.Why, n.notice.WhatToDo,
+                n.notice.RaisedAt, n.notice.EndedAt, n.notice.JudgedReal, n.notice.JudgedBy))
+            .ToListAsync(ct);
+    }
+
+    /// <summary>Keeps a person's judgement; null takes it back. False when there is no such notice.</summary>
+    public async Task<bool> JudgeAsync(long noticeId, bool? real, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.Notices.FindAsync([noticeId], ct) is not { } notice) return false;
+        (notice.JudgedReal, notice.JudgedBy) = (real, real is null ? "" : by);
+        await db.SaveChangesAsync(ct);
+        news.Tell([notice.ChainId]);
+        return true;
+    }
+}

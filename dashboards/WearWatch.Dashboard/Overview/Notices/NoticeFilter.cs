@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.WebUtilities;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.Notices;
+
+/// <summary>Which notices the page shows; it stands in the address.</summary>
+public sealed record NoticeFilter
+{
+    public NoticeKind? Kind { get; init; }
+
+    public string? Line { get; init; }
+
+    public bool UrgentOnly { get; init; }
+
+    /// <summary>Whether ended notices are shown instead of open ones.</summary>
+    public bool Ended { get; init; }
+
+    /// <summary>Reads an address; what cannot be read is left out.</summary>
+    public static NoticeFilter FromAddress(string address)
+    {
+        var query = QueryHelpers.ParseQuery(new Uri(address).Query);
+        string? Value(string key) => query.TryGetValue(key, out var values) ? values.ToString() : null;
+        return new NoticeFilter
+        {
+            Kind = Enum.TryParse<NoticeKind>(Value("kind"), ignoreCase: true, out var kind) && Enum.IsDefined(kind) ? kind : null,
+            Line = Value("line"),
+            UrgentOnly = Value("urgent") == "yes",
+            Ended = Value("ended") == "yes",
+        };
+    }
+
+    /// <summary>The address of the page.</summary>
+    public string ToAddress()
+    {
+        var query = new Dictionary<string, string?>();
+        if (Kind is { } kind) query["kind"] = kind.ToString().ToLowerInvariant();
+        if (Line is not null) query["line"] = Line;
+        if (UrgentOnly) query["urgent"] = "yes";
+        if (Ended) query["ended"] = "yes";
+        return QueryHelpers.AddQueryString("/notices", query);
+    }
+}

@@ -1,0 +1,34 @@
+using WearWatch.Lubrication;
+using WearWatch.Running;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.OneChain;
+
+/// <summary>All that the plant's memory holds of one chain, and what follows from it.</summary>
+public sealed record ChainFacts
+{
+    public required ChainRow Row { get; init; }
+
+    /// <summary>The live assessment.</summary>
+    public required Assessment Assessment { get; init; }
+
+    /// <summary>The readings that count, in the order to which the assessment's indices refer.</summary>
+    public required IReadOnlyList<ReadingRow> Standing { get; init; }
+
+    /// <summary>The readings that wait for a person's word.</summary>
+    public required IReadOnlyList<ReadingRow> Waiting { get; init; }
+
+    public required IReadOnlyList<EventRow> Events { get; init; }
+
+    /// <summary>The forecasts so far, oldest first.</summary>
+    public required IReadOnlyList<ForecastRow> Forecasts { get; init; }
+
+    /// <summary>Open notices first, then the ended ones, newest first.</summary>
+    public required IReadOnlyList<NoticeRow> Notices { get; init; }
+
+    public required ProductionCalendar Calendar { get; init; }
+
+    /// <summary>What the plant says of its oiling.</summary>
+    public OilTerms OilTerms { get; init; } = OilTerms.Default;
+}

@@ -1,0 +1,51 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.OneChain;
+
+/// <summary>A chain's state in sentences: what a planner would read out on the telephone.</summary>
+/// <param name="Wear">How worn it is, against what limit.</param>
+/// <param name="Limit">Why that limit governs.</param>
+/// <param name="Dates">When it is reached, early, middle and late.</param>
+public sealed record ChainHeadline(string Wear, string Limit, string Dates)
+{
+    /// <summary>The sentences of an assessment.</summary>
+    public static ChainHeadline Of(Assessment assessment, ChainDates dates, PlantTime time) => new(
+        WearOf(assessment),
+        LimitOf(assessment.Limit),
+        DatesOf(assessment, dates, time));
+
+    private static string WearOf(Assessment assessment) => assessment.ElongationPercent is { } elongation
+        ? $"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± {Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after {Show.Hours(assessment.HoursAtLastReading)}; "
+            + $"wearing {Show.Rate(assessment.RatePercentPer1000Hours)}."
+        : $"Not measured yet. From chains like it, {Show.Rate(assessment.RatePercentPer1000Hours)} is to be expected.";
+
+    private static string LimitOf(ReplacementLimit limit)
+    {
+        var reason = TradeWords.Of(limit.Reason);
+        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{(limit.Source == reason ? "" : $" ({limit.Source.Replace("docs/references.md", "sources", StringComparison.Ordinal)})")}.";
+    }
+
+    private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time)
+    {
+        if (assessment.Forecast.ProbabilityPassed > 0.95) return "The limit has been passed.";
+        if (dates.Early is not { } early) return "The limit is not in sight.";
+        var first = early <= time.Now
+            ? "The limit may be reached any day: more than 1 of 20 such chains has reached it by now."
+            : $"19 of 20 such chains last beyond {time.Day(early)}.";
+        var middle = dates.Middle is { } m ? $" Half last beyond {(m <= time.Now ? "today" : time.Day(m))}." : " When half of them have reached it cannot be said yet.";
+        var late = dates.Late is { } l ? $" 1 of 20 lasts beyond {(l <= time.Now ? "today" : time.Day(l))}." : " There is no upper limit yet: more readings will tell.";
+        return first + middle + late;
+    }
+}
+
+/// <summary>When a chain reaches its limit; null where that is not in sight.</summary>
+public sealed record ChainDates(DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late)
+{
+    /// <summary>The dates of an assessment.</summary>
+    public static ChainDates Of(ChainFacts facts, DateTimeOffset now) => new(
+        facts.Assessment.DateAt(5, facts.Calendar, now),
+        facts.Assessment.DateAt(50, facts.Calendar, now),
+        facts.Assessment.DateAt(95, facts.Calendar, now));
+}

@@ -1,0 +1,87 @@
+using WearWatch.Dashboard.Kit.Charts;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.OneChain;
+
+/// <summary>A step of the early date's history.</summary>
+public sealed record EarlyDateStep(DateTimeOffset MadeAt, DateTimeOffset? EarlyDate, double? ElongationPct, int ReadingsUsed, string Model);
+
+/// <summary>One chain's page: all that it draws, with nothing left to work out.</summary>
+public sealed record ChainView
+{
+    public required ChainFacts Facts { get; init; }
+
+    public required PlantTime Time { get; init; }
+
+    public required ChainDates Dates { get; init; }
+
+    public required ChainHeadline Headline { get; init; }
+
+    public required WearPicture Picture { get; init; }
+
+    /// <summary>The odds of the date; null when nothing can be said.</summary>
+    public required DateOdds? Odds { get; init; }
+
+    public required IReadOnlyList<ReadingLine> Readings { get; init; }
+
+    public required IReadOnlyList<EarlyDateStep> History { get; init; }
+
+    /// <summary>How the forecast moved from reading to reading.</summary>
+    public required IReadOnlyList<ForecastStep> Trail { get; init; }
+
+    /// <summary>What made the date, in sentences.</summary>
+    public required IReadOnlyList<string> Why { get; init; }
+
+    public string Name => Facts.Row.Name;
+
+    /// <summary>Pitches taken out of the chain that runs now.</summary>
+    public int PitchesOut => WearWatch.Chains.PitchesOut.Since([.. Facts.Events.Select(e => e.ToEvent(Name))]);
+
+    public Condition Condition => Facts.Assessment.Condition;
+
+    /// <summary>Line, position and type, as far as they are known.</summary>
+    public string Where => string.Join(" · ", new[]
+    {
+        Facts.Row.Line, Facts.Row.Position, Facts.Row.ChainType.Length > 0 ? Facts.Row.ChainType : TradeWords.Of(Facts.Row.Family) + " chain",
+    }.Where(t => t.Length > 0));
+
+    /// <summary>Puts the page together.</summary>
+    public static ChainView Of(ChainFacts facts, PlantTime time)
+    {
+        var dates = ChainDates.Of(facts, time.Now);
+        var assessment = facts.Assessment;
+        return new ChainView
+        {
+            Facts = facts,
+            Time = time,
+            Dates = dates,
+            Headline = ChainHeadline.Of(assessment, dates, time),
+            Picture = ChainPicture.Of(assessment, dates, time),
+            Odds = assessment.Forecast.ProbabilityPassed > 0.95 || dates.Early is null
+                ? null
+                : DateOdds.Of(assessment.Forecast, assessment.HoursNow - assessment.HoursAtLastReading, facts.Calendar, time),
+            Readings = ReadingLine.Of(facts),
+            History = Steps(facts),
+            Trail = ForecastTrail.Of(assessment),
+            Why = Explanation.Of(assessment, facts.Calendar, time.Now),
+        };
+    }
+
+    /// <summary>The forecasts that moved the early date by a day or more, newest first.</summary>
+    private static List<EarlyDateStep> Steps(ChainFacts facts)
+    {
+        var steps = new List<EarlyDateStep>();
+        foreach (var row in facts.Forecasts)
+        {
+            if (steps.Count > 0 && Same(steps[^1], row.EarlyDate) && steps[^1].ReadingsUsed == row.ReadingsUsed) continue;
+            steps.Add(new EarlyDateStep(row.MadeAt, row.EarlyDate, row.ElongationPct, row.ReadingsUsed, row.ModelVersion));
+        }
+
+        steps.Reverse();
+        return steps;
+    }
+
+    private static bool Same(EarlyDateStep step, DateTimeOffset? early) =>
+        step.EarlyDate == early || (step.EarlyDate is { } a && early is { } b && (a - b).Duration() < TimeSpan.FromDays(1));
+}

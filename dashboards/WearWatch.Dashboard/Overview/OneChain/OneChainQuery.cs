@@ -1,0 +1,40 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
+using WearWatch.Storage;
+
+namespace WearWatch.Dashboard.Overview.OneChain;
+
+/// <summary>Asks for all that a chain's page shows.</summary>
+public sealed class OneChainQuery(IDbContextFactory<WearDb> databases, ChainReader reader, PlantSettings settings, PlantClock clock)
+{
+    private const int ForecastsShown = 60;
+    private const int NoticesShown = 20;
+
+    /// <summary>The page of a chain; null when no chain has the name.</summary>
+    public async Task<ChainView?> AskAsync(string name, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == name, ct) is not { } row) return null;
+        if (await reader.AssessAsync(row.Id, ct) is not { } assessment) return null;
+        var readings = await db.Readings.AsNoTracking().Where(r => r.ChainId == row.Id).OrderBy(r => r.Id).ToListAsync(ct);
+        var forecasts = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == row.Id)
+            .OrderByDescending(f => f.Id).Take(ForecastsShown).ToListAsync(ct);
+        forecasts.Reverse();
+        var facts = new ChainFacts
+        {
+            Row = row,
+            Assessment = assessment,
+            Standing = StandingRows.Standing(readings),
+            Waiting = StandingRows.Waiting(readings),
+            Events = await db.StandingEventsAsync(row.Id, ct),
+            Forecasts = forecasts,
+            Notices = await db.Notices.AsNoTracking().Where(n => n.ChainId == row.Id)
+                .OrderBy(n => n.EndedAt != null).ThenByDescending(n => n.RaisedAt).Take(NoticesShown).ToListAsync(ct),
+            Calendar = await settings.CalendarAsync(ct),
+            OilTerms = await settings.OilTermsAsync(ct),
+        };
+        return ChainView.Of(facts, await clock.NowAsync(ct));
+    }
+}

@@ -1,0 +1,16 @@
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>Where a draft puts a chain's swap.</summary>
+/// <param name="WindowId">The window, or null to keep it out of the horizon.</param>
+/// <param name="Placing">Who put it there.</param>
+/// <param name="Note">Why, in a person's words.</param>
+public sealed record DraftPlace(string? WindowId, SwapPlacing Placing, string Note)
+{
+    /// <summary>A chain that nobody has placed yet.</summary>
+    public static DraftPlace Nowhere { get; } = new(null, SwapPlacing.Proposed, "");
+
+    /// <summary>Whether a proposal leaves it where it is.</summary>
+    public bool IsKept => Placing != SwapPlacing.Proposed;
+}

@@ -1,0 +1,61 @@
+using WearWatch.Chains;
+using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>What a fitter takes along to swap a chain: one page.</summary>
+public sealed record JobCard
+{
+    public required string Chain { get; init; }
+
+    /// <summary>Facts in order: name and value.</summary>
+    public required IReadOnlyList<(string Name, string Value)> Facts { get; init; }
+
+    /// <summary>The cautions of its kind, most urgent first.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    public required IReadOnlyList<string> Tools { get; init; }
+
+    public required IReadOnlyList<string> Steps { get; init; }
+
+    /// <summary>What the fitter writes down after.</summary>
+    public static IReadOnlyList<string> ToWrite { get; } =
+        ["Done on, by", "Hour counter", "Lot of the new chain", "Pitches measured over", "Length of the new chain, mm", "Sprockets: kept or new", "Remarks"];
+
+    /// <summary>What it is made up of, in words.</summary>
+    public static string CutInWords(ChainCut cut) => string.Join(" + ", new[]
+    {
+        $"cut {cut.CutPitches} pitches",
+        cut.ConnectingLinks > 0 ? $"{cut.ConnectingLinks} connecting link" : "",
+        cut.OffsetLinks > 0 ? $"{cut.OffsetLinks} offset link" : "",
+    }.Where(t => t.Length > 0));
+
+    /// <summary>What it takes from the store, in words: <c>118 pitches of 16B-1 chain, 1 16B-1 connecting link</c>.</summary>
+    public static string PartsInWords(IEnumerable<PartNeed> needs) => string.Join(", ", needs.Select(need =>
+        need.Part.Kind == PartKind.Chain ? $"{need.Quantity} {need.Part.Unit} of {need.Part}" : $"{need.Quantity} {need.Part}"));
+
+    /// <summary>Tools by the chain's kind. Source: common practice.</summary>
+    public static IReadOnlyList<string> ToolsFor(ChainFamily family) =>
+    [
+        "locks and tags, tester for zero energy", "chain breaker or pin press for this pitch", "chain puller", "straightedge for the alignment of the sprockets",
+        family is ChainFamily.Conveyor or ChainFamily.RoundLink or ChainFamily.Leaf ? "lifting gear and props for the chain and its load" : "support for the slack strand",
+        "tape of class I or II, or caliper, for the baseline", "oil of the grade that the chain runs with",
+    ];
+
+    /// <summary>Steps by the chain's kind. Source: common practice; the maker's instructions go before.</summary>
+    public static IReadOnlyList<string> StepsFor(ChainFamily family, ChainCut cut, int pitches) =>
+    [
+        "Stop the drive, isolate it, lock and tag it, try to start it. Let go what is under tension; prop what could fall.",
+        "Write down the hour counter. Take the guard off.",
+        "Slacken the take-up. Open the old chain on a sprocket and draw it out; keep it for a look at its joints.",
+        "Look at the sprockets: hooked or worn teeth go with the chain. Check their alignment with the straightedge.",
+        $"Make up the new chain: {CutInWords(cut)}, {pitches} pitches in all. Count twice.",
+        family is ChainFamily.Roller or ChainFamily.Bush or ChainFamily.DoublePitch
+            ? "Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running."
+            : "Draw it in and close it as its maker says; secure every pin.",
+        "Set the slack. Oil it. Turn it by hand once round.",
+        "Measure the new chain over as many pitches as can be reached, tensioned and standing: it is the baseline.",
+        "Refit the guards, take off your own lock, run it and listen. Enter what stands below.",
+    ];
+}

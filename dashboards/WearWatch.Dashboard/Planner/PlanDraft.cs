@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using WearWatch.Planning.Plans;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>A plan on the board that nobody has kept yet: moved, locked, annotated and undone without touching the real one.</summary>
+public sealed class PlanDraft
+{
+    private readonly ImmutableDictionary<string, DraftPlace> start;
+    private readonly Stack<ImmutableDictionary<string, DraftPlace>> before = [];
+    private ImmutableDictionary<string, DraftPlace> places;
+
+    public PlanDraft(PlanPicture picture)
+    {
+        Picture = picture;
+        Board = new SwapBoard(picture.Input);
+        var windows = picture.Input.Windows.Select(w => w.Id).ToHashSet();
+        start = picture.Swaps.ToImmutableDictionary(s => s.Key, s => new DraftPlace(s.Value.WindowId, s.Value.Placing, s.Value.Note));
+        Homeless = [.. start.Where(p => p.Value.WindowId is { } id && !windows.Contains(id)).Select(p => p.Key).Order(StringComparer.Ordinal)];
+        places = start.SetItems(Homeless.Select(c => KeyValuePair.Create(c, DraftPlace.Nowhere with { Note = start[c].Note })));
+        AsItIs = Plan = Board.Count(Windows);
+        ByDueDate = SwapPlanner.ByEarliestDueDate(picture.Input);
+    }
+
+    public PlanPicture Picture { get; }
+
+    /// <summary>Chains whose swap stood in a shutdown that is no longer planned; they have to be placed anew.</summary>
+    public IReadOnlyList<string> Homeless { get; }
+
+    public SwapBoard Board { get; private set; }
+
+    /// <summary>The draft as it stands now.</summary>
+    public SwapPlan Plan { get; private set; }
+
+    /// <summary>The plan that is kept.</summary>
+    public SwapPlan AsItIs { get; private set; }
+
+    /// <summary>The plan that goes by the earliest due date.</summary>
+    public SwapPlan ByDueDate { get; private set; }
+
+    /// <summary>What if, or null for the real shutdowns, crews and deliveries.</summary>
+    public WhatIf? WhatIf { get; private set; }
+
+    /// <summary>The proof that came with the last proposal, until something is moved.</summary>
+    public SwapPlan? Proposal { get; private set; }
+
+    public bool CanUndo => before.Count > 0;
+
+    public bool IsChanged => !places.OrderBy(p => p.Key, StringComparer.Ordinal).SequenceEqual(start.OrderBy(p => p.Key, StringComparer.Ordinal));
+
+    public IReadOnlyDictionary<string, string?> Windows => places.ToDictionary(p => p.Key, p => p.Value.WindowId);
+
+    public DraftPlace PlaceOf(string chain) => places.GetValueOrDefault(chain, DraftPlace.Nowhere);
+
+    /// <summary>The input for the planner: what a person placed stays.</summary>
+    public PlanInput ToPropose() => Board.Input with { Kept = places.Where(p => p.Value.IsKept).ToDictionary(p => p.Key, p => p.Value.WindowId) };
+
+    /// <summary>Moves a swap by hand, and its parallel strands with it; a locked one stays.</summary>
+    public bool Move(string chain, string? windowId)
+    {
+        var together = Board.Together(chain);
+        if (together.Any(c => PlaceOf(c).Placing == SwapPlacing.Locked) || together.All(c => PlaceOf(c).WindowId == windowId)) return false;
+        Change(p => p.SetItems(together.Select(c => KeyValuePair.Create(c, PlaceOf(c) with { WindowId = windowId, Placing = SwapPlacing.ByHand }))));
+        return true;
+    }
+
+    /// <summary>Says how firmly a swap and its parallel strands stand.</summary>
+    public void Hold(string chain, SwapPlacing placing) =>
+        Change(p => p.SetItems(Board.Together(chain).Select(c => KeyValuePair.Create(c, PlaceOf(c) with { Placing = placing }))));
+
+    public void Annotate(string chain, string note) => Change(p => p.SetItem(chain, PlaceOf(chain) with { Note = note.Trim() }));
+
+    public void Take(SwapPlan proposal)
+    {
+        Change(p => p.SetItems(proposal.Placements.Where(x => !PlaceOf(x.Chain).IsKept)
+            .Select(x => KeyValuePair.Create(x.Chain, PlaceOf(x.Chain) with { WindowId = x.Window?.Id, Placing = SwapPlacing.Proposed }))));
+        Proposal = proposal;
+    }
+
+    public void Undo()
+    {
+        if (before.TryPop(out var last)) Show(last);
+    }
+
+    /// <summary>Looks at the same draft under other circumstances; null goes back to the real ones.</summary>
+    public void Suppose(WhatIf? whatIf)
+    {
+        WhatIf = whatIf;
+        Board = new SwapBoard(whatIf?.Apply(Picture.Input) ?? Picture.Input);
+        AsItIs = Board.Count(start.ToDictionary(p => p.Key, p => p.Value.WindowId));
+        ByDueDate = SwapPlanner.ByEarliestDueDate(Board.Input);
+        Show(places);
+    }
+
+    private void Change(Func<ImmutableDictionary<string, DraftPlace>, ImmutableDictionary<string, DraftPlace>> how)
+    {
+        before.Push(places);
+        Show(how(places));
+    }
+
+    private void Show(ImmutableDictionary<string, DraftPlace> now)
+    {
+        places = now;
+        Proposal = null;
+        Plan = Board.Count(Windows);
+    }
+}

@@ -1,0 +1,85 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Plant.Intake;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>Keeps decisions on swaps, and what became of them.</summary>
+public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk desk, TimeProvider clock)
+{
+    /// <summary>Makes a draft the plan: each changed decision is a new row, and the one before keeps its place in the history.</summary>
+    public async Task<int> KeepAsync(PlanDraft draft, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        var standing = await db.Swaps.Where(s => s.Outcome == SwapOutcome.Planned).ToDictionaryAsync(s => s.ChainId, ct);
+        var windows = draft.Picture.Input.Windows.ToDictionary(w => w.Id);
+        var (now, fresh) = (clock.GetUtcNow(), new List<SwapRow>());
+        foreach (var (name, face) in draft.Picture.Faces)
+        {
+            var (place, old) = (draft.PlaceOf(name), standing.GetValueOrDefault(face.Row.Id));
+            var isNothing = place is { WindowId: null, IsKept: false, Note: "" };
+            if (old is null ? isNothing : (old.WindowId, old.Placing, old.Note) == (place.WindowId, place.Placing, place.Note)) continue;
+            if (old is not null) (old.Outcome, old.OutcomeBy, old.OutcomeAt) = (SwapOutcome.Replaced, by, now);
+            if (isNothing) continue;
+            var window = place.WindowId is { } id ? windows.GetValueOrDefault(id) : null;
+            fresh.Add(new SwapRow
+            {
+                ChainId = face.Row.Id,
+                WindowId = place.WindowId,
+                Start = window?.Start ?? old?.Start,
+                End = window?.End ?? old?.End,
+                Placing = place.Placing,
+                Note = place.Note,
+                DecidedBy = by,
+                DecidedAt = now,
+            });
+        }
+
+        await db.SaveChangesAsync(ct); // the old ones first: a chain has one planned swap at a time
+        db.Swaps.AddRange(fresh);
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        return fresh.Count;
+    }
+
+    /// <summary>The planned swaps whose shutdown has begun, with their chains, for a person to say what became of them.</summary>
+    public async Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> BegunAsync(CancellationToken ct)
+    {
+        var now = clock.GetUtcNow();
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var begun = await (from swap in db.Swaps
+                           join chain in db.Chains on swap.ChainId equals chain.Id
+                           where swap.Outcome == SwapOutcome.Planned && swap.Start != null && swap.Start <= now
+                           orderby swap.Start
+                           select new { swap, chain }).AsNoTracking().ToListAsync(ct);
+        return [.. begun.Select(b => (b.swap, b.chain))];
+    }
+
+    /// <summary>The swap was done: a new chain runs. Its life and its forecast follow from the event.</summary>
+    public async Task<IntakeAnswer> DoneAsync(long swapId, DateTimeOffset at, double? counterH, string lot, string note, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
+        var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
+        var fitted = new NewEvent($"swap-{swapId}", chain.Name, ChainEventKind.Replacement, at, counterH, counterH, note, by) { Lot = lot };
+        var answer = await desk.TakeEventAsync(fitted, ct);
+        if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapOutcome.Done, note, by, ct);
+        return answer;
+    }
+
+    /// <summary>The swap was not done; the chain comes back into the next plan.</summary>
+    public async Task NotDoneAsync(long swapId, string why, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        await EndAsync(db, await db.Swaps.SingleAsync(s => s.Id == swapId, ct), SwapOutcome.NotDone, why, by, ct);
+    }
+
+    private async Task EndAsync(WearDb db, SwapRow swap, SwapOutcome outcome, string note, string by, CancellationToken ct)
+    {
+        (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (outcome, note, by, clock.GetUtcNow());
+        await db.SaveChangesAsync(ct);
+    }
+}

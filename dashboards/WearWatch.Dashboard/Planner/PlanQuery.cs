@@ -1,0 +1,92 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Planning.Plans;
+using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
+using WearWatch.Plant.Settings;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>Gathers what a plan is made from: forecasts, shutdowns, store, costs, and the decisions that stand.</summary>
+public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings settings, PlantClock clock)
+{
+    /// <summary>A chain is planned for when its limit falls into the horizon with at least this probability.</summary>
+    public const double WorthPlanning = 0.05;
+
+    /// <summary>Pitches taken for a chain whose length the register does not have.</summary>
+    public const int UsualPitches = 100;
+
+    public async Task<PlanPicture> AskAsync(CancellationToken ct)
+    {
+        var time = await clock.NowAsync(ct);
+        var calendar = await settings.CalendarAsync(ct);
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts();
+        var now = TimeZoneInfo.ConvertTime(time.Now, time.Zone);
+        var rules = await db.WindowRules.AsNoTracking().OrderBy(r => r.Id).ToListAsync(ct);
+        var frame = new PlanInput
+        {
+            Now = now,
+            HorizonEnd = now.AddDays(7 * costs.HorizonWeeks),
+            Tasks = [],
+            Windows = [.. rules.SelectMany(r => PlanRows.ToRule(r).Between(now, now.AddDays(7 * costs.HorizonWeeks), time.Zone))],
+            Spares = [.. (await db.Spares.AsNoTracking().ToListAsync(ct)).Select(s => PlanRows.ToSpare(s, time.Zone))],
+            Costs = PlanRows.ToCosts(costs, await db.LineCosts.AsNoTracking().ToListAsync(ct)),
+            Calendar = calendar,
+        };
+        var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapOutcome.Planned).ToDictionaryAsync(s => s.ChainId, ct);
+        var terms = await db.SwapTerms.AsNoTracking().ToDictionaryAsync(t => t.ChainId, ct);
+        var works = (await db.SwapWorks.AsNoTracking().ToListAsync(ct)).ToDictionary(w => w.Family, PlanRows.ToWork);
+        var horizonHours = calendar.Between(now, frame.HorizonEnd + frame.Costs.NextChance).Hours;
+        var chains = await (from chain in db.Chains join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId select new { chain, forecast })
+            .AsNoTracking().ToListAsync(ct);
+        var tasks = chains
+            .Select(c => (c.chain, c.forecast, Task: TaskOf(
+                c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
+                works.GetValueOrDefault(c.chain.Family) ?? SwapWork.UsualFor(c.chain.Family), frame, costs)))
+            // A swap whose shutdown has begun waits for a word on what became of it, and is in no new plan before.
+            .Where(t => planned.GetValueOrDefault(t.chain.Id) is not { } swap || !(swap.Start <= now))
+            .Where(t => planned.ContainsKey(t.chain.Id) || t.Task.Left.ProbabilityPast(horizonHours) >= WorthPlanning)
+            .ToList();
+        return new PlanPicture(
+            frame with { Tasks = [.. tasks.Select(t => t.Task)] },
+            tasks.ToDictionary(t => t.chain.Name, t => FaceOf(t.chain, t.forecast)),
+            tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
+            time, rules.Count > 0);
+    }
+
+    private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
+        new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);
+
+    private static SwapTask TaskOf(
+        ChainRow chain, ForecastRow forecast, SwapTermsRow terms, SwapWork work, PlanInput frame, PlanningCostsRow costs)
+    {
+        var runSince = frame.Calendar.Between(forecast.MadeAt, frame.Now).Hours;
+        var pitches = chain.Pitches ?? UsualPitches;
+        var type = TypeOf(chain);
+        var price = frame.Spares.FirstOrDefault(s => s.Part == new Part(PartKind.Chain, type))?.Price is > 0 and var each ? each : costs.UsualPitchPrice;
+        return new SwapTask
+        {
+            Chain = chain.Name,
+            Line = chain.Line,
+            ChainType = type,
+            Left = new HoursToLimit(forecast.ToForecast(), forecast.HoursNow - forecast.HoursAtLastReading + runSince),
+            HoursRun = forecast.HoursNow + runSince,
+            Hours = terms.Hours ?? work.HoursFor(pitches),
+            People = terms.People ?? work.People,
+            Needs = [.. ChainCut.For(chain.Family, pitches).Needs(type), .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
+            ChainPrice = price * pitches,
+            SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice, // sprockets that are replaced in any case are not lost by waiting
+            ParallelGroup = terms.ParallelGroup,
+        };
+    }
+
+    private static IEnumerable<PartNeed> SprocketsOf(ChainRow chain, string type) =>
+        chain.SprocketTeeth.GroupBy(teeth => teeth).Select(same => new PartNeed(Part.SprocketFor(type, same.Key), same.Count()));
+
+    /// <summary>The chain type in the store; a chain without one goes by its pitch.</summary>
+    public static string TypeOf(ChainRow chain) =>
+        chain.ChainType.Length > 0 ? chain.ChainType : FormattableString.Invariant($"pitch {chain.PitchMm:0.###} mm");
+}

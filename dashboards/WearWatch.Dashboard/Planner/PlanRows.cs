@@ -1,0 +1,76 @@
+using WearWatch.Planning.Costs;
+using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
+using WearWatch.Planning.Windows;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>The planner's rows in the words of the planner's domain.</summary>
+public static class PlanRows
+{
+    /// <summary>The costs until a plant sets its own. Assumptions, as the page says.</summary>
+    public static PlanningCostsRow UsualCosts()
+    {
+        var usual = new PlanningCosts();
+        return new PlanningCostsRow
+        {
+            Money = usual.Money,
+            StoppedLinePerHour = usual.StoppedLinePerHour,
+            StopHours = usual.StopHours,
+            BreakdownHours = usual.BreakdownHours,
+            BreakdownExtra = usual.BreakdownExtra,
+            MeanHoursToFailurePastLimit = usual.MeanHoursToFailurePastLimit,
+            OvertimePerHour = usual.OvertimePerHour,
+            ExpressShare = usual.ExpressShare,
+            UsualPitchPrice = 3,
+            SprocketPrice = 200,
+            HorizonWeeks = 26,
+        };
+    }
+
+    public static PlanningCosts ToCosts(PlanningCostsRow row, IEnumerable<LineCostRow> lines) => new()
+    {
+        Money = row.Money,
+        StoppedLinePerHour = row.StoppedLinePerHour,
+        StoppedLinePerHourByLine = lines.ToDictionary(l => l.Line, l => l.StoppedPerHour),
+        StopHours = row.StopHours,
+        BreakdownHours = row.BreakdownHours,
+        BreakdownExtra = row.BreakdownExtra,
+        MeanHoursToFailurePastLimit = row.MeanHoursToFailurePastLimit,
+        OvertimePerHour = row.OvertimePerHour,
+        ExpressShare = row.ExpressShare,
+    };
+
+    public static SwapWork ToWork(SwapWorkRow row) => new(row.Hours, row.HoursPer100Pitches, row.People);
+
+    public static WindowRule ToRule(WindowRuleRow row) => new()
+    {
+        Id = row.Key,
+        Line = row.Line,
+        FirstStart = row.FirstStart,
+        Length = TimeSpan.FromHours(row.LengthH),
+        Recurrence = row.Recurrence,
+        Exceptions = row.Exceptions,
+        Crew = row.Crew,
+        CrewHours = row.CrewHours,
+    };
+
+    public static Part ToPart(SpareRow row) => new(Enum.Parse<PartKind>(row.Kind), row.Designation);
+
+    public static Spare ToSpare(SpareRow row, TimeZoneInfo zone) => new()
+    {
+        Part = ToPart(row),
+        InStock = row.InStock,
+        LeadTime = TimeSpan.FromDays(row.LeadDays),
+        PackSize = row.PackSize,
+        Price = row.Price,
+        OnOrder = [.. row.OnOrder.Select(d => new Delivery(MorningOf(d.Due, zone), d.Quantity))],
+    };
+
+    private static DateTimeOffset MorningOf(DateOnly day, TimeZoneInfo zone)
+    {
+        var wall = day.ToDateTime(default);
+        return new DateTimeOffset(wall, zone.GetUtcOffset(wall));
+    }
+}

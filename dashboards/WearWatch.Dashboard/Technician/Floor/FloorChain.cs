@@ -1,0 +1,78 @@
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Lubrication;
+using WearWatch.Rounds;
+using WearWatch.Running;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Technician.Floor;
+
+/// <summary>A position's chain as the floor knows it: what a phone needs without signal, and what is to be done there.</summary>
+public sealed record FloorChain
+{
+    public required ChainRow Row { get; init; }
+
+    /// <summary>Its newest forecast; null when there is none yet.</summary>
+    public FloorForecast? Forecast { get; init; }
+
+    /// <summary>Its newest reading that counts; null when it has none.</summary>
+    public ReadingRow? Last { get; init; }
+
+    /// <summary>The newest counter that was told; null when none was.</summary>
+    public double? LastCounterH { get; init; }
+
+    /// <summary>Whether its last reading is doubted, held back or waits.</summary>
+    public bool LastDoesNotFit { get; init; }
+
+    /// <summary>When it was last looked at, oiled and replaced, where that is recorded.</summary>
+    public IReadOnlyDictionary<ChainEventKind, DateTimeOffset> LastAt { get; init; } = new Dictionary<ChainEventKind, DateTimeOffset>();
+
+    /// <summary>What the plant says of its oiling.</summary>
+    public OilTerms OilTerms { get; init; } = OilTerms.Default;
+
+    /// <summary>Its place in the order that the plant has set for walking; null for none.</summary>
+    public int? Place { get; init; }
+
+    /// <summary>The limit that governs.</summary>
+    public double LimitPercent => Forecast?.LimitPct ?? ReplacementLimit.For(Row.ToCard()).Percent;
+
+    /// <summary>How many pitches to measure by tape.</summary>
+    public SpanProposal Proposal => SpanProposal.For(
+        new MeasuredSpan { PitchMm = Row.PitchMm, Pitches = 1, LengthsMm = [], Family = Row.Family }, LimitPercent, Row.Pitches);
+
+    /// <summary>The last reading's elongation in percent, as the gauge has it.</summary>
+    public double? LastPercent => Last is { } last
+        && Gauge.Measure(Row.PitchMm, last.Pitches, last.LengthMm, last.Tool, last.TemperatureC) is GaugeOutcome.Measured measured
+            ? measured.Elongation.Percent
+            : null;
+
+    /// <summary>What is to be done here, when and why.</summary>
+    public IEnumerable<RoundTask> Tasks(ProductionCalendar calendar, DateTimeOffset now)
+    {
+        yield return MeasuringDue.For(Last?.TakenAt ?? Last?.ReceivedAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
+        var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
+        if (oil.Task != OilingTask.None)
+            yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt, (oil.Task == OilingTask.CheckOiler ? "see that the oiler works: " : "") + oil.Basis);
+        yield return LookDue.For(Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), now);
+    }
+
+    /// <summary>Whether a task has been done since a moment, such as the beginning of the day.</summary>
+    public bool IsDoneSince(RoundTaskKind task, DateTimeOffset moment) => task switch
+    {
+        RoundTaskKind.Measure => (Last?.TakenAt ?? Last?.ReceivedAt) >= moment,
+        RoundTaskKind.Oil => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto ? ChainEventKind.Inspection : ChainEventKind.Oiling) >= moment,
+        _ => Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Inspection) >= moment,
+    };
+
+    private bool RunsOnMakersOil => LastAt.TryGetValue(ChainEventKind.Replacement, out var fitted)
+        && (!LastAt.TryGetValue(ChainEventKind.Oiling, out var oiled) || oiled <= fitted);
+
+    private static DateTimeOffset? Latest(IReadOnlyDictionary<ChainEventKind, DateTimeOffset> at, ChainEventKind one, ChainEventKind other) =>
+        new[] { one, other }.Where(at.ContainsKey).Select(kind => (DateTimeOffset?)at[kind]).Max();
+}
+
+/// <summary>What of a kept forecast the floor needs.</summary>
+public sealed record FloorForecast(
+    double? ElongationPct, double? ElongationSdPct, double RatePctPer1000H, double LogRateSd, double HoursAtLastReading, double HoursNow,
+    double LimitPct, DateTimeOffset? EarlyDate, Condition Condition, double? EarlyHours, double? MiddleHours, DateTimeOffset? NextOilingAt);

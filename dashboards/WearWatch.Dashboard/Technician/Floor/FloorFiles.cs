@@ -1,0 +1,33 @@
+using System.Security.Cryptography;
+using Microsoft.Extensions.FileProviders;
+
+namespace WearWatch.Dashboard.Technician.Floor;
+
+/// <summary>The files of the floor that a phone keeps, and a name for their state: another build is kept beside the old one, then instead.</summary>
+/// <param name="Build">The name: a hash of the files and of the program that draws the document.</param>
+/// <param name="Paths">Where they are served.</param>
+public sealed record FloorFiles(string Build, IReadOnlyList<string> Paths)
+{
+    private const string Folder = "floor";
+    private const string Worker = "sw.js";
+    private static readonly string[] kept = [".js", ".css", ".webmanifest"];
+
+    /// <summary>Reads them once.</summary>
+    public static FloorFiles Of(IFileProvider files)
+    {
+        List<IFileInfo> all = [.. files.GetDirectoryContents(Folder).Where(f => kept.Contains(Path.GetExtension(f.Name))).OrderBy(f => f.Name, StringComparer.Ordinal)];
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(typeof(FloorFiles).Assembly.ManifestModule.ModuleVersionId.ToByteArray());
+        foreach (var file in all)
+        {
+            using var content = new MemoryStream();
+            using (var stream = file.CreateReadStream()) stream.CopyTo(content);
+            hash.AppendData(content.ToArray());
+        }
+
+        // The worker is looked after by the browser itself.
+        return new FloorFiles(
+            Convert.ToHexStringLower(hash.GetHashAndReset())[..16],
+            [$"/{Folder}/", .. all.Where(f => f.Name != Worker).Select(f => $"/{Folder}/{f.Name}")]);
+    }
+}

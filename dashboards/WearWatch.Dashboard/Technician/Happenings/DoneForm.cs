@@ -1,0 +1,115 @@
+using System.Globalization;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Dashboard.Technician.Entry;
+using WearWatch.Plant.Intake;
+
+namespace WearWatch.Dashboard.Technician.Happenings;
+
+/// <summary>What a person says was done at a chain, as it was typed.</summary>
+public sealed class DoneForm
+{
+    private DateTimeOffset? toldAt;
+
+    /// <summary>What was done; null until it is chosen.</summary>
+    public ChainEventKind? Kind { get; set; }
+
+    /// <summary>The hour counter; of a counter that was changed, what it showed before.</summary>
+    public string Counter { get; set; } = "";
+
+    /// <summary>Of a counter that was changed, what it shows since.</summary>
+    public string CounterAfter { get; set; } = "0";
+
+    /// <summary>Pitches taken out; two, so that no offset link is needed.</summary>
+    public string PitchesOut { get; set; } = Shortening.UsualRemovalPitches.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Plant time as a date-and-time control gives it; empty for now.</summary>
+    public string At { get; set; } = "";
+
+    /// <summary>Of a chain that was fitted, the supplier's lot on its tag.</summary>
+    public string Lot { get; set; } = "";
+
+    /// <summary>Of a chain that was replaced, whether it broke while it ran.</summary>
+    public bool Broke { get; set; }
+
+    public string Note { get; set; } = "";
+
+    public string By { get; set; } = "";
+
+    /// <summary>Made once for each form: pressing the button twice tells it once.</summary>
+    public string Key { get; } = "done-" + Guid.NewGuid().ToString("N");
+
+    /// <summary>The pitches as a number; null for no whole number.</summary>
+    public int? PitchesOutCount => int.TryParse(PitchesOut, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null;
+
+    private bool ChangesCounter => Kind == ChainEventKind.MeterReset;
+
+    /// <summary>What is wrong, by field in the words of the file format; empty when it can be saved.</summary>
+    public IReadOnlyDictionary<string, string> Faults(DoneChain chain)
+    {
+        var faults = new Dictionary<string, string>();
+        if (CounterFault(chain) is { } counter) faults["counter_h_before"] = counter;
+        if (ChangesCounter && EntryForm.Number(CounterAfter) is not >= 0) faults["counter_h_after"] = "A number such as 0: what the counter shows since.";
+        if (Kind == ChainEventKind.Shortened && PitchesFault(chain) is { } pitches) faults["pitches"] = pitches;
+        if (At.Length > 0 && Moment(chain.Time) is null) faults["taken_at"] = "A date and a time.";
+        if (Moment(chain.Time) > chain.Time.Now + TimeSpan.FromMinutes(5)) faults["taken_at"] = "The time lies in the future.";
+        if (Note.Length > 200) faults["note"] = "Longer than 200 characters.";
+        return faults;
+    }
+
+    /// <summary>What is told; only for a form without faults. Told again, it keeps the moment of the first time.</summary>
+    public NewEvent ToEvent(DoneChain chain, DateTimeOffset now)
+    {
+        toldAt ??= now;
+        var before = EntryForm.Number(Counter);
+        return new NewEvent(
+            Key, chain.Name, Kind!.Value, Moment(chain.Time) ?? toldAt, before, ChangesCounter ? EntryForm.Number(CounterAfter) : before,
+            ToldNote(),
+            By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody)
+        {
+            Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
+        };
+    }
+
+    private string ToldNote() => Kind switch
+    {
+        ChainEventKind.Shortened => WearWatch.Chains.PitchesOut.Write(PitchesOutCount!.Value, Note),
+        ChainEventKind.Replacement when Broke => WearWatch.Plant.Register.ChainBreak.Write(Note),
+        _ => Note.Trim(),
+    };
+
+    /// <summary>What was done, as it stands on its button.</summary>
+    public static string Name(ChainEventKind kind) => kind switch
+    {
+        ChainEventKind.Oiling => "Oiled",
+        ChainEventKind.Inspection => "Looked at",
+        ChainEventKind.Tensioned => "Tensioned",
+        ChainEventKind.Shortened => "Shortened",
+        ChainEventKind.Replacement => "Chain replaced",
+        ChainEventKind.MeterReset => "Hour counter changed",
+        ChainEventKind.SprocketReplaced => "Wheel replaced",
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    private string? CounterFault(DoneChain chain)
+    {
+        if (Counter.Trim().Length == 0) return ChangesCounter ? "What the counter showed just before." : null;
+        if (EntryForm.Number(Counter) is not (>= 0 and <= 1e7 and var told)) return "A number such as 12400.";
+        // Of something done earlier the counter may well be lower.
+        return At.Length == 0 && told < chain.LastCounterH
+            ? $"Lower than the last one, {Show.Hours(chain.LastCounterH)}. Was the hour counter changed? Then record that first."
+            : null;
+    }
+
+    private string? PitchesFault(DoneChain chain) => PitchesOutCount switch
+    {
+        not >= 1 => "A whole number of pitches, at least 1.",
+        { } n when n >= chain.PitchesNow => $"The chain has only {Show.Count(chain.PitchesNow.Value)} of them.",
+        _ => null,
+    };
+
+    private DateTimeOffset? Moment(PlantTime time) =>
+        DateTime.TryParseExact(At, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)
+            ? new DateTimeOffset(wall, time.Zone.GetUtcOffset(wall))
+            : null;
+}

@@ -1,0 +1,45 @@
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Dashboard.Technician.Floor;
+using WearWatch.Rounds;
+using WearWatch.Running;
+
+namespace WearWatch.Dashboard.Technician.Rounds;
+
+/// <summary>A task of a stop, and whether it has been done today.</summary>
+public sealed record StopTask(RoundTask Task, bool Done);
+
+/// <summary>A stop of a round: a chain and what is due there today.</summary>
+public sealed record RoundStop(FloorChain Chain, IReadOnlyList<StopTask> Tasks);
+
+/// <summary>The round of a line: its stops in walking order, and who has it.</summary>
+/// <param name="Line">The line; empty for chains that are on none.</param>
+/// <param name="Stops">Where something is due.</param>
+/// <param name="Person">Who took it; null while nobody has.</param>
+public sealed record LineRound(string Line, IReadOnlyList<RoundStop> Stops, string? Person)
+{
+    public string Name => Line.Length > 0 ? Line : "Without a line";
+
+    public int All => Stops.Sum(s => s.Tasks.Count);
+
+    public int Done => Stops.Sum(s => s.Tasks.Count(t => t.Done));
+}
+
+/// <summary>What is to be walked today.</summary>
+public sealed record RoundView(IReadOnlyList<LineRound> Rounds, PlantTime Time)
+{
+    /// <summary>Picks what is due by the end of the day, or was and is done.</summary>
+    /// <param name="chains">All chains, in walking order.</param>
+    /// <param name="calendar">When the plant runs.</param>
+    /// <param name="time">Now.</param>
+    /// <param name="persons">Who has which line today.</param>
+    public static RoundView Of(
+        IEnumerable<FloorChain> chains, ProductionCalendar calendar, PlantTime time, IReadOnlyDictionary<string, string> persons)
+    {
+        var (today, tomorrow) = (time.StartOf(time.Today), time.StartOf(time.Today.AddDays(1)));
+        var stops = chains.Select(chain => new RoundStop(chain, [.. chain.Tasks(calendar, time.Now)
+            .Select(task => new StopTask(task, chain.IsDoneSince(task.Kind, today)))
+            .Where(stop => stop.Done || stop.Task.IsDueBefore(tomorrow))])).Where(stop => stop.Tasks.Count > 0);
+        return new RoundView(
+            [.. stops.GroupBy(s => s.Chain.Row.Line).Select(there => new LineRound(there.Key, [.. there], persons.GetValueOrDefault(there.Key)))], time);
+    }
+}
