@@ -3,13 +3,6 @@ using Microsoft.EntityFrameworkCore;
 using MQTTnet;
 using MQTTnet.Formatter;
 using MQTTnet.Protocol;
-
-<<<<<<< TODO: Unmerged change from project 'WearWatch.Servers.Tests', Before:
-using WearWatch.Plant.Telemetry;
-using WearWatch.Worker.Mqtt;
-=======
-using WearWatch.Worker.Mqtt;
->>>>>>> After
 using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Worker.Tests.Telemetry;
