@@ -51,7 +51,7 @@ internal static class EntryCheck
         if (!Enum.IsDefined(happening.Kind)) faults.Add(new("event", "No such event."));
         if (happening.At is null && happening.CounterBeforeH is null && happening.CounterAfterH is null)
             faults.Add(new("taken_at", "An event needs its time or the hour counter."));
-        if (happening.At > now + ReadingJudge.Ahead) faults.Add(new("taken_at", "The time lies in the future."));
+        if (happening.At > now + Clocks.Ahead) faults.Add(new("taken_at", "The time lies in the future."));
         if (happening.CounterBeforeH is { } before && before is not (>= 0 and <= MostCounterH))
             faults.Add(new("counter_h_before", "An hour counter shows 0 to 10,000,000."));
         if (happening.CounterAfterH is { } after && after is not (>= 0 and <= MostCounterH))

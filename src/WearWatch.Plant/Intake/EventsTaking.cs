@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
@@ -24,7 +25,7 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
                 continue;
             }
 
-            if (happening.At > run.Now + ReadingJudge.Ahead)
+            if (happening.At > run.Now + Clocks.Ahead)
             {
                 remarks.Add(line, "taken_at", "The time lies in the future.", RemarkKind.Refused);
                 continue;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Gauging;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Plant.Intake;
 
@@ -7,9 +8,6 @@ namespace WearWatch.Plant.Intake;
 /// <remarks>Whether it fits the trend is not asked here: the track weighs every reading by that, again and again.</remarks>
 public static class ReadingJudge
 {
-    /// <summary>Clocks of phones and of the plant may differ by so much.</summary>
-    public static readonly TimeSpan Ahead = TimeSpan.FromHours(26);
-
     /// <summary>Judges a reading.</summary>
     /// <param name="reading">The reading.</param>
     /// <param name="so">What is known of its chain.</param>
@@ -18,7 +16,7 @@ public static class ReadingJudge
     /// half, as after a reset that nobody recorded, is taken with a remark.</param>
     public static Judgement Judge(Reading reading, ChainSoFar so, DateTimeOffset now, bool askAboutFalls = false)
     {
-        if (reading.TakenAt is { } at && at > now + Ahead) return new Judgement.Refuse("taken_at", "The time lies in the future.");
+        if (reading.TakenAt is { } at && at > now + Clocks.Ahead) return new Judgement.Refuse("taken_at", "The time lies in the future.");
         if (BeforeFitting(reading, so) is { } before) return before;
         var outcome = Gauge.Measure(so.Card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC);
         return outcome switch

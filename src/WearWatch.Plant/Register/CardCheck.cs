@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Plant.Register;
@@ -14,7 +13,7 @@ internal static class CardCheck
     {
         if (card.LimitPercent is not null && card.LimitSetReason.Trim().Length == 0)
             yield return new("limit_set_reason", "Say why the plant set its own limit, or leave the limit to the rules.");
-        if (card.FittedAt > now + ReadingJudge.Ahead) yield return new("fitted_at", "The time lies in the future.");
+        if (card.FittedAt > now + Clocks.Ahead) yield return new("fitted_at", "The time lies in the future.");
     }
 
     /// <summary>What is wrong with the name of a chain that is new.</summary>

@@ -7,8 +7,10 @@ public sealed class FolderTests
     [InlineData("WearWatch")]
     [InlineData("WearWatch.Learning")]
     [InlineData("WearWatch.Planning")]
+    [InlineData("WearWatch.Plant")]
     [InlineData("WearWatch.SensorSim")]
     [InlineData("WearWatch.Storage")]
+    [InlineData("WearWatch.Worker")]
     public void No_folders_of_a_project_refer_to_each_other_in_a_circle(string project)
     {
         var links = Links(project);

@@ -16,11 +16,14 @@ public sealed class ProjectTests
         ["WearWatch.Learning"] = (["WearWatch"], ["Microsoft.ML", "MathNet.Numerics"]),
         ["WearWatch.Planning"] = (["WearWatch"], ["Google.OrTools", "Google.Protobuf", "Ical.Net", "NodaTime"]),
         ["WearWatch.Storage"] = (["WearWatch"], [.. Hosting, "Microsoft.Data.Sqlite", "Npgsql", "InfluxDB"]),
+        ["WearWatch.Plant"] = (
+            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage"],
+            [.. Hosting, "CsvHelper"]),
         ["WearWatch.Worker"] = (
-            ["WearWatch", "WearWatch.Learning", "WearWatch.Storage", "WearWatch.SensorSim"],
+            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant", "WearWatch.SensorSim"],
             [.. Hosting, "CsvHelper", "MQTTnet", "OpenTelemetry", "Quartz", "Spectre.Console", "System.CommandLine"]),
         ["WearWatch.Dashboard"] = (
-            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.SensorSim", "WearWatch.Worker"],
+            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant", "WearWatch.SensorSim", "WearWatch.Worker"],
             [.. Hosting, "Microsoft.AspNetCore", "Microsoft.JSInterop", "Microsoft.OpenApi", "Microsoft.Net.Http.Headers", "Parquet", "PdfSharp", "QRCoder", "Radzen.Blazor", "SpreadCheetah"]),
     };
 
