@@ -19,13 +19,17 @@ public sealed record MillShutdown(string Line, DateTime FirstStart, double Hours
 /// <param name="Price">Price of a pitch or a piece.</param>
 public sealed record MillSpare(string Kind, string ChainType, int InStock, int LeadDays, int PackSize, double Price);
 
-/// <summary>When the mill's lines stand still for upkeep, what lies in its store, and what a stopped line costs it. All invented.</summary>
+/// <summary>
+/// When the mill's lines stand still for upkeep, what lies in its store, and what a stopped line costs it. All invented.
+/// </summary>
 public static class MillWorkshop
 {
     /// <summary>The crew's name.</summary>
     public const string Crew = "fitters";
 
-    /// <summary>Each line's upkeep, on the day of the week on which it runs least, and a long one at the end of the year.</summary>
+    /// <summary>
+    /// Each line's upkeep, on the day of the week on which it runs least, and a long one at the end of the year.
+    /// </summary>
     public static IReadOnlyList<MillShutdown> ShutdownsAfter(DateOnly day) => [.. Mill.Lines.SelectMany((line, index) => new[]
     {
         new MillShutdown(line.Name, FirstUpkeep(line.Shifts, day, index).ToDateTime(new TimeOnly(6, 0)), 8,
@@ -53,7 +57,8 @@ public static class MillWorkshop
     {
         var pitchPrice = Math.Round(0.8 + size.PitchMm * size.PitchMm / 500, 2);
         var pack = (int)Math.Ceiling(3048 / size.PitchMm); // ten feet, as chain is often packed
-        yield return new("Chain", size.Designation, index % 2 == 0 ? (longest / pack + 1) * pack : 0, 21 + 14 * (index % 4), pack, pitchPrice);
+        yield return new(
+            "Chain", size.Designation, index % 2 == 0 ? (longest / pack + 1) * pack : 0, 21 + 14 * (index % 4), pack, pitchPrice);
         yield return new("ConnectingLink", size.Designation, 4, 14, 5, Math.Round(2 * pitchPrice, 2));
         if (index % 3 == 0) yield return new("OffsetLink", size.Designation, 1, 28, 1, Math.Round(3 * pitchPrice, 2));
     }

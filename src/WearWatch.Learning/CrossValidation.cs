@@ -36,10 +36,14 @@ internal sealed class CrossValidation
     /// <summary>The variance of ln rate that the log-linear part gave each unseen chain.</summary>
     public double[] Variances { get; }
 
-    /// <summary>Whether trees lower the squared error by more than one standard error of the difference: less may be luck.</summary>
+    /// <summary>
+    /// Whether trees lower the squared error by more than one standard error of the difference: less may be luck.
+    /// </summary>
     public bool TreesWin => TreeErrors is not null && IsClearlyLower(TreeErrors, LineErrors);
 
-    /// <summary>Runs the folds. The chains' order is shuffled by the seed, so that neighbours on a list do not share a fold by rule.</summary>
+    /// <summary>
+    /// Runs the folds. The chains' order is shuffled by the seed, so that neighbours on a list do not share a fold by rule.
+    /// </summary>
     public static CrossValidation Run(
         MLContext ml, IReadOnlyList<RateSample> given, IReadOnlyList<DutyInput> inputs, double tauSquared, int seed)
     {
@@ -49,14 +53,18 @@ internal sealed class CrossValidation
     }
 
     /// <summary>Runs the folds for the log-linear part alone, as a trial of inputs.</summary>
-    public static CrossValidation OfLine(IReadOnlyList<RateSample> given, IReadOnlyList<DutyInput> inputs, double tauSquared, int seed)
+    public static CrossValidation OfLine(
+        IReadOnlyList<RateSample> given, IReadOnlyList<DutyInput> inputs, double tauSquared, int seed)
     {
         var validation = new CrossValidation(Shuffle(given, seed), inputs, tauSquared);
-        for (var fold = 0; fold < validation.Folds; fold++) validation.JudgeLine(fold, LogLinearRate.Fit([.. validation.Others(fold)], inputs));
+        for (var fold = 0; fold < validation.Folds; fold++)
+            validation.JudgeLine(fold, LogLinearRate.Fit([.. validation.Others(fold)], inputs));
         return validation;
     }
 
-    /// <summary>Whether squared errors lie below others of the same chains by more than one standard error of the difference.</summary>
+    /// <summary>
+    /// Whether squared errors lie below others of the same chains by more than one standard error of the difference.
+    /// </summary>
     public bool IsClearlyLower(double[] errors, double[] thanErrors)
     {
         var total = weights.Sum();
@@ -69,7 +77,9 @@ internal sealed class CrossValidation
     /// <summary>Root of the weighted mean square of errors: chains whose own rate is better known count more.</summary>
     public double RootMeanSquare(double[] errors) => Math.Sqrt(errors.Zip(weights, (e, w) => w * e * e).Sum() / weights.Sum());
 
-    /// <summary>How far off unseen chains lay over what the model said: mean of <c>(error^2 - se^2) / variance</c>, 1 when it is honest.</summary>
+    /// <summary>
+    /// How far off unseen chains lay over what the model said: mean of <c>(error^2 - se^2) / variance</c>, 1 when it is honest.
+    /// </summary>
     public double SpreadOverExpected(double[] errors) => samples
         .Select((s, i) => (errors[i] * errors[i] - s.StandardError * s.StandardError) / Variances[i]).Average();
 
@@ -105,7 +115,8 @@ internal sealed class CrossValidation
         {
             var sample = samples[i];
             MeanOnlyErrors[i] = sample.LogRate - mean;
-            if (TreeErrors is not null) TreeErrors[i] = sample.LogRate - engines!.Predict(new FleetRow { Row = line.Design.Row(sample.Card) });
+            if (TreeErrors is not null)
+                TreeErrors[i] = sample.LogRate - engines!.Predict(new FleetRow { Row = line.Design.Row(sample.Card) });
         }
     }
 

@@ -3,7 +3,9 @@ using Microsoft.ML;
 
 namespace WearWatch.Learning;
 
-/// <summary>Prediction engines for one caller each: an engine that two threads share answers wrongly, without an exception.</summary>
+/// <summary>
+/// Prediction engines for one caller each: an engine that two threads share answers wrongly, without an exception.
+/// </summary>
 internal sealed class EnginePool(MLContext ml, ITransformer pipeline, int width)
 {
     private readonly ConcurrentBag<PredictionEngine<FleetRow, FleetRate>> idle = [];

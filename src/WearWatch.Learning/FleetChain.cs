@@ -9,6 +9,8 @@ namespace WearWatch.Learning;
 /// <param name="Observations">Its observations since fitting.</param>
 public sealed record FleetChain(ChainCard Card, IReadOnlyList<Observation> Observations)
 {
-    /// <summary>Whether the hours count from its fitting; if not, it tells of wear rates but not of where a new chain starts.</summary>
+    /// <summary>
+    /// Whether the hours count from its fitting; if not, it tells of wear rates but not of where a new chain starts.
+    /// </summary>
     public bool FittingKnown { get; init; } = true;
 }

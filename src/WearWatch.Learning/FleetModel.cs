@@ -5,7 +5,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Learning;
 
-/// <summary>What the fleet teaches about a chain before its first reading: the wear rate that its card lets expect. Safe for many threads.</summary>
+/// <summary>
+/// What the fleet teaches about a chain before its first reading: the wear rate that its card lets expect. Safe for many threads.
+/// </summary>
 public sealed class FleetModel
 {
     /// <summary>Name of the input that the recorded oilings tell.</summary>
@@ -50,7 +52,9 @@ public sealed class FleetModel
     /// <summary>Which of the card's inputs lie outside what the fleet has shown; there the prior is a guess.</summary>
     public IReadOnlyList<string> OutsideTrainingRange(ChainCard card) => statistics.Line.Design.OutsideTrainingRange(card);
 
-    /// <summary>Why the prior of a card is what it is: the factors by which each input makes the chain wear faster than the average one.</summary>
+    /// <summary>
+    /// Why the prior of a card is what it is: the factors by which each input makes the chain wear faster than the average one.
+    /// </summary>
     /// <remarks>Their product and <see cref="AverageRatePercentPer1000Hours"/> give the median of the prior.</remarks>
     public IReadOnlyList<RateFactor> Explain(ChainCard card)
     {
@@ -63,10 +67,12 @@ public sealed class FleetModel
     /// <summary>Wear rate of the average chain: median, in percent per 1,000 running hours.</summary>
     public double AverageRatePercentPer1000Hours => Math.Exp(statistics.Line.Coefficients[0]);
 
-    /// <summary>How the wear rate of a chain would change if its card told something else: another way of oiling, a size up.</summary>
+    /// <summary>
+    /// How the wear rate of a chain would change if its card told something else: another way of oiling, a size up.
+    /// </summary>
     /// <remarks>
-    /// What both cards share cancels out, the chain's own good or bad luck included, so that the change is better known than either
-    /// rate. With trees the middle is that of the whole pipeline and the error that of the log-linear part.
+    /// What both cards share cancels out, the chain's own good or bad luck included, so that the change is better known than
+    /// either rate. With trees the middle is that of the whole pipeline and the error that of the log-linear part.
     /// </remarks>
     public RateChange Change(ChainCard asItIs, ChainCard asItWouldBe) => new(
         ExpectedLogRate(asItWouldBe) - ExpectedLogRate(asItIs),
@@ -76,7 +82,9 @@ public sealed class FleetModel
     /// <summary>Saves the model: one file that <see cref="Load"/> reads.</summary>
     public void Save(Stream stream) => FleetModelFile.Write(stream, statistics, ml, pipeline);
 
-    /// <summary>Loads a model; one that is damaged or of another make is refused with an <see cref="InvalidDataException"/>.</summary>
+    /// <summary>
+    /// Loads a model; one that is damaged or of another make is refused with an <see cref="InvalidDataException"/>.
+    /// </summary>
     public static FleetModel Load(Stream stream) => FleetModelFile.Read(stream);
 
     /// <summary>Mean of ln(wear rate in percent per 1,000 h) by the pipeline.</summary>

@@ -18,7 +18,10 @@ public sealed record FleetModelReport
     /// <summary>Cross-validated error of ln rate of the log-linear part alone.</summary>
     public required double LineError { get; init; }
 
-    /// <summary>Cross-validated error of ln rate with trees on top of that; null when the fleet is too small to grow any, or the processor lacks their library.</summary>
+    /// <summary>
+    /// Cross-validated error of ln rate with trees on top of that; null when the fleet is too small to grow any, or the processor
+    /// lacks their library.
+    /// </summary>
     public required double? LineAndTreesError { get; init; }
 
     /// <summary>Whether the trees won clearly enough to be used.</summary>
@@ -33,10 +36,14 @@ public sealed record FleetModelReport
     /// <summary>Standard deviation of ln rate between supplier's lots; zero when they do not differ, or none are told.</summary>
     public double LotDeviation { get; init; }
 
-    /// <summary>How far off unseen chains lay over what the log-linear part said, in variances; near 1 when it is honest.</summary>
+    /// <summary>
+    /// How far off unseen chains lay over what the log-linear part said, in variances; near 1 when it is honest.
+    /// </summary>
     public required double SpreadOverExpected { get; init; }
 
-    /// <summary>Half the width of the interval of ln rate that holds 90 % of further chains, from the unseen chains' errors.</summary>
+    /// <summary>
+    /// Half the width of the interval of ln rate that holds 90 % of further chains, from the unseen chains' errors.
+    /// </summary>
     public required double ConformalHalfWidth90 { get; init; }
 
     /// <summary>What was learned, column by column; the first is the average chain.</summary>

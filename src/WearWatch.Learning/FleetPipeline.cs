@@ -5,11 +5,16 @@ using Microsoft.ML.Trainers.FastTree;
 
 namespace WearWatch.Learning;
 
-/// <summary>The fleet model as an ML.NET pipeline: the log-linear step, and where it wins a small boosted tree ensemble on what that leaves.</summary>
+/// <summary>
+/// The fleet model as an ML.NET pipeline: the log-linear step, and where it wins a small boosted tree ensemble on what that
+/// leaves.
+/// </summary>
 internal static class FleetPipeline
 {
     /// <summary>Whether trees can be grown on this processor: their native library ships for x64 and x86 only.</summary>
-    /// <remarks>Elsewhere, as on an arm64 box in a control cabinet, the log-linear part serves alone, and the report says so.</remarks>
+    /// <remarks>
+    /// Elsewhere, as on an arm64 box in a control cabinet, the log-linear part serves alone, and the report says so.
+    /// </remarks>
     public static bool CanGrowTrees => RuntimeInformation.ProcessArchitecture is Architecture.X64 or Architecture.X86;
 
     /// <summary>A context that loads our step. One for each model: contexts share nothing.</summary>
@@ -26,9 +31,11 @@ internal static class FleetPipeline
         var empty = Rows(ml, line.Design.Width, []);
         KeyValuePair<string, double[]>[] coefficients = [new(FleetRow.LogLinear, [.. line.Coefficients])];
         var step = ml.Transforms.Conversion.MapValue<string, double>("Coefficients", coefficients, nameof(FleetRow.Part))
-            .Append(ml.Transforms.CustomMapping<LogLinearStepInput, LogLinearStepOutput>(LogLinearStep.Map, LogLinearStep.Contract))
+            .Append(ml.Transforms
+                .CustomMapping<LogLinearStepInput, LogLinearStepOutput>(LogLinearStep.Map, LogLinearStep.Contract))
             .Fit(empty);
-        if (trees is null) return step.Append(ml.Transforms.CopyColumns(nameof(FleetRate.LogRate), "LineLogRate").Fit(step.Transform(empty)));
+        if (trees is null)
+            return step.Append(ml.Transforms.CopyColumns(nameof(FleetRate.LogRate), "LineLogRate").Fit(step.Transform(empty)));
 
         var both = step.Append(trees);
         return both.Append(ml.Transforms.Expression(nameof(FleetRate.LogRate), "(l, r) : l + double(r)", "LineLogRate", "Score")
@@ -36,7 +43,9 @@ internal static class FleetPipeline
     }
 
     /// <summary>Boosts trees on what the log-linear part leaves.</summary>
-    /// <remarks>Four leaves show interactions of two or three inputs; 30 chains in a leaf keep single chains from being learned by heart.</remarks>
+    /// <remarks>
+    /// Four leaves show interactions of two or three inputs; 30 chains in a leaf keep single chains from being learned by heart.
+    /// </remarks>
     public static ITransformer FitTrees(MLContext ml, LogLinearRate line, IReadOnlyList<RateSample> samples, int seed)
     {
         var rows = samples.Select(s => new ResidualRow

@@ -1,6 +1,9 @@
 namespace WearWatch.Learning;
 
-/// <summary>What the fleet's pipeline reads of a chain. The width of the row is known only when the fleet is: see <see cref="FleetPipeline"/>.</summary>
+/// <summary>
+/// What the fleet's pipeline reads of a chain. The width of the row is known only when the fleet is: see
+/// <see cref="FleetPipeline"/>.
+/// </summary>
 internal sealed class FleetRow
 {
     /// <summary>The key under which the pipeline keeps its coefficients.</summary>

@@ -12,7 +12,9 @@ internal sealed record FleetStatistics
     /// <summary>Chains that it learned from.</summary>
     public required int Chains { get; init; }
 
-    /// <summary>What the variances are multiplied by, so that unseen chains lie as far off as they say: at least 1, but for trees.</summary>
+    /// <summary>
+    /// What the variances are multiplied by, so that unseen chains lie as far off as they say: at least 1, but for trees.
+    /// </summary>
     public required double VarianceScale { get; init; }
 
     /// <summary>Half width of the 90 % interval of ln rate, from chains that the model had not seen.</summary>

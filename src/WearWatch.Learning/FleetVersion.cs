@@ -9,7 +9,10 @@ using Microsoft.ML.Trainers.FastTree;
 namespace WearWatch.Learning;
 
 /// <summary>The name of a model by its content.</summary>
-/// <remarks>The bytes of a saved pipeline will not do: the archive has times in it. So the statistics are taken as text, and the trees leaf by leaf.</remarks>
+/// <remarks>
+/// The bytes of a saved pipeline will not do: the archive has times in it. So the statistics are taken as text, and the trees
+/// leaf by leaf.
+/// </remarks>
 internal static class FleetVersion
 {
     private const int HexDigits = 12;
@@ -35,7 +38,8 @@ internal static class FleetVersion
         {
             content.Append(CultureInfo.InvariantCulture, $"|{weight:R}:");
             content.AppendJoin(',', tree.NumericalSplitFeatureIndexes).Append(';');
-            content.AppendJoin(',', tree.NumericalSplitThresholds.Select(t => t.ToString("R", CultureInfo.InvariantCulture))).Append(';');
+            content.AppendJoin(',', tree.NumericalSplitThresholds.Select(t => t.ToString("R", CultureInfo.InvariantCulture)))
+                .Append(';');
             content.AppendJoin(',', tree.LeftChild).Append(';').AppendJoin(',', tree.RightChild).Append(';');
             content.AppendJoin(',', tree.LeafValues.Select(v => v.ToString("R", CultureInfo.InvariantCulture)));
         }

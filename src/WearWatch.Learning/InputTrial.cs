@@ -12,7 +12,8 @@ public sealed record InputTrial(string Input, int Chains, double ErrorWithout, d
     public const int FewestChains = 20;
 
     /// <summary>Tries the inputs that are on trial, one after the other, each on top of those that have won.</summary>
-    internal static (IReadOnlyList<DutyInput> Inputs, IReadOnlyList<InputTrial> Trials) Of(IReadOnlyList<RateSample> samples, int seed)
+    internal static (IReadOnlyList<DutyInput> Inputs, IReadOnlyList<InputTrial> Trials) Of(
+        IReadOnlyList<RateSample> samples, int seed)
     {
         List<DutyInput> inputs = [.. DutyInput.All.Where(i => !i.OnTrial)];
         var trials = new List<InputTrial>();

@@ -5,10 +5,10 @@ namespace WearWatch.Learning;
 
 /// <summary>The log-linear part of the fleet model: ln rate as a weighted ridge regression on what the cards tell.</summary>
 /// <remarks>
-/// Weights <c>1 / (se^2 + tau^2 + u)</c>: se of the chain's own rate, tau the spread between chains that are alike on their cards, u
-/// what the card leaves open. tau^2 is iterated: <c>max(mean of MAD^2 and variance of the residuals - mean se^2 - mean u, 0.03) (1 + p/n)</c>,
-/// p the effective number of coefficients. Effects are held back by a penalty of 0.5, which a handful of chains overcomes; those of
-/// lines and of lots by one over their own variance, chosen where the readings are likeliest.
+/// Weights <c>1 / (se^2 + tau^2 + u)</c>: se of the chain's own rate, tau the spread between chains that are alike on their
+/// cards, u what the card leaves open. tau^2 is iterated: <c>max(mean of MAD^2 and variance of the residuals - mean se^2 - mean
+/// u, 0.03) (1 + p/n)</c>, p the effective number of coefficients. Effects are held back by a penalty of 0.5, which a handful of
+/// chains overcomes; those of lines and of lots by one over their own variance, chosen where the readings are likeliest.
 /// </remarks>
 internal sealed record LogLinearRate
 {
@@ -49,7 +49,9 @@ internal sealed record LogLinearRate
     /// <summary>Expected ln rate of a chain.</summary>
     public double Expect(ChainCard card) => Dot([.. Coefficients], Design.Row(card));
 
-    /// <summary>Variance of ln rate of a further chain: between like chains, of the coefficients, and through what the card leaves open.</summary>
+    /// <summary>
+    /// Variance of ln rate of a further chain: between like chains, of the coefficients, and through what the card leaves open.
+    /// </summary>
     public double Variance(ChainCard card)
     {
         var row = Design.Row(card);
@@ -92,7 +94,8 @@ internal sealed record LogLinearRate
         var variance = 0.0;
         for (var i = 0; i < difference.Length; i++)
         {
-            for (var j = 0; j < difference.Length; j++) variance += difference[i] * Covariance[i * difference.Length + j] * difference[j];
+            for (var j = 0; j < difference.Length; j++)
+                variance += difference[i] * Covariance[i * difference.Length + j] * difference[j];
         }
 
         return variance;

@@ -2,10 +2,13 @@ using Microsoft.ML.Transforms;
 
 namespace WearWatch.Learning;
 
-/// <summary>The log-linear part as a step of the pipeline: the very function that the direct evaluation calls, so that their bits agree.</summary>
+/// <summary>
+/// The log-linear part as a step of the pipeline: the very function that the direct evaluation calls, so that their bits agree.
+/// </summary>
 /// <remarks>
-/// No trainer that ML.NET ships here solves least squares: its stochastic descent stops three or four digits away, in single precision. The
-/// step has no state of its own; the coefficients are a column, looked up by the step before. The contract's name stands in saved models.
+/// No trainer that ML.NET ships here solves least squares: its stochastic descent stops three or four digits away, in single
+/// precision. The step has no state of its own; the coefficients are a column, looked up by the step before. The contract's name
+/// stands in saved models.
 /// </remarks>
 [CustomMappingFactoryAttribute(Contract)]
 internal sealed class LogLinearStep : CustomMappingFactory<LogLinearStepInput, LogLinearStepOutput>

@@ -2,17 +2,20 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace WearWatch.Learning;
 
-/// <summary>One weighted ridge regression with given weights: coefficients, their covariance, and how likely the readings are under it.</summary>
+/// <summary>
+/// One weighted ridge regression with given weights: coefficients, their covariance, and how likely the readings are under it.
+/// </summary>
 /// <remarks>
-/// <c>(X'WX + P) beta = X'W y</c> by Cholesky; columns are centred and at most a few tens, so that the normal equations lose nothing
-/// that matters beside tau. The covariance is the inverse, since the weights are true precisions. Log likelihood with the
+/// <c>(X'WX + P) beta = X'W y</c> by Cholesky; columns are centred and at most a few tens, so that the normal equations lose
+/// nothing that matters beside tau. The covariance is the inverse, since the weights are true precisions. Log likelihood with the
 /// penalised coefficients integrated out, up to a constant:
 /// <c>-1/2 (sum ln v + ln det(X'WX + P) - ln det P + y'W(y - X beta))</c>.
 /// </remarks>
 internal sealed class RidgeSolution
 {
     private RidgeSolution(
-        IReadOnlyList<double[]> rows, IReadOnlyList<double> values, IReadOnlyList<double> variances, IReadOnlyList<double> penalties)
+        IReadOnlyList<double[]> rows, IReadOnlyList<double> values, IReadOnlyList<double> variances,
+        IReadOnlyList<double> penalties)
     {
         var width = penalties.Count + 1;
         var square = new double[width * width];
@@ -42,7 +45,8 @@ internal sealed class RidgeSolution
         Coefficients = beta.ToArray();
         Covariance = inverse.ToRowMajorArray();
         EffectiveCoefficients = (inverse * normal).Trace();
-        LogLikelihood = -0.5 * (sumLogVariance + cholesky.DeterminantLn - penalties.Sum(Math.Log) + weightedSquares - beta.DotProduct(right));
+        LogLikelihood =
+            -0.5 * (sumLogVariance + cholesky.DeterminantLn - penalties.Sum(Math.Log) + weightedSquares - beta.DotProduct(right));
     }
 
     /// <summary>A coefficient for each column: the constant's first.</summary>
@@ -51,7 +55,9 @@ internal sealed class RidgeSolution
     /// <summary>Covariance of the coefficients, row by row.</summary>
     public IReadOnlyList<double> Covariance { get; }
 
-    /// <summary>Trace of the matrix that takes what was seen to what is fitted: how many coefficients the penalties leave free.</summary>
+    /// <summary>
+    /// Trace of the matrix that takes what was seen to what is fitted: how many coefficients the penalties leave free.
+    /// </summary>
     public double EffectiveCoefficients { get; }
 
     /// <summary>Log likelihood of the values, up to a constant; without meaning when a penalty is zero.</summary>
@@ -60,7 +66,9 @@ internal sealed class RidgeSolution
     /// <summary>Solves for a fleet's ln rates.</summary>
     /// <param name="fleet">The chains with their rows.</param>
     /// <param name="previous">The round before: its coefficients and its tau give the weights.</param>
-    /// <param name="originVariances">Variance of ln rate between lines and between lots, one for each of the design's origins.</param>
+    /// <param name="originVariances">
+    /// Variance of ln rate between lines and between lots, one for each of the design's origins.
+    /// </param>
     public static RidgeSolution Of(DesignedFleet fleet, LogLinearRate previous, IReadOnlyList<double> originVariances)
     {
         var design = fleet.Design;
@@ -80,6 +88,7 @@ internal sealed class RidgeSolution
     /// <param name="variances">Variance of each value, above zero.</param>
     /// <param name="penalties">Penalty on the square of each coefficient but the constant; zero leaves it free.</param>
     public static RidgeSolution Solve(
-        IReadOnlyList<double[]> rows, IReadOnlyList<double> values, IReadOnlyList<double> variances, IReadOnlyList<double> penalties) =>
+        IReadOnlyList<double[]> rows, IReadOnlyList<double> values, IReadOnlyList<double> variances,
+        IReadOnlyList<double> penalties) =>
         new(rows, values, variances, penalties);
 }

@@ -5,7 +5,10 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
 
-/// <summary>Refuses to save a change to what was told: readings, events and changes of a card are only ever added, of a forecast only its newest-flag changes; people are never deleted.</summary>
+/// <summary>
+/// Refuses to save a change to what was told: readings, events and changes of a card are only ever added, of a forecast only its
+/// newest-flag changes; people are never deleted.
+/// </summary>
 public sealed class AppendOnly : SaveChangesInterceptor
 {
     private AppendOnly()
@@ -33,18 +36,23 @@ public sealed class AppendOnly : SaveChangesInterceptor
         {
             if (entry.State is EntityState.Deleted && (IsKeptForEver(entry) || IsMaker(entry)))
                 throw new InvalidOperationException($"{entry.Metadata.ClrType.Name} is kept for ever and cannot be deleted.");
-            if (entry.State is EntityState.Modified && entry.Properties.FirstOrDefault(p => p.IsModified && IsFixed(entry, p)) is { } changed)
+            if (entry.State is EntityState.Modified
+                && entry.Properties.FirstOrDefault(p => p.IsModified && IsFixed(entry, p)) is { } changed)
                 throw new InvalidOperationException(
-                    $"{entry.Metadata.ClrType.Name}.{changed.Metadata.Name} is kept as it was told; add a correcting row instead.");
+                    $"{entry.Metadata.ClrType.Name}.{changed.Metadata.Name} is kept as it was told; "
+                    + "add a correcting row instead.");
         }
     }
 
-    private static bool IsKeptForEver(EntityEntry entry) => entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or MeasuringStudyRow or TelemetryRow
+    private static bool IsKeptForEver(EntityEntry entry) =>
+        entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or MeasuringStudyRow
+            or TelemetryRow
         or RoundHandRow or LookRow or PhotoRow or SensorPairRow or SpreadRow;
 
     // Entries keep the name of their maker, so a maker is switched off or withdrawn, never deleted.
     private static bool IsMaker(EntityEntry entry) => entry.Entity is PersonRow or ApiKeyRow or TabletRow;
 
-    private static bool IsFixed(EntityEntry entry, PropertyEntry property) => IsKeptForEver(entry) && (entry.Entity, property.Metadata.Name) is not
+    private static bool IsFixed(EntityEntry entry, PropertyEntry property) =>
+        IsKeptForEver(entry) && (entry.Entity, property.Metadata.Name) is not
         ((ForecastRow, nameof(ForecastRow.IsLatest)) or (TelemetryRow, nameof(TelemetryRow.AwaitsForwarding)));
 }

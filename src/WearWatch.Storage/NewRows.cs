@@ -10,10 +10,15 @@ using WearWatch.Storage.Engines;
 namespace WearWatch.Storage;
 
 /// <summary>Adds the rows that are new and leaves those that are there: what makes a second delivery change nothing.</summary>
-/// <remarks>The statements are plain SQL that SQLite and PostgreSQL both know. Rows are not tracked and do not learn their ids.</remarks>
+/// <remarks>
+/// The statements are plain SQL that SQLite and PostgreSQL both know. Rows are not tracked and do not learn their ids.
+/// </remarks>
 public static class NewRows
 {
-    /// <summary>SQLite lives in this process and is fastest with a short statement made once; to PostgreSQL each statement is a way there and back.</summary>
+    /// <summary>
+    /// SQLite lives in this process and is fastest with a short statement made once; to PostgreSQL each statement is a way there
+    /// and back.
+    /// </summary>
     private static int RowsAtOnce(WearDb db) => db.Database.IsSqlite() ? 1 : 200;
 
     /// <summary>Adds rows inside the current transaction, except those whose key is there already.</summary>
@@ -38,10 +43,17 @@ public static class NewRows
         return added;
     }
 
-    /// <summary>Adds rows inside the current transaction; where the primary key is there already, what stands is brought together with what comes.</summary>
+    /// <summary>
+    /// Adds rows inside the current transaction; where the primary key is there already, what stands is brought together with
+    /// what comes.
+    /// </summary>
     /// <param name="db">The plant's memory, in a transaction.</param>
-    /// <param name="rows">The rows, each primary key once, in the order of their keys so that two writers never wait for each other.</param>
-    /// <param name="together">Per column the SQL of its new value, with <c>old.</c> and <c>excluded.</c> before a quoted column.</param>
+    /// <param name="rows">
+    /// The rows, each primary key once, in the order of their keys so that two writers never wait for each other.
+    /// </param>
+    /// <param name="together">
+    /// Per column the SQL of its new value, with <c>old.</c> and <c>excluded.</c> before a quoted column.
+    /// </param>
     /// <param name="ct">Stops it.</param>
     public static async Task MergeAsync<T>(
         this WearDb db, IReadOnlyCollection<T> rows, IReadOnlyDictionary<string, string> together, CancellationToken ct = default)
@@ -50,11 +62,13 @@ public static class NewRows
         var entity = db.Model.FindEntityType(typeof(T))!;
         var keys = string.Join(", ", entity.FindPrimaryKey()!.Properties.Select(p => $"\"{p.GetColumnName()}\""));
         var set = string.Join(", ", together.Select(column => $"\"{column.Key}\" = {column.Value}"));
-        await InsertAsync(db, entity, rows, $"ON CONFLICT ({keys}) DO UPDATE SET {set}", command => command.ExecuteNonQueryAsync(ct));
+        await InsertAsync(
+            db, entity, rows, $"ON CONFLICT ({keys}) DO UPDATE SET {set}", command => command.ExecuteNonQueryAsync(ct));
     }
 
     /// <summary>Inserts rows some at a time; statements of one length are made once.</summary>
-    private static async Task InsertAsync<T>(WearDb db, IEntityType entity, IReadOnlyCollection<T> rows, string onConflict, Func<DbCommand, Task> run)
+    private static async Task InsertAsync<T>(
+        WearDb db, IEntityType entity, IReadOnlyCollection<T> rows, string onConflict, Func<DbCommand, Task> run)
         where T : class
     {
         var columns = Column<T>.Of(entity);
@@ -97,7 +111,8 @@ public static class NewRows
 
 #pragma warning disable CA2100 // the names come from the model, the values go in as parameters
         command.CommandText =
-            $"INSERT INTO \"{entity.GetTableName()}\" AS old ({string.Join(", ", columns.Select(c => $"\"{c.Name}\""))}) VALUES {values} {onConflict}";
+            $"INSERT INTO \"{entity.GetTableName()}\" AS old ({string.Join(", ", columns.Select(c => $"\"{c.Name}\""))}) VALUES "
+            + $"{values} {onConflict}";
 #pragma warning restore CA2100
         return command;
     }

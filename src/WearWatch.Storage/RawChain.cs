@@ -16,7 +16,8 @@ namespace WearWatch.Storage;
 /// <param name="WaitingRows">The readings that wait for a person.</param>
 /// <param name="Stamp">The state of the rows that it was made from.</param>
 public sealed record RawChain(
-    int Id, ChainCard Card, IReadOnlyList<ReadingRow> ReadingRows, IReadOnlyList<EventRow> EventRows, IReadOnlyList<ReadingRow> WaitingRows,
+    int Id, ChainCard Card, IReadOnlyList<ReadingRow> ReadingRows, IReadOnlyList<EventRow> EventRows,
+    IReadOnlyList<ReadingRow> WaitingRows,
     RawStamp Stamp)
 {
     /// <summary>When its position really ran, as signals tell.</summary>
@@ -34,7 +35,9 @@ public sealed record RawChain(
     /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
     public ChainCard CardNow => Card.After(Events);
 
-    /// <summary>The card with what the position has shown of its duty up to the last reading: what a fleet model is asked with.</summary>
+    /// <summary>
+    /// The card with what the position has shown of its duty up to the last reading: what a fleet model is asked with.
+    /// </summary>
     public ChainCard CardSeen(ProductionCalendar calendar) => DutySeen.AtLastReading(CardNow, Readings, Events, calendar);
 
     /// <summary>When the last of it was told; null when nothing was.</summary>
@@ -42,13 +45,18 @@ public sealed record RawChain(
         ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt)).Max();
 
     /// <summary>Loads chains by id, in the order of their ids.</summary>
-    public static async Task<IReadOnlyList<RawChain>> LoadAsync(WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default)
+    public static async Task<IReadOnlyList<RawChain>> LoadAsync(
+        WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default)
     {
-        var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).OrderBy(c => c.Id).ToListAsync(ct);
-        var readings = (await db.Readings.AsNoTracking().Where(r => EF.Parameter(ids).Contains(r.ChainId)).OrderBy(r => r.Id).ToListAsync(ct)).ToLookup(r => r.ChainId);
-        var events = (await db.Events.AsNoTracking().Where(e => EF.Parameter(ids).Contains(e.ChainId)).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
+        var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).OrderBy(c => c.Id)
+            .ToListAsync(ct);
+        var readings = (await db.Readings.AsNoTracking().Where(r => EF.Parameter(ids).Contains(r.ChainId)).OrderBy(r => r.Id)
+            .ToListAsync(ct)).ToLookup(r => r.ChainId);
+        var events = (await db.Events.AsNoTracking().Where(e => EF.Parameter(ids).Contains(e.ChainId)).OrderBy(e => e.Id)
+            .ToListAsync(ct)).ToLookup(e => e.ChainId);
         var ran = await db.RunningAsync(ids, ct);
-        var looks = (await db.Looks.AsNoTracking().Where(l => EF.Parameter(ids).Contains(l.ChainId)).OrderBy(l => l.TakenAt).ThenBy(l => l.Id).ToListAsync(ct)).ToLookup(l => l.ChainId);
+        var looks = (await db.Looks.AsNoTracking().Where(l => EF.Parameter(ids).Contains(l.ChainId)).OrderBy(l => l.TakenAt)
+            .ThenBy(l => l.Id).ToListAsync(ct)).ToLookup(l => l.ChainId);
         return
         [
             .. from chain in chains

@@ -9,7 +9,8 @@ namespace WearWatch.Storage;
 public readonly record struct RawStamp(int Revision, long? LastReadingId, long? LastEventId)
 {
     /// <summary>The present stamps of chains.</summary>
-    public static async Task<Dictionary<int, RawStamp>> OfAsync(WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default) =>
+    public static async Task<Dictionary<int, RawStamp>> OfAsync(
+        WearDb db, IReadOnlyCollection<int> ids, CancellationToken ct = default) =>
         await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).Select(c => new
         {
             c.Id,

@@ -3,20 +3,29 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage;
 
-/// <summary>Of all that was told of a chain, what stands: the newest correction of each reading or event, in the order taken.</summary>
+/// <summary>
+/// Of all that was told of a chain, what stands: the newest correction of each reading or event, in the order taken.
+/// </summary>
 public static class StandingRows
 {
-    /// <summary>The readings of a chain that count: corrections applied, withdrawn and waiting ones out, in the order taken.</summary>
-    public static async Task<IReadOnlyList<ReadingRow>> StandingReadingsAsync(this WearDb db, int chainId, CancellationToken ct = default) =>
+    /// <summary>
+    /// The readings of a chain that count: corrections applied, withdrawn and waiting ones out, in the order taken.
+    /// </summary>
+    public static async Task<IReadOnlyList<ReadingRow>> StandingReadingsAsync(
+        this WearDb db, int chainId, CancellationToken ct = default) =>
         Standing(await db.Readings.AsNoTracking().Where(r => r.ChainId == chainId).OrderBy(r => r.Id).ToListAsync(ct));
 
-    /// <summary>The events of a chain that count: corrections applied, withdrawn ones out, in the order in which they happened.</summary>
-    public static async Task<IReadOnlyList<EventRow>> StandingEventsAsync(this WearDb db, int chainId, CancellationToken ct = default) =>
+    /// <summary>
+    /// The events of a chain that count: corrections applied, withdrawn ones out, in the order in which they happened.
+    /// </summary>
+    public static async Task<IReadOnlyList<EventRow>> StandingEventsAsync(
+        this WearDb db, int chainId, CancellationToken ct = default) =>
         Standing(await db.Events.AsNoTracking().Where(e => e.ChainId == chainId).OrderBy(e => e.Id).ToListAsync(ct));
 
     /// <summary>What stands of one chain's reading rows, which come by ascending id.</summary>
     public static IReadOnlyList<ReadingRow> Standing(IReadOnlyList<ReadingRow> byId) =>
-        [.. InOrder(Newest(byId, r => r.Id, r => r.CorrectsId).Where(r => !r.Withdraws && r.Standing == ReadingStanding.Accepted), r => r.TakenAt)];
+        [.. InOrder(Newest(byId, r => r.Id, r => r.CorrectsId).Where(r => !r.Withdraws && r.Standing == ReadingStanding.Accepted),
+            r => r.TakenAt)];
 
     /// <summary>What stands of one chain's event rows, which come by ascending id.</summary>
     public static IReadOnlyList<EventRow> Standing(IReadOnlyList<EventRow> byId) =>

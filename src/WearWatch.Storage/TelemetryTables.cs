@@ -22,7 +22,8 @@ internal static class TelemetryTables
             hour.ToTable("TelemetryHours");
             hour.HasKey(h => new { h.ChainId, h.Kind, h.Hour });
             hour.HasIndex(h => h.Hour);
-            hour.HasIndex(h => new { h.ChainId, h.Hour }).HasFilter("\"Concluded\" < \"Count\"").HasDatabaseName("IX_TelemetryHours_ToConclude");
+            hour.HasIndex(h => new { h.ChainId, h.Hour }).HasFilter("\"Concluded\" < \"Count\"")
+                .HasDatabaseName("IX_TelemetryHours_ToConclude");
             hour.HasOne<ChainRow>().WithMany().HasForeignKey(h => h.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
         model.Entity<TelemetryDayRow>(day =>

@@ -9,21 +9,27 @@ public sealed class WearWatchOptions
     [Required(AllowEmptyStrings = false)]
     public string DataFolder { get; set; } = "data";
 
-    /// <summary>The connection string of PostgreSQL, for more than one process; empty for a SQLite file in the data folder.</summary>
+    /// <summary>
+    /// The connection string of PostgreSQL, for more than one process; empty for a SQLite file in the data folder.
+    /// </summary>
     public string Database { get; set; } = "";
 
     /// <summary>Whether this process does a worker's work: inbox, jobs, telemetry. A dashboard beside workers need not.</summary>
     public bool Worker { get; set; } = true;
 
-    /// <summary>Where metrics and traces are sent by OTLP (gRPC), such as <c>http://localhost:4317</c>; empty for nowhere.</summary>
+    /// <summary>
+    /// Where metrics and traces are sent by OTLP (gRPC), such as <c>http://localhost:4317</c>; empty for nowhere.
+    /// </summary>
     public string Otlp { get; set; } = "";
 
     /// <summary>How often time's own changes are reviewed: dates, conditions, oiling; from a minute to a day.</summary>
-    [Range(typeof(TimeSpan), "00:01:00", "1.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    [Range(typeof(TimeSpan), "00:01:00", "1.00:00:00", ConvertValueInInvariantCulture = true,
+        ParseLimitsInInvariantCulture = true)]
     public TimeSpan ReviewEvery { get; set; } = TimeSpan.FromMinutes(15);
 
     /// <summary>How often the inbox folder is looked into; from a tenth of a second to an hour.</summary>
-    [Range(typeof(TimeSpan), "00:00:00.1", "01:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    [Range(typeof(TimeSpan), "00:00:00.1", "01:00:00", ConvertValueInInvariantCulture = true,
+        ParseLimitsInInvariantCulture = true)]
     public TimeSpan InboxEvery { get; set; } = TimeSpan.FromSeconds(5);
 
     /// <summary>The plant's hour of day at which the fleet model is trained, 0 to 23.</summary>

@@ -17,7 +17,8 @@ using WearWatch.Benchmarks.Speed;
 string[] asked = args.Length == 0 ? ["speed"] : args;
 if (asked.Except(benchmarks.Select(b => b.Name)).ToArray() is { Length: > 0 } unknown)
 {
-    Console.Error.WriteLine($"There is no benchmark {string.Join(", ", unknown)}; there are: {string.Join(", ", benchmarks.Select(b => b.Name))}.");
+    Console.Error.WriteLine(
+        $"There is no benchmark {string.Join(", ", unknown)}; there are: {string.Join(", ", benchmarks.Select(b => b.Name))}.");
     return 2;
 }
 

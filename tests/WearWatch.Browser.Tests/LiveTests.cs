@@ -25,7 +25,8 @@ public sealed class LiveTests(Screen screen, ITestOutputHelper output)
         host.StartServer();
         await PlantFiles.TakeInAsync(host.Services, "LIVE");
         using var machine = new MqttClientFactory().CreateMqttClient();
-        await machine.ConnectAsync(new MqttClientOptionsBuilder().WithTcpServer("127.0.0.1", host.Services.GetRequiredService<EmbeddedBroker>().Port).Build(), Ct);
+        await machine.ConnectAsync(new MqttClientOptionsBuilder()
+            .WithTcpServer("127.0.0.1", host.Services.GetRequiredService<EmbeddedBroker>().Port).Build(), Ct);
         await using var desk = await screen.AtDeskAsync(address: host.ClientOptions.BaseAddress.ToString().TrimEnd('/'));
         await desk.GoAsync("/chains/LIVE-1");
 
@@ -61,7 +62,8 @@ public sealed class LiveTests(Screen screen, ITestOutputHelper output)
         {
             Topic = "wearwatch/v1/plant/LIVE-1/length",
             PayloadSegment = System.Text.Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture,
-                $"{{\"id\":\"{Guid.NewGuid():N}\",\"at\":\"{now:yyyy-MM-dd'T'HH:mm:ss.fff'Z'}\",\"pitches\":48,\"length_mm\":{length}}}")),
+                $"{{\"id\":\"{Guid.NewGuid():N}\","
+                + $"\"at\":\"{now:yyyy-MM-dd'T'HH:mm:ss.fff'Z'}\",\"pitches\":48,\"length_mm\":{length}}}")),
             QualityOfServiceLevel = MqttQualityOfServiceLevel.AtLeastOnce,
         }, Ct);
     }

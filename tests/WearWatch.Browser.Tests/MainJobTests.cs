@@ -2,7 +2,9 @@ using Microsoft.Playwright;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>The main job as people do it: a file is taken in, the chain is looked at, a reading is entered, the forecast moves.</summary>
+/// <summary>
+/// The main job as people do it: a file is taken in, the chain is looked at, a reading is entered, the forecast moves.
+/// </summary>
 public sealed class MainJobTests(Screen screen)
 {
     [Fact]
@@ -35,7 +37,8 @@ public sealed class MainJobTests(Screen screen)
         await using var phone = await screen.OnPhoneAsync();
         await phone.GoAsync("/enter");
         var other = await phone.SecondTabAsync("/chains/PHONEJOB-1");
-        await Assertions.Expect(other.GetByText("1.03 % longer than new").Or(other.GetByText("after 4,200 h")).First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(other.GetByText("1.03 % longer than new").Or(other.GetByText("after 4,200 h")).First)
+            .ToBeVisibleAsync(Patient);
         await phone.Page.GetByLabel("Which chain?").FillAsync("phonejob-1");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "PHONEJOB-1" }).TapAsync();
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
@@ -61,7 +64,8 @@ public sealed class MainJobTests(Screen screen)
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1253.4");
         await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Hardly possible", new() { Timeout = 15000 });
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "It is right: save it" })).ToBeVisibleAsync();
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "It is right: save it" }))
+            .ToBeVisibleAsync();
         await phone.PictureAsync("job-doubt-phone-dark", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Let me look again" }).TapAsync();

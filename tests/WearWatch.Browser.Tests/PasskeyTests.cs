@@ -4,7 +4,10 @@ using WearWatch.Browser.Tests.Floor;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>Signing in by passkey, with the device that Chromium itself plays (the virtual authenticator of W3C Web Authentication, section 11).</summary>
+/// <summary>
+/// Signing in by passkey, with the device that Chromium itself plays (the virtual authenticator of W3C Web Authentication,
+/// section 11).
+/// </summary>
 public sealed class PasskeyTests(Screen screen)
 {
     private const string Password = "twelve links of chain";
@@ -78,7 +81,12 @@ public sealed class PasskeyTests(Screen screen)
         await browser.SendAsync("WebAuthn.addVirtualAuthenticator", new()
         {
             ["options"] = JsonSerializer.Deserialize<JsonElement>(
-                """{"protocol":"ctap2","transport":"internal","hasResidentKey":true,"hasUserVerification":true,"isUserVerified":true,"automaticPresenceSimulation":true}"""),
+                """
+                {
+                  "protocol": "ctap2", "transport": "internal", "hasResidentKey": true, "hasUserVerification": true,
+                  "isUserVerified": true, "automaticPresenceSimulation": true
+                }
+                """),
         });
     }
 
@@ -90,5 +98,6 @@ public sealed class PasskeyTests(Screen screen)
         await form.GetByRole(AriaRole.Button, new() { Name = "Make a passkey" }).TapAsync();
     }
 
-    private static Task UseAsync(IPage page) => page.GetByRole(AriaRole.Button, new() { Name = "Sign in with a passkey" }).TapAsync();
+    private static Task UseAsync(IPage page) =>
+        page.GetByRole(AriaRole.Button, new() { Name = "Sign in with a passkey" }).TapAsync();
 }

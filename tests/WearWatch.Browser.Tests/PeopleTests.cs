@@ -39,7 +39,8 @@ public sealed class PeopleTests(Screen screen)
         await SeeAsync(desk, server.Address + "/people", "people-desk");
         await SeeAsync(desk, server.Address + "/people/1", "people-one-desk");
         await SeeAsync(desk, server.Address + "/people/keys", "people-keys-desk");
-        foreach (var page in new[] { "me", "tablets" }) await SeeAsync(phone, $"{server.Address}/people/{page}", $"people-{page}-phone");
+        foreach (var page in new[] { "me", "tablets" })
+            await SeeAsync(phone, $"{server.Address}/people/{page}", $"people-{page}-phone");
         await phone.Page.GetByLabel("Where it hangs").FillAsync("Press line");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Make it a shared tablet" }).TapAsync();
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "Who works now?" })).ToBeVisibleAsync();
@@ -76,7 +77,8 @@ public sealed class PeopleTests(Screen screen)
 
     private static async Task TypeAsync(IPage page, string pin)
     {
-        foreach (var digit in pin) await page.GetByRole(AriaRole.Button, new() { Name = digit.ToString(), Exact = true }).TapAsync();
+        foreach (var digit in pin)
+            await page.GetByRole(AriaRole.Button, new() { Name = digit.ToString(), Exact = true }).TapAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Go on" }).TapAsync();
     }
 }

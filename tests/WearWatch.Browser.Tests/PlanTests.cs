@@ -48,7 +48,8 @@ public sealed class PlanTests(Screen screen)
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         await desk.PictureAsync("plan-job-card");
         await desk.GoAsync("/plan/orders");
-        await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { Name = "16B-1 chain" }).Or(page.GetByRole(AriaRole.Rowheader, new() { Name = "16B-1 chain" })).First).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { Name = "16B-1 chain" })
+            .Or(page.GetByRole(AriaRole.Rowheader, new() { Name = "16B-1 chain" })).First).ToBeVisibleAsync();
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await desk.PictureAsync("plan-orders");
         Assert.Empty(await desk.BarriersAsync());
@@ -83,7 +84,8 @@ public sealed class PlanTests(Screen screen)
     private static async Task ProposeAsync(IPage page)
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Propose a plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Nothing is kept until you keep it.")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("Nothing is kept until you keep it."))
+            .ToBeVisibleAsync(new() { Timeout = 60_000 });
     }
 
     private static async Task<DashboardHost> MillAsync()
@@ -93,9 +95,11 @@ public sealed class PlanTests(Screen screen)
         host.StartServer();
         var now = host.Services.GetRequiredService<TimeProvider>().GetUtcNow();
         await using var db = await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
-        ChainRow[] chains = [.. new[] { ("D-1", "Debarking"), ("D-2", "Debarking"), ("P-1", "Press"), ("P-2", "Press") }.Select(c => new ChainRow
+        ChainRow[] chains =
+            [.. new[] { ("D-1", "Debarking"), ("D-2", "Debarking"), ("P-1", "Press"), ("P-2", "Press") }.Select(c => new ChainRow
         {
-            Name = c.Item1, Line = c.Item2, Position = "drive", ChainType = "16B-1", PitchMm = 25.4, Pitches = 81, SprocketTeeth = [17, 57],
+            Name = c.Item1, Line = c.Item2, Position = "drive", ChainType = "16B-1", PitchMm = 25.4, Pitches = 81,
+            SprocketTeeth = [17, 57],
         })];
         db.Chains.AddRange(chains);
         await db.SaveChangesAsync();

@@ -6,7 +6,8 @@ namespace WearWatch.Browser.Tests;
 public sealed class Screen : IAsyncLifetime
 {
     private static readonly string[] arguments =
-        ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
+        ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+            "--disable-sync"];
 
     private IPlaywright? driver;
     private IBrowser? browser;
@@ -16,7 +17,8 @@ public sealed class Screen : IAsyncLifetime
     public string Address { get; private set; } = "";
 
     /// <summary>Where pictures go: artifacts/screenshots of the repository.</summary>
-    public string Pictures { get; } = Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
+    public string Pictures { get; } =
+        Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
 
     public async ValueTask InitializeAsync()
     {
@@ -33,17 +35,19 @@ public sealed class Screen : IAsyncLifetime
 
     /// <summary>A phone in one hand: 390 x 844, touch.</summary>
     public Task<Visit> OnPhoneAsync(bool dark = false, string? address = null) => VisitAsync(
-        new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 }, dark, address ?? Address);
+        new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 },
+        dark, address ?? Address);
 
     /// <summary>A phone that keeps its memory in a folder: a browser of its own, which can be killed and started again.</summary>
-    public Task<IBrowserContext> PhoneWithMemoryAsync(string folder) => driver!.Chromium.LaunchPersistentContextAsync(folder, new()
-    {
-        ExecutablePath = Chromium(),
-        Args = arguments,
-        ViewportSize = new() { Width = 390, Height = 844 },
-        IsMobile = true,
-        HasTouch = true,
-    });
+    public Task<IBrowserContext> PhoneWithMemoryAsync(string folder) =>
+        driver!.Chromium.LaunchPersistentContextAsync(folder, new()
+        {
+            ExecutablePath = Chromium(),
+            Args = arguments,
+            ViewportSize = new() { Width = 390, Height = 844 },
+            IsMobile = true,
+            HasTouch = true,
+        });
 
     public async ValueTask DisposeAsync()
     {
@@ -60,7 +64,14 @@ public sealed class Screen : IAsyncLifetime
     }
 
     private static string Chromium() =>
-        new[] { Environment.GetEnvironmentVariable("WEARWATCH_CHROMIUM"), "/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome" }
+        new[]
+        {
+            Environment.GetEnvironmentVariable("WEARWATCH_CHROMIUM"),
+            "/usr/bin/chromium",
+            "/usr/bin/chromium-browser",
+            "/usr/bin/google-chrome",
+        }
             .FirstOrDefault(File.Exists)
-        ?? throw new FileNotFoundException("The browser tests need Chromium: install Debian's package chromium, or set WEARWATCH_CHROMIUM to its path.");
+        ?? throw new FileNotFoundException(
+            "The browser tests need Chromium: install Debian's package chromium, or set WEARWATCH_CHROMIUM to its path.");
 }

@@ -30,7 +30,8 @@ public sealed class Visit : IAsyncDisposable
     }
 
     /// <summary>Waits until the page hears clicks.</summary>
-    public Task ConnectedAsync() => Page.Locator("html[data-circuit=up]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+    public Task ConnectedAsync() =>
+        Page.Locator("html[data-circuit=up]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
     /// <summary>A second tab of the same browser.</summary>
     public async Task<IPage> SecondTabAsync(string path)
@@ -44,7 +45,8 @@ public sealed class Visit : IAsyncDisposable
 
     /// <summary>Keeps a picture for a person to look at.</summary>
     public Task PictureAsync(string name, bool whole = true) =>
-        Page.ScreenshotAsync(new() { Path = Path.Combine(pictures, name + ".png"), FullPage = whole, Animations = ScreenshotAnimations.Disabled });
+        Page.ScreenshotAsync(
+            new() { Path = Path.Combine(pictures, name + ".png"), FullPage = whole, Animations = ScreenshotAnimations.Disabled });
 
     /// <summary>What WCAG 2.2 AA finds on the page.</summary>
     public async Task<IReadOnlyList<string>> BarriersAsync()

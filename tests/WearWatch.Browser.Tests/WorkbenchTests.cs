@@ -11,8 +11,16 @@ public sealed partial class WorkbenchTests(Screen screen)
         { "/tools", "tools", ".tools" },
         { "/more", "more", ".tools" },
         { "/gauge?from_hook=yes&length=617.5;617.8&pitches=24&teeth=19,75&type=16B-1&unit=mm", "gauge", ".budget" },
-        { "/drive?ambient_c=25&centre=1000+mm&driven_teeth=57&lubrication=manual&power=18+kW&rpm=300&teeth=19&type=16A-1", "drive", ".hours-scale" },
-        { "/drive?centre=24000+mm&driven_teeth=8&power=400+hp&speed=76+m/h&teeth=8&type=M112x160", "drive-impossible", ".remark.bad" },
+        {
+            "/drive?ambient_c=25&centre=1000+mm&driven_teeth=57&lubrication=manual&power=18+kW&rpm=300&teeth=19&type=16A-1",
+            "drive",
+            ".hours-scale"
+        },
+        {
+            "/drive?centre=24000+mm&driven_teeth=8&power=400+hp&speed=76+m/h&teeth=8&type=M112x160",
+            "drive-impossible",
+            ".remark.bad"
+        },
         { "/types?find=16&compare=16B-1,16A-1,80-1", "types", ".compare" },
         { "/measuring", "measuring", ".study" },
     };
@@ -48,7 +56,8 @@ public sealed partial class WorkbenchTests(Screen screen)
         await Assertions.Expect(phone.Page.Locator(".gauge-result")).ToContainTextAsync("no chain runs so");
 
         await using var colleague = await screen.AtDeskAsync();
-        await colleague.GoAsync(new Uri(phone.Page.Url).PathAndQuery.Replace("pitches=25", "pitches=24", StringComparison.Ordinal));
+        await colleague.GoAsync(
+            new Uri(phone.Page.Url).PathAndQuery.Replace("pitches=25", "pitches=24", StringComparison.Ordinal));
         await Assertions.Expect(colleague.Page.Locator(".result-figure")).ToContainTextAsync("1.30 %");
         Assert.Empty(phone.Complaints);
     }
@@ -95,7 +104,8 @@ public sealed partial class WorkbenchTests(Screen screen)
         Assert.Empty(visit.Complaints);
         Assert.Empty(await visit.BarriersAsync());
         // Nothing may stick out to the side of a phone.
-        Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= window.innerWidth"), picture + " is wider than the screen");
+        Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= window.innerWidth"),
+            picture + " is wider than the screen");
     }
 
     private static async Task FillAsync(IPage page, string name, string text)

@@ -8,7 +8,9 @@ using WearWatch.Storage;
 namespace WearWatch.Dashboard.Tests;
 
 /// <summary>The real dashboard in this process, with a data folder of its own.</summary>
-/// <remarks>Its timetable stands still: a regular review in the midst of a test that writes rows itself would review what is half written.</remarks>
+/// <remarks>
+/// Its timetable stands still: a regular review in the midst of a test that writes rows itself would review what is half written.
+/// </remarks>
 public sealed class DashboardHost : WebApplicationFactory<Program>
 {
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("wearwatch-dashboard-").FullName;
@@ -23,7 +25,8 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
         builder.UseEnvironment("Development"); // static files of packages are served unpublished only there
         builder.UseSetting("WearWatch:DataFolder", DataFolder);
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
-        builder.ConfigureServices(services => services.Remove(services.Single(s => s.ImplementationType == typeof(QuartzHostedService))));
+        builder.ConfigureServices(services =>
+            services.Remove(services.Single(s => s.ImplementationType == typeof(QuartzHostedService))));
     }
 
     protected override void Dispose(bool disposing)

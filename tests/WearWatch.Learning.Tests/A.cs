@@ -36,7 +36,8 @@ internal static class A
     }
 
     /// <summary>A fleet whose rates follow the law given, but for a spread between like chains.</summary>
-    public static FleetChain[] Fleet(int chains, Func<ChainCard, double> logRate, double spread = 0.3, int seed = 1, bool lines = false, int lots = 0)
+    public static FleetChain[] Fleet(
+        int chains, Func<ChainCard, double> logRate, double spread = 0.3, int seed = 1, bool lines = false, int lots = 0)
     {
         var chance = new Random(seed);
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());

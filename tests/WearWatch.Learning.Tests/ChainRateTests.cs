@@ -12,8 +12,8 @@ public sealed class ChainRateTests
         Assert.Equal(0.2, rate.StartPercent, 1e-4);
     }
 
-    // Oracle: 400 simulated tracks. The 1.3 of the standard error is for normal errors; these are uniform, and the tool's scatter is given
-    // as 3.5 times what it is, so the standard error may be too large, never too small.
+    // Oracle: 400 simulated tracks. The 1.3 of the standard error is for normal errors; these are uniform, and the tool's scatter
+    // is given as 3.5 times what it is, so the standard error may be too large, never too small.
     [Fact]
     public void The_standard_error_covers_the_rate_s_error()
     {
@@ -25,7 +25,8 @@ public sealed class ChainRateTests
     [Fact]
     public void Run_in_and_acceleration_are_left_out()
     {
-        Observation[] bent = [new(10, 5, 0.03, 0), .. A.Track(0.2, readings: 6), new(20_000, 2.5, 0.03, 7), new(21_000, 6, 0.03, 8)];
+        Observation[] bent =
+            [new(10, 5, 0.03, 0), .. A.Track(0.2, readings: 6), new(20_000, 2.5, 0.03, 7), new(21_000, 6, 0.03, 8)];
         Assert.Equal(ChainRate.Of(A.Track(0.2, readings: 6)), ChainRate.Of(bent));
     }
 
@@ -38,5 +39,6 @@ public sealed class ChainRateTests
         Assert.Equal(NoRateReason.TooUncertain, Why([new(500, 0.20, 0.1, 0), new(600, 0.21, 0.1, 1), new(700, 0.22, 0.1, 2)]));
     }
 
-    private static NoRateReason Why(Observation[] observations) => Assert.IsType<ChainRate.NotShown>(ChainRate.Of(observations)).Why;
+    private static NoRateReason Why(Observation[] observations) =>
+        Assert.IsType<ChainRate.NotShown>(ChainRate.Of(observations)).Why;
 }

@@ -5,13 +5,17 @@ using WearWatch.Wear;
 namespace WearWatch.Learning.Tests;
 
 /// <summary>What the fleet model is for: better forecasts while a chain has shown little itself.</summary>
-/// <remarks>Oracle: the true running hours left of 60 simulated chains (tests/data/SOURCES.md), forecast from a prior that 140 others taught.</remarks>
+/// <remarks>
+/// Oracle: the true running hours left of 60 simulated chains (tests/data/SOURCES.md), forecast from a prior that 140 others
+/// taught.
+/// </remarks>
 public sealed class EarlyForecastTests
 {
     private static readonly FleetModel Model = A.Training([.. SimulatedFleet.Chains.Where(IsNotAsked)]).Model;
 
-    // 0.24 is what a study of the method on 600 other simulated chains allows the median relative error at a quarter of life and a limit of
-    // 1.5 %. With 60 chains the median moves by about 0.03, hence 0.27; the broad prior must be clearly worse, else the model is for nothing.
+    // 0.24 is what a study of the method on 600 other simulated chains allows the median relative error at a quarter of life and
+    // a limit of 1.5 %. With 60 chains the median moves by about 0.03, hence 0.27; the broad prior must be clearly worse, else
+    // the model is for nothing.
     [Fact]
     public void At_a_quarter_of_life_the_fleet_s_prior_beats_the_broad_one()
     {

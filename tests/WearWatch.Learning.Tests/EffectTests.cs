@@ -26,14 +26,23 @@ public sealed class EffectTests
     [InlineData("dust Heavy", 0.7)]
     public void The_90_percent_interval_of_an_effect_holds_the_truth_in_about_90_of_100_fleets(string name, double truth)
     {
-        var held = Learned.Count(effects => Named(effects, name) is var e && e.FactorLow <= Math.Exp(truth) && Math.Exp(truth) <= e.FactorHigh);
+        var held = Learned.Count(effects =>
+            Named(effects, name) is var e && e.FactorLow <= Math.Exp(truth) && Math.Exp(truth) <= e.FactorHigh);
         Assert.InRange(held, 82, 97);
     }
 
     [Fact]
     public void All_five_intervals_together_hold_the_truth_in_85_to_95_of_100() => Assert.InRange(
-        new[] { ("ln(load / 0.5)", 1.0), ("ln(speed / 1 m/s)", 0.6), ("lubrication Auto", -0.25), ("lubrication Dry", 1.3), ("dust Heavy", 0.7) }
-            .Average(t => Learned.Count(e => Math.Exp(t.Item2) is var f && Named(e, t.Item1).FactorLow <= f && f <= Named(e, t.Item1).FactorHigh)),
+        new[]
+        {
+            ("ln(load / 0.5)", 1.0),
+            ("ln(speed / 1 m/s)", 0.6),
+            ("lubrication Auto", -0.25),
+            ("lubrication Dry", 1.3),
+            ("dust Heavy", 0.7),
+        }
+            .Average(t => Learned.Count(e =>
+                Math.Exp(t.Item2) is var f && Named(e, t.Item1).FactorLow <= f && f <= Named(e, t.Item1).FactorHigh)),
         85, 95);
 
     [Fact]
@@ -52,7 +61,8 @@ public sealed class EffectTests
     public void The_90_percent_interval_of_a_what_if_holds_the_truth_in_about_90_of_100_fleets()
     {
         var (dry, auto) = (A.Card(lubrication: LubricationState.Dry), A.Card(lubrication: LubricationState.Auto));
-        var held = Lines.Count(line => Math.Abs(line.Expect(auto) - line.Expect(dry) + 1.55) <= 1.6449 * Math.Sqrt(line.VarianceOfDifference(dry, auto)));
+        var held = Lines.Count(line =>
+            Math.Abs(line.Expect(auto) - line.Expect(dry) + 1.55) <= 1.6449 * Math.Sqrt(line.VarianceOfDifference(dry, auto)));
         Assert.InRange(held, 82, 97);
     }
 
@@ -60,7 +70,8 @@ public sealed class EffectTests
     public void What_if_it_were_oiled_automatically_is_answered_by_the_effects_on_the_way()
     {
         var change = Trained.Model.Change(A.Card(lubrication: LubricationState.Dry), A.Card(lubrication: LubricationState.Auto));
-        Assert.Equal(Named(Trained.Report.Effects, "lubrication Auto").Effect - Named(Trained.Report.Effects, "lubrication Dry").Effect, change.LogRatio, 9);
+        Assert.Equal(Named(Trained.Report.Effects, "lubrication Auto").Effect
+            - Named(Trained.Report.Effects, "lubrication Dry").Effect, change.LogRatio, 9);
         Assert.True(change.LifeFactorLow < change.LifeFactor && change.LifeFactor < change.LifeFactorHigh);
         Assert.Empty(change.Outside);
     }
@@ -78,7 +89,13 @@ public sealed class EffectTests
 
     private static double Law(ChainCard card) =>
         Math.Log(0.2) + Math.Log(card.Duty.RelativeLoad!.Value / 0.5) + 0.6 * Math.Log(card.Duty.SpeedMetresPerSecond!.Value)
-        + card.Duty.Lubrication switch { LubricationState.Auto => -0.25, LubricationState.Poor => 0.6, LubricationState.Dry => 1.3, _ => 0 }
+        + card.Duty.Lubrication switch
+        {
+            LubricationState.Auto => -0.25,
+            LubricationState.Poor => 0.6,
+            LubricationState.Dry => 1.3,
+            _ => 0,
+        }
         + card.Duty.Dust switch { DustLevel.Moderate => 0.25, DustLevel.Heavy => 0.7, _ => 0 };
 
     // The log-linear part alone: what is said of effects does not depend on the trees or the folds, which take the time.
@@ -91,7 +108,8 @@ public sealed class EffectTests
             .. Enumerable.Range(0, 150).Select(_ =>
             {
                 var card = A.Card(
-                    0.2 + chance.NextDouble(), 0.3 + 3 * chance.NextDouble(), (LubricationState)chance.Next(4), (DustLevel)chance.Next(3),
+                    0.2 + chance.NextDouble(), 0.3 + 3 * chance.NextDouble(), (LubricationState)chance.Next(4),
+                    (DustLevel)chance.Next(3),
                     pitchMm: PitchesMm[chance.Next(4)]);
                 return new RateSample(card, Law(card) + 0.35 * Normal() + 0.1 * Normal(), 0.1);
             })

@@ -7,7 +7,8 @@ public sealed class InputTrialTests
 {
     private const string OilAge = FleetModel.HoursSinceOiling;
 
-    // Oracle: the law that made the fleet, rate doubles with four times the hours (exponent 0.5). Tolerance: three standard errors of the model's own.
+    // Oracle: the law that made the fleet, rate doubles with four times the hours (exponent 0.5). Tolerance: three standard
+    // errors of the model's own.
     [Fact]
     public void Hours_since_oiling_that_drive_wear_are_used_and_their_effect_is_found()
     {
@@ -20,7 +21,8 @@ public sealed class InputTrialTests
         Assert.True(effect.IsDriver);
     }
 
-    // Of twelve fleets where it means nothing, chance lets it win in one or two: one standard error of the difference is asked for.
+    // Of twelve fleets where it means nothing, chance lets it win in one or two: one standard error of the difference is asked
+    // for.
     [Fact]
     public void Hours_since_oiling_that_mean_nothing_are_left_out()
     {
@@ -72,5 +74,6 @@ public sealed class InputTrialTests
         })];
     }
 
-    private static InputTrial Trial(FleetTrainingOutcome.Trained trained, string input) => trained.Report.Trials.Single(t => t.Input == input);
+    private static InputTrial Trial(FleetTrainingOutcome.Trained trained, string input) =>
+        trained.Report.Trials.Single(t => t.Input == input);
 }

@@ -36,8 +36,8 @@ public sealed class LogLinearRateTests
         }
     }
 
-    // Oracle: the law that made the chains. A nominal 90 % interval that holds 0.86 to 0.96 of 1,000 further chains: four binomial
-    // standard errors, and the error of a tau learned from 150.
+    // Oracle: the law that made the chains. A nominal 90 % interval that holds 0.86 to 0.96 of 1,000 further chains: four
+    // binomial standard errors, and the error of a tau learned from 150.
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
@@ -66,7 +66,8 @@ public sealed class LogLinearRateTests
     [Fact]
     public void A_prior_with_trees_is_as_wide_as_what_they_leave()
     {
-        static double Stepped(ChainCard card) => Law(card) + (card.Duty is { Dust: DustLevel.Heavy, SpeedMetresPerSecond: > 1.8 } ? 1.2 : 0);
+        static double Stepped(ChainCard card) =>
+            Law(card) + (card.Duty is { Dust: DustLevel.Heavy, SpeedMetresPerSecond: > 1.8 } ? 1.2 : 0);
         var trained = A.Training(A.Fleet(600, Stepped, spread: 0.15));
         Assert.True(trained.Model.UsesTrees);
         Assert.InRange(ShareHeld(A.Fleet(1000, Stepped, spread: 0.15, seed: 4), c => trained.Model.PriorFor(c.Card)), 0.86, 0.97);
@@ -93,12 +94,14 @@ public sealed class LogLinearRateTests
     // A spread of less than the square root of 0.03 is not believed: no two chains are so alike.
     [Fact]
     public void A_fleet_that_wears_all_alike_still_leaves_room() =>
-        Assert.InRange(A.Training(A.Fleet(60, _ => Math.Log(0.2), spread: 0)).Model.PriorFor(A.Card()).VarianceLogRate, 0.03, 0.06);
+        Assert.InRange(
+            A.Training(A.Fleet(60, _ => Math.Log(0.2), spread: 0)).Model.PriorFor(A.Card()).VarianceLogRate, 0.03, 0.06);
 
     [Fact]
     public void Cards_that_tell_nothing_teach_the_average()
     {
-        var fleet = A.Fleet(60, Law).Select(chain => chain with { Card = new ChainCard { Name = "chain", PitchMm = 25.4 } }).ToArray();
+        var fleet = A.Fleet(60, Law).Select(chain => chain with { Card = new ChainCard { Name = "chain", PitchMm = 25.4 } })
+            .ToArray();
         var trained = A.Training(fleet);
         var prior = trained.Model.PriorFor(A.Card(load: 3, speed: 9, lubrication: LubricationState.Dry));
         Assert.Equal(SamplesOf(fleet).Average(s => s.LogRate), prior.MeanLogRate, 0.05);

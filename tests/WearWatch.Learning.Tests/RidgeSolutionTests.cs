@@ -3,18 +3,21 @@ using System.Text.Json;
 namespace WearWatch.Learning.Tests;
 
 /// <summary>The regression of the fleet without penalties is ordinary least squares, for which certified results exist.</summary>
-/// <remarks>Oracle: NIST/ITL Statistical Reference Datasets, linear regression, certified to 15 digits (docs/references.md [14]).</remarks>
+/// <remarks>
+/// Oracle: NIST/ITL Statistical Reference Datasets, linear regression, certified to 15 digits (docs/references.md [14]).
+/// </remarks>
 public sealed class RidgeSolutionTests
 {
-    // Cholesky on the normal equations squares the condition of the columns, which are centred here as the fleet's are: that of a line
-    // costs 3 of 15 digits, that of the parabola 6, that of Longley's six nearly collinear columns 8.
+    // Cholesky on the normal equations squares the condition of the columns, which are centred here as the fleet's are: that of a
+    // line costs 3 of 15 digits, that of the parabola 6, that of Longley's six nearly collinear columns 8.
     [Theory]
     [InlineData("norris", 1, 12)]
     [InlineData("pontius", 2, 9)]
     [InlineData("longley", 6, 7)]
     public void Without_penalties_it_agrees_with_certified_least_squares(string set, int predictors, double digits)
     {
-        using var file = JsonDocument.Parse(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "data", "regression", $"strd_{set}.json")));
+        using var file = JsonDocument.Parse(
+            File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "data", "regression", $"strd_{set}.json")));
         var data = file.RootElement;
         var y = Numbers(data.GetProperty("y"));
         var columns = Columns(data, predictors);
@@ -60,6 +63,7 @@ public sealed class RidgeSolutionTests
     {
         var error = Math.Abs(actual - certified) / Math.Abs(certified);
         var reached = error == 0 ? 16 : -Math.Log10(error);
-        Assert.True(reached >= digits, FormattableString.Invariant($"{actual:R} agrees with {certified:R} to {reached:0.0} digits, not {digits}."));
+        Assert.True(reached >= digits,
+            FormattableString.Invariant($"{actual:R} agrees with {certified:R} to {reached:0.0} digits, not {digits}."));
     }
 }

@@ -27,7 +27,8 @@ internal static class A
 
     public static SwapTask Swap(
         string chain = "C1", string line = "L1", double median = 1000, double spread = 0.3, double hours = 2, int people = 1,
-        double price = 300, double sprockets = 150, string group = "", IReadOnlyList<PartNeed>? needs = null, WearForecast? forecast = null) => new()
+        double price = 300, double sprockets = 150, string group = "", IReadOnlyList<PartNeed>? needs = null,
+        WearForecast? forecast = null) => new()
         {
             Chain = chain,
             Line = line,
@@ -43,15 +44,16 @@ internal static class A
         };
 
     /// <summary>A shutdown so many days after the Monday on which every plan here is made.</summary>
-    public static ShutdownWindow Window(double day, string line = "L1", double crewHours = 16, double length = 8, string crew = "") => new()
-    {
-        Id = FormattableString.Invariant($"{line}/{day:00}"),
-        Line = line,
-        Start = Monday.AddDays(day),
-        Length = TimeSpan.FromHours(length),
-        Crew = crew,
-        CrewHours = crewHours,
-    };
+    public static ShutdownWindow Window(
+        double day, string line = "L1", double crewHours = 16, double length = 8, string crew = "") => new()
+        {
+            Id = FormattableString.Invariant($"{line}/{day:00}"),
+            Line = line,
+            Start = Monday.AddDays(day),
+            Length = TimeSpan.FromHours(length),
+            Crew = crew,
+            CrewHours = crewHours,
+        };
 
     public static PlanInput Input(IReadOnlyList<SwapTask> swaps, IReadOnlyList<ShutdownWindow> windows, int days = 84) =>
         new() { Now = Monday, HorizonEnd = Monday.AddDays(days), Tasks = swaps, Windows = windows };
@@ -65,12 +67,23 @@ internal static class A
     {
         var dice = new Random(seed);
         SwapTask[] swaps = [.. Enumerable.Range(1, chains).Select(i => Swap(
-            $"C{i}", $"L{1 + i % lines}", 150 + 1500 * dice.NextDouble(), 0.1 + 0.5 * dice.NextDouble(), 1 + 4 * dice.NextDouble(),
-            1 + dice.Next(2), 100 + 700 * dice.NextDouble(), 300 * dice.NextDouble(), i <= 2 && seed % 2 == 0 ? "" : i == 3 || i == 3 + lines ? "pair" : "",
+            $"C{i}", $"L{1 + i % lines}", 150 + 1500 * dice.NextDouble(), 0.1 + 0.5 * dice.NextDouble(),
+            1 + 4 * dice.NextDouble(),
+            1 + dice.Next(2), 100 + 700 * dice.NextDouble(), 300 * dice.NextDouble(), i <= 2 && seed % 2 == 0 ? "" : i == 3
+                || i == 3 + lines ? "pair" : "",
             [new PartNeed(Chain16B, 60 + dice.Next(80))]))];
-        return Input(swaps, [.. Enumerable.Range(1, lines).SelectMany(l => Enumerable.Range(1, windows).Select(w => Window(14 * w, $"L{l}", 4 + 4 * dice.NextDouble(), 4, "fitters")))], 14 * windows + 7) with
+        return Input(swaps, [.. Enumerable.Range(1, lines).SelectMany(l => Enumerable.Range(1, windows)
+            .Select(w => Window(14 * w, $"L{l}", 4 + 4 * dice.NextDouble(), 4, "fitters")))], 14 * windows + 7) with
         {
-            Spares = [new Spare { Part = Chain16B, InStock = 150, OnOrder = [new Delivery(Monday.AddDays(20), 120)], LeadTime = TimeSpan.FromDays(35), PackSize = 160, Price = 2.5 }],
+            Spares = [new Spare
+            {
+                Part = Chain16B,
+                InStock = 150,
+                OnOrder = [new Delivery(Monday.AddDays(20), 120)],
+                LeadTime = TimeSpan.FromDays(35),
+                PackSize = 160,
+                Price = 2.5,
+            }],
             Costs = new PlanningCosts { StoppedLinePerHour = 250, StopHours = 0.6 },
         };
     }

@@ -12,12 +12,14 @@ public sealed class LiveMillTests
     {
         var whole = Make().Between(Now, Now.AddHours(2)).Select(m => (m.At, m.Topic)).ToList();
         var mill = Make();
-        var cut = Enumerable.Range(0, 8).SelectMany(i => mill.Between(Now.AddMinutes(15 * i), Now.AddMinutes(15 * (i + 1)))).Select(m => (m.At, m.Topic)).ToList();
+        var cut = Enumerable.Range(0, 8).SelectMany(i => mill.Between(Now.AddMinutes(15 * i), Now.AddMinutes(15 * (i + 1))))
+            .Select(m => (m.At, m.Topic)).ToList();
         Assert.Equal(whole, cut);
         Assert.Equal(whole.Count, whole.Distinct().Count());
         Assert.Equal(LiveMill.Chains, Make().Positions.Select(p => p.Chain));
         // Counter and temperature each five minutes, passes each fifteen, oil each hour.
-        Assert.All(LiveMill.Chains, chain => Assert.Equal(24 + 24 + 8 + 2, whole.Count(m => m.Topic.Contains($"/{chain}/", StringComparison.Ordinal))));
+        Assert.All(LiveMill.Chains,
+            chain => Assert.Equal(24 + 24 + 8 + 2, whole.Count(m => m.Topic.Contains($"/{chain}/", StringComparison.Ordinal))));
     }
 
     [Fact]
@@ -33,18 +35,23 @@ public sealed class LiveMillTests
     [Fact]
     public void A_blocked_lubricator_strokes_without_oil_and_a_fifth_of_the_pulses_can_be_missed()
     {
-        Assert.All(Told(Make().Between(Now, Now.AddHours(2), LiveFault.BlockedLubricator, LiveMill.Chains[0]), LiveMill.Chains[0], "oiling"), m => Assert.Equal(0, m.GetProperty("amount_cm3").GetDouble()));
+        Assert.All(Told(Make().Between(Now, Now.AddHours(2), LiveFault.BlockedLubricator, LiveMill.Chains[0]), LiveMill.Chains[0],
+            "oiling"), m => Assert.Equal(0, m.GetProperty("amount_cm3").GetDouble()));
         var sound = Passes(LiveFault.None);
         // The fastest chain sends some 7,000 pulses in four hours: five deviations of a fifth of them are 0.025 of all.
         Assert.Equal(0.8, Passes(LiveFault.MissedPulses) / (double)sound, 0.025);
 
-        static int Passes(LiveFault fault) => Told(Make().Between(Now, Now.AddHours(4), fault, LiveMill.Chains[^1]), LiveMill.Chains[^1], "passes").Sum(m => m.GetProperty("first_us").GetArrayLength());
+        static int Passes(LiveFault fault) =>
+            Told(Make().Between(Now, Now.AddHours(4), fault, LiveMill.Chains[^1]), LiveMill.Chains[^1], "passes")
+                .Sum(m => m.GetProperty("first_us").GetArrayLength());
     }
 
     private static LiveMill Make() => new(new Mill(Now, 7), "plant", 7);
 
-    private static IEnumerable<double> Counters(IEnumerable<LiveMessage> messages, string chain) => Told(messages, chain, "running").Select(m => m.GetProperty("counter_h").GetDouble());
+    private static IEnumerable<double> Counters(IEnumerable<LiveMessage> messages, string chain) =>
+        Told(messages, chain, "running").Select(m => m.GetProperty("counter_h").GetDouble());
 
     private static IEnumerable<JsonElement> Told(IEnumerable<LiveMessage> messages, string chain, string word) =>
-        messages.Where(m => m.Topic == $"wearwatch/v1/plant/{chain}/{word}").Select(m => JsonDocument.Parse(m.Payload).RootElement);
+        messages.Where(m => m.Topic == $"wearwatch/v1/plant/{chain}/{word}")
+            .Select(m => JsonDocument.Parse(m.Payload).RootElement);
 }

@@ -6,7 +6,10 @@ using WearWatch.Storage.Series;
 
 namespace WearWatch.Servers.Tests;
 
-/// <summary>Every server is killed three times and the worker five times while 200,000 points arrive: each is stored exactly once, and sent on.</summary>
+/// <summary>
+/// Every server is killed three times and the worker five times while 200,000 points arrive: each is stored exactly once, and
+/// sent on.
+/// </summary>
 [Collection(nameof(OneAtATime))]
 public sealed class ChaosTests
 {
@@ -31,7 +34,8 @@ public sealed class ChaosTests
         await broker.StartAsync(Ct);
         await using var worker = new WorkerProcess(
             postgres is null ? null : await postgres.NewDatabaseAsync(),
-            ("Mqtt:Server", "127.0.0.1"), ("Mqtt:Port", $"{broker.Port}"), ("Mqtt:MostUnacknowledged", "20"), ("Influx:Url", $"{influx.Url}"));
+            ("Mqtt:Server", "127.0.0.1"), ("Mqtt:Port", $"{broker.Port}"), ("Mqtt:MostUnacknowledged", "20"),
+            ("Influx:Url", $"{influx.Url}"));
         await worker.RegisterAsync(Enumerable.Range(0, Chains).Select(i => $"C{i}"), Ct);
         await worker.StartAsync(Ct);
 
@@ -39,7 +43,9 @@ public sealed class ChaosTests
             .. Enumerable.Repeat<(Func<Task>, Func<Task>)>((() => worker.KillAsync(), () => worker.StartAsync(Ct)), 5),
             .. Enumerable.Repeat<(Func<Task>, Func<Task>)>((() => broker.KillAsync(Ct), () => broker.StartAsync(Ct)), 3),
             .. Enumerable.Repeat<(Func<Task>, Func<Task>)>((() => influx.KillAsync(Ct), () => influx.StartAsync(Ct)), 3),
-            .. postgres is null ? [] : Enumerable.Repeat<(Func<Task>, Func<Task>)>((() => postgres.KillAsync(Ct), () => postgres.StartAsync(Ct)), 3),
+            .. postgres is null
+                ? []
+                : Enumerable.Repeat<(Func<Task>, Func<Task>)>((() => postgres.KillAsync(Ct), () => postgres.StartAsync(Ct)), 3),
         ];
         new Random(8).Shuffle(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(disasters));
         await PublishAsync(broker.Port, disasters);
@@ -56,17 +62,22 @@ public sealed class ChaosTests
         Assert.Equal(Points, (await reader.QueryAsync("SELECT count(value) FROM temperature", null, Ct)).Single().Number(0, 1));
     }
 
-    /// <summary>Publishes all points. They come in as many stretches as there are disasters, and each disaster happens in the middle of one.</summary>
+    /// <summary>
+    /// Publishes all points. They come in as many stretches as there are disasters, and each disaster happens in the middle of
+    /// one.
+    /// </summary>
     private static async Task PublishAsync(int port, List<(Func<Task> Kill, Func<Task> Start)> disasters)
     {
         var messages = Messages().ToList();
         var over = 0;
         // The next stretch waits until the disaster of this one is over, or a fast sender would be done before anything happens.
-        var publisher = new StubbornPublisher(port, inFlight: 10, pace: sent => UntilAsync(() => Task.FromResult(sent * disasters.Count < messages.Count * (over + 1))));
+        var publisher = new StubbornPublisher(port, inFlight: 10,
+            pace: sent => UntilAsync(() => Task.FromResult(sent * disasters.Count < messages.Count * (over + 1))));
         var publishing = publisher.PublishAsync(messages, Ct);
         while (over < disasters.Count)
         {
-            await UntilAsync(() => Task.FromResult(publishing.IsFaulted || publisher.Acknowledged * disasters.Count * 2 >= messages.Count * (2 * over + 1)));
+            await UntilAsync(() => Task.FromResult(publishing.IsFaulted
+                || publisher.Acknowledged * disasters.Count * 2 >= messages.Count * (2 * over + 1)));
             await disasters[over].Kill();
             await disasters[over].Start();
             over++;
@@ -91,7 +102,8 @@ public sealed class ChaosTests
     private static IEnumerable<(string Topic, string Payload)> Messages() => Told
         .Temperatures(0, Points, Chains, TimeProvider.System.GetUtcNow().AddHours(-1))
         .GroupBy(m => m.Topic)
-        .SelectMany(chain => chain.Chunk(PointsInMessage).Select(some => (chain.Key, $"[{string.Join(',', some.Select(m => m.Payload))}]")));
+        .SelectMany(chain =>
+            chain.Chunk(PointsInMessage).Select(some => (chain.Key, $"[{string.Join(',', some.Select(m => m.Payload))}]")));
 
     private static async Task CheckAsync(WearDb db)
     {
@@ -99,7 +111,8 @@ public sealed class ChaosTests
         Assert.Equal(Points, stored.Count);
         var numbers = stored.ToDictionary(s => int.Parse(s.MessageId[1..], CultureInfo.InvariantCulture), s => s.Value);
         Assert.Equal(Enumerable.Range(0, Points), numbers.Keys.Order());
-        Assert.All(numbers, s => Assert.Equal(Told.ValueOf(s.Key), s.Value, 9)); // decimals of a figure with one digit after the point
+        // decimals of a figure with one digit after the point
+        Assert.All(numbers, s => Assert.Equal(Told.ValueOf(s.Key), s.Value, 9));
         // The sums of the hours are made in the same transactions: they count each point once as well.
         Assert.Equal(Points, await db.TelemetryHours.SumAsync(h => h.Count, Ct));
         Assert.Empty(await db.SetAside.ToListAsync(Ct));
@@ -110,7 +123,8 @@ public sealed class ChaosTests
         var began = TimeProvider.System.GetTimestamp();
         while (!await holds())
         {
-            if (TimeProvider.System.GetElapsedTime(began) > Patience) throw new TimeoutException("It did not come to that in time.");
+            if (TimeProvider.System.GetElapsedTime(began) > Patience)
+                throw new TimeoutException("It did not come to that in time.");
             await Task.Delay(50, Ct);
         }
     }

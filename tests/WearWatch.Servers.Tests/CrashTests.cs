@@ -3,8 +3,13 @@ using WearWatch.Servers.Tests.Servers;
 
 namespace WearWatch.Servers.Tests;
 
-/// <summary>Broker and worker are killed again and again while messages arrive: each acknowledged message is stored exactly once.</summary>
-/// <remarks>One point in a message. <see cref="ChaosTests"/> sends many in one, since a broker that saves each change takes some hundred messages a second.</remarks>
+/// <summary>
+/// Broker and worker are killed again and again while messages arrive: each acknowledged message is stored exactly once.
+/// </summary>
+/// <remarks>
+/// One point in a message. <see cref="ChaosTests"/> sends many in one, since a broker that saves each change takes some hundred
+/// messages a second.
+/// </remarks>
 [Collection(nameof(OneAtATime))]
 public sealed class CrashTests
 {
@@ -29,11 +34,14 @@ public sealed class CrashTests
 
         // The next stretch waits until the kill of this one is over, or a fast sender would be done before anything happens.
         var over = 0;
-        var publisher = new StubbornPublisher(broker.Port, pace: sent => UntilAsync(() => Task.FromResult(sent * Kills < Messages * (over + 1))));
-        var publishing = publisher.PublishAsync(Told.Temperatures(0, Messages, Chains, TimeProvider.System.GetUtcNow().AddHours(-1)), Ct);
+        var publisher = new StubbornPublisher(
+            broker.Port, pace: sent => UntilAsync(() => Task.FromResult(sent * Kills < Messages * (over + 1))));
+        var publishing =
+            publisher.PublishAsync(Told.Temperatures(0, Messages, Chains, TimeProvider.System.GetUtcNow().AddHours(-1)), Ct);
         for (; over < Kills; over++)
         {
-            await UntilAsync(() => Task.FromResult(publishing.IsCompleted || publisher.Acknowledged * Kills * 2 >= Messages * (2 * over + 1)));
+            await UntilAsync(() =>
+                Task.FromResult(publishing.IsCompleted || publisher.Acknowledged * Kills * 2 >= Messages * (2 * over + 1)));
             Assert.False(publishing.IsCompleted, publishing.Exception?.Message ?? "All was sent before the kills were over.");
             if (over % 3 == 1)
             {
@@ -55,7 +63,8 @@ public sealed class CrashTests
         var stored = await db.Telemetry.Select(t => new { t.MessageId, t.Value }).ToListAsync(Ct);
         Assert.Equal(Enumerable.Range(0, Messages).Select(i => $"t{i}").ToHashSet(), stored.Select(s => s.MessageId).ToHashSet());
         Assert.Equal(Messages, stored.Count);
-        Assert.All(stored, s => Assert.Equal(Told.ValueOf(int.Parse(s.MessageId[1..], System.Globalization.CultureInfo.InvariantCulture)), s.Value, 9));
+        Assert.All(stored, s => Assert.Equal(
+            Told.ValueOf(int.Parse(s.MessageId[1..], System.Globalization.CultureInfo.InvariantCulture)), s.Value, 9));
         // The sums of the hours are made in the same transactions: they count each message once as well.
         Assert.Equal(Messages, await db.TelemetryHours.SumAsync(h => h.Count, Ct));
         Assert.Empty(await db.SetAside.ToListAsync(Ct));
@@ -66,7 +75,8 @@ public sealed class CrashTests
         var began = TimeProvider.System.GetTimestamp();
         while (!await holds())
         {
-            if (TimeProvider.System.GetElapsedTime(began) > Patience) throw new TimeoutException("It did not come to that in time.");
+            if (TimeProvider.System.GetElapsedTime(began) > Patience)
+                throw new TimeoutException("It did not come to that in time.");
             await Task.Delay(50, Ct);
         }
     }

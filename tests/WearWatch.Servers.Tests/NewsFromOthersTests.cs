@@ -37,7 +37,8 @@ public sealed class NewsFromOthersTests
         var server = (await TestContext.Current.GetFixture<PostgresServer>())!;
         await server.BreakConnectionsAsync(plant.Database);
         // The clock of the plant stands still, and with it the pause before it listens again.
-        await UntilAsync(() => plant.Log.Lines.Any(line => line.Text.Contains("No news from other processes", StringComparison.Ordinal)));
+        await UntilAsync(() =>
+            plant.Log.Lines.Any(line => line.Text.Contains("No news from other processes", StringComparison.Ordinal)));
         Npgsql.NpgsqlConnection.ClearAllPools();
         heard.Clear();
         await plant.Desk.TakeReadingAsync(A.Reading(), Ct);

@@ -27,7 +27,8 @@ public sealed class OutboxTests
         Assert.Equal((new SeriesAnswer.Stored(), 3), await outbox.SendAsync(Ct));
         Assert.Null(await outbox.SendAsync(Ct));
         var series = Assert.Single(await plant.Get<SeriesReader>().QueryAsync(
-            "SELECT value FROM temperature WHERE chain = $chain GROUP BY chain, line", new Dictionary<string, object> { ["chain"] = "C 1=a" }, Ct));
+            "SELECT value FROM temperature WHERE chain = $chain GROUP BY chain, line",
+            new Dictionary<string, object> { ["chain"] = "C 1=a" }, Ct));
         Assert.Equal(("C 1=a", "Press"), (series.Tags["chain"], series.Tags["line"]));
         Assert.Equal([20.0, 21, 22], Enumerable.Range(0, 3).Select(i => series.Number(i, 1)!.Value));
         Assert.Equal((TestPlant.Start.AddTicks(1) - DateTimeOffset.UnixEpoch).Ticks, (long)series.Rows[1][0]! / 100);
@@ -39,9 +40,12 @@ public sealed class OutboxTests
         await using var influx = new InfluxServer();
         await influx.StartAsync(Ct);
         await using var plant = await TestPlant.OpenAsync(("Influx:Url", $"{influx.Url}"));
-        // The field has a type already, as if another program had written a text into it: every row of this measurement is refused.
-        var text = FormattableString.Invariant($"length value=\"text\" {(TestPlant.Start - DateTimeOffset.UnixEpoch).Ticks * 100}");
-        using (var writer = new SeriesWriter(influx.Address())) Assert.IsType<SeriesAnswer.Stored>(await writer.WriteAsync([text], Ct));
+        // The field has a type already, as if another program had written a text into it: every row of this measurement is
+        // refused.
+        var text = FormattableString.Invariant(
+            $"length value=\"text\" {(TestPlant.Start - DateTimeOffset.UnixEpoch).Ticks * 100}");
+        using (var writer = new SeriesWriter(influx.Address())) Assert.IsType<SeriesAnswer.Stored>(
+            await writer.WriteAsync([text], Ct));
         var chain = await plant.AddChainAsync();
         await AddAsync(plant, chain, count: 20);
         await AddAsync(plant, chain, count: 1, TelemetryKind.Length);
@@ -50,8 +54,10 @@ public sealed class OutboxTests
         await using var db = plant.Db();
         var parked = await db.Parked.SingleAsync(Ct);
         Assert.Contains("type", parked.Reason, StringComparison.OrdinalIgnoreCase);
-        Assert.Equal(TelemetryKind.Length, await db.Telemetry.Where(t => t.Id == parked.TelemetryId).Select(t => t.Kind).SingleAsync(Ct));
-        Assert.Equal(40, (await plant.Get<SeriesReader>().QueryAsync("SELECT count(value) FROM temperature", null, Ct)).Single().Number(0, 1));
+        Assert.Equal(
+            TelemetryKind.Length, await db.Telemetry.Where(t => t.Id == parked.TelemetryId).Select(t => t.Kind).SingleAsync(Ct));
+        Assert.Equal(40, (await plant.Get<SeriesReader>().QueryAsync("SELECT count(value) FROM temperature", null, Ct)).Single()
+            .Number(0, 1));
     }
 
     [Fact]
@@ -65,12 +71,14 @@ public sealed class OutboxTests
         Assert.IsType<SeriesAnswer.Away>((await plant.Get<Outbox>().SendAsync(Ct))!.Value.Answer);
         Assert.Equal(5, await plant.Get<Outbox>().LengthAsync(Ct));
         await influx.StartAsync(Ct);
-        using (var lost = new SeriesWriter(influx.Address("nowhere"))) Assert.IsType<SeriesAnswer.ShutOut>(await lost.WriteAsync(["a value=1 1"], Ct));
+        using (var lost = new SeriesWriter(influx.Address("nowhere"))) Assert.IsType<SeriesAnswer.ShutOut>(
+            await lost.WriteAsync(["a value=1 1"], Ct));
         Assert.Equal((new SeriesAnswer.Stored(), 5), await plant.Get<Outbox>().SendAsync(Ct));
         await Assert.ThrowsAsync<SeriesQueryException>(() => plant.Get<SeriesReader>().QueryAsync("SELEC value", null, Ct));
     }
 
-    private static async Task AddAsync(TestPlant plant, int chain, int count, TelemetryKind kind = TelemetryKind.Temperature, int first = 0)
+    private static async Task AddAsync(
+        TestPlant plant, int chain, int count, TelemetryKind kind = TelemetryKind.Temperature, int first = 0)
     {
         await using var db = plant.Db();
         db.Telemetry.AddRange(Enumerable.Range(first, count).Select(i => new TelemetryRow

@@ -41,7 +41,8 @@ internal sealed class ServeProcess : IAsyncDisposable
 
     /// <summary>Starts <c>wearwatch serve</c> with settings of the section <c>WearWatch</c>.</summary>
     public static ServeProcess Serve(params (string Key, string Value)[] settings) => new(
-        Path.Combine(AppContext.BaseDirectory, "WearWatch.Worker.dll"), ["serve"], settings.Select(s => ($"WearWatch:{s.Key}", s.Value)));
+        Path.Combine(AppContext.BaseDirectory, "WearWatch.Worker.dll"), ["serve"],
+        settings.Select(s => ($"WearWatch:{s.Key}", s.Value)));
 
     /// <summary>Ends it with no chance to tidy up: signal 9.</summary>
     public async Task KillAsync()

@@ -20,7 +20,8 @@ public sealed class SharedJobTests
         await using var plant = await TestPlant.OpenAsync();
         await plant.Import.ImportAsync([
             A.File("chains.csv", "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, Chains).Select(i => $"C{i},25.4\n"))),
-            A.Readings([.. Enumerable.Range(0, 2 * Chains).Select(i => A.Row($"C{i / 2}", 500 * (1 + i % 2), 0.2 * (1 + i % 2)))]),
+            A.Readings([.. Enumerable.Range(0, 2 * Chains)
+                .Select(i => A.Row($"C{i / 2}", 500 * (1 + i % 2), 0.2 * (1 + i % 2)))]),
         ], null, Ct);
         // The plant's clock stands at a day that is past: to the workers every forecast is of another day, and due.
         var now = new DateTimeOffset(TimeProvider.System.GetUtcNow().UtcDateTime.Date, TimeSpan.Zero);
@@ -45,7 +46,8 @@ public sealed class SharedJobTests
         Assert.Equal(Chains, await db.Forecasts.CountAsync(f => f.IsLatest, Ct));
     }
 
-    private static async Task<JobRunRow> RunAsync(Storage.WearDb db) => await db.JobRuns.AsNoTracking().SingleAsync(j => j.Job == "review", Ct);
+    private static async Task<JobRunRow> RunAsync(Storage.WearDb db) =>
+        await db.JobRuns.AsNoTracking().SingleAsync(j => j.Job == "review", Ct);
 
     private static async Task UntilAsync(Func<Task<bool>> isSo, Func<string> otherwise)
     {

@@ -17,7 +17,8 @@ internal sealed class StoreUnderTest : IAsyncDisposable
 
     public static async Task<StoreUnderTest> MakeAsync()
     {
-        var server = await TestContext.Current.GetFixture<PostgresServer>() ?? throw new InvalidOperationException("PostgreSQL was not started.");
+        var server = await TestContext.Current.GetFixture<PostgresServer>()
+            ?? throw new InvalidOperationException("PostgreSQL was not started.");
         return new StoreUnderTest(server, await server.NewDatabaseAsync());
     }
 

@@ -5,7 +5,9 @@ using MQTTnet.Protocol;
 
 namespace WearWatch.Servers.Tests;
 
-/// <summary>A sender that publishes with quality of service 1 and sends again, with the same id, whatever was not acknowledged.</summary>
+/// <summary>
+/// A sender that publishes with quality of service 1 and sends again, with the same id, whatever was not acknowledged.
+/// </summary>
 /// <remarks>
 /// After a broken connection it also sends again what was acknowledged in the last <see cref="Remembered"/>: a broker that saves
 /// at each change acknowledges first and writes to disk just after. docs/operating.md asks this of every sender.

@@ -14,7 +14,8 @@ internal sealed class WorkerProcess(string? postgres, params (string Key, string
 
     public string Data => Path.Combine(folder.FullName, "data");
 
-    private WearStore Store => postgres is null ? WearStore.InSqlite(Path.Combine(Data, "wearwatch.db")) : WearStore.InPostgres(postgres);
+    private WearStore Store =>
+        postgres is null ? WearStore.InSqlite(Path.Combine(Data, "wearwatch.db")) : WearStore.InPostgres(postgres);
 
     /// <summary>Makes the database with chains of 25.4 mm pitch.</summary>
     public async Task RegisterAsync(IEnumerable<string> chains, CancellationToken ct)
@@ -35,7 +36,8 @@ internal sealed class WorkerProcess(string? postgres, params (string Key, string
         start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "WearWatch.Worker.dll"));
         foreach (var word in new[] { "serve", "--data", Data }) start.ArgumentList.Add(word);
         if (postgres is not null) start.Environment["WearWatch__Database"] = postgres;
-        foreach (var (key, value) in settings) start.Environment["WearWatch__" + key.Replace(":", "__", StringComparison.Ordinal)] = value;
+        foreach (var (key, value) in settings) start.Environment["WearWatch__"
+            + key.Replace(":", "__", StringComparison.Ordinal)] = value;
         var connected = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         process = Process.Start(start)!;
         var said = new List<string>();

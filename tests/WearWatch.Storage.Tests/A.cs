@@ -24,15 +24,16 @@ internal static class A
             Standing = standing,
         };
 
-    public static EventRow Event(ChainRow chain, ChainEventKind kind = ChainEventKind.Oiling, long? corrects = null, bool withdraws = false) => new()
-    {
-        ChainId = chain.Id,
-        Key = $"event {Interlocked.Increment(ref made)}",
-        Fingerprint = "",
-        Kind = kind,
-        CorrectsId = corrects,
-        Withdraws = withdraws,
-    };
+    public static EventRow Event(
+        ChainRow chain, ChainEventKind kind = ChainEventKind.Oiling, long? corrects = null, bool withdraws = false) => new()
+        {
+            ChainId = chain.Id,
+            Key = $"event {Interlocked.Increment(ref made)}",
+            Fingerprint = "",
+            Kind = kind,
+            CorrectsId = corrects,
+            Withdraws = withdraws,
+        };
 
     public static ForecastRow Forecast(ChainRow chain) => new()
     {

@@ -6,7 +6,8 @@ public sealed class DurableConnectionTests
 {
     [Theory]
     [InlineData("journal_mode", "wal")]
-    [InlineData("synchronous", "2")] // FULL: the log is synced at each commit, https://www.sqlite.org/pragma.html#pragma_synchronous
+    // FULL: the log is synced at each commit, https://www.sqlite.org/pragma.html#pragma_synchronous
+    [InlineData("synchronous", "2")]
     [InlineData("foreign_keys", "1")]
     [InlineData("busy_timeout", "30000")]
     public async Task Every_connection_is_durable_and_checks_what_belongs_together(string pragma, string expected)

@@ -27,6 +27,7 @@ public sealed class MigrationTests
     public async Task A_reading_of_no_chain_cannot_be_stored()
     {
         await using var store = await TemporaryDb.MakeAsync();
-        await Assert.ThrowsAsync<DbUpdateException>(() => store.AddAsync(A.Reading(new Rows.ChainRow { Id = 99, Name = "nobody" })));
+        await Assert.ThrowsAsync<DbUpdateException>(() =>
+            store.AddAsync(A.Reading(new Rows.ChainRow { Id = 99, Name = "nobody" })));
     }
 }

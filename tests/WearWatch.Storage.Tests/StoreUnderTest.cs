@@ -11,7 +11,9 @@ internal sealed class StoreUnderTest : IAsyncDisposable
     {
     }
 
-    /// <summary>The setting <c>WearWatch:Database</c> that makes a plant use it; empty, since a plant makes its own file.</summary>
+    /// <summary>
+    /// The setting <c>WearWatch:Database</c> that makes a plant use it; empty, since a plant makes its own file.
+    /// </summary>
     public string Database { get; } = "";
 
     public WearStore Store => WearStore.InSqlite(Path.Combine(folder.FullName, "wearwatch.db"));

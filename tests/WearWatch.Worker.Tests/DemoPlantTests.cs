@@ -16,10 +16,13 @@ public sealed class DemoPlantTests
         await using var db = plant.Db();
         Assert.Equal(80, await db.Chains.CountAsync(Ct));
         Assert.True((await db.Plants.SingleAsync(Ct)).IsDemo);
-        Assert.Equal(await db.Chains.Select(c => c.Line).Distinct().CountAsync(Ct), await db.WindowRules.Select(r => r.Line).Distinct().CountAsync(Ct));
-        Assert.Empty((await db.Spares.ToListAsync(Ct)).Select(s => s.Designation).Except(await db.Chains.Select(c => c.ChainType).ToListAsync(Ct)));
+        Assert.Equal(await db.Chains.Select(c => c.Line).Distinct().CountAsync(Ct), await db.WindowRules.Select(r => r.Line)
+            .Distinct().CountAsync(Ct));
+        Assert.Empty((await db.Spares.ToListAsync(Ct)).Select(s => s.Designation)
+            .Except(await db.Chains.Select(c => c.ChainType).ToListAsync(Ct)));
         var conditions = await db.Forecasts.Where(f => f.IsLatest).Select(f => f.Condition).Distinct().ToListAsync(Ct);
-        Assert.Superset(new HashSet<Condition> { Condition.WithinLimit, Condition.PlanASwap, Condition.SwapNow }, conditions.ToHashSet());
+        Assert.Superset(
+            new HashSet<Condition> { Condition.WithinLimit, Condition.PlanASwap, Condition.SwapNow }, conditions.ToHashSet());
 
         plant.Clock.Advance(TimeSpan.FromDays(2));
         var second = await plant.Demo.LoadAsync(null, Ct);

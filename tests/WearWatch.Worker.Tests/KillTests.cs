@@ -22,8 +22,10 @@ public sealed class KillTests : IDisposable
     public async Task A_killed_import_has_whole_chunks_and_the_same_file_once_more_completes_it()
     {
         const int rows = 30_000;
-        await File.WriteAllTextAsync(At("chains.csv"), "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, 50).Select(i => $"C{i},25.4\n")), Ct);
-        await File.WriteAllLinesAsync(At("readings.csv"), [A.ReadingsHeader, .. Enumerable.Range(0, rows).Select(i => A.Row($"C{i % 50}", 100 * (i / 50), 0.0005 * (i / 50)))], Ct);
+        await File.WriteAllTextAsync(
+            At("chains.csv"), "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, 50).Select(i => $"C{i},25.4\n")), Ct);
+        await File.WriteAllLinesAsync(At("readings.csv"), [A.ReadingsHeader,
+            .. Enumerable.Range(0, rows).Select(i => A.Row($"C{i % 50}", 100 * (i / 50), 0.0005 * (i / 50)))], Ct);
 
         using (var worker = Start("import", folder.FullName, "--data", At("data")))
         {
@@ -37,7 +39,8 @@ public sealed class KillTests : IDisposable
         using var again = Start("import", At("readings.csv"), "--data", At("data"));
         var output = await again.StandardOutput.ReadToEndAsync(Ct);
         await again.WaitForExitAsync(Ct);
-        Assert.Contains($"readings.csv: {rows - after} new, {after} already known, 0 waiting for a person, 0 refused", output, StringComparison.Ordinal);
+        Assert.Contains($"readings.csv: {rows - after} new, {after} already known, 0 waiting for a person, 0 refused", output,
+            StringComparison.Ordinal);
         Assert.Equal(rows, await ReadingsAsync());
     }
 
@@ -62,7 +65,8 @@ public sealed class KillTests : IDisposable
         Assert.Equal("ok", await CheckAsync(db));
     }
 
-    private int Done() => Directory.Exists(At("data", "inbox", "done")) ? Directory.GetFiles(At("data", "inbox", "done"), "*.csv").Length : 0;
+    private int Done() =>
+        Directory.Exists(At("data", "inbox", "done")) ? Directory.GetFiles(At("data", "inbox", "done"), "*.csv").Length : 0;
 
     /// <summary>Drops a file as a careful sender does: written under another name, then renamed.</summary>
     private async Task DropAsync(string name, string text)
@@ -88,7 +92,8 @@ public sealed class KillTests : IDisposable
 
     private WearDb Open() => WearStore.InSqlite(Path.Combine(At("data"), "wearwatch.db")).CreateDbContext();
 
-    private static async Task<string> CheckAsync(WearDb db) => await db.Database.SqlQueryRaw<string>("SELECT integrity_check AS Value FROM pragma_integrity_check").FirstAsync(Ct);
+    private static async Task<string> CheckAsync(WearDb db) =>
+        await db.Database.SqlQueryRaw<string>("SELECT integrity_check AS Value FROM pragma_integrity_check").FirstAsync(Ct);
 
     private string At(params string[] path) => Path.Combine([folder.FullName, .. path]);
 

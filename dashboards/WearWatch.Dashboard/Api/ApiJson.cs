@@ -3,7 +3,9 @@ using WearWatch.Dashboard.Api.Wire;
 
 namespace WearWatch.Dashboard.Api;
 
-/// <summary>The wire shapes, written without reflection; names as in the files: lower case with underscores, units at the end.</summary>
+/// <summary>
+/// The wire shapes, written without reflection; names as in the files: lower case with underscores, units at the end.
+/// </summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower)]
 [JsonSerializable(typeof(ChainPageJson))]
 [JsonSerializable(typeof(ChainCardJson))]

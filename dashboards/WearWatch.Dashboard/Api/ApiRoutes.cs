@@ -25,6 +25,7 @@ internal static class ApiRoutes
         HistoryApi.Map(api);
         OilApi.Map(api);
         LooksApi.Map(api);
-        api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json.")).ExcludeFromDescription();
+        api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json."))
+            .ExcludeFromDescription();
     }
 }

@@ -17,10 +17,13 @@ internal sealed record Told<T>(string Key, T? Body, IResult? Problem)
     {
         if (KeyOf(request) is not { } key) return new("", null, NoKey());
         if (!request.HasJsonContentType())
-            return new(key, null, Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send application/json"));
+            return new(key, null,
+                Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send application/json"));
         try
         {
-            return await request.ReadFromJsonAsync(shape, ct) is { } body ? new(key, body, null) : new(key, null, Problems.BadRequest("The body is null."));
+            return await request.ReadFromJsonAsync(shape, ct) is { } body
+                ? new(key, body, null)
+                : new(key, null, Problems.BadRequest("The body is null."));
         }
         catch (JsonException error)
         {
@@ -34,5 +37,6 @@ internal sealed record Told<T>(string Key, T? Body, IResult? Problem)
 
     /// <summary>The answer to a write without key.</summary>
     public static IResult NoKey() =>
-        Problems.BadRequest($"A write carries an Idempotency-Key header of 1 to {LongestKey} characters: sent again, it changes nothing.");
+        Problems.BadRequest(
+            $"A write carries an Idempotency-Key header of 1 to {LongestKey} characters: sent again, it changes nothing.");
 }

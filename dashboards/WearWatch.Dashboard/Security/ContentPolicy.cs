@@ -2,7 +2,9 @@ using System.Security.Cryptography;
 
 namespace WearWatch.Dashboard.Security;
 
-/// <summary>Allows the browser to load from this host only; the one script that stands inside a page carries a number used once.</summary>
+/// <summary>
+/// Allows the browser to load from this host only; the one script that stands inside a page carries a number used once.
+/// </summary>
 public static class ContentPolicy
 {
     private const string Item = "content-policy-nonce";

@@ -3,7 +3,10 @@ using Microsoft.Extensions.Diagnostics.HealthChecks;
 
 namespace WearWatch.Dashboard.Security;
 
-/// <summary>Tells whoever watches the process how it is: <c>/health/live</c> whether it answers at all, <c>/health/ready</c> and <c>/health</c> what it depends on.</summary>
+/// <summary>
+/// Tells whoever watches the process how it is: <c>/health/live</c> whether it answers at all, <c>/health/ready</c> and
+/// <c>/health</c> what it depends on.
+/// </summary>
 internal static class HealthPages
 {
     public static void MapHealth(this WebApplication app)
@@ -13,7 +16,10 @@ internal static class HealthPages
         app.MapHealthChecks("/health").AllowAnonymous();
     }
 
-    /// <summary>Status by part. What stands behind it may tell of the plant's network, so it is only in the log and on the administrator's page.</summary>
+    /// <summary>
+    /// Status by part. What stands behind it may tell of the plant's network, so it is only in the log and on the administrator's
+    /// page.
+    /// </summary>
     private static Task WriteAsync(HttpContext context, HealthReport report) => context.Response.WriteAsJsonAsync(new
     {
         status = report.Status.ToString(),

@@ -8,7 +8,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Security;
 
-/// <summary>Keeps the keys that protect cookies and forms in the plant's memory: they outlive the process, and all dashboards share them.</summary>
+/// <summary>
+/// Keeps the keys that protect cookies and forms in the plant's memory: they outlive the process, and all dashboards share them.
+/// </summary>
 public sealed class KeyRing(IDbContextFactory<WearDb> database) : IXmlRepository, IConfigureOptions<KeyManagementOptions>
 {
     public void Configure(KeyManagementOptions options) => options.XmlRepository = this;

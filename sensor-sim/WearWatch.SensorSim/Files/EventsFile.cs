@@ -6,7 +6,8 @@ public static class EventsFile
     /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
     public static void Write(TextWriter writer, IEnumerable<MillEvent> events)
     {
-        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", "oil_method", "oil_grade", "oil_amount_ml");
+        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", "oil_method",
+            "oil_grade", "oil_amount_ml");
         foreach (var happened in events)
         {
             CsvRow.Write(

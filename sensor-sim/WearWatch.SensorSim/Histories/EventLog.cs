@@ -28,7 +28,10 @@ internal sealed class EventLog(
             position.ChainName, MillEventKind.MeterReset, span.Running.MomentAt(reset.AtHour), meter.CountBeforeReset, 0,
             reset.Recorded)];
 
-    /// <summary>Every week by hand where that is the rule, else now and then; some have been forgotten of late. One amount of eight was not written down.</summary>
+    /// <summary>
+    /// Every week by hand where that is the rule, else now and then; some have been forgotten of late. One amount of eight was
+    /// not written down.
+    /// </summary>
     private IEnumerable<MillEvent> Oilings(DateTimeOffset end)
     {
         if (position.Lubrication is not (Lubrication.Manual or Lubrication.Poor)) return [];
@@ -37,7 +40,8 @@ internal sealed class EventLog(
         var lapse = span.EndsAt.AddDays(-chance.Between(24, 60));
         return Recurring(MillEventKind.Oiling, isRegular ? 7 : 35, isRegular ? 0.06 : 0.3, chance, end)
             .Where(e => !fate.HasOilingLapsed || e.At < lapse || e.At >= span.EndsAt)
-            .Select((e, number) => e with { Oil = new OilBrought(position.OilGrade, number % 8 == 7 ? null : position.OilAmountMl) });
+            .Select((e, number) =>
+                e with { Oil = new OilBrought(position.OilGrade, number % 8 == 7 ? null : position.OilAmountMl) });
     }
 
     /// <summary>Leaf chains hang and round-link chains sag by weight: nothing to tension there.</summary>

@@ -24,7 +24,8 @@ public sealed class LivePosition
         var chain = history.CurrentChain;
         var elongation = chain.Path.ElongationAt(chain.HoursAt(history.Span.EndHour));
         var pitches = position.Pitches + position.Pitches % 2;
-        var setup = new RigSetup(position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.SpeedMetresPerSecond);
+        var setup = new RigSetup(
+            position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.SpeedMetresPerSecond);
         (rig, DistanceMm) = (new PassRig(setup, elongation, seed), setup.DistanceMm);
         counterAtEnd = history.Meter.CountAt(history.Span.EndHour);
     }
@@ -48,18 +49,23 @@ public sealed class LivePosition
             yield return Say("running", at, string.Create(CultureInfo.InvariantCulture, $"\"counter_h\":{counter:0.00}"));
             yield return Say("temperature", at, string.Create(CultureInfo.InvariantCulture, $"\"temperature_c\":{chainC:0.0}"));
             if (at.Minute % 15 == 0) yield return Passes(at, chainC, fault);
-            if (at.Minute == 30) yield return Say("oiling", at, fault == LiveFault.BlockedLubricator ? "\"amount_cm3\":0" : "\"amount_cm3\":0.4");
+            if (at.Minute == 30)
+                yield return Say("oiling", at, fault == LiveFault.BlockedLubricator ? "\"amount_cm3\":0" : "\"amount_cm3\":0.4");
         }
 
         LiveMessage Say(string word, DateTimeOffset at, string fields) => new(at, $"wearwatch/v1/{plant}/{Chain}/{word}",
-            string.Create(CultureInfo.InvariantCulture, $"{{\"id\":\"{Chain}-{word}-{at.UtcDateTime:yyyyMMddHHmm}\",\"at\":\"{at.UtcDateTime:yyyy-MM-dd'T'HH:mm:ss'Z'}\",{fields}}}"));
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{{\"id\":\"{Chain}-{word}-{at.UtcDateTime:yyyyMMddHHmm}\","
+                + $"\"at\":\"{at.UtcDateTime:yyyy-MM-dd'T'HH:mm:ss'Z'}\",{fields}}}"));
 
         LiveMessage Passes(DateTimeOffset at, double chainC, LiveFault wrong)
         {
             var (first, second) = rig.Run(5, chainC, 20, new RigFault(
                 MissedShare: wrong == LiveFault.MissedPulses ? 0.2 : 0, MovedByMm: wrong == LiveFault.MovedSensor ? 4 : 0));
             return Say("passes", at, string.Create(CultureInfo.InvariantCulture,
-                $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":{chainC:0.0}"));
+                $"\"first_us\":[{string.Join(',', first)}],"
+                + $"\"second_us\":[{string.Join(',', second)}],\"temperature_c\":{chainC:0.0}"));
         }
     }
 

@@ -5,8 +5,8 @@ namespace WearWatch.SensorSim.Passes;
 /// <summary>A chain on a running sprocket with two sensors on its straight run, simulated by geometry alone.</summary>
 /// <remarks>
 /// A tooth takes one roller along on a circle; the run follows the roller's way along the run, <c>sin(theta)</c>, until the next
-/// tooth takes over: so the speed swings once a tooth (polygon action). Outer links have grown by twice the wear of a joint, inner
-/// ones not at all, and every joint differs a little from the others. Nothing here knows how passes are evaluated.
+/// tooth takes over: so the speed swings once a tooth (polygon action). Outer links have grown by twice the wear of a joint,
+/// inner ones not at all, and every joint differs a little from the others. Nothing here knows how passes are evaluated.
 /// Not safe for use by several threads at once.
 /// </remarks>
 public sealed class PassRig
@@ -48,7 +48,8 @@ public sealed class PassRig
         var (first, second) = (new List<double>(), new List<double>());
         var start = ShaftAngleAt(from, stretch);
         // Far enough ahead of the first sensor that the second one sees rollers from the beginning.
-        for (var (roller, at) = FirstRollerBehind(from - distance - 2 * setup.PitchMm, stretch); ; at += gapsAt20Mm[Wrap(roller)] * stretch, roller++)
+        for (var (roller, at) =
+            FirstRollerBehind(from - distance - 2 * setup.PitchMm, stretch); ; at += gapsAt20Mm[Wrap(roller)] * stretch, roller++)
         {
             var atFirst = TimeAt(at);
             if (atFirst > seconds) break;
@@ -96,7 +97,8 @@ public sealed class PassRig
         {
             if (chance.Happens(setup.MissedShare + fault.MissedShare)) continue;
             pulses.Add(at + chance.Normal(0, setup.JitterMicroseconds * 1e-6));
-            if (chance.Happens(fault.DoubledShare)) pulses.Add(at + chance.Between(0.0005, 0.4 * setup.PitchMm / (1000 * setup.SpeedMetresPerSecond)));
+            if (chance.Happens(fault.DoubledShare))
+                pulses.Add(at + chance.Between(0.0005, 0.4 * setup.PitchMm / (1000 * setup.SpeedMetresPerSecond)));
         }
 
         return [.. pulses.Select(p => (long)Math.Round(p * 1e6)).Where(p => p >= 0).Distinct().Order()];

@@ -5,4 +5,5 @@ namespace WearWatch.SensorSim.Passes;
 /// <param name="DoubledShare">Share of pulses that come twice.</param>
 /// <param name="MovedByMm">By how far the second sensor was moved, in millimetres.</param>
 /// <param name="RunsBackwards">Whether the chain runs backwards.</param>
-public readonly record struct RigFault(double MissedShare = 0, double DoubledShare = 0, double MovedByMm = 0, bool RunsBackwards = false);
+public readonly record struct RigFault(
+    double MissedShare = 0, double DoubledShare = 0, double MovedByMm = 0, bool RunsBackwards = false);

@@ -19,7 +19,9 @@ internal sealed class ShaftTurning
         phase = chance.Between(0, 2 * Math.PI);
     }
 
-    /// <summary>When the shaft has turned by an angle, in seconds (Newton's method; the swing is small, so it closes in at once).</summary>
+    /// <summary>
+    /// When the shaft has turned by an angle, in seconds (Newton's method; the swing is small, so it closes in at once).
+    /// </summary>
     public double TimeAt(double angle)
     {
         var time = angle / speed;
@@ -27,5 +29,6 @@ internal sealed class ShaftTurning
         return time;
     }
 
-    private double AngleAt(double time) => speed * time + swing * speed / wander * (Math.Cos(phase) - Math.Cos(wander * time + phase));
+    private double AngleAt(double time) =>
+        speed * time + swing * speed / wander * (Math.Cos(phase) - Math.Cos(wander * time + phase));
 }

@@ -34,8 +34,12 @@ internal sealed record MillPosition(
         _ => 2.5,
     };
 
-    /// <summary>The mill's own interval between two oilings, or two looks at an oiler, in running hours; null where it has none.</summary>
-    /// <remarks>The mill oils once a week and looks at its oilers once a month: a rule of its own, rarer than the handbook's.</remarks>
+    /// <summary>
+    /// The mill's own interval between two oilings, or two looks at an oiler, in running hours; null where it has none.
+    /// </summary>
+    /// <remarks>
+    /// The mill oils once a week and looks at its oilers once a month: a rule of its own, rarer than the handbook's.
+    /// </remarks>
     public double? OilingIntervalHours => Lubrication switch
     {
         Lubrication.Auto => 750,
@@ -46,7 +50,9 @@ internal sealed record MillPosition(
     /// <summary>The mill has two oils: a thick one where the chain gets warm, a common one elsewhere.</summary>
     public string OilGrade => TemperatureC >= 40 ? "ISO VG 220" : "ISO VG 100";
 
-    /// <summary>What an oiling by hand takes, in millilitres: more for longer chains and wider joints. Common practice, a rough figure.</summary>
+    /// <summary>
+    /// What an oiling by hand takes, in millilitres: more for longer chains and wider joints. Common practice, a rough figure.
+    /// </summary>
     public double OilAmountMl => Math.Round(0.006 * Pitches * Size.PitchMm);
 
     /// <summary>What stands in the files: the limit is left out where the general rule of roller chains says the same.</summary>

@@ -2,7 +2,8 @@ namespace WearWatch.Planning.Costs;
 
 /// <summary>What stops, breakdowns and haste cost the plant. Every amount is in the plant's own money.</summary>
 /// <remarks>
-/// The defaults are assumptions to start with (<c>common practice</c>; no published figure was found) and every plant sets its own.
+/// The defaults are assumptions to start with (<c>common practice</c>; no published figure was found) and every plant sets its
+/// own.
 /// </remarks>
 public sealed record PlanningCosts
 {
@@ -15,7 +16,9 @@ public sealed record PlanningCosts
     /// <summary>What an hour of a stopped line costs, by line.</summary>
     public IReadOnlyDictionary<string, double> StoppedLinePerHourByLine { get; init; } = new Dictionary<string, double>();
 
-    /// <summary>Hours that swaps add to a shutdown in which a line is used at all: lock out, take the guards off, start again.</summary>
+    /// <summary>
+    /// Hours that swaps add to a shutdown in which a line is used at all: lock out, take the guards off, start again.
+    /// </summary>
     public double StopHours { get; init => field = NotNegative(value); } = 1;
 
     /// <summary>Hours that a line stands when a chain breaks while it runs.</summary>
@@ -26,15 +29,16 @@ public sealed record PlanningCosts
 
     /// <summary>Mean running hours from the limit to the failure of a chain that is left on. Above zero.</summary>
     /// <remarks>
-    /// The model: once past its limit a chain fails with a constant hazard of one over this many running hours; before the limit it
-    /// does not fail by wear. No published figure was found, so it is an assumption that the plant sets.
+    /// The model: once past its limit a chain fails with a constant hazard of one over this many running hours; before the limit
+    /// it does not fail by wear. No published figure was found, so it is an assumption that the plant sets.
     /// </remarks>
     public double MeanHoursToFailurePastLimit
     {
         get;
         init => field = value is > 0 and <= 1e6
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), value, "The mean hours to failure lie above 0 and at most at 1,000,000 h.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(value), value, "The mean hours to failure lie above 0 and at most at 1,000,000 h.");
     } = 2000;
 
     /// <summary>What an hour of work beyond the crew's hours costs more.</summary>

@@ -1,10 +1,13 @@
 namespace WearWatch.Planning.Plans;
 
-/// <summary>Looks for a cheaper placing by simulated annealing: dearer moves are allowed, ever more seldom as the temperature falls.</summary>
+/// <summary>
+/// Looks for a cheaper placing by simulated annealing: dearer moves are allowed, ever more seldom as the temperature falls.
+/// </summary>
 /// <remarks>
-/// S. Kirkpatrick, C. D. Gelatt, M. P. Vecchi, Science 220 (1983) 671 (from memory). A move puts one unit elsewhere, exchanges the dates
-/// of two, or takes a whole stop of a line to another window. One walk may end a percent or two above another, so several are made and
-/// the best is taken. The number of walks and moves and the seeds are fixed, so the same input gives the same placing.
+/// S. Kirkpatrick, C. D. Gelatt, M. P. Vecchi, Science 220 (1983) 671 (from memory). A move puts one unit elsewhere, exchanges
+/// the dates of two, or takes a whole stop of a line to another window. One walk may end a percent or two above another, so
+/// several are made and the best is taken. The number of walks and moves and the seeds are fixed, so the same input gives the
+/// same placing.
 /// </remarks>
 internal sealed class Annealing
 {
@@ -24,13 +27,15 @@ internal sealed class Annealing
         this.plan = plan;
         dice = new Random(seed);
         placing = new Placing(plan, start);
-        matesOf = [.. plan.Units.Select((unit, u) => Enumerable.Range(0, plan.Units.Length).Where(v => v != u && plan.Units[v].Line == unit.Line).ToArray())];
+        matesOf = [.. plan.Units.Select((unit, u) =>
+            Enumerable.Range(0, plan.Units.Length).Where(v => v != u && plan.Units[v].Line == unit.Line).ToArray())];
         free = [.. Enumerable.Range(0, plan.Units.Length).Where(u => plan.Fixed[u] is null && plan.Worthwhile[u].Length > 0)];
     }
 
     /// <summary>The best placing met on the walks from a start; never dearer than the start.</summary>
     public static int[] From(PlanCase plan, IReadOnlyList<int> start, CancellationToken stop) =>
-        ParallelEnumerable.Range(0, Walks).AsOrdered().WithCancellation(stop).Select(walk => new Annealing(plan, start, Seed + walk).Run(stop))
+        ParallelEnumerable.Range(0, Walks).AsOrdered().WithCancellation(stop)
+            .Select(walk => new Annealing(plan, start, Seed + walk).Run(stop))
             .ToArray().MinBy(end => end.Cost).Placing;
 
     private (int[] Placing, double Cost) Run(CancellationToken stop)
@@ -38,7 +43,8 @@ internal sealed class Annealing
         var (best, bestCost) = (placing.ToArray(), placing.Total);
         if (free.Length == 0) return (best, bestCost);
         // From about what a stop costs down to what nobody would notice.
-        var (hot, cold) = (Math.Max(1, placing.Total / plan.Units.Length / 2), Math.Max(0.01, placing.Total / plan.Units.Length / 100));
+        var (hot, cold) =
+            (Math.Max(1, placing.Total / plan.Units.Length / 2), Math.Max(0.01, placing.Total / plan.Units.Length / 100));
         var moves = MovesPerUnit * free.Length;
         for (var i = 0; i < moves; i++)
         {
@@ -66,13 +72,16 @@ internal sealed class Annealing
         }
     }
 
-    private int AnyPlaceOf(int u) => dice.Next(plan.Worthwhile[u].Length + 1) is var i && i < plan.Worthwhile[u].Length ? plan.Worthwhile[u][i] : PlanCase.Later;
+    private int AnyPlaceOf(int u) => dice.Next(plan.Worthwhile[u].Length + 1) is var i && i < plan.Worthwhile[u].Length
+        ? plan.Worthwhile[u][i]
+        : PlanCase.Later;
 
     /// <summary>Goes to where another unit of the line is, so that both share a stop.</summary>
     private void Join(int u)
     {
         var mates = matesOf[u];
-        if (mates.Length > 0 && placing[mates[dice.Next(mates.Length)]] is var place && (place == PlanCase.Later || plan.Worthwhile[u].Contains(place)))
+        if (mates.Length > 0 && placing[mates[dice.Next(mates.Length)]] is var place
+            && (place == PlanCase.Later || plan.Worthwhile[u].Contains(place)))
             Move(u, place);
     }
 

@@ -2,15 +2,16 @@ namespace WearWatch.Planning.Plans;
 
 /// <summary>The plan that a careful person makes without a computer: the chain that is due first is placed first.</summary>
 /// <remarks>
-/// Each chain goes into the last window before its early date (5 %) that still has crew hours; else into the first one after it that
-/// has; else it is left over. It is what the planner is compared with, and where its search starts.
+/// Each chain goes into the last window before its early date (5 %) that still has crew hours; else into the first one after it
+/// that has; else it is left over. It is what the planner is compared with, and where its search starts.
 /// </remarks>
 internal static class EarliestDueDate
 {
     public static int[] Place(PlanCase plan)
     {
         var placing = new int[plan.Units.Length];
-        var turnOf = plan.Turns.SelectMany(t => t.Windows.Select(w => (Window: w, Turn: t.Name))).ToDictionary(x => x.Window, x => x.Turn);
+        var turnOf = plan.Turns.SelectMany(t => t.Windows.Select(w => (Window: w, Turn: t.Name)))
+            .ToDictionary(x => x.Window, x => x.Turn);
         var left = plan.Turns.ToDictionary(t => t.Name, t => t.Hours);
         foreach (var u in InOrder(plan))
         {

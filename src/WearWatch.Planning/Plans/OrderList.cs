@@ -22,7 +22,8 @@ public static class OrderList
             .OrderBy(p => p.At).ToArray();
         var (missing, neededBy) = Missing(spare, planned);
         return new PartOrder(
-            spare, record is not null, MonthsOf(input, spare, planned, quantityOf), spare.InPacks(missing), neededBy, neededBy - spare.LeadTime);
+            spare, record is not null, MonthsOf(input, spare, planned, quantityOf), spare.InPacks(missing), neededBy,
+            neededBy - spare.LeadTime);
     }
 
     private static (int Missing, DateTimeOffset? First) Missing(Spare spare, (DateTimeOffset At, int Quantity)[] planned)
@@ -47,10 +48,12 @@ public static class OrderList
         {
             var end = start.AddMonths(1);
             var hours = input.Calendar.Between(input.Now, end).Hours;
-            var demand = new Demand([.. input.Tasks.Where(t => quantityOf[t.Chain] > 0).Select(t => (quantityOf[t.Chain], t.Left.ProbabilityPast(hours)))]);
+            var demand = new Demand([.. input.Tasks.Where(t => quantityOf[t.Chain] > 0)
+                .Select(t => (quantityOf[t.Chain], t.Left.ProbabilityPast(hours)))]);
             var available = spare.AvailableAt(end);
             months.Add(new PartMonth(
-                DateOnly.FromDateTime(start.Date), planned.Where(p => p.At >= start && p.At < end).Sum(p => p.Quantity), demand.Mean - before,
+                DateOnly.FromDateTime(start.Date), planned.Where(p => p.At >= start && p.At < end).Sum(p => p.Quantity),
+                demand.Mean - before,
                 demand.Quantile(0.1), demand.Quantile(0.9), available, demand.ExpectedShortage(available)));
             before = demand.Mean;
         }

@@ -17,14 +17,16 @@ public readonly record struct OwnCost(
 
     /// <summary>The cost of swapping a chain after so many running hours from now.</summary>
     /// <remarks>
-    /// <c>price x E[unused share] + sprockets x P(past limit) + breakdown x P(failed)</c>, over the whole distribution of the hours to
-    /// the limit. The new chain's price and the ordinary work are left out: every chain is swapped once, whenever it is.
+    /// <c>price x E[unused share] + sprockets x P(past limit) + breakdown x P(failed)</c>, over the whole distribution of the
+    /// hours to the limit. The new chain's price and the ordinary work are left out: every chain is swapped once, whenever it is.
     /// </remarks>
     public static OwnCost Of(SwapTask task, double hoursAhead, PlanningCosts costs) =>
         After(task, hoursAhead, costs) with { UnusedLife = task.ChainPrice * task.Left.UnusedLife(hoursAhead, task.HoursRun) };
 
     /// <summary>The cost of leaving a chain on until its next chance after the horizon.</summary>
-    /// <remarks>No life is thrown away yet: the next plan will choose that swap's moment. Its risk until then is counted in full.</remarks>
+    /// <remarks>
+    /// No life is thrown away yet: the next plan will choose that swap's moment. Its risk until then is counted in full.
+    /// </remarks>
     public static OwnCost After(SwapTask task, double hoursAhead, PlanningCosts costs)
     {
         var past = task.Left.ProbabilityPast(hoursAhead);

@@ -1,6 +1,8 @@
 namespace WearWatch.Planning.Plans;
 
-/// <summary>A placing that is changed unit by unit while its cost is kept up to date, so that a search can try a million moves.</summary>
+/// <summary>
+/// A placing that is changed unit by unit while its cost is kept up to date, so that a search can try a million moves.
+/// </summary>
 /// <remarks>Counts by the same rules as <see cref="PlanCosting"/>; a test holds the two together over random moves.</remarks>
 internal sealed class Placing
 {
@@ -59,7 +61,9 @@ internal sealed class Placing
         foreach (var ledger in ledgersOf[u]) ledger.Take(w, sign * plan.Units[u].Needs[ledger.Part]);
     }
 
-    /// <summary>What both places cost together, beside the unit's own cost there: stops, overruns, overtime, express parts.</summary>
+    /// <summary>
+    /// What both places cost together, beside the unit's own cost there: stops, overruns, overtime, express parts.
+    /// </summary>
     private double CostAround(int u, int a, int b)
     {
         var cost = WindowCost(a) + WindowCost(b) + TurnCost(a);

@@ -3,7 +3,9 @@ using WearWatch.Planning.Windows;
 
 namespace WearWatch.Planning.Plans;
 
-/// <summary>A plan's input made ready: units, windows in order, the cost of each unit in each window, what crews and store can give.</summary>
+/// <summary>
+/// A plan's input made ready: units, windows in order, the cost of each unit in each window, what crews and store can give.
+/// </summary>
 /// <remarks>A placing gives each unit the index of its window, or <see cref="Later"/>.</remarks>
 internal sealed class PlanCase
 {
@@ -23,7 +25,8 @@ internal sealed class PlanCase
         HoursAt = HoursAheadOf(input, Windows);
         HoursAfter = input.Calendar.Between(input.Now, input.HorizonEnd + input.Costs.NextChance).Hours;
         WindowsOf = [.. Units.Select(u => Enumerable.Range(0, Windows.Length).Where(w => Windows[w].Line == u.Line).ToArray())];
-        Own = [.. Units.Select((u, i) => WindowsOf[i].ToDictionary(w => w, w => Sum(u, t => OwnCost.Of(t, HoursAt[w], input.Costs))))];
+        Own = [.. Units.Select((u, i) =>
+            WindowsOf[i].ToDictionary(w => w, w => Sum(u, t => OwnCost.Of(t, HoursAt[w], input.Costs))))];
         OwnLater = [.. Units.Select(u => Sum(u, t => OwnCost.After(t, HoursAfter, input.Costs)))];
         Turns = [.. Windows.Select((w, i) => (Window: w, Index: i)).GroupBy(x => x.Window.CrewTurn)
             .Select(g => new CrewTurn(g.Key, [.. g.Select(x => x.Index)], g.Max(x => x.Window.CrewHours)))];
@@ -71,7 +74,9 @@ internal sealed class PlanCase
     /// <summary>What it costs to leave a unit until after the horizon: its own cost and a stop of its own.</summary>
     public double[] LaterTotal { get; }
 
-    /// <summary>The windows of each unit in which it costs less by itself than later; no other can be in a cheapest plan.</summary>
+    /// <summary>
+    /// The windows of each unit in which it costs less by itself than later; no other can be in a cheapest plan.
+    /// </summary>
     public int[][] Worthwhile { get; }
 
     public double[] WindowHours { get; }

@@ -1,6 +1,8 @@
 namespace WearWatch.Planning.Plans;
 
-/// <summary>Counts what a placing costs: the one place where the rules of cost stand, beside the solver's own statement of them.</summary>
+/// <summary>
+/// Counts what a placing costs: the one place where the rules of cost stand, beside the solver's own statement of them.
+/// </summary>
 internal static class PlanCosting
 {
     public static PlanCost Of(PlanCase plan, ReadOnlySpan<int> placing)
@@ -41,7 +43,9 @@ internal static class PlanCosting
         };
     }
 
-    /// <summary>How much of a part must come with haste: the largest amount by which what is needed is ahead of what is there.</summary>
+    /// <summary>
+    /// How much of a part must come with haste: the largest amount by which what is needed is ahead of what is there.
+    /// </summary>
     public static int ExpressQuantity(PlanCase plan, PartSupply supply, ReadOnlySpan<int> placing)
     {
         var needed = NeedByWindow(plan, supply, placing);

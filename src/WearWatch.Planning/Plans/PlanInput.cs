@@ -30,6 +30,8 @@ public sealed record PlanInput
     /// <summary>When the lines run.</summary>
     public ProductionCalendar Calendar { get; init; } = ProductionCalendar.AlwaysRunning;
 
-    /// <summary>Swaps that stay where they are: the window's id by the chain's name; null keeps a chain out of the horizon.</summary>
+    /// <summary>
+    /// Swaps that stay where they are: the window's id by the chain's name; null keeps a chain out of the horizon.
+    /// </summary>
     public IReadOnlyDictionary<string, string?> Kept { get; init; } = new Dictionary<string, string?>();
 }

@@ -26,4 +26,5 @@ public enum PlanRemarkKind
 /// <param name="Amount">How much: hours, pieces or pitches, or a probability for a chain left on.</param>
 /// <param name="Why">The reason in plain words.</param>
 /// <param name="WhatWouldHelp">What would help, in plain words.</param>
-public sealed record PlanRemark(PlanRemarkKind Kind, string Subject, DateTimeOffset? At, double Amount, string Why, string WhatWouldHelp);
+public sealed record PlanRemark(
+    PlanRemarkKind Kind, string Subject, DateTimeOffset? At, double Amount, string Why, string WhatWouldHelp);

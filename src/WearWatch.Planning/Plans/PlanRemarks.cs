@@ -9,7 +9,8 @@ internal static class PlanRemarks
     private const double WorthNaming = 0.2;
 
     public static IReadOnlyList<PlanRemark> Of(PlanCase plan, int[] placing) =>
-        [.. ChainsLeft(plan, placing), .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
+        [.. ChainsLeft(plan, placing), .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing),
+            .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
 
     private static IEnumerable<PlanRemark> ChainsLeft(PlanCase plan, int[] placing) =>
         from u in Enumerable.Range(0, placing.Length)
@@ -17,7 +18,8 @@ internal static class PlanRemarks
         let unit = plan.Units[u]
         select new PlanRemark(
             PlanRemarkKind.ChainLeft, unit.Name, null, plan.OwnLater[u].ProbabilityPast,
-            Say($"It is not swapped up to {plan.Input.HorizonEnd:yyyy-MM-dd} and passes its limit before its next chance with {plan.OwnLater[u].ProbabilityPast:P0}."),
+            Say($"It is not swapped up to {plan.Input.HorizonEnd:yyyy-MM-dd} and passes its limit before its next chance with ")
+                + Say($"{plan.OwnLater[u].ProbabilityPast:P0}."),
             WhatWouldHelp(plan, placing, u));
 
     /// <summary>Tries the chain in each of its windows and names what makes the best of them dear.</summary>
@@ -28,14 +30,19 @@ internal static class PlanRemarks
         var now = PlanCosting.Of(plan, placing);
         var (w, there) = plan.WindowsOf[u].Select(w => (w, Cost: Moved(plan, placing, u, w))).MinBy(x => x.Cost.Total);
         var window = plan.Windows[w];
-        if (there.Total < now.Total) return Say($"Place it in the shutdown of {window.Start:yyyy-MM-dd}: that costs {now.Total - there.Total:0} less.");
+        if (there.Total < now.Total)
+            return Say($"Place it in the shutdown of {window.Start:yyyy-MM-dd}: that costs {now.Total - there.Total:0} less.");
         var turn = plan.Turns.First(t => t.Windows.Contains(w));
         var dearest = new[]
         {
-            (Cost: there.Overtime - now.Overtime, Help: Say($"{Hours((there.Overtime - now.Overtime) / Positive(plan.Input.Costs.OvertimePerHour))} h more of crew {turn.Name} on {window.Start:yyyy-MM-dd}.")),
+            (Cost: there.Overtime - now.Overtime,
+                Help: Say($"{Hours((there.Overtime - now.Overtime) / Positive(plan.Input.Costs.OvertimePerHour))} h more of ")
+                    + Say($"crew {turn.Name} on {window.Start:yyyy-MM-dd}.")),
             (Cost: there.Express - now.Express, Help: Say($"Its parts on the shelf by {window.Start:yyyy-MM-dd}.")),
-            (Cost: there.Overruns - now.Overruns, Help: Say($"A shutdown of line {window.Line} of at least {Hours(plan.Units[u].Hours)} h.")),
-            (Cost: there.UnusedLife - now.UnusedLife, Help: Say($"A shutdown of line {window.Line} nearer to its limit, or nothing: waiting costs less than any shutdown planned.")),
+            (Cost: there.Overruns - now.Overruns,
+                Help: Say($"A shutdown of line {window.Line} of at least {Hours(plan.Units[u].Hours)} h.")),
+            (Cost: there.UnusedLife - now.UnusedLife, Help: Say($"A shutdown of line {window.Line} nearer to its limit, or ")
+                + Say($"nothing: waiting costs less than any shutdown planned.")),
         }.MaxBy(x => x.Cost);
         return dearest.Help;
     }
@@ -65,7 +72,8 @@ internal static class PlanRemarks
         let first = FirstShort(plan, supply, need)
         select new PlanRemark(
             PlanRemarkKind.PartShort, supply.Part.ToString(), first, express,
-            Say($"{express} {supply.Part.Unit} are missing for swaps before {supply.OrdersArrive:yyyy-MM-dd}, when an ordinary order of today arrives."),
+            Say($"{express} {supply.Part.Unit} are missing for swaps before {supply.OrdersArrive:yyyy-MM-dd}, when an ordinary ")
+                + Say($"order of today arrives."),
             Say($"Order {supply.Spare.InPacks(express)} {supply.Part.Unit} today to arrive by {first:yyyy-MM-dd}."));
 
     private static DateTimeOffset FirstShort(PlanCase plan, PartSupply supply, int[] need)
@@ -96,7 +104,8 @@ internal static class PlanRemarks
         let u = Array.FindIndex(plan.Units, unit => unit.Tasks.Any(t => t.Chain == kept.Key))
         where u >= 0 && kept.Value is { } && plan.Fixed[u] is null
         select new PlanRemark(
-            PlanRemarkKind.PlaceGone, kept.Key, null, 0, "The shutdown it was placed in is no longer planned for its line.", "Place it again.");
+            PlanRemarkKind.PlaceGone, kept.Key, null, 0, "The shutdown it was placed in is no longer planned for its line.",
+            "Place it again.");
 
     private static double Positive(double value) => value > 0 ? value : 1;
 

@@ -5,6 +5,9 @@ namespace WearWatch.Planning.Plans;
 /// <param name="TimeLimit">The proof ends then in any case, in processor time.</param>
 public sealed record PlannerEffort(double Gap, TimeSpan TimeLimit)
 {
-    /// <summary>One percent. For 200 chains the walks before the proof take some three seconds on two cores, so that a person waits ten or so.</summary>
+    /// <summary>
+    /// One percent. For 200 chains the walks before the proof take some three seconds on two cores, so that a person waits ten or
+    /// so.
+    /// </summary>
     public static PlannerEffort Usual { get; } = new(0.01, TimeSpan.FromSeconds(8));
 }

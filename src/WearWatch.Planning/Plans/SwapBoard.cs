@@ -1,7 +1,12 @@
 namespace WearWatch.Planning.Plans;
 
-/// <summary>Answers at once what placements cost and what moving one swap would change. Made once for an input, asked often.</summary>
-/// <remarks>Placements are the window's id by the chain's name; a chain that is not named, or a window that is gone, means not in the horizon.</remarks>
+/// <summary>
+/// Answers at once what placements cost and what moving one swap would change. Made once for an input, asked often.
+/// </summary>
+/// <remarks>
+/// Placements are the window's id by the chain's name; a chain that is not named, or a window that is gone, means not in the
+/// horizon.
+/// </remarks>
 public sealed class SwapBoard
 {
     private readonly PlanCase plan;
@@ -23,7 +28,9 @@ public sealed class SwapBoard
     /// <summary>The chains that are swapped together with a chain, itself among them.</summary>
     public IReadOnlyList<string> Together(string chain) => [.. plan.Units[unitOf[chain]].Tasks.Select(t => t.Chain)];
 
-    /// <summary>What it would change to move a chain, with those that go with it, to each window of its line and out of the horizon.</summary>
+    /// <summary>
+    /// What it would change to move a chain, with those that go with it, to each window of its line and out of the horizon.
+    /// </summary>
     public IReadOnlyList<SwapMove> MovesOf(string chain, IReadOnlyDictionary<string, string?> placements)
     {
         var (u, placing) = (unitOf[chain], new Placing(plan, PlacingOf(placements)));
@@ -31,11 +38,14 @@ public sealed class SwapBoard
         return [.. plan.WindowsOf[u].Append(PlanCase.Later).Select(place =>
         {
             placing.Move(u, place);
-            return new SwapMove(place == PlanCase.Later ? null : plan.Windows[place], placing.Total - before, plan.OwnOf(u, place));
+            return new SwapMove(
+                place == PlanCase.Later ? null : plan.Windows[place], placing.Total - before, plan.OwnOf(u, place));
         })];
     }
 
-    /// <summary>What it would change to move each chain that has a window to its line's next one; chains without a next one are left out.</summary>
+    /// <summary>
+    /// What it would change to move each chain that has a window to its line's next one; chains without a next one are left out.
+    /// </summary>
     public IReadOnlyDictionary<string, double> CostsOfWaiting(IReadOnlyDictionary<string, string?> placements)
     {
         var placing = new Placing(plan, PlacingOf(placements));

@@ -5,7 +5,9 @@ using Ical.Net.Serialization;
 
 namespace WearWatch.Planning.Plans;
 
-/// <summary>Writes the planned swaps of a line as an iCalendar feed (RFC 5545). Times are in UTC, so no time zone needs describing.</summary>
+/// <summary>
+/// Writes the planned swaps of a line as an iCalendar feed (RFC 5545). Times are in UTC, so no time zone needs describing.
+/// </summary>
 public static class SwapFeed
 {
     /// <summary>The feed: one event for each swap, over its whole window.</summary>
@@ -13,29 +15,32 @@ public static class SwapFeed
     /// <param name="placements">The planned swaps; those without a window are left out.</param>
     /// <param name="noteOf">What stands in an event's description, by the chain's name.</param>
     /// <param name="writtenAt">When the plan was made.</param>
-    public static string Write(string line, IEnumerable<Placement> placements, Func<string, string> noteOf, DateTimeOffset writtenAt)
+    public static string Write(
+        string line, IEnumerable<Placement> placements, Func<string, string> noteOf, DateTimeOffset writtenAt)
     {
         var calendar = new Calendar { ProductId = "-//WearWatch//Swap plan//EN" };
         calendar.AddProperty("X-WR-CALNAME", $"Chain swaps, line {line}");
         foreach (var placement in placements.OrderBy(p => p.Window?.Start).ThenBy(p => p.Chain, StringComparer.Ordinal))
         {
-            if (placement.Window is { } window) calendar.Events.Add(EventOf(placement.Chain, window, noteOf(placement.Chain), writtenAt));
+            if (placement.Window is { } window)
+                calendar.Events.Add(EventOf(placement.Chain, window, noteOf(placement.Chain), writtenAt));
         }
 
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }
 
-    private static CalendarEvent EventOf(string chain, Windows.ShutdownWindow window, string note, DateTimeOffset writtenAt) => new()
-    {
-        // The same chain keeps its event when its swap is moved, so that calendars move it too.
-        Uid = $"swap-{Uri.EscapeDataString(chain)}@wearwatch",
-        DtStamp = Utc(writtenAt),
-        Start = Utc(window.Start),
-        End = Utc(window.End),
-        Summary = $"Swap chain {chain}",
-        Location = window.Line,
-        Description = note,
-    };
+    private static CalendarEvent EventOf(string chain, Windows.ShutdownWindow window, string note, DateTimeOffset writtenAt) =>
+        new()
+        {
+            // The same chain keeps its event when its swap is moved, so that calendars move it too.
+            Uid = $"swap-{Uri.EscapeDataString(chain)}@wearwatch",
+            DtStamp = Utc(writtenAt),
+            Start = Utc(window.Start),
+            End = Utc(window.End),
+            Summary = $"Swap chain {chain}",
+            Location = window.Line,
+            Description = note,
+        };
 
     private static CalDateTime Utc(DateTimeOffset moment) => new(moment.UtcDateTime, "UTC");
 }

@@ -2,12 +2,15 @@ using Google.OrTools.LinearSolver;
 
 namespace WearWatch.Planning.Plans;
 
-/// <summary>The plan as a mixed-integer program: exactly one place for each unit, and soft limits, so that it always has an answer.</summary>
+/// <summary>
+/// The plan as a mixed-integer program: exactly one place for each unit, and soft limits, so that it always has an answer.
+/// </summary>
 /// <remarks>
-/// x[u,w] puts unit u into window w; stop[w] is at least every x in it; early[u,d] says that u is swapped by date d, so that a row of
-/// supply is a knapsack over units and not over units times windows; overtime, overruns and express parts take up what does not fit, at
-/// their price. Only x must be whole; stop and early are declared whole too, since a branch on "line 3 stops in week 7" or "swapped
-/// before the delivery" divides the plans more evenly than one on "unit 5 in week 7", and cuts are found on shorter rows.
+/// x[u,w] puts unit u into window w; stop[w] is at least every x in it; early[u,d] says that u is swapped by date d, so that a
+/// row of supply is a knapsack over units and not over units times windows; overtime, overruns and express parts take up what
+/// does not fit, at their price. Only x must be whole; stop and early are declared whole too, since a branch on "line 3 stops in
+/// week 7" or "swapped before the delivery" divides the plans more evenly than one on "unit 5 in week 7", and cuts are found on
+/// shorter rows.
 /// </remarks>
 internal sealed class SwapModel : IDisposable
 {
@@ -43,7 +46,8 @@ internal sealed class SwapModel : IDisposable
         solver.SetTimeLimit((long)timeLimit.TotalMilliseconds);
         using var parameters = new MPSolverParameters();
         parameters.SetDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
-        solver.SetSolverSpecificParametersAsString("timing/clocktype = 1"); // this process's processor time: other programs must not end it sooner
+        // this process's processor time: other programs must not end it sooner
+        solver.SetSolverSpecificParametersAsString("timing/clocktype = 1");
         var status = solver.Solve(parameters);
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE)) return null;
         Bound = solver.Objective().BestBound();
@@ -107,7 +111,8 @@ internal sealed class SwapModel : IDisposable
         var early = Choice(0);
         var same = solver.MakeConstraint(0, 0);
         same.SetCoefficient(early, -1);
-        var by = places[u].Where(p => p.Place != PlanCase.Later && plan.Windows[p.Place].Start <= date).Select(p => p.Chosen).ToArray();
+        var by = places[u].Where(p => p.Place != PlanCase.Later && plan.Windows[p.Place].Start <= date).Select(p => p.Chosen)
+            .ToArray();
         foreach (var x in by) same.SetCoefficient(x, 1);
         start[early] = by.Sum(x => start[x]);
         return early;

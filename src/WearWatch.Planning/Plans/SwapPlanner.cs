@@ -7,11 +7,13 @@ public static class SwapPlanner
 
     /// <summary>Proposes a plan. Same input, same plan.</summary>
     /// <remarks>
-    /// First walks that make a fixed number of moves; then the program that starts from their plan and looks for a cheaper one until what
-    /// it has is proven to be within the gap. When that is not done in time, where it stands depends on the machine: then its bound is
-    /// shown, and the walks' plan is taken.
+    /// First walks that make a fixed number of moves; then the program that starts from their plan and looks for a cheaper one
+    /// until what it has is proven to be within the gap. When that is not done in time, where it stands depends on the machine:
+    /// then its bound is shown, and the walks' plan is taken.
     /// </remarks>
-    /// <exception cref="OperationCanceledException">It was cancelled; the searches are asked to end and are not waited for.</exception>
+    /// <exception cref="OperationCanceledException">
+    /// It was cancelled; the searches are asked to end and are not waited for.
+    /// </exception>
     public static async Task<SwapPlan> ProposeAsync(
         PlanInput input, PlannerEffort effort, IProgress<PlanStage>? progress = null, CancellationToken stop = default)
     {
@@ -23,7 +25,11 @@ public static class SwapPlanner
         var (proven, bound) = await ProveInTimeAsync(plan, walked, effort, stop);
         bound = Math.Max(bound, BoundOfEachAlone(plan));
         var best = proven is null || Cost(walked) <= Cost(proven) ? walked : proven;
-        return SwapPlan.Of(plan, best) with { Bound = bound, SearchEnded = Cost(best) - bound <= effort.Gap * Cost(best) + Rounding };
+        return SwapPlan.Of(plan, best) with
+        {
+            Bound = bound,
+            SearchEnded = Cost(best) - bound <= effort.Gap * Cost(best) + Rounding,
+        };
 
         double Cost(int[] placing) => PlanCosting.Of(plan, placing).Total;
     }
@@ -35,7 +41,10 @@ public static class SwapPlanner
         return SwapPlan.Of(plan, EarliestDueDate.Place(plan));
     }
 
-    /// <summary>The engine counts its own processor time; on a busy machine the person's time is what matters, so it is not waited for much longer.</summary>
+    /// <summary>
+    /// The engine counts its own processor time; on a busy machine the person's time is what matters, so it is not waited for
+    /// much longer.
+    /// </summary>
     private static async Task<(int[]? Placing, double Bound)> ProveInTimeAsync(
         PlanCase plan, int[] start, PlannerEffort effort, CancellationToken stop)
     {

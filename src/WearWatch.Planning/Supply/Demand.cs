@@ -2,8 +2,8 @@ namespace WearWatch.Planning.Supply;
 
 /// <summary>How much of a part will be needed by a moment, as a distribution over whole numbers.</summary>
 /// <remarks>
-/// Each chain needs its quantity with a probability of its own, independently of the others (a Poisson binomial distribution, weighted by
-/// the quantities); the probabilities are convolved exactly.
+/// Each chain needs its quantity with a probability of its own, independently of the others (a Poisson binomial distribution,
+/// weighted by the quantities); the probabilities are convolved exactly.
 /// </remarks>
 public sealed class Demand
 {

@@ -8,4 +8,5 @@ namespace WearWatch.Planning.Supply;
 /// <param name="High">Nine of ten times at most so much is needed from now to the end of the month.</param>
 /// <param name="Available">What is there by the end of the month when nothing more is ordered, before anything is taken.</param>
 /// <param name="ExpectedShortage">What is missing by the end of the month, in expectation, when nothing more is ordered.</param>
-public sealed record PartMonth(DateOnly Month, int Planned, double Expected, int Low, int High, int Available, double ExpectedShortage);
+public sealed record PartMonth(
+    DateOnly Month, int Planned, double Expected, int Low, int High, int Available, double ExpectedShortage);

@@ -8,7 +8,8 @@ namespace WearWatch.Planning.Supply;
 /// <param name="NeededBy">The day of the first swap that lacks it, or null.</param>
 /// <param name="LatestOrder">The last day on which an ordinary order still arrives for that swap, or null.</param>
 public sealed record PartOrder(
-    Spare Spare, bool OnRecord, IReadOnlyList<PartMonth> Months, int Quantity, DateTimeOffset? NeededBy, DateTimeOffset? LatestOrder)
+    Spare Spare, bool OnRecord, IReadOnlyList<PartMonth> Months, int Quantity, DateTimeOffset? NeededBy,
+    DateTimeOffset? LatestOrder)
 {
     /// <summary>Whether that last day has gone by, so that it must come with haste.</summary>
     public bool TooLateAt(DateTimeOffset now) => LatestOrder is { } latest && latest < now;

@@ -22,7 +22,9 @@ public sealed record Spare
     public int PackSize
     {
         get;
-        init => field = value > 0 ? value : throw new ArgumentOutOfRangeException(nameof(value), value, "A pack holds at least one.");
+        init => field = value > 0
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A pack holds at least one.");
     } = 1;
 
     /// <summary>The price of one unit.</summary>

@@ -4,9 +4,9 @@ namespace WearWatch.Planning.Swaps;
 
 /// <summary>The running hours from now until a chain reaches its limit, as a whole distribution.</summary>
 /// <remarks>
-/// Taken from the 99 percentiles of a <see cref="WearForecast"/>: between two of them each hour is equally likely, below the first
-/// one the hours spread evenly from now. Beyond the last one the forecast says nothing; that one percent is taken as reached there,
-/// which errs on the safe side.
+/// Taken from the 99 percentiles of a <see cref="WearForecast"/>: between two of them each hour is equally likely, below the
+/// first one the hours spread evenly from now. Beyond the last one the forecast says nothing; that one percent is taken as
+/// reached there, which errs on the safe side.
 /// </remarks>
 public sealed class HoursToLimit
 {
@@ -19,7 +19,8 @@ public sealed class HoursToLimit
     public HoursToLimit(WearForecast forecast, double hoursSinceReading)
     {
         var passed = forecast.ProbabilityPassed;
-        knots = [0, .. forecast.PercentilesHours.Select((h, i) => Share * (i + 1) <= passed ? 0 : Math.Max(0, h - hoursSinceReading))];
+        knots = [0, .. forecast.PercentilesHours
+            .Select((h, i) => Share * (i + 1) <= passed ? 0 : Math.Max(0, h - hoursSinceReading))];
     }
 
     /// <summary>The hours at a share of the distribution from 0 to 1; what a simulation draws from.</summary>
@@ -36,8 +37,8 @@ public sealed class HoursToLimit
 
     /// <summary>Probability that the chain fails within so many running hours when it is left on.</summary>
     /// <remarks>
-    /// <c>E[1 - exp(-(h - T)+ / m)]</c>: T hours to the limit, m mean hours from the limit to failure (a constant hazard), h the hours
-    /// given. Each stretch of the distribution is integrated exactly.
+    /// <c>E[1 - exp(-(h - T)+ / m)]</c>: T hours to the limit, m mean hours from the limit to failure (a constant hazard), h the
+    /// hours given. Each stretch of the distribution is integrated exactly.
     /// </remarks>
     public double ProbabilityFailed(double hours, double meanHoursPastLimit)
     {
@@ -46,13 +47,18 @@ public sealed class HoursToLimit
         {
             if (from >= hours) return 0;
             var end = Math.Min(to, hours);
-            var survived = meanHoursPastLimit * (Math.Exp(-(hours - end) / meanHoursPastLimit) - Math.Exp(-(hours - from) / meanHoursPastLimit));
+            var survived = meanHoursPastLimit
+                * (Math.Exp(-(hours - end) / meanHoursPastLimit) - Math.Exp(-(hours - from) / meanHoursPastLimit));
             return (end - from - survived) / (to - from);
         }, Failed);
     }
 
-    /// <summary>The share of the chain's life that is thrown away, in expectation, when it is swapped after so many running hours.</summary>
-    /// <remarks><c>E[(T - h)+ / (H + T)]</c>: H the hours it has run up to now. Each stretch of the distribution is integrated exactly.</remarks>
+    /// <summary>
+    /// The share of the chain's life that is thrown away, in expectation, when it is swapped after so many running hours.
+    /// </summary>
+    /// <remarks>
+    /// <c>E[(T - h)+ / (H + T)]</c>: H the hours it has run up to now. Each stretch of the distribution is integrated exactly.
+    /// </remarks>
     public double UnusedLife(double hours, double hoursRun) => Mean(
         (from, to) =>
         {

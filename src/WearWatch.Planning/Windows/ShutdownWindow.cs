@@ -22,7 +22,8 @@ public sealed record ShutdownWindow
         get;
         init => field = value > TimeSpan.Zero && value <= TimeSpan.FromDays(60)
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), value, "A shutdown lasts more than nothing and at most 60 days.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(value), value, "A shutdown lasts more than nothing and at most 60 days.");
     }
 
     /// <summary>Who works in it, or empty.</summary>

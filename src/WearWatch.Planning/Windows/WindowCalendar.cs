@@ -24,15 +24,18 @@ public static class WindowCalendar
             var outcomes = events.Select((e, i) => RuleOf(e, i, line, zone, people)).ToArray();
             return events.Length == 0
                 ? new CalendarReading([], ["There is no event in the file."])
-                : new CalendarReading([.. outcomes.Select(o => o.Rule).OfType<WindowRule>()], [.. outcomes.Select(o => o.Refusal).OfType<string>()]);
+                : new CalendarReading([.. outcomes.Select(o => o.Rule).OfType<WindowRule>()],
+                    [.. outcomes.Select(o => o.Refusal).OfType<string>()]);
         }
-        catch (Exception e) when (e is ArgumentException or FormatException or InvalidOperationException or System.Runtime.Serialization.SerializationException)
+        catch (Exception e) when (e is ArgumentException or FormatException or InvalidOperationException
+            or System.Runtime.Serialization.SerializationException)
         {
             return new CalendarReading([], [$"This is no iCalendar file: {e.Message}"]);
         }
     }
 
-    private static (WindowRule? Rule, string? Refusal) RuleOf(CalendarEvent happening, int index, string line, TimeZoneInfo zone, int people)
+    private static (WindowRule? Rule, string? Refusal) RuleOf(
+        CalendarEvent happening, int index, string line, TimeZoneInfo zone, int people)
     {
         var name = $"Event {index + 1} ({happening.Summary ?? happening.Uid})";
         if (happening.Start is not { } start) return (null, $"{name} has no start.");

@@ -5,8 +5,8 @@ namespace WearWatch.Planning.Windows;
 
 /// <summary>A shutdown as the plant plans it: once, or recurring by a rule with exceptions (RFC 5545, 3.8.5).</summary>
 /// <remarks>
-/// Times are the plant's wall clock. RFC 5545 expands a rule in local time, so the shutdown of every Saturday at six stays at six when
-/// the clock is changed.
+/// Times are the plant's wall clock. RFC 5545 expands a rule in local time, so the shutdown of every Saturday at six stays at six
+/// when the clock is changed.
 /// </remarks>
 public sealed record WindowRule
 {
@@ -69,7 +69,12 @@ public sealed record WindowRule
     /// <summary>The rule as an event of a calendar, in floating time.</summary>
     internal CalendarEvent ToEvent()
     {
-        var happening = new CalendarEvent { Uid = Id, Start = new CalDateTime(FirstStart, null), Duration = Ical.Net.DataTypes.Duration.FromTimeSpanExact(Length) };
+        var happening = new CalendarEvent
+        {
+            Uid = Id,
+            Start = new CalDateTime(FirstStart, null),
+            Duration = Ical.Net.DataTypes.Duration.FromTimeSpanExact(Length),
+        };
         if (Recurrence.Length > 0) happening.RecurrenceRule = new RecurrencePattern(Recurrence);
         foreach (var exception in Exceptions) happening.ExceptionDates.Add(new CalDateTime(exception, null));
         return happening;

@@ -12,7 +12,8 @@ namespace WearWatch.Storage.Engines;
 public sealed class DurableConnection : DbConnectionInterceptor
 {
     private static readonly string Settings = string.Create(CultureInfo.InvariantCulture,
-        $"PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; PRAGMA busy_timeout = {WearStore.BusyTimeout.TotalMilliseconds:0};");
+        $"PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON; "
+        + $"PRAGMA busy_timeout = {WearStore.BusyTimeout.TotalMilliseconds:0};");
 
     private DurableConnection()
     {

@@ -40,7 +40,8 @@ public static class ManyRows
     }
 
     /// <summary>SQLite takes them one by one with a prepared statement: it lives in this process.</summary>
-    private static async Task InsertAsync<T>(WearDb db, string into, List<Column<T>> columns, IReadOnlyCollection<T> rows, CancellationToken ct)
+    private static async Task InsertAsync<T>(
+        WearDb db, string into, List<Column<T>> columns, IReadOnlyCollection<T> rows, CancellationToken ct)
     {
         await using var command = db.Database.GetDbConnection().CreateCommand();
         command.Transaction = db.Database.CurrentTransaction!.GetDbTransaction();

@@ -5,8 +5,13 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Engines;
 
-/// <summary>Tells the other processes on a PostgreSQL database which chains have something new, as part of the transaction that makes it so.</summary>
-/// <remarks>PostgreSQL delivers at the commit or not at all: a process that is killed right after its commit has told, too.</remarks>
+/// <summary>
+/// Tells the other processes on a PostgreSQL database which chains have something new, as part of the transaction that makes it
+/// so.
+/// </summary>
+/// <remarks>
+/// PostgreSQL delivers at the commit or not at all: a process that is killed right after its commit has told, too.
+/// </remarks>
 internal sealed class NewsSender(Guid sender) : SaveChangesInterceptor
 {
     /// <summary>A notification holds less than 8,000 bytes.</summary>
@@ -36,7 +41,8 @@ internal sealed class NewsSender(Guid sender) : SaveChangesInterceptor
     public override async ValueTask<int> SavedChangesAsync(
         SaveChangesCompletedEventData eventData, int result, CancellationToken cancellationToken = default)
     {
-        foreach (var text in Texts(eventData.Context!)) await eventData.Context!.Database.ExecuteSqlAsync(Notify(text), cancellationToken);
+        foreach (var text in Texts(eventData.Context!))
+            await eventData.Context!.Database.ExecuteSqlAsync(Notify(text), cancellationToken);
         return result;
     }
 
@@ -49,7 +55,8 @@ internal sealed class NewsSender(Guid sender) : SaveChangesInterceptor
     {
         if (!concerned.TryGetValue(db, out var chains)) return [];
         concerned.Remove(db);
-        return chains.Chunk(ChainsAtOnce).Select(some => string.Create(CultureInfo.InvariantCulture, $"{sender:N} {string.Join(',', some)}"));
+        return chains.Chunk(ChainsAtOnce)
+            .Select(some => string.Create(CultureInfo.InvariantCulture, $"{sender:N} {string.Join(',', some)}"));
     }
 
     private static int? ChainOf(object row) => row switch

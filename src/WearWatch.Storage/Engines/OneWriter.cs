@@ -20,7 +20,8 @@ public sealed class OneWriter : DbTransactionInterceptor
 
     public static OneWriter Instance { get; } = new();
 
-    public override DbTransaction TransactionStarted(DbConnection connection, TransactionEndEventData eventData, DbTransaction result)
+    public override DbTransaction TransactionStarted(
+        DbConnection connection, TransactionEndEventData eventData, DbTransaction result)
     {
         using var command = Command(connection, result);
         command.ExecuteNonQuery();
@@ -28,7 +29,8 @@ public sealed class OneWriter : DbTransactionInterceptor
     }
 
     public override async ValueTask<DbTransaction> TransactionStartedAsync(
-        DbConnection connection, TransactionEndEventData eventData, DbTransaction result, CancellationToken cancellationToken = default)
+        DbConnection connection, TransactionEndEventData eventData, DbTransaction result, CancellationToken cancellationToken =
+            default)
     {
         await using var command = Command(connection, result);
         await command.ExecuteNonQueryAsync(cancellationToken);

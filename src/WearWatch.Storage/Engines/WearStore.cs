@@ -15,7 +15,8 @@ public sealed class WearStore : IDbContextFactory<WearDb>
 
     private readonly Func<WearDb> open;
 
-    private WearStore(Func<WearDb> open, string? postgres = null, Guid name = default) => (this.open, Postgres, Name) = (open, postgres, name);
+    private WearStore(Func<WearDb> open, string? postgres = null, Guid name = default) =>
+        (this.open, Postgres, Name) = (open, postgres, name);
 
     /// <summary>Tells this process from others on the same database.</summary>
     internal Guid Name { get; }
@@ -28,7 +29,12 @@ public sealed class WearStore : IDbContextFactory<WearDb>
     /// <param name="host">Where its log goes; nowhere if not given.</param>
     public static WearStore InSqlite(string path, IServiceProvider? host = null)
     {
-        var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = (int)BusyTimeout.TotalSeconds };
+        var connection = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            ForeignKeys = true,
+            DefaultTimeout = (int)BusyTimeout.TotalSeconds,
+        };
         var options = new DbContextOptionsBuilder<WearDb>().UseSqlite(connection.ConnectionString)
             .AddInterceptors(DurableConnection.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host).Options;
         return new WearStore(() => new WearDb((DbContextOptions<WearDb>)options));
@@ -45,13 +51,18 @@ public sealed class WearStore : IDbContextFactory<WearDb>
         connection.Options = $"{connection.Options} -c synchronous_commit=on".Trim();
         var name = Guid.NewGuid();
         var options = new DbContextOptionsBuilder<PostgresWearDb>().UseNpgsql(connection.ConnectionString)
-            .AddInterceptors(OneWriter.Instance, AppendOnly.Instance, new NewsSender(name)).UseApplicationServiceProvider(host).Options;
-        return new WearStore(() => new PostgresWearDb((DbContextOptions<PostgresWearDb>)options), connection.ConnectionString, name);
+            .AddInterceptors(OneWriter.Instance, AppendOnly.Instance, new NewsSender(name))
+            .UseApplicationServiceProvider(host).Options;
+        return new WearStore(
+            () => new PostgresWearDb((DbContextOptions<PostgresWearDb>)options), connection.ConnectionString, name);
     }
 
     public WearDb CreateDbContext() => open();
 
-    /// <summary>Makes the tables where they are missing and brings them to the present layout. Processes that start together wait for each other.</summary>
+    /// <summary>
+    /// Makes the tables where they are missing and brings them to the present layout. Processes that start together wait for each
+    /// other.
+    /// </summary>
     public async Task PrepareAsync(CancellationToken ct = default)
     {
         await using var db = CreateDbContext();
@@ -66,7 +77,10 @@ public sealed class WearStore : IDbContextFactory<WearDb>
         await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", ct);
     }
 
-    /// <summary>Migrates PostgreSQL while no other process does. EF's own lock ends after each migration; this one after all, or with the connection.</summary>
+    /// <summary>
+    /// Migrates PostgreSQL while no other process does. EF's own lock ends after each migration; this one after all, or with the
+    /// connection.
+    /// </summary>
     private static async Task MigrateAloneAsync(WearDb db, CancellationToken ct)
     {
         await db.Database.OpenConnectionAsync(ct);

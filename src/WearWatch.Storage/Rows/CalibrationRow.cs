@@ -1,6 +1,8 @@
 namespace WearWatch.Storage.Rows;
 
-/// <summary>Constants of wear that the plant's own worn-out chains have taught. Rows are only ever added; the newest is in use.</summary>
+/// <summary>
+/// Constants of wear that the plant's own worn-out chains have taught. Rows are only ever added; the newest is in use.
+/// </summary>
 public sealed class CalibrationRow
 {
     public int Id { get; init; }

@@ -3,7 +3,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Storage.Rows;
 
-/// <summary>One forecast, kept with the model that made it. Rows are only ever added; the newest of a chain is what the screens show.</summary>
+/// <summary>
+/// One forecast, kept with the model that made it. Rows are only ever added; the newest of a chain is what the screens show.
+/// </summary>
 public sealed class ForecastRow
 {
     public long Id { get; init; }
@@ -15,7 +17,9 @@ public sealed class ForecastRow
     /// <summary>Whether it is the newest of its chain; the one flag that changes.</summary>
     public bool IsLatest { get; set; }
 
-    /// <summary>The newest reading row that was there when it was made, whether or not it counted; null when there was none.</summary>
+    /// <summary>
+    /// The newest reading row that was there when it was made, whether or not it counted; null when there was none.
+    /// </summary>
     public long? LastReadingId { get; init; }
 
     /// <summary>The newest event row that was there when it was made; null when there was none.</summary>

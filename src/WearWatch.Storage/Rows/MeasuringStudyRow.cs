@@ -10,7 +10,9 @@ public enum MeasuringStudyKind
     Known,
 }
 
-/// <summary>A measuring study as its figures were told. Rows are only ever added: what is worked out of them is worked out again.</summary>
+/// <summary>
+/// A measuring study as its figures were told. Rows are only ever added: what is worked out of them is worked out again.
+/// </summary>
 public sealed class MeasuringStudyRow
 {
     public int Id { get; init; }

@@ -7,7 +7,9 @@ public sealed class OilTermsRow
 {
     public int Id { get; init; }
 
-    /// <summary>Cost of one oiling of one chain, work and oil, in the plant's money; null while the plant has not set it.</summary>
+    /// <summary>
+    /// Cost of one oiling of one chain, work and oil, in the plant's money; null while the plant has not set it.
+    /// </summary>
     public double? CostOfOiling { get; set; }
 
     /// <summary>Cost of wearing out one chain: the new chain and its fitting; null while the plant has not set it.</summary>

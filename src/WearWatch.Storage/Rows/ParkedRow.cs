@@ -1,6 +1,8 @@
 namespace WearWatch.Storage.Rows;
 
-/// <summary>A message of a machine that the store of time series refused. It is kept here as every other; only the charts there lack it.</summary>
+/// <summary>
+/// A message of a machine that the store of time series refused. It is kept here as every other; only the charts there lack it.
+/// </summary>
 public sealed class ParkedRow
 {
     /// <summary>The message.</summary>

@@ -15,7 +15,9 @@ public sealed class PersonRow : IdentityUser<int>
     /// <summary>True for the one who set the plant up, null for all others: the index on it lets only one in.</summary>
     public bool? IsFirst { get; init; }
 
-    /// <summary>Set while the password is one that an administrator chose: until the person has chosen an own one, no role counts.</summary>
+    /// <summary>
+    /// Set while the password is one that an administrator chose: until the person has chosen an own one, no role counts.
+    /// </summary>
     public bool MustChoosePassword { get; set; }
 
     /// <summary>The hash of the PIN for shared tablets; null while none is set.</summary>

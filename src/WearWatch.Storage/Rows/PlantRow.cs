@@ -22,6 +22,8 @@ public sealed class PlantRow
     /// <summary>Whether the simulated mill was loaded, so that screens say so.</summary>
     public bool IsDemo { get; set; }
 
-    /// <summary>What tells this plant's labels from another plant's; made by chance when first needed, then kept. Empty before.</summary>
+    /// <summary>
+    /// What tells this plant's labels from another plant's; made by chance when first needed, then kept. Empty before.
+    /// </summary>
     public string Mark { get; set; } = "";
 }

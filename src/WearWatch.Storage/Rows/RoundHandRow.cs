@@ -1,6 +1,8 @@
 namespace WearWatch.Storage.Rows;
 
-/// <summary>A person took a line's round of a day, or gave it back. Rows are only ever added; the newest of a line and day governs.</summary>
+/// <summary>
+/// A person took a line's round of a day, or gave it back. Rows are only ever added; the newest of a line and day governs.
+/// </summary>
 public sealed class RoundHandRow
 {
     public long Id { get; init; }

@@ -2,7 +2,9 @@ using WearWatch.Signals;
 
 namespace WearWatch.Storage.Rows;
 
-/// <summary>A position's running hours of a plant day, concluded from signals. It is kept for ever and made anew while signals still come.</summary>
+/// <summary>
+/// A position's running hours of a plant day, concluded from signals. It is kept for ever and made anew while signals still come.
+/// </summary>
 public sealed class RunDayRow
 {
     public int ChainId { get; init; }

@@ -2,7 +2,10 @@ using WearWatch.Signals.Passes;
 
 namespace WearWatch.Storage.Rows;
 
-/// <summary>Two sensors at a chain, as somebody measured them in. Rows are only ever added: the newest one that begins before a day holds for it.</summary>
+/// <summary>
+/// Two sensors at a chain, as somebody measured them in. Rows are only ever added: the newest one that begins before a day holds
+/// for it.
+/// </summary>
 public sealed class SensorPairRow
 {
     public int Id { get; init; }

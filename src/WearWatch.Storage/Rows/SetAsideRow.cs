@@ -13,7 +13,10 @@ public enum Settlement
     Discarded,
 }
 
-/// <summary>A message that could not be understood or used, kept as it came with the reason, so that nothing is lost and nothing is held up.</summary>
+/// <summary>
+/// A message that could not be understood or used, kept as it came with the reason, so that nothing is lost and nothing is held
+/// up.
+/// </summary>
 public sealed class SetAsideRow
 {
     public long Id { get; init; }

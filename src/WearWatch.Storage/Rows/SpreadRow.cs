@@ -2,7 +2,10 @@ using WearWatch.Wear;
 
 namespace WearWatch.Storage.Rows;
 
-/// <summary>A spread that the plant's forecasts were given when they had drifted out of calibration. Rows are only ever added; the newest is in use.</summary>
+/// <summary>
+/// A spread that the plant's forecasts were given when they had drifted out of calibration. Rows are only ever added; the newest
+/// is in use.
+/// </summary>
 public sealed class SpreadRow
 {
     public int Id { get; init; }

@@ -29,7 +29,9 @@ public enum SwapOutcome
     NotDone,
 }
 
-/// <summary>A decision on when a chain is swapped. A new decision is a new row; the old one keeps its place in the history.</summary>
+/// <summary>
+/// A decision on when a chain is swapped. A new decision is a new row; the old one keeps its place in the history.
+/// </summary>
 public sealed class SwapRow
 {
     public long Id { get; init; }

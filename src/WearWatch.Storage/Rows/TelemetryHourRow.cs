@@ -2,7 +2,9 @@ using WearWatch.Signals;
 
 namespace WearWatch.Storage.Rows;
 
-/// <summary>An hour of one kind of telemetry, summed up in the transaction that stores it: each message counts exactly once.</summary>
+/// <summary>
+/// An hour of one kind of telemetry, summed up in the transaction that stores it: each message counts exactly once.
+/// </summary>
 public sealed class TelemetryHourRow
 {
     public int ChainId { get; init; }
@@ -20,6 +22,8 @@ public sealed class TelemetryHourRow
 
     public double Max { get; set; }
 
-    /// <summary>How many of them the conclusions rest on; less than <see cref="Count"/> means that there is something to conclude.</summary>
+    /// <summary>
+    /// How many of them the conclusions rest on; less than <see cref="Count"/> means that there is something to conclude.
+    /// </summary>
     public long Concluded { get; set; }
 }

@@ -2,7 +2,9 @@ using WearWatch.Signals;
 
 namespace WearWatch.Storage.Rows;
 
-/// <summary>One message of a machine, as it was told. Rows are only ever added; thinning takes old ones away once they are summed up.</summary>
+/// <summary>
+/// One message of a machine, as it was told. Rows are only ever added; thinning takes old ones away once they are summed up.
+/// </summary>
 public sealed class TelemetryRow
 {
     public long Id { get; init; }

@@ -1,6 +1,8 @@
 namespace WearWatch.Storage.Rows;
 
-/// <summary>The track of the chain that runs now, so that its next reading costs one step. A conclusion: it can be lost and made again.</summary>
+/// <summary>
+/// The track of the chain that runs now, so that its next reading costs one step. A conclusion: it can be lost and made again.
+/// </summary>
 public sealed class TrackRow
 {
     public int ChainId { get; init; }

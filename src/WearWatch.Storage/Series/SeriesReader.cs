@@ -24,17 +24,21 @@ public sealed class SeriesReader : IDisposable
     /// <param name="ct">Stops it.</param>
     /// <exception cref="SeriesQueryException">The server does not understand or has no such database.</exception>
     /// <exception cref="HttpRequestException">The server is away.</exception>
-    public async Task<IReadOnlyList<Series>> QueryAsync(string query, IReadOnlyDictionary<string, object>? values = null, CancellationToken ct = default)
+    public async Task<IReadOnlyList<Series>> QueryAsync(
+        string query, IReadOnlyDictionary<string, object>? values = null, CancellationToken ct = default)
     {
         var bucket = address.Bucket.Split('/', 2);
         var asked = new Dictionary<string, string> { ["db"] = bucket[0], ["epoch"] = "ns", ["q"] = query };
         if (bucket.Length == 2) asked["rp"] = bucket[1];
         if (values is not null) asked["params"] = JsonSerializer.Serialize(values, JsonSerializerOptions.Default);
         var words = string.Join('&', asked.Select(a => $"{a.Key}={Uri.EscapeDataString(a.Value)}"));
-        using var response = await http.GetAsync(new Uri(address.Url, $"query?{words}"), HttpCompletionOption.ResponseHeadersRead, ct);
-        if (response.StatusCode is System.Net.HttpStatusCode.Unauthorized or System.Net.HttpStatusCode.Forbidden or System.Net.HttpStatusCode.NotFound
+        using var response =
+            await http.GetAsync(new Uri(address.Url, $"query?{words}"), HttpCompletionOption.ResponseHeadersRead, ct);
+        if (response.StatusCode is System.Net.HttpStatusCode.Unauthorized or System.Net.HttpStatusCode.Forbidden
+            or System.Net.HttpStatusCode.NotFound
             || (int)response.StatusCode >= 500)
-            throw new HttpRequestException($"The store of time series answers {(int)response.StatusCode}.", null, response.StatusCode);
+            throw new HttpRequestException(
+                $"The store of time series answers {(int)response.StatusCode}.", null, response.StatusCode);
         using var document = await JsonDocument.ParseAsync(await response.Content.ReadAsStreamAsync(ct), cancellationToken: ct);
         return [.. Read(document.RootElement)];
     }
@@ -54,9 +58,12 @@ public sealed class SeriesReader : IDisposable
 
     private static Series Read(JsonElement one, JsonElement columns) => new(
         one.TryGetProperty("name", out var name) ? name.GetString()! : "",
-        one.TryGetProperty("tags", out var tags) ? tags.EnumerateObject().ToDictionary(t => t.Name, t => t.Value.GetString() ?? "") : [],
+        one.TryGetProperty("tags", out var tags) ? tags.EnumerateObject()
+            .ToDictionary(t => t.Name, t => t.Value.GetString() ?? "") : [],
         [.. columns.EnumerateArray().Select(c => c.GetString()!)],
-        one.TryGetProperty("values", out var rows) ? [.. rows.EnumerateArray().Select(r => r.EnumerateArray().Select(Value).ToList())] : []);
+        one.TryGetProperty("values", out var rows)
+            ? [.. rows.EnumerateArray().Select(r => r.EnumerateArray().Select(Value).ToList())]
+            : []);
 
     /// <summary>A number is read as its text tells it: nanoseconds need all 19 digits.</summary>
     private static object? Value(JsonElement cell) => cell.ValueKind switch
@@ -79,9 +86,11 @@ public sealed class SeriesReader : IDisposable
     /// <param name="Columns">Names of the columns; the first is <c>time</c>, nanoseconds since 1970.</param>
     /// <param name="Rows">Whole numbers, numbers, texts; null where an aggregate is empty.</param>
     public sealed record Series(
-        string Measurement, IReadOnlyDictionary<string, string> Tags, IReadOnlyList<string> Columns, IReadOnlyList<IReadOnlyList<object?>> Rows)
+        string Measurement, IReadOnlyDictionary<string, string> Tags, IReadOnlyList<string> Columns,
+        IReadOnlyList<IReadOnlyList<object?>> Rows)
     {
         /// <summary>The number in a row and column; null where it is empty.</summary>
-        public double? Number(int row, int column) => Rows[row][column] is { } cell ? Convert.ToDouble(cell, CultureInfo.InvariantCulture) : null;
+        public double? Number(int row, int column) =>
+            Rows[row][column] is { } cell ? Convert.ToDouble(cell, CultureInfo.InvariantCulture) : null;
     }
 }

@@ -4,7 +4,9 @@ using InfluxDB.Client.Core.Exceptions;
 
 namespace WearWatch.Storage.Series;
 
-/// <summary>Writes lines to InfluxDB, one request a call. Nothing is kept or tried again here: rows wait in the plant's memory.</summary>
+/// <summary>
+/// Writes lines to InfluxDB, one request a call. Nothing is kept or tried again here: rows wait in the plant's memory.
+/// </summary>
 public sealed class SeriesWriter : IDisposable
 {
     /// <summary>Lines in one request, at most.</summary>

@@ -4,15 +4,20 @@ using System.Web;
 
 namespace WearWatch.Storage.Series;
 
-/// <summary>Lets the client write to InfluxDB 1: the address <c>/api/v2/write</c> becomes <c>/write</c>, a token <c>user:password</c> a password.</summary>
+/// <summary>
+/// Lets the client write to InfluxDB 1: the address <c>/api/v2/write</c> becomes <c>/write</c>, a token <c>user:password</c> a
+/// password.
+/// </summary>
 internal sealed class Version1Writing() : DelegatingHandler(new SocketsHttpHandler())
 {
     private const string Written = "/api/v2/write";
 
     protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {
-        if (request.RequestUri is { } uri && uri.AbsolutePath.EndsWith(Written, StringComparison.Ordinal)) request.RequestUri = Translated(uri);
-        if (request.Headers.Authorization is { Scheme: "Token", Parameter: var token }) request.Headers.Authorization = Basic(token ?? "");
+        if (request.RequestUri is { } uri && uri.AbsolutePath.EndsWith(Written, StringComparison.Ordinal))
+            request.RequestUri = Translated(uri);
+        if (request.Headers.Authorization is { Scheme: "Token", Parameter: var token })
+            request.Headers.Authorization = Basic(token ?? "");
         return base.SendAsync(request, cancellationToken);
     }
 

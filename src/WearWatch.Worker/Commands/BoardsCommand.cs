@@ -8,8 +8,10 @@ internal static class BoardsCommand
 {
     public static Command Make(Screen screen)
     {
-        var folder = new Argument<DirectoryInfo>("DIR") { Description = "The folder to write them into; made if it is not there." };
-        var command = new Command("boards", "Writes ready-made boards over the telemetry in InfluxDB, as JSON that Grafana imports.")
+        var folder =
+            new Argument<DirectoryInfo>("DIR") { Description = "The folder to write them into; made if it is not there." };
+        var command =
+            new Command("boards", "Writes ready-made boards over the telemetry in InfluxDB, as JSON that Grafana imports.")
         {
             folder,
         };

@@ -13,12 +13,18 @@ public static class CommandLine
     /// <returns>One of <see cref="ExitCode"/>.</returns>
     public static async Task<int> RunAsync(IReadOnlyList<string> args, TextWriter? output = null, TextWriter? error = null)
     {
-        var screen = new Screen(output ?? Console.Out, error ?? Console.Error, ShowsProgress: error is null && !Console.IsErrorRedirected);
+        var screen =
+            new Screen(output ?? Console.Out, error ?? Console.Error, ShowsProgress: error is null && !Console.IsErrorRedirected);
         var parsed = Root(screen).Parse(args);
         var isWrong = parsed.Action is ParseErrorAction;
         if (parsed.Action is ParseErrorAction wrong) wrong.ShowHelp = false;
         // Results alone go to standard output: what is said about a wrong command goes where its fault goes.
-        var configuration = new InvocationConfiguration { Output = isWrong ? screen.Error : screen.Output, Error = screen.Error, EnableDefaultExceptionHandler = false };
+        var configuration = new InvocationConfiguration
+        {
+            Output = isWrong ? screen.Error : screen.Output,
+            Error = screen.Error,
+            EnableDefaultExceptionHandler = false,
+        };
         try
         {
             var code = await parsed.InvokeAsync(configuration);
@@ -58,6 +64,7 @@ public static class CommandLine
             "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
             "wearwatch forecast ./plant-files --out forecasts.csv",
             "wearwatch import ./plant-files --data ./data",
-            "Exit codes: 0 done, 1 input was refused (each refusal on standard error as file:line: column: reason), 2 wrong usage.");
+            "Exit codes: 0 done, 1 input was refused (each refusal on standard error as file:line: column: reason), 2 "
+            + "wrong usage.");
     }
 }

@@ -22,11 +22,14 @@ internal static class DemoCommand
             using var host = Shared.Host(parsed.GetRequiredValue(data));
             await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
             var demo = host.Services.GetRequiredService<DemoPlant>();
-            var report = await screen.WithProgressAsync("Loading the mill", p => demo.LoadAsync(new ImportCommand.ShareOfAll(3, p), ct));
+            var report =
+                await screen.WithProgressAsync("Loading the mill", p => demo.LoadAsync(new ImportCommand.ShareOfAll(3, p), ct));
             var code = ImportCommand.Tell(screen, report, asJson: false);
-            if (code == ExitCode.Done && live.IsWanted(parsed)) await live.RunAsync(parsed, host.Services.GetRequiredService<LiveDemo>(), screen, ct);
+            if (code == ExitCode.Done && live.IsWanted(parsed))
+                await live.RunAsync(parsed, host.Services.GetRequiredService<LiveDemo>(), screen, ct);
             return code;
         });
-        return command.WithExamples("wearwatch demo --data ./demo-data", "wearwatch demo --data ./demo-data --live --fault moved-sensor --chain FP-04 --since-days 1.4");
+        return command.WithExamples("wearwatch demo --data ./demo-data",
+            "wearwatch demo --data ./demo-data --live --fault moved-sensor --chain FP-04 --since-days 1.4");
     }
 }

@@ -8,14 +8,20 @@ namespace WearWatch.Worker.Commands;
 /// <summary>The options of <c>wearwatch demo --live</c>: the mill's machines speak to a broker.</summary>
 internal sealed class LiveOptions
 {
-    private readonly Option<bool> live = new("--live") { Description = "Let the mill's machines publish to a broker, until Ctrl+C." };
-    private readonly Option<string> host = new("--broker") { Description = "The broker's host.", DefaultValueFactory = _ => "127.0.0.1" };
+    private readonly Option<bool> live =
+        new("--live") { Description = "Let the mill's machines publish to a broker, until Ctrl+C." };
+    private readonly Option<string> host =
+        new("--broker") { Description = "The broker's host.", DefaultValueFactory = _ => "127.0.0.1" };
     private readonly Option<int> port = new("--port") { Description = "The broker's port.", DefaultValueFactory = _ => 1883 };
-    private readonly Option<int> days = new("--days") { Description = "Days of the past to publish first, 0 to 28.", DefaultValueFactory = _ => 3 };
-    private readonly Option<double> speed = new("--speed") { Description = "How many times as fast as they passed.", DefaultValueFactory = _ => 3600 };
+    private readonly Option<int> days =
+        new("--days") { Description = "Days of the past to publish first, 0 to 28.", DefaultValueFactory = _ => 3 };
+    private readonly Option<double> speed =
+        new("--speed") { Description = "How many times as fast as they passed.", DefaultValueFactory = _ => 3600 };
     private readonly Option<string> fault = new("--fault") { Description = "What is wrong.", DefaultValueFactory = _ => "none" };
-    private readonly Option<double> since = new("--since-days") { Description = "Since how many days it is wrong, 0 for from now on.", DefaultValueFactory = _ => 0 };
-    private readonly Option<string> chain = new("--chain") { Description = "At which chain it is wrong.", DefaultValueFactory = _ => LiveMill.Chains[0] };
+    private readonly Option<double> since =
+        new("--since-days") { Description = "Since how many days it is wrong, 0 for from now on.", DefaultValueFactory = _ => 0 };
+    private readonly Option<string> chain =
+        new("--chain") { Description = "At which chain it is wrong.", DefaultValueFactory = _ => LiveMill.Chains[0] };
 
     public LiveOptions()
     {
@@ -51,7 +57,8 @@ internal sealed class LiveOptions
         try
         {
             await demo.RunAsync(
-                broker, parsed.GetValue(days), parsed.GetValue(speed), Faults[parsed.GetValue(fault)!], parsed.GetValue(since), parsed.GetValue(chain)!, Tell, ct);
+                broker, parsed.GetValue(days), parsed.GetValue(speed), Faults[parsed.GetValue(fault)!], parsed.GetValue(since),
+                parsed.GetValue(chain)!, Tell, ct);
         }
         catch (Exception e) when (e is MQTTnet.Exceptions.MqttCommunicationException)
         {
@@ -60,12 +67,14 @@ internal sealed class LiveOptions
 
         void Tell(int count, DateTimeOffset until)
         {
-            if (screen.ShowsProgress) screen.Error.Write(string.Create(CultureInfo.InvariantCulture, $"\r{count:#,0} messages, up to {until:yyyy-MM-dd HH:mm} UTC "));
+            if (screen.ShowsProgress) screen.Error.Write(
+                string.Create(CultureInfo.InvariantCulture, $"\r{count:#,0} messages, up to {until:yyyy-MM-dd HH:mm} UTC "));
         }
     }
 
     private static void Within(System.CommandLine.Parsing.OptionResult result, double value, double least, double most)
     {
-        if (value < least || value > most) result.AddError(string.Create(CultureInfo.InvariantCulture, $"{result.Option.Name} goes from {least} to {most}."));
+        if (value < least || value > most)
+            result.AddError(string.Create(CultureInfo.InvariantCulture, $"{result.Option.Name} goes from {least} to {most}."));
     }
 }

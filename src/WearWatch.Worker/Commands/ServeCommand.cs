@@ -10,7 +10,8 @@ internal static class ServeCommand
     public static Command Make()
     {
         var data = Shared.Data();
-        var command = new Command("serve", "Runs the worker without the dashboard: inbox, review, nightly training. Stop it with Ctrl+C.")
+        var command =
+            new Command("serve", "Runs the worker without the dashboard: inbox, review, nightly training. Stop it with Ctrl+C.")
         {
             data,
         };

@@ -28,7 +28,8 @@ internal static class Shared
     public static IHost Host(DirectoryInfo data, LogLevel least = LogLevel.Warning)
     {
         var builder = Microsoft.Extensions.Hosting.Host.CreateApplicationBuilder();
-        builder.Configuration.AddInMemoryCollection([new("WearWatch:DataFolder", data.FullName), new("WearWatch:Worker", "true")]);
+        builder.Configuration
+            .AddInMemoryCollection([new("WearWatch:DataFolder", data.FullName), new("WearWatch:Worker", "true")]);
         builder.Logging.SetMinimumLevel(least);
         builder.Logging.AddFilter("Microsoft", LogLevel.Warning);
         builder.Logging.AddConsole(options => options.LogToStandardErrorThreshold = LogLevel.Trace);

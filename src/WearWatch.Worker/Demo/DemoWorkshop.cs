@@ -5,7 +5,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Worker.Demo;
 
-/// <summary>Gives the demo plant its shutdowns, its store and the costs of its lines, so that swaps can be planned at once.</summary>
+/// <summary>
+/// Gives the demo plant its shutdowns, its store and the costs of its lines, so that swaps can be planned at once.
+/// </summary>
 internal static class DemoWorkshop
 {
     /// <summary>What an oiling and a chain with its fitting cost the made-up mill, in euros.</summary>
@@ -36,8 +38,10 @@ internal static class DemoWorkshop
             PackSize = spare.PackSize,
             Price = spare.Price,
         }));
-        db.LineCosts.AddRange(MillWorkshop.StoppedPerHour.Select(line => new LineCostRow { Line = line.Key, StoppedPerHour = line.Value }));
-        if (!await db.OilTerms.AnyAsync(ct)) db.OilTerms.Add(new OilTermsRow { CostOfOiling = CostOfOiling, CostOfChain = CostOfChain });
+        db.LineCosts.AddRange(
+            MillWorkshop.StoppedPerHour.Select(line => new LineCostRow { Line = line.Key, StoppedPerHour = line.Value }));
+        if (!await db.OilTerms.AnyAsync(ct))
+            db.OilTerms.Add(new OilTermsRow { CostOfOiling = CostOfOiling, CostOfChain = CostOfChain });
         await db.SaveChangesAsync(ct);
     }
 }

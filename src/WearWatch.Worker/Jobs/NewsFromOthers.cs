@@ -7,7 +7,8 @@ using WearWatch.Storage.Engines;
 namespace WearWatch.Worker.Jobs;
 
 /// <summary>Hears in PostgreSQL what other processes tell, and listens again when the connection broke.</summary>
-public sealed class NewsFromOthers(WearStore store, NewsListener listener, TimeProvider clock, ILogger<NewsFromOthers> logger) : BackgroundService
+public sealed class NewsFromOthers(WearStore store, NewsListener listener, TimeProvider clock, ILogger<NewsFromOthers> logger)
+    : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
 

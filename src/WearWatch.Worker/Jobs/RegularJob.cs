@@ -3,7 +3,9 @@ using Quartz;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>A job that is done again and again by one process of the plant. One failure never ends it and is never silent.</summary>
+/// <summary>
+/// A job that is done again and again by one process of the plant. One failure never ends it and is never silent.
+/// </summary>
 /// <remarks>
 /// A process that is killed in it leaves it to another one, which begins it anew: every job must be such that what was done of
 /// it already is not done twice.

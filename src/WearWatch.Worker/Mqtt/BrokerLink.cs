@@ -14,5 +14,6 @@ public sealed class BrokerLink
 
     internal void Connected(DateTimeOffset now) => (IsConnected, Since, Problem) = (true, now, "");
 
-    internal void Lost(string why, DateTimeOffset now) => (IsConnected, Since, Problem) = (false, IsConnected || Since is null ? now : Since, why);
+    internal void Lost(string why, DateTimeOffset now) =>
+        (IsConnected, Since, Problem) = (false, IsConnected || Since is null ? now : Since, why);
 }

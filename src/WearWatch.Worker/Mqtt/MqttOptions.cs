@@ -19,15 +19,20 @@ public sealed class MqttOptions
 
     public string Password { get; set; } = "";
 
-    /// <summary>The name under which the broker keeps messages for this worker while it is away. Each worker needs its own.</summary>
+    /// <summary>
+    /// The name under which the broker keeps messages for this worker while it is away. Each worker needs its own.
+    /// </summary>
     [Required(AllowEmptyStrings = false)]
     public string ClientId { get; set; } = "wearwatch-intake";
 
-    /// <summary>Workers of one name share the messages among them (MQTT 5 shared subscription); empty for a worker that takes all.</summary>
+    /// <summary>
+    /// Workers of one name share the messages among them (MQTT 5 shared subscription); empty for a worker that takes all.
+    /// </summary>
     public string SharedBy { get; set; } = "";
 
     /// <summary>So long the broker keeps messages for a worker that is away; an hour to a year.</summary>
-    [Range(typeof(TimeSpan), "01:00:00", "365.00:00:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    [Range(typeof(TimeSpan), "01:00:00", "365.00:00:00", ConvertValueInInvariantCulture = true,
+        ParseLimitsInInvariantCulture = true)]
     public TimeSpan KeptWhileAway { get; set; } = TimeSpan.FromDays(30);
 
     /// <summary>Messages that may be on their way unacknowledged.</summary>
@@ -41,7 +46,9 @@ public sealed class MqttOptions
     [Range(0, 65535)]
     public int EmbeddedPort { get; set; } = 1883;
 
-    /// <summary>The address on which the embedded broker listens; loopback unless sensors on the network are to reach it.</summary>
+    /// <summary>
+    /// The address on which the embedded broker listens; loopback unless sensors on the network are to reach it.
+    /// </summary>
     [Required(AllowEmptyStrings = false)]
     public string EmbeddedAddress { get; set; } = "127.0.0.1";
 }

@@ -8,7 +8,8 @@ namespace WearWatch.Worker.Watching;
 internal sealed class BrokerHealth(BrokerLink link, IOptions<MqttOptions> mqtt, IOptions<WearWatchOptions> options) : IHealthCheck
 {
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
-        Task.FromResult(mqtt.Value.Server.Length == 0 || !options.Value.Worker ? HealthCheckResult.Healthy("no broker is set for this process")
+        Task.FromResult(mqtt.Value.Server.Length == 0
+            || !options.Value.Worker ? HealthCheckResult.Healthy("no broker is set for this process")
             : link.IsConnected ? HealthCheckResult.Healthy()
             : HealthCheckResult.Degraded(link.Problem));
 }

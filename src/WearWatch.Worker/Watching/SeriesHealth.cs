@@ -8,7 +8,8 @@ namespace WearWatch.Worker.Watching;
 internal sealed class SeriesHealth(IServiceProvider services) : IHealthCheck
 {
     public Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default) =>
-        Task.FromResult(services.GetService<Forwarder>() is not { } forwarder ? HealthCheckResult.Healthy("no store of time series is set")
+        Task.FromResult(services.GetService<Forwarder>() is not { } forwarder
+            ? HealthCheckResult.Healthy("no store of time series is set")
             : forwarder.Trouble is { } trouble ? HealthCheckResult.Degraded(trouble)
             : HealthCheckResult.Healthy());
 }

@@ -7,7 +7,8 @@ namespace WearWatch.Worker.Watching;
 /// <summary>Whether the plant's memory can be read.</summary>
 internal sealed class StoreHealth(IDbContextFactory<WearDb> database) : IHealthCheck
 {
-    public async Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancellationToken = default)
+    public async Task<HealthCheckResult> CheckHealthAsync(
+        HealthCheckContext context, CancellationToken cancellationToken = default)
     {
         try
         {

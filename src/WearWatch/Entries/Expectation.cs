@@ -6,8 +6,8 @@ namespace WearWatch.Entries;
 /// Its standard deviation, in percent; of the elongation itself, without the scatter of reading it.
 /// </param>
 /// <param name="GrowthPercent">
-/// How much of the elongation was worn off since the last reading, in percent: should the wear rate have jumped since, it is more. Zero
-/// when that is not known.
+/// How much of the elongation was worn off since the last reading, in percent: should the wear rate have jumped since, it is
+/// more. Zero when that is not known.
 /// </param>
 public readonly record struct Expectation(double MeanPercent, double StandardDeviationPercent, double GrowthPercent = 0)
 {

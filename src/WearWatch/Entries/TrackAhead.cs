@@ -37,7 +37,8 @@ internal static class TrackAhead
         var now = Spread(filter, track, track.Hours + ahead);
         var growth = Math.Max(0, Quantile(now, 0.5) - Quantile(before, 0.5));
         var deviation = Coarseness * (Quantile(now, 0.84) - Quantile(now, 0.16)) / 2;
-        return new Expectation(Quantile(now, 0.5) - chain.RunInLeftPercent(hours, filter.Constants), Math.Max(deviation, LeastShareOfGrowth * growth), growth);
+        return new Expectation(Quantile(now, 0.5) - chain.RunInLeftPercent(hours, filter.Constants),
+            Math.Max(deviation, LeastShareOfGrowth * growth), growth);
     }
 
     private static List<(double Percent, double Weight)> Spread(WearFilter filter, WearTrack track, double hours)

@@ -34,7 +34,9 @@ public static class Gauge
     /// <param name="lengthMm">Measured length in millimetres.</param>
     /// <param name="tool">With what it was measured.</param>
     /// <param name="temperatureC">Temperature of the chain; null is taken as 20 degrees.</param>
-    /// <param name="lengthUncertaintyMm">Standard uncertainty of the length where it was told, in millimetres; null for what is usual.</param>
+    /// <param name="lengthUncertaintyMm">
+    /// Standard uncertainty of the length where it was told, in millimetres; null for what is usual.
+    /// </param>
     public static GaugeOutcome Measure(
         double pitchMm, int pitches, double lengthMm, Tool tool, double? temperatureC = null, double? lengthUncertaintyMm = null)
     {
@@ -64,8 +66,9 @@ public static class Gauge
     /// <summary>Gauges a length with all that is known of how it was measured.</summary>
     /// <remarks>
     /// As a plain length is gauged, but against the measured length when new where there is one, corrected for the temperatures
-    /// of chain and tool, <c>L20 = L (1 + alpha (Ttool - 20))/(1 + alpha (Tchain - 20))</c>; an odd number of pitches is corrected
-    /// for when the first link was told, and has its own uncertainty when not. The budget is <see cref="UncertaintyBudget.Of"/>.
+    /// of chain and tool, <c>L20 = L (1 + alpha (Ttool - 20))/(1 + alpha (Tchain - 20))</c>; an odd number of pitches is
+    /// corrected for when the first link was told, and has its own uncertainty when not. The budget is
+    /// <see cref="UncertaintyBudget.Of"/>.
     /// </remarks>
     public static GaugeOutcome Measure(MeasuredSpan span)
     {

@@ -27,7 +27,8 @@ public readonly record struct Held
     /// <param name="newtons">The pull, above zero and at most <see cref="MostNewtons"/>.</param>
     public static Held Under(double newtons) => newtons is > 0 and <= MostNewtons
         ? new(false, newtons)
-        : throw new ArgumentOutOfRangeException(nameof(newtons), newtons, "A measuring load lies above 0 and at most at 1,000,000 N.");
+        : throw new ArgumentOutOfRangeException(
+            nameof(newtons), newtons, "A measuring load lies above 0 and at most at 1,000,000 N.");
 
     /// <summary>From the two fields in which it is kept and sent; a load wins, since it says more.</summary>
     public static Held From(bool taut, double? loadNewtons) => loadNewtons is { } n ? Under(n) : taut ? Taut : default;

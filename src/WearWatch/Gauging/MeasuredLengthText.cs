@@ -4,13 +4,17 @@ using WearWatch.Units;
 
 namespace WearWatch.Gauging;
 
-/// <summary>A length from pin to pin as people write it: plain, or by caliper inside and outside of the same end rollers.</summary>
+/// <summary>
+/// A length from pin to pin as people write it: plain, or by caliper inside and outside of the same end rollers.
+/// </summary>
 public static partial class MeasuredLengthText
 {
     /// <summary>Two lengths over rollers as they are kept: <c>258.6 inside 282.4 outside</c>.</summary>
     public static string OverRollers(string inside, string outside) => $"{inside.Trim()} inside {outside.Trim()} outside";
 
-    /// <summary>Reads what <see cref="LengthText.Read"/> does, and <c>258.6 inside 282.4 outside mm</c>, whose mean is the length.</summary>
+    /// <summary>
+    /// Reads what <see cref="LengthText.Read"/> does, and <c>258.6 inside 282.4 outside mm</c>, whose mean is the length.
+    /// </summary>
     /// <param name="text">What was written.</param>
     /// <param name="expected">The unit of a plain number.</param>
     public static LengthText Read(string? text, LengthUnit expected)

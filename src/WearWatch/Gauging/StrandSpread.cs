@@ -20,7 +20,9 @@ public sealed record StrandSpread(int LeastStrand, Elongation Least, int MostStr
     public double ExplainedPercent =>
         Deviations * double.Hypot(Least.StandardUncertaintyPercent, Most.StandardUncertaintyPercent);
 
-    /// <summary>Whether they differ by more than their uncertainty explains: a sign to check the alignment (common practice).</summary>
+    /// <summary>
+    /// Whether they differ by more than their uncertainty explains: a sign to check the alignment (common practice).
+    /// </summary>
     public bool IsUneven => DifferencePercent > ExplainedPercent;
 
     /// <summary>The two strands of a visit that differ most; null when fewer than two were measured.</summary>

@@ -2,10 +2,12 @@ using System.Buffers.Binary;
 
 namespace WearWatch.Inspections;
 
-/// <summary>A photo as it is kept: a whole JPEG of reasonable size, without the notes that a camera writes beside the picture.</summary>
+/// <summary>
+/// A photo as it is kept: a whole JPEG of reasonable size, without the notes that a camera writes beside the picture.
+/// </summary>
 /// <remarks>
-/// Only the segments that a picture is made of are taken over: where it was taken, by which phone, and whatever else may hide in a
-/// file stays out. Segments by ITU-T T.81, from memory.
+/// Only the segments that a picture is made of are taken over: where it was taken, by which phone, and whatever else may hide in
+/// a file stays out. Segments by ITU-T T.81, from memory.
 /// </remarks>
 public static class JpegPhoto
 {
@@ -36,7 +38,8 @@ public static class JpegPhoto
             if (length < 4 || at + length > file.Length) return (null, "The JPEG picture ends within a part of it.");
             if (IsFrame(kind))
             {
-                if (length < 9 || Across(file[at..]) is < 1 or > MostPixelsAcross) return (null, $"A picture has 1 to {MostPixelsAcross} pixels across and down.");
+                if (length < 9 || Across(file[at..]) is < 1 or > MostPixelsAcross)
+                    return (null, $"A picture has 1 to {MostPixelsAcross} pixels across and down.");
                 hasFrame = true;
             }
 
@@ -51,12 +54,15 @@ public static class JpegPhoto
     /// <summary>The larger of width and height; zero when one of them is.</summary>
     private static int Across(ReadOnlySpan<byte> frame)
     {
-        var (height, width) = (BinaryPrimitives.ReadUInt16BigEndian(frame[5..]), BinaryPrimitives.ReadUInt16BigEndian(frame[7..]));
+        var (height, width) =
+            (BinaryPrimitives.ReadUInt16BigEndian(frame[5..]), BinaryPrimitives.ReadUInt16BigEndian(frame[7..]));
         return Math.Min(height, width) == 0 ? 0 : Math.Max(height, width);
     }
 
     private static bool IsFrame(byte kind) => kind is >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC);
 
-    /// <summary>Frames, tables of numbers and the restart interval; not the application's and not the comment's segments.</summary>
+    /// <summary>
+    /// Frames, tables of numbers and the restart interval; not the application's and not the comment's segments.
+    /// </summary>
     private static bool IsPartOfPicture(byte kind) => IsFrame(kind) || kind is 0xC4 or 0xCC or 0xDB or 0xDD;
 }

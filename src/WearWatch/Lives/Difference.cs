@@ -14,7 +14,9 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
     /// <summary>Whether the interval leaves no difference out.</summary>
     public bool IsSeen => !Interval.Contains(None);
 
-    /// <summary>Ratio of two groups' geometric means, the second over the first; null with fewer than two values in either.</summary>
+    /// <summary>
+    /// Ratio of two groups' geometric means, the second over the first; null with fewer than two values in either.
+    /// </summary>
     /// <remarks>Welch's interval on the logarithms. Source: B. L. Welch, Biometrika 34 (1947) 28 (from memory).</remarks>
     /// <param name="first">Logarithms of the first group's values.</param>
     /// <param name="second">Of the second's.</param>
@@ -30,17 +32,25 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
         return new(Math.Exp(between), new(Math.Exp(between - reach), Math.Exp(between + reach)), 1);
     }
 
-    /// <summary>Ratio of two estimates that have intervals of their own, the second over the first: their distances add as squares on the logarithm.</summary>
-    public static Difference Ratio((double Value, ConfidenceInterval Interval) first, (double Value, ConfidenceInterval Interval) second)
+    /// <summary>
+    /// Ratio of two estimates that have intervals of their own, the second over the first: their distances add as squares on the
+    /// logarithm.
+    /// </summary>
+    public static Difference Ratio(
+        (double Value, ConfidenceInterval Interval) first, (double Value, ConfidenceInterval Interval) second)
     {
         var ratio = second.Value / first.Value;
-        var down = Math.Sqrt(Square(Math.Log(second.Value / second.Interval.Low)) + Square(Math.Log(first.Interval.High / first.Value)));
-        var up = Math.Sqrt(Square(Math.Log(second.Interval.High / second.Value)) + Square(Math.Log(first.Value / first.Interval.Low)));
+        var down = Math.Sqrt(
+            Square(Math.Log(second.Value / second.Interval.Low)) + Square(Math.Log(first.Interval.High / first.Value)));
+        var up = Math.Sqrt(
+            Square(Math.Log(second.Interval.High / second.Value)) + Square(Math.Log(first.Value / first.Interval.Low)));
         return new(ratio, new(ratio * Math.Exp(-down), ratio * Math.Exp(up)), 1);
     }
 
     /// <summary>Difference of two shares, the second less the first; null where either counts nothing.</summary>
-    /// <remarks>The hybrid of two Wilson intervals. Source: R. G. Newcombe, Statistics in Medicine 17 (1998) 873, method 10.</remarks>
+    /// <remarks>
+    /// The hybrid of two Wilson intervals. Source: R. G. Newcombe, Statistics in Medicine 17 (1998) 873, method 10.
+    /// </remarks>
     public static Difference? OfShares(ObservedShare first, ObservedShare second, double level)
     {
         if (first.Of == 0 || second.Of == 0) return null;
@@ -54,8 +64,14 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
             0);
     }
 
-    /// <summary>Ratio of two groups' costs an hour, the second over the first, by resampling whole chains; null where either ran no hours or cost nothing.</summary>
-    /// <remarks>Percentile bootstrap, 400 resamples of a fixed seed: the swaps of one chain go together. Source: B. Efron, Ann. Statist. 7 (1979) 1 (from memory).</remarks>
+    /// <summary>
+    /// Ratio of two groups' costs an hour, the second over the first, by resampling whole chains; null where either ran no hours
+    /// or cost nothing.
+    /// </summary>
+    /// <remarks>
+    /// Percentile bootstrap, 400 resamples of a fixed seed: the swaps of one chain go together. Source: B. Efron, Ann. Statist. 7
+    /// (1979) 1 (from memory).
+    /// </remarks>
     /// <param name="first">Cost and hours of each chain of the first group.</param>
     /// <param name="second">Of the second.</param>
     /// <param name="level">Confidence, such as 0.90.</param>
@@ -64,7 +80,8 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
     {
         if (!(Rate(first) > 0) || !(Rate(second) > 0)) return null;
         var chance = new Random(Seed);
-        double[] drawn = [.. Enumerable.Range(0, Resamples).Select(_ => Rate(Drawn(second, chance)) / Rate(Drawn(first, chance))).Where(r => !double.IsNaN(r)).Order()];
+        double[] drawn = [.. Enumerable.Range(0, Resamples).Select(_ => Rate(Drawn(second, chance)) / Rate(Drawn(first, chance)))
+            .Where(r => !double.IsNaN(r)).Order()];
         if (drawn.Length == 0) return null;
         double At(double share) => drawn[Math.Clamp((int)(share * drawn.Length), 0, drawn.Length - 1)];
         return new(Rate(second) / Rate(first), new(At((1 - level) / 2), At((1 + level) / 2)), 1);
@@ -79,7 +96,8 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
         return new(middle - reach, middle + reach);
     }
 
-    private static double Rate(IReadOnlyCollection<(double Cost, double Hours)> chains) => chains.Sum(c => c.Cost) / chains.Sum(c => c.Hours);
+    private static double Rate(IReadOnlyCollection<(double Cost, double Hours)> chains) =>
+        chains.Sum(c => c.Cost) / chains.Sum(c => c.Hours);
 
     private static (double Cost, double Hours)[] Drawn(IReadOnlyList<(double Cost, double Hours)> chains, Random chance) =>
         [.. Enumerable.Range(0, chains.Count).Select(_ => chains[chance.Next(chains.Count)])];

@@ -43,7 +43,8 @@ public sealed record Life
     public static Life? Of(FittedChain chain, double limitPercent)
     {
         if (chain.RunningHours <= 0) return null;
-        if (FirstConfirmed(chain, limitPercent) is { } reached && HoursReached(chain.Observations, reached, limitPercent) is > 0 and var hours)
+        if (FirstConfirmed(chain, limitPercent) is { } reached
+            && HoursReached(chain.Observations, reached, limitPercent) is > 0 and var hours)
             return new Life(hours, LifeEnd.ReachedLimit);
         return new Life(chain.RunningHours, chain.Removed ? LifeEnd.ReplacedBefore : LifeEnd.StillRunning);
     }

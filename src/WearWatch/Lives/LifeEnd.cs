@@ -1,6 +1,8 @@
 namespace WearWatch.Lives;
 
-/// <summary>How a life ended. Only <see cref="ReachedLimit"/> is a failure; the other two are suspensions (right-censored).</summary>
+/// <summary>
+/// How a life ended. Only <see cref="ReachedLimit"/> is a failure; the other two are suspensions (right-censored).
+/// </summary>
 public enum LifeEnd
 {
     /// <summary>The chain reached its replacement limit, whether it was then replaced or still runs.</summary>

@@ -3,11 +3,14 @@ using MathNet.Numerics.RootFinding;
 
 namespace WearWatch.Lives;
 
-/// <summary>A law fitted to lives by maximum likelihood, with suspensions counted as what they are: chains that lasted longer.</summary>
+/// <summary>
+/// A law fitted to lives by maximum likelihood, with suspensions counted as what they are: chains that lasted longer.
+/// </summary>
 /// <remarks>
-/// <c>ln L = sum over failures of ln f(t) + sum over suspensions of ln S(t)</c>. Intervals are by likelihood ratio: all values for
-/// which the best fit through them is at most <c>chi-square(1, level)/2</c> worse in ln L. They need no symmetry and hold up in
-/// small groups, where estimate plus or minus standard error does not. Source: docs/references.md [15], chapter 8 (from memory).
+/// <c>ln L = sum over failures of ln f(t) + sum over suspensions of ln S(t)</c>. Intervals are by likelihood ratio: all values
+/// for which the best fit through them is at most <c>chi-square(1, level)/2</c> worse in ln L. They need no symmetry and hold up
+/// in small groups, where estimate plus or minus standard error does not. Source: docs/references.md [15], chapter 8 (from
+/// memory).
 /// </remarks>
 public sealed class LifeFit
 {
@@ -85,7 +88,8 @@ public sealed class LifeFit
     public ConfidenceInterval HoursInterval(double shareFailed, double level)
     {
         var height = Law.Height(shareFailed);
-        return Exp(Ends(LogHoursAt(height), LogHoursStandardError(height), level, logHours => likelihood.MaximumThrough(logHours, height, a)));
+        return Exp(Ends(LogHoursAt(height), LogHoursStandardError(height), level,
+            logHours => likelihood.MaximumThrough(logHours, height, a)));
     }
 
     /// <summary>Interval by likelihood ratio for <see cref="ScaleHours"/>.</summary>

@@ -16,7 +16,9 @@ public abstract record LifeFitOutcome
     /// <param name="Need">Failures there must be.</param>
     public sealed record TooFewFailures(int Have, int Need) : LifeFitOutcome;
 
-    /// <summary>All failures came at the same hours and no chain lasted longer: any steepness fits, so none can be told.</summary>
+    /// <summary>
+    /// All failures came at the same hours and no chain lasted longer: any steepness fits, so none can be told.
+    /// </summary>
     /// <param name="Hours">The hours at which all failed.</param>
     public sealed record NoSpread(double Hours) : LifeFitOutcome;
 }

@@ -3,7 +3,9 @@ using MathNet.Numerics.Distributions;
 
 namespace WearWatch.Lives;
 
-/// <summary>A law of lives under which <c>z = a ln t + b</c> has one fixed distribution, so that lives lie on a line on its paper.</summary>
+/// <summary>
+/// A law of lives under which <c>z = a ln t + b</c> has one fixed distribution, so that lives lie on a line on its paper.
+/// </summary>
 public abstract class LifeLaw
 {
     private LifeLaw()

@@ -4,8 +4,8 @@ namespace WearWatch.Lives;
 /// <remarks>
 /// In a and b it is concave for both laws (J. Burridge, J. R. Stat. Soc. B 43 (1981) 41, from memory), so Newton with halved
 /// steps reaches the one maximum from anywhere. Logarithms are centred on the failures, which keeps a and b apart. Of more than
-/// <see cref="MostTerms"/> lives those within 0.5 % of each other are taken together at their mean: what that leaves out is of second
-/// order, at steepness 5 about 3e-5 of a term, and a plant of 10,000 chains is fitted in no time.
+/// <see cref="MostTerms"/> lives those within 0.5 % of each other are taken together at their mean: what that leaves out is of
+/// second order, at steepness 5 about 3e-5 of a term, and a plant of 10,000 chains is fitted in no time.
 /// </remarks>
 internal sealed class LifeLikelihood
 {
@@ -82,7 +82,8 @@ internal sealed class LifeLikelihood
         for (var round = 0; round < MostRounds; round++)
         {
             var slope = directionA * here.Ga + directionB * here.Gb;
-            var curvature = directionA * directionA * here.Haa + 2 * directionA * directionB * here.Hab + directionB * directionB * here.Hbb;
+            var curvature =
+                directionA * directionA * here.Haa + 2 * directionA * directionB * here.Hab + directionB * directionB * here.Hbb;
             var step = -slope / curvature;
             (var share, here) = Climb(here, a, b, step * directionA, step * directionB);
             (a, b) = (a + share * step * directionA, b + share * step * directionB);

@@ -18,7 +18,9 @@ namespace WearWatch.Lives;
 public sealed record LogRank(
     double ChiSquare, int DegreesOfFreedom, double PValue, IReadOnlyList<int> Observed, IReadOnlyList<double> Expected)
 {
-    /// <summary>Compares groups; with fewer than two that had chains at risk at a failure there is no difference to see (p = 1).</summary>
+    /// <summary>
+    /// Compares groups; with fewer than two that had chains at risk at a failure there is no difference to see (p = 1).
+    /// </summary>
     public static LogRank Compare(IReadOnlyList<IReadOnlyCollection<Life>> groups)
     {
         var observed = groups.Select(g => g.Count(l => l.Failed)).ToList();
@@ -39,7 +41,8 @@ public sealed record LogRank(
     private static IEnumerable<(int[] AtRisk, int Failed)> Failures(IReadOnlyList<IReadOnlyCollection<Life>> groups)
     {
         var atRisk = groups.Select(g => g.Count).ToArray();
-        foreach (var moment in groups.SelectMany((g, j) => g.Select(life => (life, j))).GroupBy(e => e.life.Hours).OrderBy(m => m.Key))
+        foreach (var moment in groups.SelectMany((g, j) => g.Select(life => (life, j))).GroupBy(e => e.life.Hours)
+            .OrderBy(m => m.Key))
         {
             var failed = moment.Count(e => e.life.Failed);
             if (failed > 0) yield return (atRisk, failed);

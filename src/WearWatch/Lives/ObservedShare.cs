@@ -13,10 +13,12 @@ public readonly record struct ObservedShare(int Hits, int Of)
     /// <summary>Counts what of a list meets a condition.</summary>
     public static ObservedShare In<T>(IReadOnlyCollection<T> all, Func<T, bool> hit) => new(all.Count(hit), all.Count);
 
-    /// <summary>Exact binomial interval for the share behind the count: it holds the truth at least as often as it says.</summary>
+    /// <summary>
+    /// Exact binomial interval for the share behind the count: it holds the truth at least as often as it says.
+    /// </summary>
     /// <remarks>
-    /// The ends are the beta quantiles <c>B((1-level)/2; k, n-k+1)</c> and <c>B((1+level)/2; k+1, n-k)</c>. Source: C. J. Clopper,
-    /// E. S. Pearson, Biometrika 26 (1934) 404 (from memory). It takes the cases as independent.
+    /// The ends are the beta quantiles <c>B((1-level)/2; k, n-k+1)</c> and <c>B((1+level)/2; k+1, n-k)</c>. Source: C. J.
+    /// Clopper, E. S. Pearson, Biometrika 26 (1934) 404 (from memory). It takes the cases as independent.
     /// </remarks>
     /// <param name="level">Confidence, such as 0.95.</param>
     public ConfidenceInterval Band(double level) => new(

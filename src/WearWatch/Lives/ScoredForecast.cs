@@ -27,7 +27,8 @@ public sealed record ScoredForecast
         get;
         init => field = value > StandingHours
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), value, "A forecast is scored only while the limit lies ahead.");
+            : throw new ArgumentOutOfRangeException(
+                nameof(value), value, "A forecast is scored only while the limit lies ahead.");
     }
 
     /// <summary>Which share of the life had passed.</summary>
@@ -42,7 +43,9 @@ public sealed record ScoredForecast
     /// <summary>Whether it would have warned too late.</summary>
     public bool IsLateWarning => Answered && At(50) > LateFactor * LifeHours;
 
-    /// <summary>Whether the true life came before the early end of the 90 % interval: the planner's date had been too late.</summary>
+    /// <summary>
+    /// Whether the true life came before the early end of the 90 % interval: the planner's date had been too late.
+    /// </summary>
     public bool EndedBeforeInterval => LifeHours < At(5);
 
     /// <summary>Whether the true life came after the late end of the 90 % interval.</summary>

@@ -31,7 +31,9 @@ public static class SpreadCalibration
     private const double Side = 0.95;
 
     /// <summary>Holds forecasts against what happened.</summary>
-    /// <param name="asMade">The forecasts as the track made them, without any spread, by the end of their lives; the newest last.</param>
+    /// <param name="asMade">
+    /// The forecasts as the track made them, without any spread, by the end of their lives; the newest last.
+    /// </param>
     /// <param name="inUse">The spread in use.</param>
     public static SpreadOutcome Of(IEnumerable<ScoredForecast> asMade, ForecastSpread inUse)
     {
@@ -48,7 +50,8 @@ public static class SpreadCalibration
     private static bool IsChance(ObservedShare held)
     {
         var binomial = new Binomial(Stated, held.Of);
-        return binomial.CumulativeDistribution(held.Hits) >= Surprise && 1 - binomial.CumulativeDistribution(held.Hits - 1) >= Surprise;
+        return binomial.CumulativeDistribution(held.Hits) >= Surprise
+            && 1 - binomial.CumulativeDistribution(held.Hits - 1) >= Surprise;
     }
 
     /// <summary>The exponent up to which the early end holds; one that had been passed always does.</summary>
@@ -58,12 +61,16 @@ public static class SpreadCalibration
         return early > 0 && early < middle ? Math.Log(middle / TrueHoursLeft(made)) / Math.Log(middle / early) : 0;
     }
 
-    /// <summary>The exponent up to which the late end holds: any, where there is no end; none that would do, where all had been passed.</summary>
+    /// <summary>
+    /// The exponent up to which the late end holds: any, where there is no end; none that would do, where all had been passed.
+    /// </summary>
     private static double LateExponent(ScoredForecast made)
     {
         var (middle, late) = (made.Forecast!.MiddleHours!.Value, made.Forecast.LateHours);
         if (late is null) return 0;
-        return middle > 0 && late > middle ? Math.Log(TrueHoursLeft(made) / middle) / Math.Log(late.Value / middle) : MostExponent;
+        return middle > 0 && late > middle
+            ? Math.Log(TrueHoursLeft(made) / middle) / Math.Log(late.Value / middle)
+            : MostExponent;
     }
 
     private static double Conformal(IEnumerable<double> exponents)

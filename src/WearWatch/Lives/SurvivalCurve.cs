@@ -5,7 +5,8 @@ namespace WearWatch.Lives;
 /// <summary>What share of chains lasts longer than so many running hours, straight from the lives, with no law assumed.</summary>
 /// <remarks>
 /// <para><c>S(t) = product over t_i &lt;= t of (1 - d_i/n_i)</c>: d_i chains of n_i at risk fail at t_i. A suspension at the
-/// same hours as a failure counts as at risk. Source: E. L. Kaplan, P. Meier, J. Am. Stat. Assoc. 53 (1958) 457 (from memory).</para>
+/// same hours as a failure counts as at risk. Source: E. L. Kaplan, P. Meier, J. Am. Stat. Assoc. 53 (1958) 457 (from
+/// memory).</para>
 /// <para>Standard error: <c>S sqrt(sum of d_i/(n_i (n_i - d_i)))</c>, M. Greenwood 1926 (from memory). Cumulative hazard:
 /// <c>sum of d_i/n_i</c>, W. Nelson, Technometrics 14 (1972) 945 (from memory).</para>
 /// </remarks>
@@ -63,7 +64,9 @@ public sealed class SurvivalCurve
         return share;
     }
 
-    /// <summary>Pointwise confidence band, one interval for each of <see cref="Steps"/>; not a number where no chain is left.</summary>
+    /// <summary>
+    /// Pointwise confidence band, one interval for each of <see cref="Steps"/>; not a number where no chain is left.
+    /// </summary>
     /// <param name="kind">The scale on which it is made.</param>
     /// <param name="level">Confidence, such as 0.95.</param>
     public IReadOnlyList<ConfidenceInterval> Band(BandKind kind, double level)
@@ -73,7 +76,9 @@ public sealed class SurvivalCurve
     }
 
     /// <summary>Mean life up to the last hours seen: the area under the curve, with its standard error.</summary>
-    /// <remarks>The true mean lies beyond while chains still run at the end. Both are those of a mean restricted to the time seen.</remarks>
+    /// <remarks>
+    /// The true mean lies beyond while chains still run at the end. Both are those of a mean restricted to the time seen.
+    /// </remarks>
     public (double Hours, double StandardErrorHours) RestrictedMean()
     {
         var (area, variance) = (0.0, 0.0);

@@ -2,7 +2,9 @@ using WearWatch.Trends;
 
 namespace WearWatch.Lives;
 
-/// <summary>How a set of forecasts turned out. Shares of error and lateness count an unanswered one as a miss; the rest leave it out.</summary>
+/// <summary>
+/// How a set of forecasts turned out. Shares of error and lateness count an unanswered one as a miss; the rest leave it out.
+/// </summary>
 /// <remarks>
 /// Several forecasts of one life share its fate. The bands are honest only for a set with one forecast a life, such as all those
 /// at the same share of life.

@@ -6,10 +6,14 @@ using WearWatch.Wear;
 
 namespace WearWatch.Lubrication;
 
-/// <summary>What a chain's records show of its duty beyond what its card tells: how old its oil is on average, how warm it is there.</summary>
+/// <summary>
+/// What a chain's records show of its duty beyond what its card tells: how old its oil is on average, how warm it is there.
+/// </summary>
 public static class DutySeen
 {
-    /// <summary>A chain younger than this shows no habit of oiling yet; the chains before it at the position show theirs.</summary>
+    /// <summary>
+    /// A chain younger than this shows no habit of oiling yet; the chains before it at the position show theirs.
+    /// </summary>
     public const double FewestHours = 500;
 
     /// <summary>Fewer temperatures than this are no temperature of the surroundings.</summary>
@@ -17,7 +21,8 @@ public static class DutySeen
 
     /// <summary>The card of one fitted chain, its lot and what its life shows, for learning from it.</summary>
     public static ChainCard Of(
-        ChainCard card, FittedChain life, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar)
+        ChainCard card, FittedChain life, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events,
+        ProductionCalendar calendar)
     {
         card = card with { Lot = life.Lot };
         if (!TellsMore(readings, events)) return card;
@@ -26,8 +31,13 @@ public static class DutySeen
             life.Observations.Select(o => readings[o.ReadingIndex]));
     }
 
-    /// <summary>The card with what its position has shown up to its last reading, for a forecast: nothing after that is looked at.</summary>
-    /// <remarks>The chain that runs now tells how it is oiled once it has run <see cref="FewestHours"/>; before that the chains before it do.</remarks>
+    /// <summary>
+    /// The card with what its position has shown up to its last reading, for a forecast: nothing after that is looked at.
+    /// </summary>
+    /// <remarks>
+    /// The chain that runs now tells how it is oiled once it has run <see cref="FewestHours"/>; before that the chains before it
+    /// do.
+    /// </remarks>
     public static ChainCard AtLastReading(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar)
     {

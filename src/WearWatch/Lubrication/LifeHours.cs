@@ -23,15 +23,20 @@ internal sealed class LifeHours
     public static LifeHours Of(FittedChain life, IReadOnlyList<Reading> readings, ProductionCalendar calendar)
     {
         var anchors = life.Observations
-            .Select(o => new Anchor(o.HoursSinceFitting, readings[o.ReadingIndex].TakenAt, readings[o.ReadingIndex].Counter?.Hours))
+            .Select(o =>
+                new Anchor(o.HoursSinceFitting, readings[o.ReadingIndex].TakenAt, readings[o.ReadingIndex].Counter?.Hours))
             .ToList();
         if (life.FittingKnown)
             anchors.Insert(0, new Anchor(0, life.FittedAt, anchors.Count > 0 ? anchors[0].Counter - anchors[0].Hours : null));
         return new LifeHours(anchors, calendar);
     }
 
-    /// <summary>The running hours since fitting of something; null when it does not lie in this chain's life, or nothing places it.</summary>
-    /// <remarks>The counter goes before the date. A counter that was set back may show the same count twice: then the date decides.</remarks>
+    /// <summary>
+    /// The running hours since fitting of something; null when it does not lie in this chain's life, or nothing places it.
+    /// </summary>
+    /// <remarks>
+    /// The counter goes before the date. A counter that was set back may show the same count twice: then the date decides.
+    /// </remarks>
     public double? At(DateTimeOffset? at, double? counter)
     {
         for (var i = 0; i < anchors.Count; i++)

@@ -18,9 +18,13 @@ public sealed record LubricatorWatch(int Pulses, double UsualHours, double Hours
     public double Missed => HoursSinceLast / UsualHours - 1;
 
     /// <summary>The watch of a chain; null where no lubricator gives pulses, or too few for a rhythm.</summary>
-    /// <remarks>A pulse that is told to have given 0 ml counts as missing: the pump strokes and no oil comes, the line is blocked.</remarks>
+    /// <remarks>
+    /// A pulse that is told to have given 0 ml counts as missing: the pump strokes and no oil comes, the line is blocked.
+    /// </remarks>
     /// <param name="events">The chain's events in the order in which they happened.</param>
-    /// <param name="counterNow">What its hour counter shows now; null when it is not known: then dates and the calendar serve.</param>
+    /// <param name="counterNow">
+    /// What its hour counter shows now; null when it is not known: then dates and the calendar serve.
+    /// </param>
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which it is asked.</param>
     public static LubricatorWatch? Of(
@@ -31,7 +35,8 @@ public sealed record LubricatorWatch(int Pulses, double UsualHours, double Hours
         if (oiled.Count < FewestPulses) return null;
         double[] gaps =
         [
-            .. oiled.Zip(oiled.Skip(1), (a, b) => Since(a, CounterOf(events[b]), events[b].At ?? now)).OfType<double>().Where(h => h > 0),
+            .. oiled.Zip(oiled.Skip(1), (a, b) => Since(a, CounterOf(events[b]), events[b].At ?? now)).OfType<double>()
+                .Where(h => h > 0),
         ];
         if (gaps.Length < FewestPulses - 1 || Since(oiled[^1], counterNow, now) is not { } since) return null;
         return new LubricatorWatch(pulses.Count, Median.Of(gaps), since, pulses[^1] > oiled[^1]);
@@ -44,7 +49,8 @@ public sealed record LubricatorWatch(int Pulses, double UsualHours, double Hours
     /// <param name="pulsesMissed">So many pulses may be missing.</param>
     public bool IsSilent(double pulsesMissed) => Missed >= pulsesMissed;
 
-    private static bool IsPulse(ChainEvent happened) => happened is { Kind: ChainEventKind.Oiling, Oil.Method: OilMethod.Lubricator };
+    private static bool IsPulse(ChainEvent happened) =>
+        happened is { Kind: ChainEventKind.Oiling, Oil.Method: OilMethod.Lubricator };
 
     private static RunningHours? CounterOf(ChainEvent happened) => happened.CounterAfter ?? happened.CounterBefore;
 }

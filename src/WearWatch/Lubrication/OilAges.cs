@@ -9,7 +9,8 @@ namespace WearWatch.Lubrication;
 /// <remarks>
 /// The age grows by an hour with each hour that the chain runs and falls to nothing at an oiling. A chain is fitted with the
 /// maker's oil, so that a known fitting counts as an oiling; where the fitting is not known, nothing is said of the hours before
-/// the first oiling. Of a chain of which no oiling was ever recorded nothing is said at all: not recorded is not the same as not oiled.
+/// the first oiling. Of a chain of which no oiling was ever recorded nothing is said at all: not recorded is not the same as not
+/// oiled.
 /// </remarks>
 public sealed class OilAges
 {
@@ -20,7 +21,9 @@ public sealed class OilAges
     /// <summary>Nothing is known.</summary>
     public static OilAges Unknown { get; } = new([]);
 
-    /// <summary>Running hours since fitting at which the chain was oiled, rising; the fitting among them where it is known.</summary>
+    /// <summary>
+    /// Running hours since fitting at which the chain was oiled, rising; the fitting among them where it is known.
+    /// </summary>
     public IReadOnlyList<double> OiledAtHours => oiledAt;
 
     /// <summary>Whether anything is known.</summary>
@@ -55,10 +58,14 @@ public sealed class OilAges
     {
         if (!IsKnown || !(toHours > fromHours)) return null;
         var known = Math.Max(fromHours, oiledAt[0]);
-        return toHours - known >= 0.5 * (toHours - fromHours) ? Sum(known, toHours, age => age * age / 2) / (toHours - known) : null;
+        return toHours - known >= 0.5 * (toHours - fromHours)
+            ? Sum(known, toHours, age => age * age / 2) / (toHours - known)
+            : null;
     }
 
-    /// <summary>Something that grows with the oil's age, summed over running hours that lie at or after the first known oiling.</summary>
+    /// <summary>
+    /// Something that grows with the oil's age, summed over running hours that lie at or after the first known oiling.
+    /// </summary>
     /// <param name="fromHours">From this running hour.</param>
     /// <param name="toHours">To this running hour.</param>
     /// <param name="integral">Its sum from fresh oil to an age; zero at zero.</param>

@@ -23,16 +23,19 @@ public sealed record OilAmount(string Text, string Source, bool IsVerified)
     public static OilAmount For(OilFeedKind kind, int strands) => kind switch
     {
         OilFeedKind.ManualOrDrip => new(
-            FormattableString.Invariant($"drip {strands * DropsPerMinute.Least} to {strands * DropsPerMinute.Most} drops a minute")
+            FormattableString.Invariant(
+                $"drip {strands * DropsPerMinute.Least} to {strands * DropsPerMinute.Most} drops a minute")
                 + (strands > 1 ? FormattableString.Invariant($" over {strands} strands") : "")
                 + "; by hand until oil stands between the plates, on the inside of the slack side",
             "docs/references.md [11], [36]", true),
         OilFeedKind.BathOrDisc => new(
             FormattableString.Invariant(
-                $"bath: the lowest pitch dips {BathDepthMm.Least} to {BathDepthMm.Most} mm; disc: rim at 200 m/min or faster, 12 to 25 mm clear of the chain"),
+                $"bath: the lowest pitch dips {BathDepthMm.Least} to {BathDepthMm.Most} mm; disc: rim at 200 m/min or faster, ")
+                    + "12 to 25 mm clear of the chain",
             "docs/references.md [5]", true),
         _ => new(
-            FormattableString.Invariant($"about {StreamLitresPerMinuteAndKilowatt} litres a minute for each kW that the chain carries"),
+            FormattableString.Invariant(
+                $"about {StreamLitresPerMinuteAndKilowatt} litres a minute for each kW that the chain carries"),
             Sourced.Memory, false),
     };
 }

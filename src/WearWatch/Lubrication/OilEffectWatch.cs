@@ -7,10 +7,13 @@ using WearWatch.Wear;
 
 namespace WearWatch.Lubrication;
 
-/// <summary>Whether a chain's wear rate fell after its oiling was changed: another way, another oil, or oil again after a long drought.</summary>
+/// <summary>
+/// Whether a chain's wear rate fell after its oiling was changed: another way, another oil, or oil again after a long drought.
+/// </summary>
 /// <remarks>
-/// Straight lines through the readings before and after the change, each with the variance of its slope from the readings' scatter and from
-/// uneven wear; with a flat prior on both rates the probability that the later is lower is <c>Phi((b1 - b2) / sqrt(v1 + v2))</c>.
+/// Straight lines through the readings before and after the change, each with the variance of its slope from the readings'
+/// scatter and from uneven wear; with a flat prior on both rates the probability that the later is lower is <c>Phi((b1 - b2) /
+/// sqrt(v1 + v2))</c>.
 /// </remarks>
 /// <param name="What">What was changed, in words.</param>
 /// <param name="AtHours">At which running hour of the chain.</param>
@@ -28,11 +31,13 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
 
     /// <summary>What has to stand beside every such probability.</summary>
     public const string Caution =
-        "Of twenty changes that do nothing, one will show 95 % or more by chance; load or dust may have changed at the same time.";
+        "Of twenty changes that do nothing, one will show 95 % or more by chance; "
+        + "load or dust may have changed at the same time.";
 
     /// <summary>The watch in words.</summary>
     public string Words => FormattableString.Invariant(
-        $"{What} at {AtHours:#,0} running hours: {RateBefore:0.000} % per 1,000 h before, {RateAfter:0.000} % since; probability that the rate fell: {ProbabilityFell:P0}.");
+        $"{What} at {AtHours:#,0} running hours: {RateBefore:0.000} % per 1,000 h before, {RateAfter:0.000} % since; ")
+            + FormattableString.Invariant($"probability that the rate fell: {ProbabilityFell:P0}.");
 
     /// <summary>The last change that has enough readings on either side; null without one.</summary>
     /// <param name="life">The fitted chain.</param>
@@ -46,7 +51,9 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
         var oilings = events.Where(e => e.BroughtOil)
             .Select(e => (e.Oil, At: hours.At(e.At, (e.CounterAfter ?? e.CounterBefore)?.Hours)))
             .Where(o => o.At >= 0).Select(o => (o.Oil, At: o.At!.Value)).OrderBy(o => o.At).ToList();
-        var usual = oilings.Count < 3 ? double.PositiveInfinity : Median.Of([.. oilings.Zip(oilings.Skip(1), (a, b) => b.At - a.At)]);
+        var usual = oilings.Count < 3
+            ? double.PositiveInfinity
+            : Median.Of([.. oilings.Zip(oilings.Skip(1), (a, b) => b.At - a.At)]);
         for (var i = oilings.Count - 1; i > 0; i--)
         {
             if (Change(oilings[i - 1], oilings[i], usual) is not { } what) continue;
@@ -66,8 +73,10 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
 
     private static OilEffectWatch? Compare(string what, double atHours, IReadOnlyList<Observation> observations)
     {
-        List<Observation> before = [.. observations.Where(o => o.HoursSinceFitting >= 100 && o.HoursSinceFitting <= atHours).TakeLast(MostReadings)];
-        List<Observation> after = [.. observations.Where(o => o.HoursSinceFitting >= 100 && o.HoursSinceFitting >= atHours).Take(MostReadings)];
+        List<Observation> before =
+            [.. observations.Where(o => o.HoursSinceFitting >= 100 && o.HoursSinceFitting <= atHours).TakeLast(MostReadings)];
+        List<Observation> after =
+            [.. observations.Where(o => o.HoursSinceFitting >= 100 && o.HoursSinceFitting >= atHours).Take(MostReadings)];
         if (Line(before) is not { } first || Line(after) is not { } second) return null;
         var chance = Normal.CDF(0, 1, (first.Rate - second.Rate) / Math.Sqrt(first.Variance + second.Variance));
         return new OilEffectWatch(what, atHours, first.Rate, second.Rate, chance);

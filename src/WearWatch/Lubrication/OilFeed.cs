@@ -51,7 +51,10 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
     public bool IsEnough(LubricationState fitted) =>
         fitted == LubricationState.Auto || Kind == OilFeedKind.ManualOrDrip && fitted == LubricationState.Manual;
 
-    /// <summary>Whether a way of bringing the oil there does. A lubricator gives drops, so that it counts as a drip feed (common practice).</summary>
+    /// <summary>
+    /// Whether a way of bringing the oil there does. A lubricator gives drops, so that it counts as a drip feed (common
+    /// practice).
+    /// </summary>
     public bool IsEnough(OilMethod fitted) => fitted switch
     {
         OilMethod.Stream => true,

@@ -3,10 +3,14 @@ using WearWatch.Chains;
 namespace WearWatch.Lubrication;
 
 /// <summary>What a plant says of its oiling: what its surroundings make of an interval, and what oiling and wear cost.</summary>
-/// <remarks>No published factor for dust, warmth or the maker's first oil was found, so that all are 1 until the plant sets them.</remarks>
+/// <remarks>
+/// No published factor for dust, warmth or the maker's first oil was found, so that all are 1 until the plant sets them.
+/// </remarks>
 public sealed record OilTerms
 {
-    /// <summary>Surroundings count as warm above this: the upper edge of the oil table's ordinary band, docs/references.md [13].</summary>
+    /// <summary>
+    /// Surroundings count as warm above this: the upper edge of the oil table's ordinary band, docs/references.md [13].
+    /// </summary>
     public const double WarmAboveC = 40;
 
     /// <summary>Nothing set.</summary>

@@ -55,7 +55,8 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
         task, hours * factor,
         factor == 1
             ? basis
-            : string.Create(CultureInfo.InvariantCulture, $"{basis}, times {factor:0.##} for the surroundings and the first oil (the plant's)"));
+            : string.Create(CultureInfo.InvariantCulture,
+                $"{basis}, times {factor:0.##} for the surroundings and the first oil (the plant's)"));
 
     private static string Hours(double hours) => string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} h");
 }

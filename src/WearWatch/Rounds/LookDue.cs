@@ -1,6 +1,8 @@
 namespace WearWatch.Rounds;
 
-/// <summary>When a chain is to be looked at: at least monthly, since elongation tells nothing of cracks, rust and dry joints.</summary>
+/// <summary>
+/// When a chain is to be looked at: at least monthly, since elongation tells nothing of cracks, rust and dry joints.
+/// </summary>
 /// <remarks>Common practice. A lifting chain's examination by a competent person has its own dates, by local law.</remarks>
 public static class LookDue
 {

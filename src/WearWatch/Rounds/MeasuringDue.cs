@@ -5,8 +5,9 @@ namespace WearWatch.Rounds;
 
 /// <summary>When a chain is to be measured again: the sooner, the nearer the limit and the greater the doubt.</summary>
 /// <remarks>
-/// A quarter of the hours to the early end of the forecast, so that several readings fall before it. The early end comes closer with
-/// the limit and with doubt alike. Not more often than weekly, not more seldom than quarterly. Common practice; docs/method.md.
+/// A quarter of the hours to the early end of the forecast, so that several readings fall before it. The early end comes closer
+/// with the limit and with doubt alike. Not more often than weekly, not more seldom than quarterly. Common practice;
+/// docs/method.md.
 /// </remarks>
 public static class MeasuringDue
 {
@@ -37,9 +38,12 @@ public static class MeasuringDue
         if (lastDoesNotFit) return At(now, "the last reading does not fit: measure again");
         if (earlyHours is not { } early) return At(last + Most, "the limit is not in sight: once a quarter (common practice)");
         var quarter = calendar.After(last, new RunningHours(ShareOfEarlyHours * early));
-        if (quarter is null || quarter > last + Most) return At(last + Most, "far from the limit: once a quarter (common practice)");
+        if (quarter is null || quarter > last + Most)
+            return At(last + Most, "far from the limit: once a quarter (common practice)");
         return quarter < last + Least
-            ? At(last + Least, early <= 0 ? "the limit may have been passed: weekly until it is swapped" : "the limit is near: weekly")
+            ? At(last + Least, early <= 0
+                ? "the limit may have been passed: weekly until it is swapped"
+                : "the limit is near: weekly")
             : At(quarter.Value, Near(early, middleHours));
     }
 

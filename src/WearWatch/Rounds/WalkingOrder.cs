@@ -17,11 +17,13 @@ public static partial class WalkingOrder
     [
         .. stops.GroupBy(line)
             .OrderBy(there => there.Min(set) ?? int.MaxValue).ThenBy(there => AsCounted(there.Key), StringComparer.Ordinal)
-            .SelectMany(there => there.OrderBy(stop => set(stop) ?? int.MaxValue).ThenBy(stop => AsCounted(place(stop)), StringComparer.Ordinal)),
+            .SelectMany(there =>
+                there.OrderBy(stop => set(stop) ?? int.MaxValue).ThenBy(stop => AsCounted(place(stop)), StringComparer.Ordinal)),
     ];
 
     /// <summary>Numbers within a name compare as numbers: every run of digits is brought to one width.</summary>
-    private static string AsCounted(string name) => Digits().Replace(name, digits => digits.Value.PadLeft(12, '0')).ToUpperInvariant();
+    private static string AsCounted(string name) =>
+        Digits().Replace(name, digits => digits.Value.PadLeft(12, '0')).ToUpperInvariant();
 
     [GeneratedRegex("[0-9]+")]
     private static partial Regex Digits();

@@ -22,11 +22,15 @@ public sealed class ProductionCalendar
     /// <param name="holidays">Plant-time dates on which no shift begins.</param>
     /// <exception cref="ArgumentOutOfRangeException">The utilisation is not in (0, 1].</exception>
     public ProductionCalendar(
-        IReadOnlyList<Shift> shifts, double utilisation = 1, TimeZoneInfo? timeZone = null, IEnumerable<DateOnly>? holidays = null)
+        IReadOnlyList<Shift> shifts, double utilisation = 1, TimeZoneInfo? timeZone = null, IEnumerable<DateOnly>? holidays =
+            null)
     {
         if (utilisation is not (> 0 and <= 1))
-            throw new ArgumentOutOfRangeException(nameof(utilisation), utilisation, "Utilisation is a share above 0 and at most 1.");
-        Shifts = shifts.Count > 0 ? [.. shifts] : [.. Enum.GetValues<DayOfWeek>().Select(d => new Shift(d, default, TimeSpan.FromHours(24)))];
+            throw new ArgumentOutOfRangeException(
+                nameof(utilisation), utilisation, "Utilisation is a share above 0 and at most 1.");
+        Shifts = shifts.Count > 0
+            ? [.. shifts]
+            : [.. Enum.GetValues<DayOfWeek>().Select(d => new Shift(d, default, TimeSpan.FromHours(24)))];
         Utilisation = utilisation;
         TimeZone = timeZone ?? TimeZoneInfo.Utc;
         Holidays = (holidays ?? []).ToHashSet();
@@ -52,7 +56,9 @@ public sealed class ProductionCalendar
     /// <summary>The running hours of a week without holidays.</summary>
     public RunningHours PerWeek => new(plannedHoursPerWeek * Utilisation);
 
-    /// <summary>This calendar for a line of which is known when it really ran: that takes the place of the plan where it tells.</summary>
+    /// <summary>
+    /// This calendar for a line of which is known when it really ran: that takes the place of the plan where it tells.
+    /// </summary>
     public ProductionCalendar Knowing(RunningRecord ran)
     {
         if (ran.Stretches.Count == 0) return this;
@@ -61,7 +67,9 @@ public sealed class ProductionCalendar
         return knowing;
     }
 
-    /// <summary>The running hours between two moments, recorded or else to be expected; zero when <paramref name="to"/> is not later.</summary>
+    /// <summary>
+    /// The running hours between two moments, recorded or else to be expected; zero when <paramref name="to"/> is not later.
+    /// </summary>
     public RunningHours Between(DateTimeOffset from, DateTimeOffset to) => to <= from ? RunningHours.Zero
         : record.Stretches.Count == 0 ? new RunningHours(Planned(from, to))
         : new RunningHours(record.Between(from, to, Planned));
@@ -78,8 +86,12 @@ public sealed class ProductionCalendar
         return hours * Utilisation;
     }
 
-    /// <summary>The moment at which <paramref name="ahead"/> running hours from <paramref name="from"/> will have been run.</summary>
-    /// <returns>The moment; <paramref name="from"/> itself for nothing ahead; null when it lies more than 60 years ahead.</returns>
+    /// <summary>
+    /// The moment at which <paramref name="ahead"/> running hours from <paramref name="from"/> will have been run.
+    /// </summary>
+    /// <returns>
+    /// The moment; <paramref name="from"/> itself for nothing ahead; null when it lies more than 60 years ahead.
+    /// </returns>
     public DateTimeOffset? After(DateTimeOffset from, RunningHours ahead)
     {
         if (!(ahead.Hours > 0)) return from;
@@ -105,7 +117,8 @@ public sealed class ProductionCalendar
     private IEnumerable<(DateTimeOffset Start, DateTimeOffset End)> StretchesOf(DateOnly day) =>
         Holidays.Contains(day)
             ? []
-            : shifts[day.DayOfWeek].OrderBy(s => s.Start).Select(s => (AtPlant(day.ToDateTime(s.Start)), AtPlant(day.ToDateTime(s.Start) + s.Length)));
+            : shifts[day.DayOfWeek].OrderBy(s => s.Start)
+            .Select(s => (AtPlant(day.ToDateTime(s.Start)), AtPlant(day.ToDateTime(s.Start) + s.Length)));
 
     /// <summary>The day before, since yesterday's night shift may still run.</summary>
     private DateOnly FirstDayToLookAt(DateTimeOffset moment) =>

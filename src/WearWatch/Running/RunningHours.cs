@@ -3,7 +3,9 @@ using System.Globalization;
 namespace WearWatch.Running;
 
 /// <summary>Hours that a chain has run: a duration on the machine's own clock, which stands still when the line does.</summary>
-/// <remarks>It has no date, time zone or shift. <see cref="ProductionCalendar"/> turns it into dates. It may be negative as a difference.</remarks>
+/// <remarks>
+/// It has no date, time zone or shift. <see cref="ProductionCalendar"/> turns it into dates. It may be negative as a difference.
+/// </remarks>
 /// <param name="Hours">The number of hours.</param>
 public readonly record struct RunningHours(double Hours) : IComparable<RunningHours>
 {

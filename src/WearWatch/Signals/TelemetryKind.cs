@@ -21,6 +21,8 @@ public enum TelemetryKind
     /// <summary>Temperature of the chain in degrees Celsius.</summary>
     Temperature = 5,
 
-    /// <summary>Oil that a lubricator gave in one stroke, in cubic centimetres; 0 for a stroke of which nothing arrived.</summary>
+    /// <summary>
+    /// Oil that a lubricator gave in one stroke, in cubic centimetres; 0 for a stroke of which nothing arrived.
+    /// </summary>
     Oiling = 6,
 }

@@ -3,7 +3,9 @@ namespace WearWatch.Trends;
 /// <summary>The middle of some values, and the spread about it.</summary>
 public static class Median
 {
-    /// <summary>What makes the median absolute deviation of a normal distribution its standard deviation: 1 / Phi^-1(3/4).</summary>
+    /// <summary>
+    /// What makes the median absolute deviation of a normal distribution its standard deviation: 1 / Phi^-1(3/4).
+    /// </summary>
     public const double ToStandardDeviation = 1.4826022185056018;
 
     /// <summary>Median of values in any order; the mean of the middle two when their number is even.</summary>
@@ -25,7 +27,9 @@ public static class Median
     /// </summary>
     public static double Deviation(ReadOnlySpan<double> values) => DeviationAbout(Of(values), values);
 
-    /// <summary>Standard deviation about a given centre, such as zero for residuals: 1.4826 times the median distance from it.</summary>
+    /// <summary>
+    /// Standard deviation about a given centre, such as zero for residuals: 1.4826 times the median distance from it.
+    /// </summary>
     public static double DeviationAbout(double center, ReadOnlySpan<double> values)
     {
         var distances = new double[values.Length];

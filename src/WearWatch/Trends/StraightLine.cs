@@ -24,7 +24,9 @@ public sealed record StraightLine
     /// <summary>Sum of the weights; the number of points where none were given.</summary>
     public required double SumWeights { get; init; }
 
-    /// <summary>Weighted residual sum of squares over <see cref="DegreesOfFreedom"/>; NaN with two points, which leave no residual.</summary>
+    /// <summary>
+    /// Weighted residual sum of squares over <see cref="DegreesOfFreedom"/>; NaN with two points, which leave no residual.
+    /// </summary>
     public required double ResidualVariance { get; init; }
 
     /// <summary>Number of points with a weight above zero, less two.</summary>
@@ -48,7 +50,9 @@ public sealed record StraightLine
     /// <summary>Value of the line at x.</summary>
     public double At(double x) => MeanY + Slope * (x - MeanX);
 
-    /// <summary>Standard error of the line (the mean response, not of a further point) at x: <c>s sqrt(1/W + (x - xbar)^2 / Sxx)</c>.</summary>
+    /// <summary>
+    /// Standard error of the line (the mean response, not of a further point) at x: <c>s sqrt(1/W + (x - xbar)^2 / Sxx)</c>.
+    /// </summary>
     public double StandardErrorAt(double x) =>
         Math.Sqrt(ResidualVariance * (1 / SumWeights + (x - MeanX) * (x - MeanX) / SumSquaresX));
 
@@ -56,7 +60,8 @@ public sealed record StraightLine
     /// <param name="x">Abscissae, such as running hours.</param>
     /// <param name="y">Ordinates, such as elongations; as many.</param>
     /// <param name="weights">Weights, not negative, as many; none means that all weigh the same.</param>
-    public static TrendFit<StraightLine> Fit(ReadOnlySpan<double> x, ReadOnlySpan<double> y, ReadOnlySpan<double> weights = default)
+    public static TrendFit<StraightLine> Fit(
+        ReadOnlySpan<double> x, ReadOnlySpan<double> y, ReadOnlySpan<double> weights = default)
     {
         if (y.Length != x.Length || (weights.Length != 0 && weights.Length != x.Length))
             throw new ArgumentException("Every point needs an x, a y and, where weights are given, a weight.", nameof(y));
@@ -74,7 +79,8 @@ public sealed record StraightLine
             syy += w * dy * dy;
         }
 
-        if (!(sxx > 0)) return new TrendFit<StraightLine>.Undetermined("All points stand at the same place; a line needs two places.");
+        if (!(sxx > 0))
+            return new TrendFit<StraightLine>.Undetermined("All points stand at the same place; a line needs two places.");
         var slope = sxy / sxx;
 
         // The residuals are summed one by one: Syy - b Sxy would cancel to nothing on a good line.

@@ -1,9 +1,11 @@
 namespace WearWatch.Trends;
 
-/// <summary>The line of the median slope between pairs of points: up to 29 % of the points may be wrong without carrying it off.</summary>
+/// <summary>
+/// The line of the median slope between pairs of points: up to 29 % of the points may be wrong without carrying it off.
+/// </summary>
 /// <remarks>
-/// <c>b = median (yj - yi) / (xj - xi)</c> over the pairs with different x, <c>a = median (yi - b xi)</c>. Pairs at the same x have
-/// no slope and are left out. Source: P. K. Sen, J. Am. Stat. Assoc. 63 (1968) 1379 (from memory).
+/// <c>b = median (yj - yi) / (xj - xi)</c> over the pairs with different x, <c>a = median (yi - b xi)</c>. Pairs at the same x
+/// have no slope and are left out. Source: P. K. Sen, J. Am. Stat. Assoc. 63 (1968) 1379 (from memory).
 /// </remarks>
 /// <param name="Intercept">Value at zero.</param>
 /// <param name="Slope">The median slope.</param>

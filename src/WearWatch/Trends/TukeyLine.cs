@@ -3,8 +3,9 @@ namespace WearWatch.Trends;
 /// <summary>A straight line that gross errors do not move: Tukey's biweight, started from the Theil-Sen line.</summary>
 /// <remarks>
 /// Iterated least squares with weights <c>w = (1 - (r / c s)^2)^2</c>, zero beyond c s; r residual, s = 1.4826 times the median
-/// absolute residual, c = 4.685 (95 % efficiency on normal errors). The biweight has several solutions; the start from a line that
-/// outliers do not carry off decides for the right one. Source: A. E. Beaton, J. W. Tukey, Technometrics 16 (1974) 147 (from memory).
+/// absolute residual, c = 4.685 (95 % efficiency on normal errors). The biweight has several solutions; the start from a line
+/// that outliers do not carry off decides for the right one. Source: A. E. Beaton, J. W. Tukey, Technometrics 16 (1974) 147 (from
+/// memory).
 /// </remarks>
 public sealed record TukeyLine
 {
@@ -39,8 +40,8 @@ public sealed record TukeyLine
     /// <param name="x">Abscissae, such as running hours.</param>
     /// <param name="y">Ordinates, as many.</param>
     /// <param name="scaleFloor">
-    /// The scatter that is known anyhow, such as the tool's: few points that happen to lie on a line must not make every other one an
-    /// outlier. Zero when nothing is known.
+    /// The scatter that is known anyhow, such as the tool's: few points that happen to lie on a line must not make every other
+    /// one an outlier. Zero when nothing is known.
     /// </param>
     public static TrendFit<TukeyLine> Fit(ReadOnlySpan<double> x, ReadOnlySpan<double> y, double scaleFloor = 0)
     {

@@ -7,7 +7,9 @@ namespace WearWatch.Wear;
 /// <summary>What would have been forecast when only a chain's first readings were known.</summary>
 public static class Backtest
 {
-    /// <summary>The forecast of the chain that ran at the last reading known, in running hours from its last reading, used or held back.</summary>
+    /// <summary>
+    /// The forecast of the chain that ran at the last reading known, in running hours from its last reading, used or held back.
+    /// </summary>
     /// <remarks>
     /// Nothing that came later is looked at: readings after the first <paramref name="readingsKnown"/> are cut off first, and an
     /// event counts only if it lies before a known reading. The chain's card is known from the start: where its fitting comes

@@ -14,14 +14,18 @@ public abstract record CalibrationOutcome
     /// <summary>The plant's own constants.</summary>
     /// <param name="Constants">The constants.</param>
     /// <param name="Chains">From how many chains.</param>
-    /// <param name="LogEvidenceGain">By how much ln of the probability of all their readings rose over the constants before.</param>
+    /// <param name="LogEvidenceGain">
+    /// By how much ln of the probability of all their readings rose over the constants before.
+    /// </param>
     public sealed record Calibrated(WearConstants Constants, int Chains, double LogEvidenceGain) : CalibrationOutcome
     {
         /// <summary>Gain for each chain from which the own constants are to be used.</summary>
         /// <remarks>In worlds that the defaults are of, 0.02 and 0.11 were seen; in another world 0.80 and 1.83.</remarks>
         public const double ClearGainPerChain = 0.25;
 
-        /// <summary>Whether the chains speak clearly for the own constants. If not, the constants before are as good and stay.</summary>
+        /// <summary>
+        /// Whether the chains speak clearly for the own constants. If not, the constants before are as good and stay.
+        /// </summary>
         public bool IsClear => LogEvidenceGain >= ClearGainPerChain * Chains;
     }
 

@@ -1,10 +1,12 @@
 namespace WearWatch.Wear;
 
-/// <summary>A chain's track with what it made of each observation: what is stored, and carried on by one step a reading.</summary>
+/// <summary>
+/// A chain's track with what it made of each observation: what is stored, and carried on by one step a reading.
+/// </summary>
 /// <remarks>
 /// It is carried on only where the chain's observations begin with just those that it has seen, and from the same prior. Anything
-/// else (a correction, a reading told late, an event, another model) makes them differ, and the chain is followed anew. Either way
-/// gives the same bits. Like its track it belongs to the constants with which it was made.
+/// else (a correction, a reading told late, an event, another model) makes them differ, and the chain is followed anew. Either
+/// way gives the same bits. Like its track it belongs to the constants with which it was made.
 /// </remarks>
 /// <param name="Track">The track.</param>
 /// <param name="Observations">The observations that it has seen, judged.</param>
@@ -40,6 +42,7 @@ public sealed record CarriedTrack(WearTrack Track, IReadOnlyList<JudgedObservati
 
     private static void LookBack(List<JudgedObservation> judged, double[] odds)
     {
-        for (var back = 1; back < odds.Length; back++) judged[^(back + 1)] = judged[^(back + 1)] with { ProbabilityMisreadNow = odds[back] };
+        for (var back = 1; back < odds.Length; back++)
+            judged[^(back + 1)] = judged[^(back + 1)] with { ProbabilityMisreadNow = odds[back] };
     }
 }

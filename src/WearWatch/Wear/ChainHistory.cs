@@ -4,7 +4,9 @@ using WearWatch.Running;
 
 namespace WearWatch.Wear;
 
-/// <summary>A chain's raw readings and events put in order: which fitted chain each reading belongs to, and at which running hours.</summary>
+/// <summary>
+/// A chain's raw readings and events put in order: which fitted chain each reading belongs to, and at which running hours.
+/// </summary>
 /// <param name="Lives">The fitted chains in order; the last one runs now. Never empty.</param>
 /// <param name="HeldBack">The readings that were not used, in the order in which they were taken.</param>
 public sealed record ChainHistory(IReadOnlyList<FittedChain> Lives, IReadOnlyList<HeldBackReading> HeldBack)
@@ -26,7 +28,9 @@ public sealed record ChainHistory(IReadOnlyList<FittedChain> Lives, IReadOnlyLis
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
         Take(card, readings, events, calendar, onlyUpToLastReading: false);
 
-    /// <summary>Takes in raw readings and events as they stood at the last reading: events that no reading has followed are left out.</summary>
+    /// <summary>
+    /// Takes in raw readings and events as they stood at the last reading: events that no reading has followed are left out.
+    /// </summary>
     internal static ChainHistory AsOfLastReading(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar? calendar = null) =>
         Take(card, readings, events, calendar, onlyUpToLastReading: true);

@@ -10,7 +10,9 @@ public sealed record CompletedChain(WearPrior Prior, FittedChain Chain)
     /// <summary>With fewer readings a chain says nothing of how wear changes.</summary>
     public const int FewestReadings = 3;
 
-    /// <summary>The chains of a position that have run out: replaced, or read at their limit or beyond. Their fitting is known.</summary>
+    /// <summary>
+    /// The chains of a position that have run out: replaced, or read at their limit or beyond. Their fitting is known.
+    /// </summary>
     /// <param name="card">The chain's card; its limit counts.</param>
     /// <param name="history">All that ran under its name.</param>
     /// <param name="priorFor">What is believed of one of its fitted chains before the first reading.</param>

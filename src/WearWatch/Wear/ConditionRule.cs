@@ -26,7 +26,8 @@ public static class ConditionRule
     /// <param name="hoursSinceReading">Running hours since the last reading.</param>
     /// <param name="leadHours">Running hours of the planning lead.</param>
     public static Condition Of(
-        double? elongationPercent, ReplacementLimit limit, WearForecast forecast, double hoursSinceReading, RunningHours leadHours)
+        double? elongationPercent, ReplacementLimit limit, WearForecast forecast, double hoursSinceReading,
+        RunningHours leadHours)
     {
         if (elongationPercent is not { } elongation) return Condition.NotKnown;
         var passedByNow = forecast.ProbabilityWithin(hoursSinceReading);

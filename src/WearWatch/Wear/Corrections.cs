@@ -4,7 +4,9 @@ using WearWatch.Gauging;
 
 namespace WearWatch.Wear;
 
-/// <summary>What a reading that cannot be may have been meant to be: a slipped decimal point, the other unit, a miscounted pitch.</summary>
+/// <summary>
+/// What a reading that cannot be may have been meant to be: a slipped decimal point, the other unit, a miscounted pitch.
+/// </summary>
 internal static class Corrections
 {
     /// <summary>A correction is offered within so many standard deviations of what the track expects.</summary>
@@ -32,9 +34,11 @@ internal static class Corrections
         yield return (Mm(length / 25.4, "it was read in millimetres"), pitches, length / 25.4);
         foreach (var other in (int[])[pitches + 1, pitches - 1])
         {
-            if (other > 0) yield return (string.Create(CultureInfo.InvariantCulture, $"{other} pitches instead of {pitches}"), other, length);
+            if (other > 0) yield return (string.Create(CultureInfo.InvariantCulture, $"{other} pitches instead of {pitches}"),
+                other, length);
         }
     }
 
-    private static string Mm(double length, string why) => string.Create(CultureInfo.InvariantCulture, $"{length:0.##} mm, {why}");
+    private static string Mm(double length, string why) =>
+        string.Create(CultureInfo.InvariantCulture, $"{length:0.##} mm, {why}");
 }

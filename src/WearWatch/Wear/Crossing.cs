@@ -51,13 +51,15 @@ internal static class Crossing
         var even = distance * Math.Exp(-logRate);
         var drifted = even;
         for (var i = 0; i < 2; i++)
-            drifted = even * Math.Exp(-CrossingDraws.Drift[draw] * Math.Sqrt(constants.RateDrift * Math.Min(drifted, LongestDrift) / 3));
+            drifted = even
+                * Math.Exp(-CrossingDraws.Drift[draw] * Math.Sqrt(constants.RateDrift * Math.Min(drifted, LongestDrift) / 3));
         var uneven = Math.Min(Math.Sqrt(constants.UnevenWear / Math.Max(drifted, ShortestUneven)), MostUneven);
         var hours = drifted * Math.Exp(CrossingDraws.Unevenness[draw] * uneven);
 
         var jump = CrossingDraws.JumpTime[draw] / constants.JumpsPer1000Hours;
         return jump < hours
-            ? jump + (hours - jump) * Math.Exp(-constants.FutureJump - constants.FutureJumpDeviation * CrossingDraws.JumpSize[draw])
+            ? jump + (hours - jump)
+            * Math.Exp(-constants.FutureJump - constants.FutureJumpDeviation * CrossingDraws.JumpSize[draw])
             : hours;
     }
 
@@ -69,7 +71,12 @@ internal static class Crossing
         var percentiles = new double[99];
         for (var percent = 1; percent <= 99; percent++)
             percentiles[percent - 1] = Math.Min(WearForecast.HorizonHours, Quantile(hours, percent / 100.0));
-        return new() { LimitPercent = limitPercent, ProbabilityPassed = (double)passed / hours.Length, PercentilesHours = percentiles };
+        return new()
+        {
+            LimitPercent = limitPercent,
+            ProbabilityPassed = (double)passed / hours.Length,
+            PercentilesHours = percentiles,
+        };
     }
 
     private static double Quantile(ReadOnlySpan<double> sorted, double share)

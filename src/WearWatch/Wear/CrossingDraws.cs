@@ -2,7 +2,9 @@ using MathNet.Numerics.Distributions;
 
 namespace WearWatch.Wear;
 
-/// <summary>The fixed chances by which a forecast is drawn: the same for every chain and limit, so that results repeat to the bit.</summary>
+/// <summary>
+/// The fixed chances by which a forecast is drawn: the same for every chain and limit, so that results repeat to the bit.
+/// </summary>
 /// <remarks>
 /// Every column takes each of the 1,200 strata <c>(i + 0.5) / 1200</c> once, in the order of a shifted rank-1 lattice
 /// (<c>(g i + s) mod 1200</c>): over all columns together the draws lie more evenly than random orders would put them.
@@ -34,7 +36,8 @@ internal static class CrossingDraws
     /// <summary>Standard exponential draws for the time of the next jump.</summary>
     public static readonly double[] JumpTime = [.. Strata(731, 1126).Select(u => -Math.Log(u))];
 
-    private static double[] StandardNormal(int generator, int shift) => [.. Strata(generator, shift).Select(u => Normal.InvCDF(0, 1, u))];
+    private static double[] StandardNormal(int generator, int shift) =>
+        [.. Strata(generator, shift).Select(u => Normal.InvCDF(0, 1, u))];
 
     private static IEnumerable<double> Strata(int generator, int shift) =>
         Enumerable.Range(0, Count).Select(i => ((generator * i + shift) % Count + 0.5) / Count);

@@ -33,8 +33,12 @@ public sealed record FittedChain(bool FittingRecorded, double RunningHours, bool
     /// <summary>The supplier's lot it came from, or empty.</summary>
     public string Lot { get; init; } = "";
 
-    /// <summary>The run-in that it still has before it at some running hours, in percent, and that its track counts as done.</summary>
-    /// <remarks>None where nothing tells when it was fitted: then it is taken to be over. Source: docs/method.md, section 2.</remarks>
+    /// <summary>
+    /// The run-in that it still has before it at some running hours, in percent, and that its track counts as done.
+    /// </summary>
+    /// <remarks>
+    /// None where nothing tells when it was fitted: then it is taken to be over. Source: docs/method.md, section 2.
+    /// </remarks>
     public double RunInLeftPercent(double hours, WearConstants constants) =>
         FittingKnown ? constants.RunInPercent * Math.Exp(-hours / constants.RunInHours) : 0;
 }

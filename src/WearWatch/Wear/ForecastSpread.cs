@@ -21,7 +21,11 @@ public sealed record ForecastSpread(double Early, double Late)
         var middle = forecast.PercentilesHours[Middle];
         return this == AsMade || middle is not (> 0 and < WearForecast.HorizonHours)
             ? forecast
-            : forecast with { PercentilesHours = [.. forecast.PercentilesHours.Select((h, i) => Stretched(h, middle, i < Middle ? Early : Late))] };
+            : forecast with
+            {
+                PercentilesHours = [
+                    .. forecast.PercentilesHours.Select((h, i) => Stretched(h, middle, i < Middle ? Early : Late))],
+            };
     }
 
     /// <summary>The forecast that this spread was applied to.</summary>

@@ -2,8 +2,8 @@ namespace WearWatch.Wear;
 
 /// <summary>How the forecast of a chain moved from reading to reading.</summary>
 /// <remarks>
-/// Each step knows the readings up to it and none after, as <see cref="Backtest"/>; prior, limit and constants are those of today.
-/// A forecast that was right wanders within its own earlier bands, and they narrow.
+/// Each step knows the readings up to it and none after, as <see cref="Backtest"/>; prior, limit and constants are those of
+/// today. A forecast that was right wanders within its own earlier bands, and they narrow.
 /// </remarks>
 public static class ForecastTrail
 {

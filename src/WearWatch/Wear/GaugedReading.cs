@@ -14,11 +14,13 @@ internal readonly record struct GaugedReading(Reading Reading, Elongation? Elong
     public static IReadOnlyList<GaugedReading> All(ChainCard card, IReadOnlyList<Reading> readings)
     {
         var seen = new HashSet<Reading>();
-        return [.. readings.Select(r => seen.Add(r) ? Of(card, r) : new(r, null, "The same reading is there already: entered twice?"))];
+        return [.. readings.Select(r =>
+            seen.Add(r) ? Of(card, r) : new(r, null, "The same reading is there already: entered twice?"))];
     }
 
     private static GaugedReading Of(ChainCard card, Reading reading) =>
-        Gauge.Measure(card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC, reading.LengthUncertaintyMm) switch
+        Gauge.Measure(card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC,
+            reading.LengthUncertaintyMm) switch
         {
             GaugeOutcome.Measured { Elongation: var e } when Plausible.Holds(e.Percent) => new(reading, e, null),
             GaugeOutcome.Measured { Elongation: var e } => new(reading, null, Plausible.WhyNot(e.Percent)),

@@ -9,7 +9,8 @@ namespace WearWatch.Wear;
 /// <param name="At">When, if it was told.</param>
 /// <param name="Before">What the hour counter showed just before, if it is known.</param>
 /// <param name="After">What it showed just after; differs only where the counter was changed.</param>
-internal readonly record struct Happening(int ReadingIndex, ChainEventKind? Kind, DateTimeOffset? At, double? Before, double? After)
+internal readonly record struct Happening(
+    int ReadingIndex, ChainEventKind? Kind, DateTimeOffset? At, double? Before, double? After)
 {
     /// <summary>Whether it is the fitting that the chain's card records.</summary>
     public bool OnCard { get; init; }
@@ -37,5 +38,9 @@ internal readonly record struct Happening(int ReadingIndex, ChainEventKind? Kind
     /// <summary>The fitting that the chain's card records, or null.</summary>
     public static Happening? FittingOf(ChainCard card) => card.FittedCounter is null && card.FittedAt is null
         ? null
-        : new(-1, ChainEventKind.Replacement, card.FittedAt, card.FittedCounter?.Hours, card.FittedCounter?.Hours) { OnCard = true, Lot = card.Lot };
+        : new(-1, ChainEventKind.Replacement, card.FittedAt, card.FittedCounter?.Hours, card.FittedCounter?.Hours)
+        {
+            OnCard = true,
+            Lot = card.Lot,
+        };
 }

@@ -5,7 +5,8 @@ namespace WearWatch.Wear;
 /// <summary>Collects the readings that are not used, each with its reason and what it may have been meant to be.</summary>
 internal static class HeldBackReadings
 {
-    public static IReadOnlyList<HeldBackReading> Of(ChainCard card, IReadOnlyList<GaugedReading> gauged, HourLine line, Lifetimes lives)
+    public static IReadOnlyList<HeldBackReading> Of(
+        ChainCard card, IReadOnlyList<GaugedReading> gauged, HourLine line, Lifetimes lives)
     {
         var held = new List<HeldBackReading>();
         for (var i = 0; i < gauged.Count; i++)

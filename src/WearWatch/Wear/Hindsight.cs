@@ -1,6 +1,8 @@
 namespace WearWatch.Wear;
 
-/// <summary>What later readings say of earlier ones: the odds, account by account, that each of the newest readings was misread.</summary>
+/// <summary>
+/// What later readings say of earlier ones: the odds, account by account, that each of the newest readings was misread.
+/// </summary>
 /// <remarks>
 /// An account keeps them in eight bytes, the newest reading lowest, in steps of 1/255. It calls its own readings right or wrong
 /// (0 or 255); where two accounts that say the same are merged, their odds are blended by weight. They never move the track.
@@ -42,7 +44,8 @@ public static class Hindsight
             foreach (var account in accounts)
             {
                 var weight = clockWeight * Math.Exp(account.LogWeight) / Certain;
-                for (var back = 0; back < odds.Length; back++) odds[back] += weight * (account.Doubts >> back * Bits & byte.MaxValue);
+                for (var back = 0; back < odds.Length; back++)
+                    odds[back] += weight * (account.Doubts >> back * Bits & byte.MaxValue);
             }
         }
 

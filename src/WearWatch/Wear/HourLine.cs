@@ -8,7 +8,8 @@ namespace WearWatch.Wear;
 /// <remarks>
 /// Over a recorded change the count goes on from the value before. A fall that nobody recorded is a counter that rolled over, or
 /// was set back: the hours are then at least what it shows now, and hardly less than usual between two readings, so
-/// <c>max(new value, median of the earlier gaps)</c> are added. A single value that the next reading passes over is a slip of the pen.
+/// <c>max(new value, median of the earlier gaps)</c> are added. A single value that the next reading passes over is a slip of the
+/// pen.
 /// </remarks>
 internal sealed class HourLine
 {
@@ -76,10 +77,12 @@ internal sealed class HourLine
 
     private string? SlipOf(Happening[] log, int index, double counter)
     {
-        if (meter is not { } last || index + 1 >= log.Length || log[index + 1] is not { ReadingIndex: >= 0, Before: { } next }) return null;
+        if (meter is not { } last || index + 1 >= log.Length || log[index + 1] is not { ReadingIndex: >= 0, Before: { } next })
+            return null;
         var afterReading = lineAtReading is not null && log[index - 1].ReadingIndex >= 0;
         var dipped = afterReading && counter < last && next >= last;
-        var leapt = counter - last > LeapOverUsualGap * Math.Max(UsualGap(), ShortestUsualGapHours) && next >= last && next < counter;
+        var leapt = counter - last > LeapOverUsualGap * Math.Max(UsualGap(), ShortestUsualGapHours) && next >= last
+            && next < counter;
         return dipped || leapt
             ? string.Create(CultureInfo.InvariantCulture,
                 $"The counter stood at {last:#,0} h before and at {next:#,0} h after: {counter:#,0} h cannot be.")

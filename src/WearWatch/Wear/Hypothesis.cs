@@ -3,7 +3,9 @@ namespace WearWatch.Wear;
 /// <summary>One account of a chain's readings: which were misread, when the rate jumped, and what follows of it.</summary>
 /// <param name="LogWeight">ln of its probability among the accounts kept.</param>
 /// <param name="Belief">What it believes.</param>
-/// <param name="Hours">Running hours since fitting for which it believes that: the last reading that it did not call an error.</param>
+/// <param name="Hours">
+/// Running hours since fitting for which it believes that: the last reading that it did not call an error.
+/// </param>
 /// <param name="JumpReading">Number, from 0, of the reading before which it last saw the rate jump; -1 when it never did.</param>
 /// <param name="JumpWasUp">Whether that jump went up.</param>
 /// <param name="LastMisread">Whether it calls the last reading an error.</param>

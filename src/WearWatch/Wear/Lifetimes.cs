@@ -77,7 +77,10 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
             select new Observation(
                 entry.LineHours - zero, elongation.Value.Percent, elongation.Value.ScatterPercent, entry.ReadingIndex)];
 
-    /// <summary>Wear differs along a chain and its worst place governs, as the worst strand does: of several read at the same hours the longest counts.</summary>
+    /// <summary>
+    /// Wear differs along a chain and its worst place governs, as the worst strand does: of several read at the same hours the
+    /// longest counts.
+    /// </summary>
     private static List<Observation> MostWorn(List<Observation> observations, IReadOnlyList<GaugedReading> gauged)
     {
         var kept = new List<Observation>(observations.Count);
@@ -108,7 +111,8 @@ internal sealed record Lifetimes(IReadOnlyList<FittedChain> Chains, IReadOnlyDic
     /// <param name="At">When it was fitted, if that was told.</param>
     /// <param name="Recorded">Whether the fitting is recorded.</param>
     /// <param name="Entries">The readings with their hours on the line.</param>
-    private sealed record Cut(double? Start, DateTimeOffset? At, bool Recorded, List<(int ReadingIndex, double LineHours)> Entries)
+    private sealed record Cut(
+        double? Start, DateTimeOffset? At, bool Recorded, List<(int ReadingIndex, double LineHours)> Entries)
     {
         /// <summary>The lot that was told at its fitting, or empty.</summary>
         public string Lot { get; init; } = "";

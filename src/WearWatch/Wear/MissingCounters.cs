@@ -15,7 +15,8 @@ internal static class MissingCounters
         if (Array.TrueForAll(told, e => e.Before is null)) CountFromFirstDate(told);
 
         // Only told counters serve as footing, so that filled ones do not lean on one another.
-        return [.. told.Select((entry, i) => entry is { Before: null, At: { } at } && CounterAt(told, i, at, calendar) is { } counter
+        return [.. told.Select((entry, i) =>
+            entry is { Before: null, At: { } at } && CounterAt(told, i, at, calendar) is { } counter
             ? entry with { Before = counter, After = entry.IsReset ? entry.After : counter }
             : entry)];
     }
@@ -34,7 +35,8 @@ internal static class MissingCounters
         if (before is { } b && after is { } a && a.Before >= b.After && a.At > b.At)
         {
             var whole = calendar.Between(b.At!.Value, a.At!.Value).Hours;
-            if (whole > 0) return b.After + (a.Before - b.After) * Math.Clamp(calendar.Between(b.At.Value, at).Hours / whole, 0, 1);
+            if (whole > 0)
+                return b.After + (a.Before - b.After) * Math.Clamp(calendar.Between(b.At.Value, at).Hours / whole, 0, 1);
         }
 
         return before is { } footing ? footing.After + calendar.Between(footing.At!.Value, at).Hours

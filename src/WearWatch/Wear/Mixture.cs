@@ -1,6 +1,8 @@
 namespace WearWatch.Wear;
 
-/// <summary>The multi-process filter: every reading splits every account of the chain into normal, misread, rate up, rate down.</summary>
+/// <summary>
+/// The multi-process filter: every reading splits every account of the chain into normal, misread, rate up, rate down.
+/// </summary>
 /// <remarks>
 /// Source: docs/references.md [16]. With <c>p_j = 1 - exp(-lambda D)</c> (none before the first reading):
 /// normal <c>ln(1-p_o) + ln(1-p_j) + logev</c>; misread <c>ln p_o + ln N(z; m_l + D exp(m_r + P_rr/2), s_o^2)</c>, the belief and
@@ -52,7 +54,8 @@ internal static class Mixture
         };
         into[count++] = account with
         {
-            LogWeight = account.LogWeight + Math.Log(constants.MisreadShare) + LogMisread(account.Belief, thousandHours, reading, constants),
+            LogWeight = account.LogWeight + Math.Log(constants.MisreadShare)
+                + LogMisread(account.Belief, thousandHours, reading, constants),
             LastMisread = true,
             Doubts = Hindsight.After(account.Doubts, misread: true),
         };
@@ -74,7 +77,8 @@ internal static class Mixture
     private static double LogMisread(in Belief belief, double thousandHours, in SteadyReading reading, WearConstants constants)
     {
         var deviation = constants.MisreadDeviationPercent;
-        var miss = (reading.Percent - belief.Wear - thousandHours * Math.Exp(belief.LogRate + belief.LogRateVariance / 2)) / deviation;
+        var miss = (reading.Percent - belief.Wear - thousandHours * Math.Exp(belief.LogRate + belief.LogRateVariance / 2))
+            / deviation;
         return -0.5 * (LogTwoPi + miss * miss) - Math.Log(deviation);
     }
 }

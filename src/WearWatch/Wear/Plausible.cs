@@ -1,7 +1,9 @@
 namespace WearWatch.Wear;
 
 /// <summary>Which elongations a running chain can have.</summary>
-/// <remarks>Below -1 % no chain was ever made; above 8 % it has climbed over its sprockets. Common practice; docs/method.md.</remarks>
+/// <remarks>
+/// Below -1 % no chain was ever made; above 8 % it has climbed over its sprockets. Common practice; docs/method.md.
+/// </remarks>
 internal static class Plausible
 {
     private const double AbovePercent = -1;

@@ -4,7 +4,8 @@ namespace WearWatch.Wear;
 
 /// <summary>
 /// Readings, fittings and changes of the hour counter of one position in the order in which they happened. Readings and events
-/// come as two lists, each in order (readings that all have dates in any); events often have no date, so the counter has to say where they belong.
+/// come as two lists, each in order (readings that all have dates in any); events often have no date, so the counter has to say
+/// where they belong.
 /// </summary>
 internal static class PositionLog
 {
@@ -26,7 +27,8 @@ internal static class PositionLog
         var fitting = Happening.FittingOf(card);
         if (fitting is { } f && waiting.Any(e => IsSameFitting(e, f)))
         {
-            waiting = new(waiting.Select(e => IsSameFitting(e, f) ? e with { OnCard = true, Lot = e.Lot.Length > 0 ? e.Lot : f.Lot } : e));
+            waiting = new(
+                waiting.Select(e => IsSameFitting(e, f) ? e with { OnCard = true, Lot = e.Lot.Length > 0 ? e.Lot : f.Lot } : e));
             fitting = null;
         }
 
@@ -45,7 +47,8 @@ internal static class PositionLog
             Enter(reading);
         }
 
-        // The chain on the card is fitted already, or nothing would be known of it: what was read so far was another one before it.
+        // The chain on the card is fitted already, or nothing would be known of it: what was read so far was another one before
+        // it.
         if (fitting is { } last) Enter(last);
         log.AddRange(waiting);
         return log;
@@ -98,6 +101,8 @@ internal static class PositionLog
     private static int[] AsTaken(IReadOnlyList<GaugedReading> gauged)
     {
         var standing = Enumerable.Range(0, gauged.Count);
-        return gauged.All(g => g.Reading.TakenAt is not null) ? [.. standing.OrderBy(i => gauged[i].Reading.TakenAt)] : [.. standing];
+        return gauged.All(g => g.Reading.TakenAt is not null)
+            ? [.. standing.OrderBy(i => gauged[i].Reading.TakenAt)]
+            : [.. standing];
     }
 }

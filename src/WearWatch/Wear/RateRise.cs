@@ -11,6 +11,7 @@ internal readonly record struct RateRise(double SinceHours, double RateBefore)
         foreach (var account in chain.Track.Clocks[0].Accounts.Where(a => a is { JumpWasUp: true, JumpReading: > 0 }))
             odds[account.JumpReading] += Math.Exp(account.LogWeight);
         var jump = Math.Max(1, Array.IndexOf(odds, odds.Max()));
-        return new(chain.Observations[jump - 1].Observation.HoursSinceFitting, chain.Observations[jump - 1].RatePercentPer1000Hours);
+        return new(chain.Observations[jump - 1].Observation.HoursSinceFitting,
+            chain.Observations[jump - 1].RatePercentPer1000Hours);
     }
 }

@@ -3,8 +3,8 @@ namespace WearWatch.Wear;
 /// <summary>Finds a plant's own constants of wear from the chains that have run out there.</summary>
 /// <remarks>
 /// Every set of constants gives every chain an evidence on every onset of acceleration, <c>LE[i, k]</c>. The odds of the onsets
-/// come from them by expectation and maximisation, <c>w_k = (sum_i softmax_k(LE_i + ln w) + 1) / (n + K)</c>, and the constants by
-/// a search along one coordinate after another for the largest <c>sum_i ln sum_k w_k exp(LE[i, k])</c>. The result depends on
+/// come from them by expectation and maximisation, <c>w_k = (sum_i softmax_k(LE_i + ln w) + 1) / (n + K)</c>, and the constants
+/// by a search along one coordinate after another for the largest <c>sum_i ln sum_k w_k exp(LE[i, k])</c>. The result depends on
 /// nothing but the chains and their order. docs/method.md.
 /// </remarks>
 public static class SelfCalibration
@@ -59,7 +59,8 @@ public static class SelfCalibration
     private static bool SameButOnsets(WearConstants one, WearConstants other) => one with { Onsets = other.Onsets } == other;
 
     /// <summary>The constants with the odds of the onsets that the chains give them, and the evidence for all that.</summary>
-    private static (WearConstants Constants, double LogEvidence) Weighed(IReadOnlyList<CompletedChain> chains, WearConstants constants)
+    private static (WearConstants Constants, double LogEvidence) Weighed(
+        IReadOnlyList<CompletedChain> chains, WearConstants constants)
     {
         var filter = new WearFilter(constants with { Onsets = [.. Onsets.Select(o => new OnsetNode(o, 1.0 / Onsets.Length))] });
         var evidence = new double[chains.Count][];

@@ -1,10 +1,12 @@
 namespace WearWatch.Wear;
 
-/// <summary>Finds a new chain in the readings of a position when nobody wrote down that one was fitted, and when that was.</summary>
+/// <summary>
+/// Finds a new chain in the readings of a position when nobody wrote down that one was fitted, and when that was.
+/// </summary>
 /// <remarks>
-/// A fall by more than <c>max(0.35, 8 sd)</c> to below 0.75 %, from readings that both lay above, and the next reading stays down.
-/// Where fittings are recorded here, more has to speak against the record: three readings before and two after. A misread length
-/// alone never does it.
+/// A fall by more than <c>max(0.35, 8 sd)</c> to below 0.75 %, from readings that both lay above, and the next reading stays
+/// down. Where fittings are recorded here, more has to speak against the record: three readings before and two after. A misread
+/// length alone never does it.
 /// </remarks>
 internal static class UnrecordedReplacement
 {
@@ -37,7 +39,9 @@ internal static class UnrecordedReplacement
         return null;
     }
 
-    /// <summary>How many hours before its first reading a chain was fitted, when it was after the last reading of the chain before.</summary>
+    /// <summary>
+    /// How many hours before its first reading a chain was fitted, when it was after the last reading of the chain before.
+    /// </summary>
     /// <remarks>
     /// The mean over the gap, every moment of it as likely as any other beforehand and weighed by how well a chain fitted then
     /// explains its first readings. Without it a gap of years would put a new chain halfway through it.
@@ -55,7 +59,8 @@ internal static class UnrecordedReplacement
         return hours.Zip(weights, (h, w) => h * w).Sum() / weights.Sum();
 
         double Evidence(double before) => WearFilter.Default.Follow(
-            WearPrior.Broad, first.Select(o => o with { HoursSinceFitting = o.HoursSinceFitting - first[0].HoursSinceFitting + before }))
+            WearPrior.Broad,
+            first.Select(o => o with { HoursSinceFitting = o.HoursSinceFitting - first[0].HoursSinceFitting + before }))
             .Clocks[0].LogEvidence;
     }
 }

@@ -11,7 +11,9 @@ namespace WearWatch.Wear;
 /// <param name="Acceleration">gamma per percent.</param>
 public readonly record struct WearClock(double OnsetPercent, double Acceleration)
 {
-    /// <summary>A chain is off its sprockets long before; keeps what the end of the scale would make infinite in bounds.</summary>
+    /// <summary>
+    /// A chain is off its sprockets long before; keeps what the end of the scale would make infinite in bounds.
+    /// </summary>
     private const double MostPercent = 15;
 
     /// <summary>The clock of a node of the constants.</summary>

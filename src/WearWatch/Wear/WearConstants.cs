@@ -1,6 +1,8 @@
 namespace WearWatch.Wear;
 
-/// <summary>What is held to be the same for all chains of a plant: how wear wanders, jumps, speeds up, and how it is mismeasured.</summary>
+/// <summary>
+/// What is held to be the same for all chains of a plant: how wear wanders, jumps, speeds up, and how it is mismeasured.
+/// </summary>
 /// <remarks>
 /// The defaults come from a study on simulated fleets (docs/method.md); self-calibration finds a plant's own from
 /// chains that have run out. Elongation is in percent, hours are in thousands wherever a rate is meant.
@@ -52,13 +54,17 @@ public sealed record WearConstants
     /// <summary>Standard deviation of <see cref="FutureJump"/>.</summary>
     public double FutureJumpDeviation { get; init; } = 0.25;
 
-    /// <summary>p_o: share of gross errors among the readings: miscounted pitches, slips of the pen, a tape off the pin.</summary>
+    /// <summary>
+    /// p_o: share of gross errors among the readings: miscounted pitches, slips of the pen, a tape off the pin.
+    /// </summary>
     public double MisreadShare { get; init; } = 0.03;
 
     /// <summary>s_o: standard deviation of a gross error, in percent.</summary>
     public double MisreadDeviationPercent { get; init; } = 0.8;
 
-    /// <summary>gamma: how fast wear accelerates past its onset, per percent: the rate grows by <c>exp(gamma (e - e_c))</c>.</summary>
+    /// <summary>
+    /// gamma: how fast wear accelerates past its onset, per percent: the rate grows by <c>exp(gamma (e - e_c))</c>.
+    /// </summary>
     public double Acceleration { get; init; } = 1.4;
 
     /// <summary>K: how many hypotheses are kept.</summary>

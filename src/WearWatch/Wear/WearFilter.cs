@@ -1,6 +1,8 @@
 namespace WearWatch.Wear;
 
-/// <summary>Carries tracks on by readings: the multi-process filter run on every wear clock. Thread-safe; has no state of its own.</summary>
+/// <summary>
+/// Carries tracks on by readings: the multi-process filter run on every wear clock. Thread-safe; has no state of its own.
+/// </summary>
 /// <remarks>Sources: docs/references.md [16]; docs/method.md.</remarks>
 /// <param name="constants">The constants of wear.</param>
 public sealed class WearFilter(WearConstants constants)
@@ -39,7 +41,9 @@ public sealed class WearFilter(WearConstants constants)
     /// <summary>The track of a fitted chain after its observations.</summary>
     public WearTrack Follow(FittedChain chain, WearPrior prior) => Follow(chain, prior, chain.Observations);
 
-    /// <summary>What the earlier observations of a chain let a reading at some hours expect: mean and standard deviation of the wear.</summary>
+    /// <summary>
+    /// What the earlier observations of a chain let a reading at some hours expect: mean and standard deviation of the wear.
+    /// </summary>
     public (double Percent, double Deviation) Expect(FittedChain chain, WearPrior prior, double hours)
     {
         var track = Follow(chain, prior, chain.Observations.Where(o => o.HoursSinceFitting < hours));
@@ -84,7 +88,9 @@ public sealed class WearFilter(WearConstants constants)
     public WearForecast Forecast(WearTrack track, double limitPercent, double hoursLater = 0) =>
         Crossing.Draw(track, limitPercent, this, hoursLater);
 
-    /// <summary>The distribution of the running hours that a fitted chain has left from its last reading, used or held back.</summary>
+    /// <summary>
+    /// The distribution of the running hours that a fitted chain has left from its last reading, used or held back.
+    /// </summary>
     /// <param name="chain">The fitted chain.</param>
     /// <param name="track">Its track.</param>
     /// <param name="limitPercent">The limit in percent.</param>

@@ -1,7 +1,9 @@
 namespace WearWatch.Wear;
 
 /// <summary>The distribution of the running hours left until a chain reaches its limit.</summary>
-/// <remarks>Hours count from the chain's last reading. A quantile beyond <see cref="HorizonHours"/> is null: no upper limit yet.</remarks>
+/// <remarks>
+/// Hours count from the chain's last reading. A quantile beyond <see cref="HorizonHours"/> is null: no upper limit yet.
+/// </remarks>
 public sealed record WearForecast
 {
     /// <summary>Farther than this nobody plans and the model says nothing.</summary>

@@ -1,6 +1,8 @@
 namespace WearWatch.Wear;
 
-/// <summary>One step of the wear filter: from the belief at one time, over running hours, to the belief after a reading.</summary>
+/// <summary>
+/// One step of the wear filter: from the belief at one time, over running hours, to the belief after a reading.
+/// </summary>
 /// <remarks>
 /// Wear grows by <c>D exp(rho)</c>, not linearly in what is sought, and a prior on the rate within a factor of two is too wide
 /// for an extended Kalman step: the first reading would teach it too little. The most likely rate is therefore found by a
@@ -41,7 +43,8 @@ public readonly record struct WearStep(double Innovation, double InnovationVaria
     }
 
     /// <summary><c>c = P_rr + q D</c> and <c>a = P_ll + eta D exp(2 m_r + min(c, 2))</c>.</summary>
-    private static (double LogRateVariance, double WearVariance) Spread(in Belief before, double thousandHours, WearConstants constants)
+    private static (double LogRateVariance, double WearVariance) Spread(
+        in Belief before, double thousandHours, WearConstants constants)
     {
         var c = before.LogRateVariance + constants.RateDrift * thousandHours;
         return (c, before.WearVariance + constants.UnevenWear * thousandHours * Math.Exp(2 * before.LogRate + Math.Min(c, 2)));
@@ -71,11 +74,14 @@ public readonly record struct WearStep(double Innovation, double InnovationVaria
         return new(
             reading.Percent - (before.Wear + gain),
             a + 2 * b * gain + (Math.Exp(Math.Min(c, 5)) - 1) * gain * gain + reading.Variance,
-            -0.5 * (LogTwoPi + Math.Log(s) + miss * miss / s + (rho - before.LogRate) * (rho - before.LogRate) / c + Math.Log(c * h)),
+            -0.5 * (LogTwoPi + Math.Log(s) + miss * miss / s + (rho - before.LogRate) * (rho - before.LogRate) / c
+                + Math.Log(c * h)),
             after);
     }
 
-    /// <summary>At one ln(rate): the wear expected, its slope <c>d = k + D exp(rho)</c>, and the curvature <c>H = 1/c + d^2/S</c>.</summary>
+    /// <summary>
+    /// At one ln(rate): the wear expected, its slope <c>d = k + D exp(rho)</c>, and the curvature <c>H = 1/c + d^2/S</c>.
+    /// </summary>
     private static (double Wear, double Slope, double Curvature) At(
         double rho, in Belief before, double thousandHours, double k, double c, double s)
     {

@@ -1,7 +1,11 @@
 namespace WearWatch.Wear;
 
-/// <summary>Our belief about one fitted chain after its readings so far: a small value that can be stored and carried on.</summary>
-/// <remarks>It belongs to the constants with which it was made. Its numbers survive a round trip through JSON to the bit.</remarks>
+/// <summary>
+/// Our belief about one fitted chain after its readings so far: a small value that can be stored and carried on.
+/// </summary>
+/// <remarks>
+/// It belongs to the constants with which it was made. Its numbers survive a round trip through JSON to the bit.
+/// </remarks>
 public sealed record WearTrack
 {
     /// <summary>What was believed before the first reading.</summary>
@@ -13,7 +17,9 @@ public sealed record WearTrack
     /// <summary>Running hours since fitting at the last reading; zero without readings.</summary>
     public required double Hours { get; init; }
 
-    /// <summary>The clocks that differ so far: the even clock first, then one for every onset that a reading has passed.</summary>
+    /// <summary>
+    /// The clocks that differ so far: the even clock first, then one for every onset that a reading has passed.
+    /// </summary>
     public required IReadOnlyList<ClockTrack> Clocks { get; init; }
 
     /// <summary>The track of a chain at its fitting.</summary>

@@ -40,6 +40,7 @@ public readonly record struct WearView(
         }
 
         return new(
-            wear, Math.Sqrt(Math.Max(0, wear2 - wear * wear)), rate, Math.Sqrt(Math.Max(0, rate2 - rate * rate)), misread, rose, accelerating);
+            wear, Math.Sqrt(Math.Max(0, wear2 - wear * wear)), rate, Math.Sqrt(Math.Max(0, rate2 - rate * rate)), misread, rose,
+            accelerating);
     }
 }

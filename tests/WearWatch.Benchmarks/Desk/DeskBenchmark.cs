@@ -13,10 +13,13 @@ using WearWatch.Storage;
 
 namespace WearWatch.Benchmarks.Desk;
 
-/// <summary>How long the pages of the reliability engineer's desk take to answer over 10,000 chains with 40 readings each.</summary>
+/// <summary>
+/// How long the pages of the reliability engineer's desk take to answer over 10,000 chains with 40 readings each.
+/// </summary>
 /// <remarks>
-/// Each page once cold (nothing of it worked out yet) and five times warm, on the clock and in processor time, which does not count what else
-/// runs on the machine; beside it the processor time in SHA-256 sums of 16 MB, which the same machine makes in the same run.
+/// Each page once cold (nothing of it worked out yet) and five times warm, on the clock and in processor time, which does not
+/// count what else runs on the machine; beside it the processor time in SHA-256 sums of 16 MB, which the same machine makes in
+/// the same run.
 /// </remarks>
 internal static class DeskBenchmark
 {
@@ -25,8 +28,10 @@ internal static class DeskBenchmark
 
     private static readonly string[] Pages =
     [
-        "/engineering/lives", "/engineering/lives?by=line", "/engineering/lives?by=lot", "/engineering/record", "/engineering/record?at=90&by=line",
-        "/engineering/drivers", "/engineering/changes", "/engineering/costs?by=line", "/engineering/compare?by=line&a=Line%2001&b=Line%2002",
+        "/engineering/lives", "/engineering/lives?by=line", "/engineering/lives?by=lot", "/engineering/record",
+            "/engineering/record?at=90&by=line",
+        "/engineering/drivers", "/engineering/changes", "/engineering/costs?by=line",
+            "/engineering/compare?by=line&a=Line%2001&b=Line%2002",
         "/engineering/report", "/engineering/data",
     ];
 
@@ -38,7 +43,8 @@ internal static class DeskBenchmark
             await using var host = new Desk(folder.FullName);
             await SeedAsync(host, output);
             using var client = host.CreateClient();
-            await host.Services.GetRequiredService<LivesQuery>().AskAsync(LivesFilter.FromQuery(""), default); // as the opening of the desk does
+            // as the opening of the desk does
+            await host.Services.GetRequiredService<LivesQuery>().AskAsync(LivesFilter.FromQuery(""), default);
             var bytes = new byte[1 << 24];
             var sum = Measured.Quickest(Warm, () => SHA256.HashData(bytes)).TotalSeconds;
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"SHA-256 of 16 MB: {sum:0.000} s of processor time"));
@@ -52,7 +58,8 @@ internal static class DeskBenchmark
                 var (wall, processor) = (warm.Min(w => w.Wall), warm.Min(w => w.Processor));
                 kept &= cold.Wall <= MostSeconds && processor <= MostSeconds;
                 output.WriteLine(string.Create(
-                    CultureInfo.InvariantCulture, $"{page,-60} {cold.Wall,8:0.000} {wall,8:0.000} {processor,8:0.000} {processor / sum,8:0.0}"));
+                    CultureInfo.InvariantCulture,
+                    $"{page,-60} {cold.Wall,8:0.000} {wall,8:0.000} {processor,8:0.000} {processor / sum,8:0.0}"));
             }
 
             return kept;
@@ -70,13 +77,16 @@ internal static class DeskBenchmark
         using var client = host.CreateClient(); // starts the host, which opens the database
         await using (var db = await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync())
             await LargeFleet.SeedAsync(db, TimeProvider.System.GetUtcNow());
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{LargeFleet.Chains} chains with {LargeFleet.ReadingsEach} readings each put in: {watch.Elapsed.TotalSeconds:0} s"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{LargeFleet.Chains} chains with {LargeFleet.ReadingsEach} readings each put in: {watch.Elapsed.TotalSeconds:0} s"));
         watch.Restart();
         await host.Services.GetRequiredService<FleetModels>().TrainAsync();
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"fleet model trained (the night's work): {watch.Elapsed.TotalSeconds:0} s"));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"fleet model trained (the night's work): {watch.Elapsed.TotalSeconds:0} s"));
         watch.Restart();
         await host.Services.GetRequiredService<WearWatch.Plant.Books.LifeBook>().ReadAsync(default);
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"lives of all chains read (once after the start): {watch.Elapsed.TotalSeconds:0} s"));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture, $"lives of all chains read (once after the start): {watch.Elapsed.TotalSeconds:0} s"));
     }
 
     private static async Task<(double Wall, double Processor)> SecondsAsync(HttpClient client, string page)

@@ -8,7 +8,10 @@ using WearWatch.Wear;
 
 namespace WearWatch.Benchmarks.Desk;
 
-/// <summary>A plant of 10,000 chains with 40 readings each, straight into the memory: four of ten have reached the limit once and were replaced.</summary>
+/// <summary>
+/// A plant of 10,000 chains with 40 readings each, straight into the memory: four of ten have reached the limit once and were
+/// replaced.
+/// </summary>
 internal static class LargeFleet
 {
     /// <summary>Of each life, where forecasts are kept from.</summary>
@@ -98,18 +101,47 @@ internal static class LargeFleet
         }
 
         if (isSecond)
-            events.Add(new EventRow { ChainId = chain.Id, Key = $"{chain.Id}-r", Fingerprint = $"{chain.Id}-r", Kind = ChainEventKind.Replacement, At = At(1.04 * life), CounterBeforeH = 1.04 * life, CounterAfterH = 1.04 * life, Lot = $"B-{chain.Id % 150:000}", ReceivedAt = now });
+            events.Add(new EventRow
+            {
+                ChainId = chain.Id,
+                Key = $"{chain.Id}-r",
+                Fingerprint = $"{chain.Id}-r",
+                Kind = ChainEventKind.Replacement,
+                At = At(1.04 * life),
+                CounterBeforeH = 1.04 * life,
+                CounterAfterH = 1.04 * life,
+                Lot = $"B-{chain.Id % 150:000}",
+                ReceivedAt = now,
+            });
         for (var i = 0; i < 5; i++)
-            events.Add(new EventRow { ChainId = chain.Id, Key = $"{chain.Id}-o{i}", Fingerprint = $"{chain.Id}-o{i}", Kind = ChainEventKind.Oiling, At = now.AddDays(-30 * i), ReceivedAt = now });
-        List<ForecastRow> forecasts = [Forecast(chain, isSecond ? 1 : 0, total - (isSecond ? 1.04 * life : 0), life, rate, now, isLatest: true)];
-        if (isSecond) forecasts.AddRange(shares.Select(share => Forecast(chain, 0, share * life, life * Math.Exp(0.3 * Normal(chance)), rate, At(share * life), isLatest: false)));
+            events.Add(new EventRow
+            {
+                ChainId = chain.Id,
+                Key = $"{chain.Id}-o{i}",
+                Fingerprint = $"{chain.Id}-o{i}",
+                Kind = ChainEventKind.Oiling,
+                At = now.AddDays(-30 * i),
+                ReceivedAt = now,
+            });
+        List<ForecastRow> forecasts =
+            [Forecast(chain, isSecond ? 1 : 0, total - (isSecond ? 1.04 * life : 0), life, rate, now, isLatest: true)];
+        if (isSecond) forecasts.AddRange(shares.Select(share =>
+            Forecast(chain, 0, share * life, life * Math.Exp(0.3 * Normal(chance)), rate, At(share * life), isLatest: false)));
         List<NoticeRow> notices = chain.Id % 25 == 0
-            ? [new NoticeRow { ChainId = chain.Id, Kind = NoticeKind.RateHasRisen, Why = "It wears faster.", WhatToDo = "Look.", RaisedAt = now.AddDays(-chain.Id % 60) }]
+            ? [new NoticeRow
+            {
+                ChainId = chain.Id,
+                Kind = NoticeKind.RateHasRisen,
+                Why = "It wears faster.",
+                WhatToDo = "Look.",
+                RaisedAt = now.AddDays(-chain.Id % 60),
+            }]
             : [];
         return (readings, events, forecasts, notices);
     }
 
-    private static ForecastRow Forecast(ChainRow chain, int life, double hoursNow, double lifeHours, double rate, DateTimeOffset at, bool isLatest)
+    private static ForecastRow Forecast(
+        ChainRow chain, int life, double hoursNow, double lifeHours, double rate, DateTimeOffset at, bool isLatest)
     {
         var left = Math.Max(10, lifeHours - hoursNow);
         return new ForecastRow
@@ -127,12 +159,14 @@ internal static class LargeFleet
             ElongationPct = 0.2 + rate * hoursNow / 1000,
             RatePctPer1000H = rate,
             LogRateSd = 0.1,
-            PercentilesH = [.. Enumerable.Range(1, 99).Select(p => left * Math.Exp(0.3 * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, p / 100.0)))],
+            PercentilesH = [.. Enumerable.Range(1, 99)
+                .Select(p => left * Math.Exp(0.3 * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, p / 100.0)))],
             EarlyDate = at.AddHours(0.6 * left),
             MiddleDate = at.AddHours(left),
             Condition = left < 500 ? Condition.PlanASwap : Condition.WithinLimit,
         };
     }
 
-    private static double Normal(Random chance) => Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
+    private static double Normal(Random chance) =>
+        Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
 }

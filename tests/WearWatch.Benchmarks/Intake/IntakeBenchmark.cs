@@ -16,11 +16,13 @@ using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Benchmarks.Intake;
 
-/// <summary>How fast telemetry is taken in, against what the MQTT library alone receives from the same broker in the same run.</summary>
+/// <summary>
+/// How fast telemetry is taken in, against what the MQTT library alone receives from the same broker in the same run.
+/// </summary>
 /// <remarks>
-/// One sender publishes, 100 messages in flight, and it is timed until the last of them is there. The library alone acknowledges and
-/// counts; the intake reads, stores, sums up, commits to disk and then acknowledges. Broker and sender are the same, in this process.
-/// Round 0 does not count: the runtime still compiles both while they run, and a worker runs for months.
+/// One sender publishes, 100 messages in flight, and it is timed until the last of them is there. The library alone acknowledges
+/// and counts; the intake reads, stores, sums up, commits to disk and then acknowledges. Broker and sender are the same, in this
+/// process. Round 0 does not count: the runtime still compiles both while they run, and a worker runs for months.
 /// </remarks>
 internal static class IntakeBenchmark
 {
@@ -34,7 +36,8 @@ internal static class IntakeBenchmark
     public static async Task<bool> RunAsync(TextWriter output)
     {
         var port = FreePort();
-        using var broker = new MqttServerFactory().CreateMqttServer(new MqttServerOptionsBuilder().WithDefaultEndpoint().WithDefaultEndpointPort(port)
+        using var broker = new MqttServerFactory()
+            .CreateMqttServer(new MqttServerOptionsBuilder().WithDefaultEndpoint().WithDefaultEndpointPort(port)
             .WithPersistentSessions().WithMaxPendingMessagesPerClient(2 * Messages).Build());
         await broker.StartAsync();
         var ratios = new List<double>();
@@ -46,16 +49,20 @@ internal static class IntakeBenchmark
             await ForgetAsync(broker);
             if (round > 0) ratios.Add(intake / library);
             await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture,
-                $"intake, round {round}: {intake:#,0} messages/s stored, {library:#,0} received by the library alone, ratio {intake / library:0.00}"));
+                $"intake, round {round}: {intake:#,0} messages/s stored, {library:#,0} received by the library alone, ratio "
+                + $"{intake / library:0.00}"));
         }
 
         var median = ratios.Order().ElementAt(Rounds / 2);
-        await output.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"intake: median ratio {median:0.00}, wanted {Wanted:0.0}"));
+        await output.WriteLineAsync(
+            string.Create(CultureInfo.InvariantCulture, $"intake: median ratio {median:0.00}, wanted {Wanted:0.0}"));
         await broker.StopAsync();
         return median >= Wanted;
     }
 
-    /// <summary>Ends the sessions at the broker, which else keeps the messages of one half for the receiver of the other.</summary>
+    /// <summary>
+    /// Ends the sessions at the broker, which else keeps the messages of one half for the receiver of the other.
+    /// </summary>
     private static async Task ForgetAsync(MqttServer broker)
     {
         foreach (var session in await broker.GetSessionsAsync()) await session.DeleteAsync();
@@ -102,7 +109,9 @@ internal static class IntakeBenchmark
         return elapsed;
     }
 
-    /// <summary>The time from the first publication until the last message is where it is to go, after some messages to warm up.</summary>
+    /// <summary>
+    /// The time from the first publication until the last message is where it is to go, after some messages to warm up.
+    /// </summary>
     private static async Task<TimeSpan> TimedAsync(int port, string prefix, Func<Task<int>> arrived)
     {
         await PublishAsync(port, prefix + "warm", WarmUp);
@@ -137,14 +146,18 @@ internal static class IntakeBenchmark
             {
                 Topic = $"wearwatch/v1/plant/C{i % Chains}/temperature",
                 PayloadSegment = Encoding.UTF8.GetBytes(string.Create(CultureInfo.InvariantCulture,
-                    $"{{\"id\":\"{prefix}{i}\",\"at\":\"{now.AddMilliseconds(i):yyyy-MM-dd'T'HH:mm:ss.fff'Z'}\",\"temperature_c\":{i % 100 / 2.0:0.0}}}")),
+                    $"{{\"id\":\"{prefix}{i}\","
+                    + $"\"at\":\"{now.AddMilliseconds(i):yyyy-MM-dd'T'HH:mm:ss.fff'Z'}\","
+                    + $"\"temperature_c\":{i % 100 / 2.0:0.0}}}")),
                 QualityOfServiceLevel = MqttQualityOfServiceLevel.AtLeastOnce,
             })));
         await sender.DisconnectAsync();
     }
 
-    private static MqttClientOptions Options(int port, string clientId) => new MqttClientOptionsBuilder().WithTcpServer("127.0.0.1", port)
-        .WithProtocolVersion(MqttProtocolVersion.V500).WithClientId(clientId).WithCleanStart(false).WithSessionExpiryInterval(86_400).WithReceiveMaximum(1000).Build();
+    private static MqttClientOptions Options(int port, string clientId) =>
+        new MqttClientOptionsBuilder().WithTcpServer("127.0.0.1", port)
+        .WithProtocolVersion(MqttProtocolVersion.V500).WithClientId(clientId).WithCleanStart(false)
+        .WithSessionExpiryInterval(86_400).WithReceiveMaximum(1000).Build();
 
     private static int FreePort()
     {

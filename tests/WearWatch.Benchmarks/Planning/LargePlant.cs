@@ -8,7 +8,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Benchmarks.Planning;
 
-/// <summary>A made-up plant of 200 chains on 25 lines with a shutdown of each line in each of 26 weeks, all lines served by one crew.</summary>
+/// <summary>
+/// A made-up plant of 200 chains on 25 lines with a shutdown of each line in each of 26 weeks, all lines served by one crew.
+/// </summary>
 internal static class LargePlant
 {
     /// <summary>The crew could do the work two and a half times over, but not where it is wanted most.</summary>
@@ -28,11 +30,13 @@ internal static class LargePlant
             Tasks = tasks,
             Windows = [.. Enumerable.Range(1, lines).SelectMany(l => Enumerable.Range(1, weeks).Select(w => new ShutdownWindow
             {
-                Id = $"L{l:00}/{w:00}", Line = $"L{l:00}", Start = Start.AddDays(7 * w), Length = TimeSpan.FromHours(8), Crew = "fitters", CrewHours = hoursAWeek,
+                Id = $"L{l:00}/{w:00}", Line = $"L{l:00}", Start = Start.AddDays(7 * w), Length = TimeSpan.FromHours(8),
+                Crew = "fitters", CrewHours = hoursAWeek,
             }))],
             Spares = [.. Enumerable.Range(0, 10).Select(t => new Spare
             {
-                Part = Chain(t), InStock = 300 + dice.Next(400), LeadTime = TimeSpan.FromDays(7 * (6 + dice.Next(10))), PackSize = 160, Price = 2 + 4 * dice.NextDouble(),
+                Part = Chain(t), InStock = 300 + dice.Next(400), LeadTime = TimeSpan.FromDays(7 * (6 + dice.Next(10))),
+                PackSize = 160, Price = 2 + 4 * dice.NextDouble(),
                 OnOrder = [new Delivery(Start.AddDays(20 + dice.Next(40)), 320)],
             })],
             Costs = new PlanningCosts { StopHours = 1.5 },
@@ -55,7 +59,8 @@ internal static class LargePlant
                 {
                     LimitPercent = 3,
                     ProbabilityPassed = 0,
-                    PercentilesHours = [.. Enumerable.Range(1, 99).Select(p => median * Math.Exp(spread * Normal.InvCDF(0, 1, p / 100.0)))],
+                    PercentilesHours = [.. Enumerable.Range(1, 99)
+                        .Select(p => median * Math.Exp(spread * Normal.InvCDF(0, 1, p / 100.0)))],
                 },
                 0),
             Hours = 2 + 4 * dice.NextDouble(),

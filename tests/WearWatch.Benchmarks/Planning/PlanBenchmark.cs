@@ -4,7 +4,9 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Benchmarks.Planning;
 
-/// <summary>How near to the proven optimum the planner comes, in which time, and what it saves against earliest due date.</summary>
+/// <summary>
+/// How near to the proven optimum the planner comes, in which time, and what it saves against earliest due date.
+/// </summary>
 internal static class PlanBenchmark
 {
     /// <summary>Above this share over the proven optimum the benchmark fails.</summary>
@@ -13,7 +15,10 @@ internal static class PlanBenchmark
     /// <summary>Longer than this the usual effort may not take.</summary>
     private static readonly TimeSpan AllowedTime = TimeSpan.FromSeconds(10);
 
-    /// <summary>Plans three plants, and one with crew hours cut to 60 %, of which only an answer is asked; true when each keeps its bounds.</summary>
+    /// <summary>
+    /// Plans three plants, and one with crew hours cut to 60 %, of which only an answer is asked; true when each keeps its
+    /// bounds.
+    /// </summary>
     public static async Task<bool> RunAsync(TextWriter output, TimeSpan proofLimit)
     {
         var good = true;
@@ -29,11 +34,17 @@ internal static class PlanBenchmark
         var (best, proofTook) = await Timed(input, new PlannerEffort(0, proofLimit));
         var dueDate = SwapPlanner.ByEarliestDueDate(input).Cost.Total;
         var over = plan.Cost.Total / (best.SearchEnded ? best.Cost.Total : best.Bound) - 1;
-        Say(output, $"{name}: {input.Tasks.Count} chains, {input.Tasks.Select(t => t.Line).Distinct().Count()} lines, {input.Windows.Select(w => w.Start).Distinct().Count()} dates");
-        Say(output, $"  plan                {plan.Cost.Total,10:0}   in {took.TotalSeconds:0.0} s, gap shown {plan.Gap:P2}, ended by its gap: {plan.SearchEnded}, same plan twice: {plan.Placements.SequenceEqual(again.Placements)}");
-        Say(output, $"  {(best.SearchEnded ? "proven optimum" : "bound only    ")}      {(best.SearchEnded ? best.Cost.Total : best.Bound),10:0}   in {proofTook.TotalSeconds:0.0} s; the plan is {over:P2} above it");
+        Say(output, $"{name}: {input.Tasks.Count} chains, {input.Tasks.Select(t => t.Line).Distinct().Count()} lines, "
+            + $"{input.Windows.Select(w => w.Start).Distinct().Count()} dates");
+        Say(output, $"  plan                {plan.Cost.Total,10:0}   in {took.TotalSeconds:0.0} s, gap shown {plan.Gap:P2}, "
+            + $"ended by its gap: {plan.SearchEnded}, same plan twice: {plan.Placements.SequenceEqual(again.Placements)}");
+        Say(output, $"  {(best.SearchEnded ? "proven optimum" : "bound only    ")}      "
+            + $"{(best.SearchEnded ? best.Cost.Total : best.Bound),10:0}   in {proofTook.TotalSeconds:0.0} s; the plan is "
+            + $"{over:P2} above it");
         Say(output, $"  earliest due date   {dueDate,10:0}   the plan saves {1 - plan.Cost.Total / dueDate:P1} of it");
-        Say(output, $"  unused life {plan.Cost.UnusedLife:0}, past limit {plan.Cost.PastLimit:0}, breakdowns {plan.Cost.Breakdowns:0} ({plan.Cost.ExpectedBreakdowns:0.0}), stops {plan.Cost.Stops:0}, overtime {plan.Cost.Overtime:0}, express {plan.Cost.Express:0}; {plan.Remarks.Count} remarks");
+        Say(output, $"  unused life {plan.Cost.UnusedLife:0}, past limit {plan.Cost.PastLimit:0}, breakdowns "
+            + $"{plan.Cost.Breakdowns:0} ({plan.Cost.ExpectedBreakdowns:0.0}), stops {plan.Cost.Stops:0}, overtime "
+            + $"{plan.Cost.Overtime:0}, express {plan.Cost.Express:0}; {plan.Remarks.Count} remarks");
         return over <= AllowedOverOptimum && took <= AllowedTime;
     }
 
@@ -44,5 +55,5 @@ internal static class PlanBenchmark
         return (plan, watch.Elapsed);
     }
 
-    private static void Say(TextWriter output, FormattableString text) => output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+    private static void Say(TextWriter output, string text) => output.WriteLine(text);
 }

@@ -3,12 +3,14 @@ using WearWatch.Trends;
 
 namespace WearWatch.Benchmarks.Rivals;
 
-/// <summary>Where a fitted line reaches a level, with the confidence interval of that place (Fieller), which may have no end.</summary>
+/// <summary>
+/// Where a fitted line reaches a level, with the confidence interval of that place (Fieller), which may have no end.
+/// </summary>
 /// <remarks>
-/// All x with <c>(y0 - ybar - b d)^2 &lt;= t^2 s^2 (k + 1/W + d^2/Sxx)</c>, d = x - xbar; k = 0 for the line itself reaching y0 (a
-/// limit), 1/m for the mean of m further observations. With <c>g = t^2 s^2 / (b^2 Sxx) &gt;= 1</c> the slope may be zero, and the set
-/// has no upper end: that is an answer, and a symmetric interval in its place would be wrong. It covers what the points left open
-/// about this line, not whether wear goes on in a straight line. Source: docs/references.md [17].
+/// All x with <c>(y0 - ybar - b d)^2 &lt;= t^2 s^2 (k + 1/W + d^2/Sxx)</c>, d = x - xbar; k = 0 for the line itself reaching y0
+/// (a limit), 1/m for the mean of m further observations. With <c>g = t^2 s^2 / (b^2 Sxx) &gt;= 1</c> the slope may be zero, and
+/// the set has no upper end: that is an answer, and a symmetric interval in its place would be wrong. It covers what the points
+/// left open about this line, not whether wear goes on in a straight line. Source: docs/references.md [17].
 /// </remarks>
 /// <param name="Estimate">Where the line reaches the level; infinite when it has no slope.</param>
 /// <param name="G">Fieller's g: the share of the slope's square that is its uncertainty; 1 and above means unbounded.</param>
@@ -64,7 +66,8 @@ public abstract record InversePrediction(double Estimate, double G, double Stand
             return new Between(line.MeanX + d, g, standardError, line.MeanX + (h - root) / a, line.MeanX + (h + root) / a);
         }
 
-        // Here a <= 0: everything but a gap around the points, or everything. The far edge of the gap is where a crossing may start.
+        // Here a
+        // <= 0: everything but a gap around the points, or everything. The far edge of the gap is where a crossing may start.
         double? lower = discriminant > 0 && a < 0 && c > 0 ? line.MeanX + (h - Math.Sqrt(discriminant)) / a : null;
         return new NoUpperLimit(line.MeanX + d, g, standardError, lower);
     }

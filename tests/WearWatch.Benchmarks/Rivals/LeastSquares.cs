@@ -6,5 +6,7 @@ namespace WearWatch.Benchmarks.Rivals;
 internal static class LeastSquares
 {
     public static RivalAnswer Ask(double[] hours, double[] percents, double limitPercent) =>
-        StraightLine.Fit(hours, percents) is TrendFit<StraightLine>.Fitted { Trend: var line } ? RivalAnswer.Of(line, limitPercent) : RivalAnswer.None;
+        StraightLine.Fit(hours, percents) is TrendFit<StraightLine>.Fitted { Trend: var line }
+            ? RivalAnswer.Of(line, limitPercent)
+            : RivalAnswer.None;
 }

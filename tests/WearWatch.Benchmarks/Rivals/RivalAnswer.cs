@@ -3,7 +3,10 @@ using WearWatch.Wear;
 
 namespace WearWatch.Benchmarks.Rivals;
 
-/// <summary>When a chain reaches a limit, in running hours since fitting; null where a method has no answer, infinite without an upper limit.</summary>
+/// <summary>
+/// When a chain reaches a limit, in running hours since fitting; null where a method has no answer, infinite without an upper
+/// limit.
+/// </summary>
 internal readonly record struct RivalAnswer(double? Early, double? Middle, double? Late)
 {
     /// <summary>Each end is exceeded with 5 %.</summary>

@@ -4,7 +4,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Benchmarks.Rivals;
 
-/// <summary>The track beside simpler methods, asked the same questions with the same readings: the table of docs/method.md.</summary>
+/// <summary>
+/// The track beside simpler methods, asked the same questions with the same readings: the table of docs/method.md.
+/// </summary>
 internal static class RivalTable
 {
     private static readonly (string Name, Func<double[], double[], double, RivalAnswer> Ask)[] Rivals =
@@ -35,24 +37,31 @@ internal static class RivalTable
         return true;
     }
 
-    private static IEnumerable<(string Method, Decision Asked, RivalAnswer Answer)> Ask(Decision asked, FolderChain chain, FolderModels models)
+    private static IEnumerable<(string Method, Decision Asked, RivalAnswer Answer)> Ask(
+        Decision asked, FolderChain chain, FolderModels models)
     {
-        var forecast = Backtest.Answer(chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card), asked.LimitPercent, asked.ReadingsKnown);
+        var forecast = Backtest.Answer(
+            chain.Card, chain.Readings, chain.Events, models.PriorFor(chain.Card), asked.LimitPercent, asked.ReadingsKnown);
         yield return ("the track", asked, RivalAnswer.Of(forecast, asked.LastReadingHours));
 
-        var known = ChainHistory.Take(chain.Card, [.. chain.Readings.Take(asked.ReadingsKnown)], chain.Events).Current.Observations;
+        var known = ChainHistory.Take(
+            chain.Card, [.. chain.Readings.Take(asked.ReadingsKnown)], chain.Events).Current.Observations;
         double[] hours = [.. known.Select(o => o.HoursSinceFitting)], percents = [.. known.Select(o => o.ElongationPercent)];
         foreach (var (name, ask) in Rivals)
-            yield return (name, asked, hours.Distinct().Count() < 2 ? RivalAnswer.None : ask(hours, percents, asked.LimitPercent));
+            yield return (name, asked, hours.Distinct().Count() < 2
+                ? RivalAnswer.None
+                : ask(hours, percents, asked.LimitPercent));
     }
 
     private static void Print(
-        TextWriter output, string measure, Func<RivalScore, double> of, List<(string Method, Decision Asked, RivalAnswer Answer)> answers)
+        TextWriter output, string measure, Func<RivalScore, double> of,
+        List<(string Method, Decision Asked, RivalAnswer Answer)> answers)
     {
         var cells = answers.Select(a => (a.Asked.LimitPercent, a.Asked.LifeShare)).Distinct()
             .OrderByDescending(c => c.LimitPercent).ThenBy(c => c.LifeShare).ToList();
         output.WriteLine($"\n**{measure}**\n");
-        output.WriteLine("| method | " + string.Join(" | ", cells.Select(c => Text($"{c.LimitPercent:0.0} % @ {100 * c.LifeShare:0}"))) + " |");
+        output.WriteLine("| method | "
+            + string.Join(" | ", cells.Select(c => Text($"{c.LimitPercent:0.0} % @ {100 * c.LifeShare:0}"))) + " |");
         output.WriteLine("|---" + string.Concat(Enumerable.Repeat("|---", cells.Count)) + "|");
         foreach (var method in answers.GroupBy(a => a.Method))
         {

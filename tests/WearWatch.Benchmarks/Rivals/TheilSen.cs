@@ -12,7 +12,8 @@ internal static class TheilSen
 {
     public static RivalAnswer Ask(double[] hours, double[] percents, double limitPercent)
     {
-        if (TheilSenLine.Fit(hours, percents) is not TrendFit<TheilSenLine>.Fitted { Trend: { Slope: > 0 } line }) return RivalAnswer.None;
+        if (TheilSenLine.Fit(hours, percents) is not TrendFit<TheilSenLine>.Fitted { Trend: { Slope: > 0 } line })
+            return RivalAnswer.None;
         var slopes = TheilSenLine.Slopes(hours, percents);
         double n = hours.Length;
         var half = Normal.InvCDF(0, 1, 0.5 + 0.5 * RivalAnswer.Confidence) * Math.Sqrt(n * (n - 1) * (2 * n + 5) / 18);

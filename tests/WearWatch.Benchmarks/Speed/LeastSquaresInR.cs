@@ -22,16 +22,20 @@ internal sealed record LeastSquaresInR(TimeSpan Lm, TimeSpan BareEngine, IReadOn
             [
                 "chain,hours,elongation",
                 .. chains.SelectMany(c => c.Observations.Select(o =>
-                    string.Create(CultureInfo.InvariantCulture, $"{c.Card.Name},{o.HoursSinceFitting:R},{o.ElongationPercent:R}")))
+                    string.Create(
+                        CultureInfo.InvariantCulture, $"{c.Card.Name},{o.HoursSinceFitting:R},{o.ElongationPercent:R}")))
             ]);
-            var start = new ProcessStartInfo("Rscript", [Path.Combine(AppContext.BaseDirectory, "Speed", "least-squares.R"), data, answers])
+            var start = new ProcessStartInfo(
+                "Rscript", [Path.Combine(AppContext.BaseDirectory, "Speed", "least-squares.R"), data, answers])
             {
                 RedirectStandardOutput = true,
             };
             using var r = Process.Start(start) ?? throw new InvalidOperationException("Rscript did not start.");
-            var seconds = r.StandardOutput.ReadToEnd().Split(' ').Select(s => double.Parse(s, CultureInfo.InvariantCulture)).ToArray();
+            var seconds = r.StandardOutput.ReadToEnd().Split(' ').Select(s => double.Parse(s, CultureInfo.InvariantCulture))
+                .ToArray();
             r.WaitForExit();
-            var slopes = File.ReadLines(answers).Select(l => l.Split(',')).ToDictionary(c => c[0], c => double.Parse(c[1], CultureInfo.InvariantCulture));
+            var slopes = File.ReadLines(answers).Select(l => l.Split(','))
+                .ToDictionary(c => c[0], c => double.Parse(c[1], CultureInfo.InvariantCulture));
             return new LeastSquaresInR(TimeSpan.FromSeconds(seconds[0]), TimeSpan.FromSeconds(seconds[1]), slopes);
         }
         catch (Win32Exception)

@@ -1,6 +1,8 @@
 namespace WearWatch.Benchmarks.Speed;
 
-/// <summary>How much processor time something takes: unlike time on the wall, it does not count whatever else runs on the machine.</summary>
+/// <summary>
+/// How much processor time something takes: unlike time on the wall, it does not count whatever else runs on the machine.
+/// </summary>
 internal static class Measured
 {
     /// <summary>Processor time of one long run, after a short one for the compiler.</summary>

@@ -33,7 +33,8 @@ internal static class SimulatedChain
                 Dust = (DustLevel)chance.Next(3),
             },
         };
-        var rate = 0.2 * (card.Duty.RelativeLoad!.Value / 0.5) * Math.Exp(0.4 * (int)card.Duty.Lubrication! + 0.3 * Normal(chance));
+        var rate = 0.2 * (card.Duty.RelativeLoad!.Value / 0.5)
+            * Math.Exp(0.4 * (int)card.Duty.Lubrication! + 0.3 * Normal(chance));
         var lifeHours = 1000 * (1 + chance.NextDouble()) / rate;
         return new FleetChain(card,
         [
@@ -41,7 +42,8 @@ internal static class SimulatedChain
             {
                 var hours = lifeHours * i / readings;
                 var wear = rate * hours / 1000;
-                return new Observation(hours, 0.2 + wear + 0.05 * wear * wear + ScatterPercent * Normal(chance), ScatterPercent, i - 1);
+                return new Observation(
+                    hours, 0.2 + wear + 0.05 * wear * wear + ScatterPercent * Normal(chance), ScatterPercent, i - 1);
             })
         ]);
     }

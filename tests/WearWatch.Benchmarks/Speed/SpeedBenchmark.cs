@@ -30,8 +30,10 @@ internal static class SpeedBenchmark
     private static void Assessments(TextWriter output, FleetChain[] chains, TimeSpan? lmInR)
     {
         var assessments = TrackSpeed.ForAssessments(chains);
-        Say(output, $"  assessed from raw readings      {assessments.TotalMilliseconds,10:0} ms   {assessments.TotalMilliseconds / chains.Length:0.00} ms a chain");
-        if (lmInR is { } r) Say(output, $"                                               {assessments / r:0.0} times what lm alone takes in R");
+        Say(output, $"  assessed from raw readings      {assessments.TotalMilliseconds,10:0} ms   "
+            + $"{assessments.TotalMilliseconds / chains.Length:0.00} ms a chain");
+        if (lmInR is { } r)
+            Say(output, $"                                               {assessments / r:0.0} times what lm alone takes in R");
     }
 
     private static bool Tracks(TextWriter output, FleetChain[] chains)
@@ -40,9 +42,12 @@ internal static class SpeedBenchmark
         var oneReading = TrackSpeed.ForOneReading(chains[..500]);
         var twoCores = TrackSpeed.ForAssessmentsOnTwoCores(chains);
         Say(output, $"chains of 40 readings");
-        Say(output, $"  track and three limits          {threeLimits.TotalMilliseconds,10:0.00} ms   bound {ThreeLimitsBound.TotalMilliseconds:0} ms");
-        Say(output, $"  one more reading                {oneReading.TotalMilliseconds,10:0.00} ms   bound {OneReadingBound.TotalMilliseconds:0} ms");
-        Say(output, $"  {chains.Length:N0} assessed on two cores    {twoCores.TotalSeconds,10:0.0} s    bound {TwoCoresBound.TotalSeconds:0} s on the wall");
+        Say(output, $"  track and three limits          {threeLimits.TotalMilliseconds,10:0.00} ms   bound "
+            + $"{ThreeLimitsBound.TotalMilliseconds:0} ms");
+        Say(output, $"  one more reading                {oneReading.TotalMilliseconds,10:0.00} ms   bound "
+            + $"{OneReadingBound.TotalMilliseconds:0} ms");
+        Say(output, $"  {chains.Length:N0} assessed on two cores    {twoCores.TotalSeconds,10:0.0} s    bound "
+            + $"{TwoCoresBound.TotalSeconds:0} s on the wall");
         return threeLimits < ThreeLimitsBound && oneReading < OneReadingBound && twoCores < TwoCoresBound;
     }
 
@@ -60,7 +65,8 @@ internal static class SpeedBenchmark
         var crossings = Measured.Quickest(3, () =>
         {
             foreach (var (hours, elongations) in points)
-                InversePrediction.Of(((TrendFit<StraightLine>.Fitted)StraightLine.Fit(hours, elongations)).Trend, LimitPercent, confidence: 0.9);
+                InversePrediction.Of(
+                    ((TrendFit<StraightLine>.Fitted)StraightLine.Fit(hours, elongations)).Trend, LimitPercent, confidence: 0.9);
         });
         var robust = Measured.Quickest(2, () =>
         {
@@ -77,8 +83,10 @@ internal static class SpeedBenchmark
         }
 
         var difference = chains.Zip(slopes, (c, slope) => Math.Abs(slope / r.Slopes[c.Card.Name] - 1)).Max();
-        Say(output, $"  R, lm in a loop                 {r.Lm.TotalMilliseconds,10:0.0} ms   {r.Lm / lines:N0} times ours; slopes agree to {difference:0.0e+0}");
-        Say(output, $"  R, its bare engine .lm.fit      {r.BareEngine.TotalMilliseconds,10:0.0} ms   {r.BareEngine / lines:N0} times ours");
+        Say(output, $"  R, lm in a loop                 {r.Lm.TotalMilliseconds,10:0.0} ms   {r.Lm / lines:N0} times ours; "
+            + $"slopes agree to {difference:0.0e+0}");
+        Say(output, $"  R, its bare engine .lm.fit      {r.BareEngine.TotalMilliseconds,10:0.0} ms   {r.BareEngine / lines:N0} "
+            + $"times ours");
         return r.Lm;
     }
 
@@ -92,8 +100,9 @@ internal static class SpeedBenchmark
         });
         Say(output, $"fleet model from {chains.Length:N0} chains");
         Say(output, $"  training with cross-validation  {training.TotalMilliseconds,10:0} ms");
-        Say(output, $"  a chain's prior                 {priors.TotalMicroseconds / chains.Length,10:0.0} us   trees in use: {trained.Model.UsesTrees}");
+        Say(output, $"  a chain's prior                 {priors.TotalMicroseconds / chains.Length,10:0.0} us   trees in use: "
+            + $"{trained.Model.UsesTrees}");
     }
 
-    private static void Say(TextWriter output, FormattableString text) => output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+    private static void Say(TextWriter output, string text) => output.WriteLine(text);
 }

@@ -27,7 +27,8 @@ internal static class TrackSpeed
     public static TimeSpan ForOneReading(FleetChain[] chains)
     {
         var stored = chains
-            .Select(c => (Track: WearFilter.Default.Follow(WearPrior.Broad, c.Observations.SkipLast(1)), Last: c.Observations[^1])).ToArray();
+            .Select(c => (Track: WearFilter.Default.Follow(WearPrior.Broad, c.Observations.SkipLast(1)),
+                Last: c.Observations[^1])).ToArray();
         return Measured.Quickest(3, () =>
         {
             foreach (var (track, last) in stored)

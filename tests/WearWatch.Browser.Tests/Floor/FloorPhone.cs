@@ -10,15 +10,18 @@ internal static class FloorPhone
     /// <summary>Waits until the phone could work without signal: the worker runs and the pack is there.</summary>
     public static async Task ReadyAsync(this IPage page)
     {
-        await page.Locator("html[data-worker=ready][data-shown]").WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+        await page.Locator("html[data-worker=ready][data-shown]")
+            .WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
         await page.WaitForFunctionAsync("async () => (await caches.keys()).length > 0", null, patient);
     }
 
     /// <summary>Goes to a screen of the floor that is open already.</summary>
     public static async Task ShowAsync(this IPage page, string hash)
     {
-        await page.EvaluateAsync("hash => { document.documentElement.dataset.shown = ''; if (location.hash === hash) dispatchEvent(new Event('hashchange')); else location.hash = hash; }", hash);
-        await page.Locator($"html[data-shown='{hash}']").WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+        await page.EvaluateAsync("hash => { document.documentElement.dataset.shown = ''; if (location.hash === hash) "
+            + "dispatchEvent(new Event('hashchange')); else location.hash = hash; }", hash);
+        await page.Locator($"html[data-shown='{hash}']")
+            .WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
     }
 
     /// <summary>Enters a reading and waits until the phone says that it is safe.</summary>

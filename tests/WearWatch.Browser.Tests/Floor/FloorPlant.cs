@@ -31,6 +31,7 @@ internal sealed class FloorPlant(Screen screen)
     public async Task<List<JsonElement>> ReadingsAsync(string chain)
     {
         using var client = new HttpClient();
-        return [.. (await client.GetFromJsonAsync<JsonElement>($"{screen.Address}/api/v1/chains/{chain}/readings", Ct)).EnumerateArray()];
+        return [.. (await client.GetFromJsonAsync<JsonElement>($"{screen.Address}/api/v1/chains/{chain}/readings", Ct))
+            .EnumerateArray()];
     }
 }

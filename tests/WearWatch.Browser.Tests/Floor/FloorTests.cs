@@ -25,7 +25,8 @@ public sealed class FloorTests(Screen screen)
         await phone.PictureAsync("floor-measure-begun-phone", whole: false);
         await phone.Page.GetByLabel("Hour counter").TapAsync();
         await phone.Page.TapDigitsAsync("5000");
-        while (!await phone.Page.GetByLabel("Length", new() { Exact = true }).EvaluateAsync<bool>("e => e === document.activeElement"))
+        while (!await phone.Page.GetByLabel("Length", new() { Exact = true })
+            .EvaluateAsync<bool>("e => e === document.activeElement"))
             await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Next field" }).TapAsync();
         await phone.Page.TapDigitsAsync("1234.5");
         await Assertions.Expect(phone.Page.Locator(".verdict .figure")).ToContainTextAsync("1.25");
@@ -45,9 +46,11 @@ public sealed class FloorTests(Screen screen)
         var (id, mark) = await plant.TakeInAsync("LABEL");
         await using var phone = await plant.PhoneAsync();
         await phone.Page.GotoAsync($"{screen.Address}/floor/at/{(mark == "AAAA2222" ? "BBBB2222" : "AAAA2222")}/{id}");
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "This label is of another plant" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "This label is of another plant" }))
+            .ToBeVisibleAsync(Patient);
         await phone.Page.GotoAsync($"{screen.Address}/floor/at/{mark}/999999");
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "not in the register" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "not in the register" }))
+            .ToBeVisibleAsync(Patient);
         Assert.Empty(await phone.BarriersAsync());
     }
 
@@ -87,7 +90,8 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.Context.SetOfflineAsync(false);
         await phone.Page.ReloadAsync();
         await phone.Page.ReadyAsync();
-        await phone.Page.WaitForFunctionAsync("() => /look 1/.test(document.getElementById('kept').textContent)", null, new() { Timeout = 60_000 });
+        await phone.Page.WaitForFunctionAsync(
+            "() => /look 1/.test(document.getElementById('kept').textContent)", null, new() { Timeout = 60_000 });
         await phone.Page.ShowAsync("#/kept");
         await Assertions.Expect(phone.Page.GetByText("does not fit")).ToBeVisibleAsync();
         var miscount = phone.Page.GetByRole(AriaRole.Button, new() { Name = "49 pitches instead of 48" });
@@ -109,7 +113,8 @@ public sealed class FloorTests(Screen screen)
         await desk.PictureAsync("labels-desk");
         var picture = Path.Combine(Directory.CreateTempSubdirectory("wearwatch-label-").FullName, "label.png");
         await desk.Page.Locator(".label svg").ScreenshotAsync(new() { Path = picture });
-        using var reader = Process.Start(new ProcessStartInfo("zbarimg", ["-q", "--raw", picture]) { RedirectStandardOutput = true })!;
+        using var reader =
+            Process.Start(new ProcessStartInfo("zbarimg", ["-q", "--raw", picture]) { RedirectStandardOutput = true })!;
         Assert.Equal($"{screen.Address}/floor/at/{mark}/{id}", (await reader.StandardOutput.ReadToEndAsync(Ct)).Trim());
         Assert.Empty(await desk.BarriersAsync());
     }

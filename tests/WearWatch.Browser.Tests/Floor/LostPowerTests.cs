@@ -6,7 +6,9 @@ using Microsoft.Playwright;
 
 namespace WearWatch.Browser.Tests.Floor;
 
-/// <summary>Twenty readings without signal, the phone goes out, comes back, sends, and the server goes out while it takes them.</summary>
+/// <summary>
+/// Twenty readings without signal, the phone goes out, comes back, sends, and the server goes out while it takes them.
+/// </summary>
 public sealed class LostPowerTests(Screen screen)
 {
     private const int Readings = 20;
@@ -47,7 +49,8 @@ public sealed class LostPowerTests(Screen screen)
         await server.StartAsync();
         var left = Readings - (await ReadAsync(client)).Count;
         Assert.True(left > 0, "The server had taken all of them before it was killed: the test proves nothing then.");
-        await page.WaitForFunctionAsync("() => document.getElementById('kept').textContent === 'Kept 0'", null, new() { Timeout = 120_000 });
+        await page.WaitForFunctionAsync(
+            "() => document.getElementById('kept').textContent === 'Kept 0'", null, new() { Timeout = 120_000 });
         await page.ShowAsync("#/kept");
         await Assertions.Expect(page.Locator(".entry[data-state=sent]")).ToHaveCountAsync(Readings);
         Assert.Equal(Enumerable.Range(First, Readings).Select(h => (double)h), await ReadAsync(client));
@@ -62,18 +65,21 @@ public sealed class LostPowerTests(Screen screen)
     private static async Task<List<double>> ReadAsync(HttpClient client)
     {
         var all = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/POWER-1/readings", Ct);
-        return [.. all.EnumerateArray().OrderBy(r => r.GetProperty("id").GetInt64()).Select(r => r.GetProperty("counter_h").GetDouble()).Where(h => h >= First)];
+        return [.. all.EnumerateArray().OrderBy(r => r.GetProperty("id").GetInt64())
+            .Select(r => r.GetProperty("counter_h").GetDouble()).Where(h => h >= First)];
     }
 
     private static async Task<int> TakeInAsync(HttpClient client, string name)
     {
         using var form = new MultipartFormDataContent();
-        foreach (var path in PlantFiles.Write(name)) form.Add(new ByteArrayContent(await File.ReadAllBytesAsync(path, Ct)), "files", Path.GetFileName(path));
+        foreach (var path in PlantFiles.Write(name))
+            form.Add(new ByteArrayContent(await File.ReadAllBytesAsync(path, Ct)), "files", Path.GetFileName(path));
         using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/imports") { Content = form };
         request.Headers.Add("Idempotency-Key", name);
         (await client.SendAsync(request, Ct)).EnsureSuccessStatusCode();
         var pack = await client.GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);
-        return pack.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("chain").GetString() == name + "-1").GetProperty("id").GetInt32();
+        return pack.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("chain").GetString() == name + "-1")
+            .GetProperty("id").GetInt32();
     }
 
     /// <summary>Ends the browser that works in a folder, as an empty battery does.</summary>

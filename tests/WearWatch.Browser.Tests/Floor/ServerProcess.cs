@@ -17,7 +17,11 @@ internal sealed partial class ServerProcess : IAsyncDisposable
         // Beside the tests' own output: artifacts/bin/PROJECT/CONFIGURATION.
         var own = new DirectoryInfo(AppContext.BaseDirectory);
         var program = Path.Combine(own.Parent!.Parent!.FullName, "WearWatch.Dashboard", own.Name, "WearWatch.Dashboard.dll");
-        var start = new ProcessStartInfo("dotnet", [program]) { WorkingDirectory = Path.GetDirectoryName(program), RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("dotnet", [program])
+        {
+            WorkingDirectory = Path.GetDirectoryName(program),
+            RedirectStandardOutput = true,
+        };
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Development"; // static files of packages are served unpublished only there
         start.Environment["Kestrel__Endpoints__Loopback__Url"] = Address.Length > 0 ? Address : "http://127.0.0.1:0";
         start.Environment["WearWatch__DataFolder"] = dataFolder;

@@ -25,7 +25,8 @@ public sealed class WorkTests(Screen screen)
         var dry = phone.Page.Locator(".point", new() { HasText = "red-brown" });
         await dry.GetByRole(AriaRole.Radio, new() { Name = "found", Exact = true }).TapAsync();
         await dry.GetByLabel("Note").FillAsync("at the infeed");
-        await dry.GetByLabel("Photo").SetInputFilesAsync(new FilePayload { Name = "joint.png", MimeType = "image/png", Buffer = await phone.Page.ScreenshotAsync() });
+        await dry.GetByLabel("Photo").SetInputFilesAsync(
+            new FilePayload { Name = "joint.png", MimeType = "image/png", Buffer = await phone.Page.ScreenshotAsync() });
         await Assertions.Expect(dry.GetByText("Photo kept")).ToBeVisibleAsync(Patient);
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "All the rest is in order" }).TapAsync();
         await phone.PictureAsync("floor-look-page-phone", whole: false);
@@ -57,9 +58,12 @@ public sealed class WorkTests(Screen screen)
         Assert.Equal("at the infeed", finding.GetProperty("note").GetString());
         Assert.Equal(1, finding.GetProperty("photos").GetArrayLength());
         var events = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/events", Ct)).EnumerateArray().ToList();
-        Assert.Contains(events, e => e.GetProperty("event").GetString() == "oiling" && e.GetProperty("oil_grade").GetString() == "ISO VG 150");
-        Assert.Contains(events, e => e.GetProperty("event").GetString() == "replacement" && e.GetProperty("lot").GetString() == "L-77");
-        // The new chain begins its track with its length when new, 0.03 %, and the run-in that is to come, about 0.2 %; the old one had 1 %.
+        Assert.Contains(events, e => e.GetProperty("event").GetString() == "oiling"
+            && e.GetProperty("oil_grade").GetString() == "ISO VG 150");
+        Assert.Contains(events, e => e.GetProperty("event").GetString() == "replacement"
+            && e.GetProperty("lot").GetString() == "L-77");
+        // The new chain begins its track with its length when new, 0.03 %, and the run-in that is to come, about 0.2 %; the old
+        // one had 1 %.
         var forecast = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/forecast", Ct);
         Assert.Equal(1, forecast.GetProperty("readings_used").GetInt32());
         Assert.InRange(forecast.GetProperty("elongation_pct").GetDouble(), 0, 0.4);
@@ -84,10 +88,12 @@ public sealed class WorkTests(Screen screen)
 
         using var client = new HttpClient { BaseAddress = new Uri(screen.Address) };
         var events = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/DONE-1/events", Ct)).EnumerateArray()
-            .Select(e => (e.GetProperty("event").GetString()!, e.GetProperty("counter_h_before").GetDouble(), e.GetProperty("counter_h_after").GetDouble(), e.GetProperty("note").GetString()!))
+            .Select(e => (e.GetProperty("event").GetString()!, e.GetProperty("counter_h_before").GetDouble(),
+                e.GetProperty("counter_h_after").GetDouble(), e.GetProperty("note").GetString()!))
             .TakeLast(4);
         Assert.Equal(
-            [("tensioned", 5000, 5000, ""), ("shortened", 5001, 5001, "2 pitches out"), ("sprocket_replaced", 5002, 5002, "21 teeth"), ("meter_reset", 5003, 12, "")], events);
+            [("tensioned", 5000, 5000, ""), ("shortened", 5001, 5001, "2 pitches out"),
+                ("sprocket_replaced", 5002, 5002, "21 teeth"), ("meter_reset", 5003, 12, "")], events);
 
         async Task RecordAsync(string work, params (string Label, string Text)[] fields)
         {
@@ -104,6 +110,7 @@ public sealed class WorkTests(Screen screen)
     {
         await page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send())");
         await page.WaitForFunctionAsync(
-            "count => import('/floor/store.js').then(s => s.entries()).then(all => all.length === count && all.every(e => e.state === 'sent'))", entries, new() { Timeout = 60_000 });
+            "count => import('/floor/store.js').then(s => s.entries()).then(all => all.length === count && all.every(e => "
+            + "e.state === 'sent'))", entries, new() { Timeout = 60_000 });
     }
 }

@@ -35,7 +35,8 @@ public sealed class ApiAskingTests : IAsyncLifetime
     public async Task A_forecast_has_ninety_nine_percentiles_that_rise()
     {
         var forecast = await api.GetAsync("/api/v1/chains/K-1/forecast");
-        var percentiles = forecast.GetProperty("remaining_h_percentiles").EnumerateArray().Select(p => p.ValueKind == JsonValueKind.Null ? double.MaxValue : p.GetDouble()).ToList();
+        var percentiles = forecast.GetProperty("remaining_h_percentiles").EnumerateArray()
+            .Select(p => p.ValueKind == JsonValueKind.Null ? double.MaxValue : p.GetDouble()).ToList();
         Assert.Equal(99, percentiles.Count);
         Assert.Equal(percentiles.Order(), percentiles);
         Assert.Equal(percentiles[4], forecast.GetProperty("remaining_h_p05").GetDouble());
@@ -45,9 +46,11 @@ public sealed class ApiAskingTests : IAsyncLifetime
     [Fact]
     public async Task Readings_and_events_stand_in_their_order()
     {
-        var readings = (await api.GetAsync("/api/v1/chains/K-1/readings")).EnumerateArray().Select(r => r.GetProperty("counter_h").GetDouble()).ToList();
+        var readings = (await api.GetAsync("/api/v1/chains/K-1/readings")).EnumerateArray()
+            .Select(r => r.GetProperty("counter_h").GetDouble()).ToList();
         Assert.Equal([500, 1200, 2000, 2800], readings);
-        Assert.Equal("oiling", Assert.Single((await api.GetAsync("/api/v1/chains/K-1/events")).EnumerateArray()).GetProperty("event").GetString());
+        Assert.Equal("oiling", Assert.Single((await api.GetAsync("/api/v1/chains/K-1/events")).EnumerateArray())
+            .GetProperty("event").GetString());
     }
 
     [Theory]
@@ -81,8 +84,10 @@ public sealed class ApiAskingTests : IAsyncLifetime
         var paths = (await api.GetAsync("/openapi/v1.json")).GetProperty("paths");
         foreach (var path in new[]
         {
-            "/api/v1/plant", "/api/v1/chains", "/api/v1/chains/{chain}", "/api/v1/chains/{chain}/forecast", "/api/v1/chains/{chain}/readings",
-            "/api/v1/chains/{chain}/events", "/api/v1/readings", "/api/v1/events", "/api/v1/notices", "/api/v1/notices/{id}/judgement", "/api/v1/imports",
+            "/api/v1/plant", "/api/v1/chains", "/api/v1/chains/{chain}", "/api/v1/chains/{chain}/forecast",
+            "/api/v1/chains/{chain}/readings",
+            "/api/v1/chains/{chain}/events", "/api/v1/readings", "/api/v1/events", "/api/v1/notices",
+            "/api/v1/notices/{id}/judgement", "/api/v1/imports",
         }) Assert.True(paths.TryGetProperty(path, out _), path);
     }
 }

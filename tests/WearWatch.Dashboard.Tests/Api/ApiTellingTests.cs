@@ -27,7 +27,8 @@ public sealed class ApiTellingTests : IAsyncLifetime
         var reading = (await api.GetAsync("/api/v1/chains/K-1/readings")).EnumerateArray().Last();
         Assert.Equal(357.5, reading.GetProperty("length_mm").GetDouble());
         Assert.Equal((1, 556, false),
-            (reading.GetProperty("strand").GetInt32(), reading.GetProperty("load_n").GetDouble(), reading.GetProperty("taut").GetBoolean()));
+            (reading.GetProperty("strand").GetInt32(), reading.GetProperty("load_n").GetDouble(),
+                reading.GetProperty("taut").GetBoolean()));
     }
 
     [Theory]
@@ -37,7 +38,8 @@ public sealed class ApiTellingTests : IAsyncLifetime
     public async Task What_is_wrong_with_a_reading_is_told_by_its_field(string fields, string wrong)
     {
         var answer = await api.TellAsync(
-            "/api/v1/readings", $$"""{"chain":"K-1","counter_h":3200,"tool":"caliper","pitches":14,{{fields}}}""", "wrong-" + wrong);
+            "/api/v1/readings", $$"""{"chain":"K-1","counter_h":3200,"tool":"caliper","pitches":14,{{fields}}}""",
+            "wrong-" + wrong);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         Assert.Contains($"\"{wrong}\"", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
@@ -50,7 +52,8 @@ public sealed class ApiTellingTests : IAsyncLifetime
         var again = await api.TellAsync("/api/v1/readings", Reading, "key-1");
         Assert.Equal(HttpStatusCode.OK, again.StatusCode);
         Assert.Equal(await ApiCaller.IdAsync(first), await ApiCaller.IdAsync(again));
-        var other = await api.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1231.9", StringComparison.Ordinal), "key-1");
+        var other = await api.TellAsync(
+            "/api/v1/readings", Reading.Replace("1231.4", "1231.9", StringComparison.Ordinal), "key-1");
         await ApiCaller.AssertProblemAsync(other, HttpStatusCode.Conflict);
         Assert.Equal(5, (await api.GetAsync("/api/v1/chains/K-1/readings")).GetArrayLength());
     }
@@ -68,7 +71,8 @@ public sealed class ApiTellingTests : IAsyncLifetime
     public async Task Inches_with_a_fraction_are_understood()
     {
         // 48 3/8 in = 1228.725 mm.
-        var answer = await api.TellAsync("/api/v1/readings", """{"chain":"K-1","counter_h":3200,"tool":"tape","pitches":48,"length":"48 3/8","unit":"in"}""", "in-1");
+        var answer = await api.TellAsync("/api/v1/readings",
+            """{"chain":"K-1","counter_h":3200,"tool":"tape","pitches":48,"length":"48 3/8","unit":"in"}""", "in-1");
         Assert.Equal(HttpStatusCode.Created, answer.StatusCode);
         var readings = await api.GetAsync("/api/v1/chains/K-1/readings");
         Assert.Contains(readings.EnumerateArray(), r => Math.Abs(r.GetProperty("length_mm").GetDouble() - 1228.725) < 1e-9);
@@ -77,12 +81,14 @@ public sealed class ApiTellingTests : IAsyncLifetime
     [Fact]
     public async Task A_length_that_cannot_be_waits_for_a_yes()
     {
-        var answer = await api.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1431.4", StringComparison.Ordinal), "far");
+        var answer =
+            await api.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1431.4", StringComparison.Ordinal), "far");
         Assert.Equal(HttpStatusCode.Created, answer.StatusCode);
         var body = await answer.Content.ReadFromJsonAsync<JsonElement>(Ct);
         Assert.Equal("waiting", body.GetProperty("standing").GetString());
         Assert.NotEmpty(body.GetProperty("why").GetString()!);
-        Assert.Equal(HttpStatusCode.OK, (await api.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1431.4", StringComparison.Ordinal), "far")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await api.TellAsync(
+            "/api/v1/readings", Reading.Replace("1231.4", "1431.4", StringComparison.Ordinal), "far")).StatusCode);
     }
 
     [Theory]
@@ -120,13 +126,15 @@ public sealed class ApiTellingTests : IAsyncLifetime
         const string body = """{"chain":"K-1","event":"replacement","counter_h_before":3100,"counter_h_after":3100}""";
         Assert.Equal(HttpStatusCode.Created, (await api.TellAsync("/api/v1/events", body, "e-1")).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await api.TellAsync("/api/v1/events", body, "e-1")).StatusCode);
-        await ApiCaller.AssertProblemAsync(await api.TellAsync("/api/v1/events", """{"chain":"K-1","event":"painting"}""", "e-2"), HttpStatusCode.UnprocessableEntity);
+        await ApiCaller.AssertProblemAsync(await api.TellAsync("/api/v1/events", """{"chain":"K-1","event":"painting"}""", "e-2"),
+            HttpStatusCode.UnprocessableEntity);
     }
 
     [Fact]
     public async Task Files_are_previewed_and_taken_in_and_the_second_time_changes_nothing()
     {
-        const string csv = "chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c\nK-2,2026-01-05T00:00:00Z,900,tape,,48,1222.1,mm,\nK-2,x,-1,tape,,0,,mm,\n";
+        const string csv = "chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c\n"
+            + "K-2,2026-01-05T00:00:00Z,900,tape,,48,1222.1,mm,\nK-2,x,-1,tape,,0,,mm,\n";
         var preview = await api.ImportAsync(csv, "?preview=true");
         Assert.Equal((1, 1), (preview.GetProperty("taken").GetInt32(), preview.GetProperty("refused").GetInt32()));
         var first = await api.ImportAsync(csv);

@@ -13,13 +13,17 @@ internal static class Code
     private static readonly Dictionary<short, OpCode> OpCodesByValue =
         typeof(OpCodes).GetFields().Select(f => (OpCode)f.GetValue(null)!).ToDictionary(c => c.Value);
 
-    /// <summary>Types that stand in a type's own declaration and code, as written: arrays, generics and nested ones among them.</summary>
+    /// <summary>
+    /// Types that stand in a type's own declaration and code, as written: arrays, generics and nested ones among them.
+    /// </summary>
     public static IEnumerable<Type?> ReferencesOf(Type type)
     {
         IEnumerable<Type?> declared = [type.BaseType, .. type.GetInterfaces(), .. OfAttributes(type.GetCustomAttributesData())];
-        if (type.IsGenericTypeDefinition) declared = declared.Concat(type.GetGenericArguments().SelectMany(g => g.GetGenericParameterConstraints()));
+        if (type.IsGenericTypeDefinition)
+            declared = declared.Concat(type.GetGenericArguments().SelectMany(g => g.GetGenericParameterConstraints()));
         return declared
-            .Concat(type.GetFields(Own).SelectMany(f => (IEnumerable<Type?>)[f.FieldType, .. OfAttributes(f.GetCustomAttributesData())]))
+            .Concat(type.GetFields(Own)
+                .SelectMany(f => (IEnumerable<Type?>)[f.FieldType, .. OfAttributes(f.GetCustomAttributesData())]))
             .Concat(type.GetProperties(Own).SelectMany(p => OfAttributes(p.GetCustomAttributesData())))
             .Concat(type.GetMethods(Own).Concat<MethodBase>(type.GetConstructors(Own)).SelectMany(OfMethod));
     }
@@ -41,13 +45,15 @@ internal static class Code
     }
 
     private static IEnumerable<Type?> OfAttributes(IEnumerable<CustomAttributeData> attributes) => attributes.SelectMany(a =>
-        (IEnumerable<Type?>)[a.AttributeType, .. a.ConstructorArguments.Concat(a.NamedArguments.Select(n => n.TypedValue)).Select(v => v.Value as Type)]);
+        (IEnumerable<Type?>)[a.AttributeType,
+            .. a.ConstructorArguments.Concat(a.NamedArguments.Select(n => n.TypedValue)).Select(v => v.Value as Type)]);
 
     private static IEnumerable<Type?> OfBody(MethodBase method)
     {
         if (method.GetMethodBody() is not { } body) yield break;
         foreach (var local in body.LocalVariables) yield return local.LocalType;
-        foreach (var caught in body.ExceptionHandlingClauses.Where(c => c.Flags == ExceptionHandlingClauseOptions.Clause)) yield return caught.CatchType;
+        foreach (var caught in body.ExceptionHandlingClauses.Where(c => c.Flags == ExceptionHandlingClauseOptions.Clause))
+            yield return caught.CatchType;
         var ofType = method.DeclaringType is { IsGenericType: true } declaring ? declaring.GetGenericArguments() : null;
         var ofMethod = method.IsGenericMethod ? method.GetGenericArguments() : null;
         foreach (var token in Tokens(body.GetILAsByteArray()!))
@@ -66,7 +72,8 @@ internal static class Code
         {
             var opCode = OpCodesByValue[code[at] == 0xfe ? BitConverter.ToInt16([code[at + 1], code[at]]) : code[at]];
             at += opCode.Size;
-            if (opCode.OperandType is OperandType.InlineField or OperandType.InlineMethod or OperandType.InlineTok or OperandType.InlineType)
+            if (opCode.OperandType is OperandType.InlineField or OperandType.InlineMethod or OperandType.InlineTok
+                or OperandType.InlineType)
                 yield return BitConverter.ToInt32(code, at);
             at += opCode.OperandType switch
             {

@@ -11,11 +11,14 @@ public sealed class DeadCodeTests
     {
         var graph = TypeGraph.Whole;
         var reached = graph.ReachedFrom(graph.Types.Where(IsFoundByTheFramework));
-        string[] dead = [.. graph.Types.Except(reached).Where(t => t != typeof(DiscardSign)).Select(t => t.FullName!).Order(StringComparer.Ordinal)];
+        string[] dead = [.. graph.Types.Except(reached).Where(t => t != typeof(DiscardSign)).Select(t => t.FullName!)
+            .Order(StringComparer.Ordinal)];
         Assert.True(dead.Length == 0, "No program reaches:\n" + string.Join('\n', dead));
     }
 
-    /// <summary>What no code of ours needs to name: programs by their entry, pages by their route, the rest by an attribute or a base.</summary>
+    /// <summary>
+    /// What no code of ours needs to name: programs by their entry, pages by their route, the rest by an attribute or a base.
+    /// </summary>
     private static bool IsFoundByTheFramework(Type type) =>
         type.Assembly.EntryPoint?.DeclaringType == type
         || type.IsDefined(typeof(RouteAttribute), inherit: false)

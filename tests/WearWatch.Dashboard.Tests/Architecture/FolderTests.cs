@@ -1,6 +1,8 @@
 namespace WearWatch.Dashboard.Tests.Architecture;
 
-/// <summary>The folders of a project build on each other in one direction. What lies at its root belongs to all of them.</summary>
+/// <summary>
+/// The folders of a project build on each other in one direction. What lies at its root belongs to all of them.
+/// </summary>
 public sealed class FolderTests
 {
     [Theory]
@@ -15,7 +17,8 @@ public sealed class FolderTests
     {
         var links = Links(project);
         var below = links.ToDictionary(l => l.Key, l => Below(l.Key, links));
-        string[] circles = [.. links.SelectMany(l => l.Value.Where(to => below[to.Key].Contains(l.Key)).Select(to => $"{l.Key} > {to.Key}: {to.Value}")).Order()];
+        string[] circles = [.. links.SelectMany(l =>
+            l.Value.Where(to => below[to.Key].Contains(l.Key)).Select(to => $"{l.Key} > {to.Key}: {to.Value}")).Order()];
         Assert.True(circles.Length == 0, "In a circle:\n" + string.Join('\n', circles));
     }
 
@@ -26,7 +29,8 @@ public sealed class FolderTests
         var links = types.Select(FolderOf).Distinct().ToDictionary(f => f, _ => new Dictionary<string, string>());
         foreach (var type in types.OrderBy(t => t.FullName, StringComparer.Ordinal))
         {
-            foreach (var used in TypeGraph.Whole.Of(type).Where(t => t.Assembly == type.Assembly && FolderOf(t) is { Length: > 0 } to && to != FolderOf(type)))
+            foreach (var used in TypeGraph.Whole.Of(type)
+                .Where(t => t.Assembly == type.Assembly && FolderOf(t) is { Length: > 0 } to && to != FolderOf(type)))
                 links[FolderOf(type)].TryAdd(FolderOf(used), $"{type.Name} uses {used.Name}");
         }
 

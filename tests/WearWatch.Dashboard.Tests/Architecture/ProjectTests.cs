@@ -3,12 +3,16 @@ using WearWatch.Chains;
 
 namespace WearWatch.Dashboard.Tests.Architecture;
 
-/// <summary>The table of projects in docs/architecture.md: dependencies point inward, and packages stay where they are needed.</summary>
+/// <summary>
+/// The table of projects in docs/architecture.md: dependencies point inward, and packages stay where they are needed.
+/// </summary>
 public sealed class ProjectTests
 {
     private static readonly string[] Hosting = ["Microsoft.EntityFrameworkCore", "Microsoft.Extensions"];
 
-    /// <summary>A project, what of ours it may refer to, and the beginnings of the names of the packages that it may use.</summary>
+    /// <summary>
+    /// A project, what of ours it may refer to, and the beginnings of the names of the packages that it may use.
+    /// </summary>
     private static readonly Dictionary<string, (string[] Own, string[] Packages)> Table = new()
     {
         ["WearWatch"] = ([], ["MathNet.Numerics"]),
@@ -20,11 +24,14 @@ public sealed class ProjectTests
             ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage"],
             [.. Hosting, "CsvHelper"]),
         ["WearWatch.Worker"] = (
-            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant", "WearWatch.SensorSim"],
+            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant",
+                "WearWatch.SensorSim"],
             [.. Hosting, "CsvHelper", "MQTTnet", "OpenTelemetry", "Quartz", "Spectre.Console", "System.CommandLine"]),
         ["WearWatch.Dashboard"] = (
-            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant", "WearWatch.SensorSim", "WearWatch.Worker"],
-            [.. Hosting, "Microsoft.AspNetCore", "Microsoft.JSInterop", "Microsoft.OpenApi", "Microsoft.Net.Http.Headers", "Parquet", "PdfSharp", "QRCoder", "Radzen.Blazor", "SpreadCheetah"]),
+            ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant",
+                "WearWatch.SensorSim", "WearWatch.Worker"],
+            [.. Hosting, "Microsoft.AspNetCore", "Microsoft.JSInterop", "Microsoft.OpenApi", "Microsoft.Net.Http.Headers",
+                "Parquet", "PdfSharp", "QRCoder", "Radzen.Blazor", "SpreadCheetah"]),
     };
 
     public static TheoryData<string> Projects => [.. TypeGraph.Ours.Select(a => a.GetName().Name!)];
@@ -54,15 +61,18 @@ public sealed class ProjectTests
     public void The_domain_neither_waits_nor_reads_files()
     {
         var methods = typeof(ChainCard).Assembly.GetTypes().Where(t => t.IsPublic)
-            .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly));
+            .SelectMany(t =>
+                t.GetMethods(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly));
         Assert.DoesNotContain(methods, m => typeof(Task).IsAssignableFrom(m.ReturnType));
         Assert.DoesNotContain(
-            TypeGraph.Ours.Single(a => a == typeof(ChainCard).Assembly).GetReferencedAssemblies(), a => a.Name!.StartsWith("System.IO", StringComparison.Ordinal));
+            TypeGraph.Ours.Single(a => a == typeof(ChainCard).Assembly).GetReferencedAssemblies(),
+            a => a.Name!.StartsWith("System.IO", StringComparison.Ordinal));
     }
 
     private static bool IsOurs(string name) => name.StartsWith("WearWatch", StringComparison.Ordinal);
 
     private static bool IsOfTheFramework(string name) =>
         name is "mscorlib" or "netstandard" or "Microsoft.CSharp"
-        || (name.StartsWith("System.", StringComparison.Ordinal) && !name.StartsWith("System.CommandLine", StringComparison.Ordinal));
+        || (name.StartsWith("System.", StringComparison.Ordinal)
+            && !name.StartsWith("System.CommandLine", StringComparison.Ordinal));
 }

@@ -15,10 +15,13 @@ internal static partial class SourceTree
     public static IEnumerable<string> Files(IEnumerable<string> folders, params string[] endings) =>
         from folder in folders
         from file in Directory.EnumerateFiles(Path.Combine(Root, folder), "*", SearchOption.AllDirectories)
-        where endings.Contains(Path.GetExtension(file)) && !IsOthers().IsMatch(Path.GetRelativePath(Root, file).Replace('\\', '/'))
+        where endings.Contains(Path.GetExtension(file))
+            && !IsOthers().IsMatch(Path.GetRelativePath(Root, file).Replace('\\', '/'))
         select file;
 
-    /// <summary>Who uses constants of whom: <c>Type.Constant</c> in the source, of which the compiled code keeps the value alone.</summary>
+    /// <summary>
+    /// Who uses constants of whom: <c>Type.Constant</c> in the source, of which the compiled code keeps the value alone.
+    /// </summary>
     public static IEnumerable<(Type User, Type Constants)> UsersOfConstants(IEnumerable<Type> types)
     {
         var byName = types.ToLookup(NameOf);
@@ -40,13 +43,15 @@ internal static partial class SourceTree
     }
 
     private static bool HasConstants(Type type) =>
-        !type.IsEnum && type.GetFields(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static).Any(f => f.IsLiteral && !f.IsPrivate);
+        !type.IsEnum && type.GetFields(BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static)
+            .Any(f => f.IsLiteral && !f.IsPrivate);
 
     private static string NameOf(Type type) => type.Name.Split('`')[0];
 
     private static string Above(string folder) => File.Exists(Path.Combine(folder, "WearWatch.sln"))
         ? folder
-        : Above(Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("The tests do not run inside the repository."));
+        : Above(Path.GetDirectoryName(folder)
+            ?? throw new InvalidOperationException("The tests do not run inside the repository."));
 
     [GeneratedRegex(@"^\s*(?:@?namespace) ([\w.]+)", RegexOptions.Multiline)]
     private static partial Regex Namespace();

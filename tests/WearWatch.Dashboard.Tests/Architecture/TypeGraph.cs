@@ -14,7 +14,8 @@ internal sealed class TypeGraph
         {
             var home = Home(type);
             if (!references.TryGetValue(home, out var known)) references[home] = known = [];
-            known.UnionWith(Code.ReferencesOf(type).SelectMany(Parts).Where(t => Ours.Contains(t.Assembly)).Select(Home).Where(t => t != home));
+            known.UnionWith(Code.ReferencesOf(type).SelectMany(Parts).Where(t => Ours.Contains(t.Assembly)).Select(Home)
+                .Where(t => t != home));
         }
 
         foreach (var (user, constants) in SourceTree.UsersOfConstants(references.Keys)) references[user].Add(constants);
@@ -46,7 +47,8 @@ internal sealed class TypeGraph
     }
 
     private static bool IsWritten(Type type) =>
-        !type.Name.StartsWith('<') && type.Name != "_Imports" && type.Namespace?.StartsWith("WearWatch", StringComparison.Ordinal) != false;
+        !type.Name.StartsWith('<') && type.Name != "_Imports"
+            && type.Namespace?.StartsWith("WearWatch", StringComparison.Ordinal) != false;
 
     private static List<Assembly> Reached(Assembly program)
     {

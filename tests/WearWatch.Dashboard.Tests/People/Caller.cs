@@ -21,9 +21,11 @@ public sealed partial class Caller(WebApplicationFactory<Program> host) : IDispo
     }
 
     /// <summary>Fills a form with a token that was read before.</summary>
-    public Task<HttpResponseMessage> SendFormAsync(string path, string form, string token, params (string Field, string Value)[] fields) =>
+    public Task<HttpResponseMessage> SendFormAsync(
+        string path, string form, string token, params (string Field, string Value)[] fields) =>
         Http.PostAsync(path, new FormUrlEncodedContent(
-            [new("_handler", form), new("__RequestVerificationToken", token), .. fields.Select(f => KeyValuePair.Create(f.Field, f.Value))]), Ct);
+            [new("_handler", form), new("__RequestVerificationToken", token),
+                .. fields.Select(f => KeyValuePair.Create(f.Field, f.Value))]), Ct);
 
     public async Task<string> TokenOfAsync(string path) => Token().Match(await Http.GetStringAsync(path, Ct)).Groups[1].Value;
 
@@ -37,7 +39,8 @@ public sealed partial class Caller(WebApplicationFactory<Program> host) : IDispo
     /// <summary>Adds a person who has chosen an own password, and comes back as that person.</summary>
     public async Task<Caller> AddAsync(string name, int roles)
     {
-        await SendFormAsync("/people", "add", [("Form.Name", name), ("Form.Password", "given by another"), .. Bits(roles).Select(b => ("Form.Roles", b))]);
+        await SendFormAsync("/people", "add",
+            [("Form.Name", name), ("Form.Password", "given by another"), .. Bits(roles).Select(b => ("Form.Roles", b))]);
         var person = new Caller(host);
         await person.SignInAsync(name, "given by another");
         await person.SendFormAsync(
@@ -47,14 +50,17 @@ public sealed partial class Caller(WebApplicationFactory<Program> host) : IDispo
 
     public Task<HttpResponseMessage> TellAsync(string path, string body, string key)
     {
-        var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, "application/json") };
+        var request = new HttpRequestMessage(
+            HttpMethod.Post, path)
+        { Content = new StringContent(body, Encoding.UTF8, "application/json") };
         request.Headers.Add("Idempotency-Key", key);
         return Http.SendAsync(request, Ct);
     }
 
     public void Dispose() => Http.Dispose();
 
-    private static IEnumerable<string> Bits(int roles) => Enumerable.Range(0, 4).Select(i => 1 << i).Where(b => (roles & b) != 0).Select(b => $"{b}");
+    private static IEnumerable<string> Bits(int roles) =>
+        Enumerable.Range(0, 4).Select(i => 1 << i).Where(b => (roles & b) != 0).Select(b => $"{b}");
 
     [GeneratedRegex("name=\"__RequestVerificationToken\" value=\"([^\"]+)\"")]
     private static partial Regex Token();

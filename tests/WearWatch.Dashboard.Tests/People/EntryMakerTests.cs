@@ -19,8 +19,10 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     {
         var bea = plant.Technician;
         var id = (await bea.Http.GetFromJsonAsync<JsonElement>("/api/v1/me", Ct)).GetProperty("id").GetInt32();
-        Assert.Equal(HttpStatusCode.Created, (await bea.TellAsync("/api/v1/readings", With(Reading, "maker_id", id), "k1")).StatusCode);
-        Assert.Equal(HttpStatusCode.Created, (await bea.TellAsync("/api/v1/events", With(Oiling, "told_by", "Bea"), "k2")).StatusCode);
+        Assert.Equal(
+            HttpStatusCode.Created, (await bea.TellAsync("/api/v1/readings", With(Reading, "maker_id", id), "k1")).StatusCode);
+        Assert.Equal(
+            HttpStatusCode.Created, (await bea.TellAsync("/api/v1/events", With(Oiling, "told_by", "Bea"), "k2")).StatusCode);
         await using var db = await plant.Host.OpenAsync();
         Assert.Equal("Bea", (await db.Readings.SingleAsync(r => r.Key == "k1", Ct)).ToldBy);
         Assert.Equal("Bea", (await db.Events.SingleAsync(e => e.Key == "k2", Ct)).ToldBy);
@@ -33,10 +35,12 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [InlineData("/api/v1/events", Oiling, "maker_id", 1)]
     [InlineData("/api/v1/looks", Look, "told_by", "Ada")]
     [InlineData("/api/v1/looks", Look, "maker_id", 1)]
-    public async Task An_entry_that_says_it_is_anothers_is_refused_and_nothing_is_stored(string path, string body, string field, object other)
+    public async Task An_entry_that_says_it_is_anothers_is_refused_and_nothing_is_stored(
+        string path, string body, string field, object other)
     {
         var before = await CountAsync();
-        await AssertRefusedAsync(await plant.Technician.TellAsync(path, With(body, field, other), "forged"), HttpStatusCode.Forbidden, "other_maker", "Nothing was stored");
+        await AssertRefusedAsync(await plant.Technician.TellAsync(path, With(body, field, other), "forged"),
+            HttpStatusCode.Forbidden, "other_maker", "Nothing was stored");
         Assert.Equal(before, await CountAsync());
     }
 
@@ -46,7 +50,8 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         var bea = plant.Technician;
         await bea.SendFormAsync("/people/me", "sign-out");
         var before = await CountAsync();
-        await AssertRefusedAsync(await bea.TellAsync("/api/v1/readings", Reading, "late"), HttpStatusCode.Unauthorized, "not_signed_in", "Sign in");
+        await AssertRefusedAsync(
+            await bea.TellAsync("/api/v1/readings", Reading, "late"), HttpStatusCode.Unauthorized, "not_signed_in", "Sign in");
         Assert.Equal(before, await CountAsync());
         await bea.SignInAsync("Bea");
         Assert.Equal(HttpStatusCode.Created, (await bea.TellAsync("/api/v1/readings", Reading, "late")).StatusCode);
@@ -61,7 +66,8 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         Assert.Equal(HttpStatusCode.Created, (await ada.TellAsync("/api/v1/readings", Reading, "once")).StatusCode);
         var before = await CountAsync();
         Assert.Equal(HttpStatusCode.OK, (await ada.TellAsync("/api/v1/readings", Reading, "once")).StatusCode);
-        var changed = await ada.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1240.4", StringComparison.Ordinal), "once");
+        var changed =
+            await ada.TellAsync("/api/v1/readings", Reading.Replace("1231.4", "1240.4", StringComparison.Ordinal), "once");
         Assert.Equal(HttpStatusCode.Conflict, changed.StatusCode);
         Assert.Contains("used for something else", await changed.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
         Assert.Equal(before, await CountAsync());
@@ -74,7 +80,8 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     public async Task A_person_who_only_reads_enters_nothing(string path, string body)
     {
         var before = await CountAsync();
-        await AssertRefusedAsync(await plant.Reader.TellAsync(path, body, "no"), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
+        await AssertRefusedAsync(await plant.Reader.TellAsync(path, body, "no"), HttpStatusCode.Forbidden, "missing_role",
+            "technician or planner or engineer");
         Assert.Equal(before, await CountAsync());
         Assert.Equal(HttpStatusCode.OK, (await plant.Reader.Http.GetAsync("/api/v1/chains/K-1/readings", Ct)).StatusCode);
     }
@@ -83,8 +90,10 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     public async Task A_look_and_its_photo_are_kept_under_the_name_of_the_one_who_is_signed_in_and_of_nobody_else()
     {
         Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/looks", Look, "seen")).StatusCode);
-        await AssertRefusedAsync(await PhotoAsync(plant.Reader, ""), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
-        await AssertRefusedAsync(await PhotoAsync(plant.Technician, "?by=Ada"), HttpStatusCode.Forbidden, "other_maker", "Nothing was stored");
+        await AssertRefusedAsync(
+            await PhotoAsync(plant.Reader, ""), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
+        await AssertRefusedAsync(
+            await PhotoAsync(plant.Technician, "?by=Ada"), HttpStatusCode.Forbidden, "other_maker", "Nothing was stored");
         await using var db = await plant.Host.OpenAsync();
         Assert.False(await db.Photos.AnyAsync(Ct));
         Assert.Equal(HttpStatusCode.Created, (await PhotoAsync(plant.Technician, "")).StatusCode);
@@ -110,11 +119,15 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     public async Task A_technician_neither_changes_cards_nor_takes_files_in()
     {
         var bea = plant.Technician;
-        using var put = new HttpRequestMessage(HttpMethod.Put, "/api/v1/chains/K-1/card") { Content = JsonContent.Create(new { revision = 1, limit_pct = 9 }) };
+        using var put = new HttpRequestMessage(
+            HttpMethod.Put, "/api/v1/chains/K-1/card")
+        { Content = JsonContent.Create(new { revision = 1, limit_pct = 9 }) };
         put.Headers.Add("Idempotency-Key", "card");
-        await AssertRefusedAsync(await bea.Http.SendAsync(put, Ct), HttpStatusCode.Forbidden, "missing_role", "planner or engineer");
+        await AssertRefusedAsync(
+            await bea.Http.SendAsync(put, Ct), HttpStatusCode.Forbidden, "missing_role", "planner or engineer");
         using var files = new MultipartFormDataContent { { new StringContent("chain\nX"), "file", "chains.csv" } };
-        await AssertRefusedAsync(await bea.Http.PostAsync("/api/v1/imports", files, Ct), HttpStatusCode.Forbidden, "missing_role", "planner or engineer");
+        await AssertRefusedAsync(await bea.Http.PostAsync("/api/v1/imports", files, Ct), HttpStatusCode.Forbidden, "missing_role",
+            "planner or engineer");
         foreach (var page in new[] { "/import", "/chains/K-1/card", "/settings", "/plan/inputs", "/people" })
             Assert.Equal("/people/refused", (await bea.Http.GetAsync(page, Ct)).Headers.Location!.AbsolutePath);
         Assert.Contains("roles: technician", await bea.Http.GetStringAsync("/people/refused", Ct), StringComparison.Ordinal);
@@ -132,14 +145,17 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         var text = await answer.Content.ReadAsStringAsync(Ct);
         Assert.Contains("plant 'Otherwhere mill'; here is 'Plant'", text, StringComparison.Ordinal);
         Assert.Equal(before, await CountAsync());
-        Assert.Equal(HttpStatusCode.Created, (await plant.Administrator.TellAsync(path, With(body, "plant", "plant"), "near " + path)).StatusCode);
+        Assert.Equal(HttpStatusCode.Created,
+            (await plant.Administrator.TellAsync(path, With(body, "plant", "plant"), "near " + path)).StatusCode);
     }
 
     private static Task<HttpResponseMessage> PhotoAsync(Caller who, string query)
     {
         // The smallest file that is a picture by its segments: start, a frame of 8 x 8, a scan, end.
         byte[] jpeg = [0xFF, 0xD8, 0xFF, 0xC0, 0, 11, 8, 0, 8, 0, 8, 1, 1, 0x11, 0, 0xFF, 0xDA, 0, 4, 1, 1, 7, 0xFF, 0xD9];
-        var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/looks/seen/photos/dry_joints" + query) { Content = new ByteArrayContent(jpeg) };
+        var request = new HttpRequestMessage(
+            HttpMethod.Post, "/api/v1/looks/seen/photos/dry_joints" + query)
+        { Content = new ByteArrayContent(jpeg) };
         request.Content.Headers.ContentType = new("image/jpeg");
         request.Headers.Add("Idempotency-Key", "photo");
         return who.Http.SendAsync(request, Ct);
@@ -161,6 +177,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     private async Task<int> CountAsync()
     {
         await using var db = await plant.Host.OpenAsync();
-        return await db.Readings.CountAsync(Ct) + await db.Events.CountAsync(Ct) + await db.Looks.CountAsync(Ct) + await db.Photos.CountAsync(Ct);
+        return await db.Readings.CountAsync(Ct) + await db.Events.CountAsync(Ct) + await db.Looks.CountAsync(Ct) + await db.Photos
+            .CountAsync(Ct);
     }
 }

@@ -33,7 +33,8 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
         using var machine = await MachineAsync("Wall screen");
         Assert.Equal(HttpStatusCode.OK, (await machine.Http.GetAsync("/api/v1/chains", Ct)).StatusCode);
         Assert.Equal(HttpStatusCode.Forbidden, (await machine.TellAsync("/api/v1/readings", Reading, "screen")).StatusCode);
-        var refused = await plant.Administrator.SendFormAsync("/people/keys", "make", ("Form.Name", "Robot"), ("Form.Roles", "8"));
+        var refused =
+            await plant.Administrator.SendFormAsync("/people/keys", "make", ("Form.Name", "Robot"), ("Form.Roles", "8"));
         Assert.Contains("does not administer", await refused.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
 
@@ -42,8 +43,10 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
     {
         using var machine = new Caller(plant.Host);
         machine.Http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", "ww_" + new string('A', 43));
-        Assert.Equal(HttpStatusCode.Unauthorized, (await machine.TellAsync("/api/v1/readings", Reading, "forged key")).StatusCode);
-        Assert.Equal("/people/refused", (await plant.Technician.Http.GetAsync("/people/keys", Ct)).Headers.Location!.AbsolutePath);
+        Assert.Equal(
+            HttpStatusCode.Unauthorized, (await machine.TellAsync("/api/v1/readings", Reading, "forged key")).StatusCode);
+        Assert.Equal(
+            "/people/refused", (await plant.Technician.Http.GetAsync("/people/keys", Ct)).Headers.Location!.AbsolutePath);
         await using var db = await plant.Host.OpenAsync();
         Assert.False(await db.Readings.AnyAsync(r => r.Key == "forged key", Ct));
     }
@@ -53,7 +56,8 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
         var page = await plant.Administrator.SendFormAsync(
             "/people/keys", "make", [("Form.Name", name), .. roles.Select(r => ("Form.Roles", r))]);
         var key = Key().Match(await page.Content.ReadAsStringAsync(Ct)).Value;
-        Assert.DoesNotContain(key, await plant.Administrator.Http.GetStringAsync("/people/keys", Ct), StringComparison.Ordinal); // shown once
+        // shown once
+        Assert.DoesNotContain(key, await plant.Administrator.Http.GetStringAsync("/people/keys", Ct), StringComparison.Ordinal);
         var machine = new Caller(plant.Host);
         machine.Http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", key);
         return machine;

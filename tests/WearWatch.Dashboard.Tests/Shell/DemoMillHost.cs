@@ -5,14 +5,18 @@ using WearWatch.Worker.Demo;
 
 namespace WearWatch.Dashboard.Tests.Shell;
 
-/// <summary>The real dashboard with the demo mill loaded, one person and one photo: something for every address to show.</summary>
+/// <summary>
+/// The real dashboard with the demo mill loaded, one person and one photo: something for every address to show.
+/// </summary>
 public sealed class DemoMillHost : IAsyncLifetime
 {
     private readonly DashboardHost host = new();
 
     public HttpClient Client { get; private set; } = null!;
 
-    /// <summary>A value for each parameter that an address of ours may have, by its name and, where it has one, its type.</summary>
+    /// <summary>
+    /// A value for each parameter that an address of ours may have, by its name and, where it has one, its type.
+    /// </summary>
     public IReadOnlyDictionary<string, string> Samples { get; private set; } = null!;
 
     public T Get<T>()
@@ -23,8 +27,16 @@ public sealed class DemoMillHost : IAsyncLifetime
         Client = host.CreateClient();
         await host.Get<DemoPlant>().LoadAsync();
         await using var db = await host.OpenAsync();
-        var chain = await db.Readings.Select(r => r.ChainId).Distinct().Join(db.Chains, id => id, c => c.Id, (_, c) => c).OrderBy(c => c.Id).FirstAsync();
-        var photo = new PhotoRow { ChainId = chain.Id, Key = "photo", LookKey = "look", Point = LookPoint.CrackedOrTurnedParts, Jpeg = [0xff, 0xd8, 0xff, 0xd9] };
+        var chain = await db.Readings.Select(r => r.ChainId).Distinct().Join(db.Chains, id => id, c => c.Id, (_, c) => c)
+            .OrderBy(c => c.Id).FirstAsync();
+        var photo = new PhotoRow
+        {
+            ChainId = chain.Id,
+            Key = "photo",
+            LookKey = "look",
+            Point = LookPoint.CrackedOrTurnedParts,
+            Jpeg = [0xff, 0xd8, 0xff, 0xd9],
+        };
         db.Photos.Add(photo);
         await db.SaveChangesAsync();
         Samples = new Dictionary<string, string>

@@ -7,7 +7,9 @@ using WearWatch.Dashboard.Tests.Architecture;
 
 namespace WearWatch.Dashboard.Tests.Shell;
 
-/// <summary>Every page and every file of the program answers on the demo mill; a new one without a sample for what it asks fails.</summary>
+/// <summary>
+/// Every page and every file of the program answers on the demo mill; a new one without a sample for what it asks fails.
+/// </summary>
 public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture<DemoMillHost>
 {
     /// <summary>What the calculators must be told; without it they say what is missing, which other tests hold.</summary>
@@ -24,7 +26,9 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    /// <summary>All routes of pages but the two that other addresses answer with: when nothing is there, and when something went wrong.</summary>
+    /// <summary>
+    /// All routes of pages but the two that other addresses answer with: when nothing is there, and when something went wrong.
+    /// </summary>
     public static TheoryData<string> Pages =>
     [
         .. TypeGraph.Whole.Types.SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => r.Template)
@@ -47,14 +51,16 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
     [Fact]
     public async Task Every_answer_of_the_API_and_every_file_is_there_on_the_demo_mill()
     {
-        var routes = mill.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Where(IsOurs).Select(e => e.RoutePattern.RawText!).ToList();
+        var routes = mill.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Where(IsOurs)
+            .Select(e => e.RoutePattern.RawText!).ToList();
         Assert.True(routes.Count > 50, "The program serves more than these: " + string.Join(", ", routes));
         List<string> refused = [];
         foreach (var route in routes)
         {
             using var answer = await mill.Client.GetAsync(AddressOf(route), Ct);
             if (NotThere.Contains(route) && answer.StatusCode == HttpStatusCode.NotFound) continue;
-            if (!answer.IsSuccessStatusCode) refused.Add($"{(int)answer.StatusCode} {route}: {await answer.Content.ReadAsStringAsync(Ct)}");
+            if (!answer.IsSuccessStatusCode)
+                refused.Add($"{(int)answer.StatusCode} {route}: {await answer.Content.ReadAsStringAsync(Ct)}");
             else if ((await answer.Content.ReadAsByteArrayAsync(Ct)).Length == 0) refused.Add($"{route}: empty");
         }
 

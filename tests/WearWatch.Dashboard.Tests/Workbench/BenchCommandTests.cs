@@ -9,11 +9,13 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Gauge_tells_the_elongation_with_its_uncertainty_as_json()
     {
-        var (code, output, _) = await RunAsync("gauge", "--pitch-mm", "25.4", "--pitches", "40", "--length-mm", "1028.7", "--json");
+        var (code, output, _) =
+            await RunAsync("gauge", "--pitch-mm", "25.4", "--pitches", "40", "--length-mm", "1028.7", "--json");
         var gauge = JsonDocument.Parse(output).RootElement;
         Assert.Equal(ExitCode.Done, code);
         Assert.Equal(1.25, gauge.GetProperty("elongation_pct").GetDouble(), 1e-9);
-        Assert.Equal(2 * gauge.GetProperty("standard_uncertainty_pct").GetDouble(), gauge.GetProperty("expanded_uncertainty_pct").GetDouble(), 1e-12);
+        Assert.Equal(2 * gauge.GetProperty("standard_uncertainty_pct").GetDouble(), gauge.GetProperty("expanded_uncertainty_pct")
+            .GetDouble(), 1e-12);
     }
 
     [Fact]
@@ -41,7 +43,8 @@ public sealed class BenchCommandTests
     [InlineData("gauge --pitches 40 --length-mm 1028.7")]
     [InlineData("gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7 --tool ruler")]
     [InlineData("limit --teeth 3")]
-    public async Task Wrong_usage_is_told_as_such(string line) => Assert.Equal(ExitCode.WrongUsage, (await RunAsync(line.Split(' '))).Code);
+    public async Task Wrong_usage_is_told_as_such(string line) =>
+        Assert.Equal(ExitCode.WrongUsage, (await RunAsync(line.Split(' '))).Code);
 
     // Source: docs/references.md [8]: 200/75 = 2.67 %.
     [Fact]
@@ -57,11 +60,13 @@ public sealed class BenchCommandTests
     [Fact]
     public async Task Drive_works_out_and_refuses_the_impossible()
     {
-        var (code, output, _) = await RunAsync("drive", "--type", "16A-1", "--teeth", "19", "--driven-teeth", "57", "--rpm", "300", "--power", "12", "--centre", "1000");
+        var (code, output, _) = await RunAsync("drive", "--type", "16A-1", "--teeth", "19", "--driven-teeth", "57", "--rpm",
+            "300", "--power", "12", "--centre", "1000");
         Assert.Equal(ExitCode.Done, code);
         Assert.Contains("118 pitches (117.67", output, StringComparison.Ordinal);
         var (refused, _, error) = await RunAsync(
-            "drive", "--type", "M112x160", "--teeth", "8", "--driven-teeth", "8", "--speed", "76 m/h", "--power", "400 hp", "--centre", "24000");
+            "drive", "--type", "M112x160", "--teeth", "8", "--driven-teeth", "8", "--speed", "76 m/h", "--power", "400 hp",
+            "--centre", "24000");
         Assert.Equal(ExitCode.Refused, refused);
         Assert.Contains("power: ", error, StringComparison.Ordinal);
     }
@@ -73,11 +78,13 @@ public sealed class BenchCommandTests
     public async Task Help_ends_with_examples_that_work(string command)
     {
         var help = (await RunAsync(command, "--help")).Output;
-        var examples = help[help.IndexOf("Examples:", StringComparison.Ordinal)..].Split('\n').Select(l => l.Trim()).Where(l => l.StartsWith("wearwatch ", StringComparison.Ordinal)).ToList();
+        var examples = help[help.IndexOf("Examples:", StringComparison.Ordinal)..].Split('\n').Select(l => l.Trim())
+            .Where(l => l.StartsWith("wearwatch ", StringComparison.Ordinal)).ToList();
         Assert.True(examples.Count >= 3);
         foreach (var example in examples)
         {
-            string[] words = [.. System.Text.RegularExpressions.Regex.Matches(example["wearwatch ".Length..], "\"([^\"]*)\"|(\\S+)").Select(m => m.Value.Trim('"'))];
+            string[] words = [.. System.Text.RegularExpressions.Regex
+                .Matches(example["wearwatch ".Length..], "\"([^\"]*)\"|(\\S+)").Select(m => m.Value.Trim('"'))];
             Assert.Equal(ExitCode.Done, (await RunAsync(words)).Code);
         }
     }

@@ -4,8 +4,9 @@ namespace WearWatch.Planning.Tests.Plans;
 
 public sealed class BruteForceTests
 {
-    // Oracle: all 4,096 (or fewer, with parallel strands) placings of a small plant, counted one by one. The solver states crews, stops and parts in its own
-    // way (as rows of a linear program), so agreement to a cent is more than its own arithmetic repeated.
+    // Oracle: all 4,096 (or fewer, with parallel strands) placings of a small plant, counted one by one. The solver states crews,
+    // stops and parts in its own way (as rows of a linear program), so agreement to a cent is more than its own arithmetic
+    // repeated.
     [Theory]
     [InlineData(1)]
     [InlineData(2)]

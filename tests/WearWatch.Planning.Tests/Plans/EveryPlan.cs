@@ -2,12 +2,15 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Planning.Tests.Plans;
 
-/// <summary>Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapBoard.Count"/>.</summary>
+/// <summary>
+/// Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapBoard.Count"/>.
+/// </summary>
 internal static class EveryPlan
 {
     public static (double Cost, IReadOnlyDictionary<string, string?> Placements) CheapestOf(PlanInput input)
     {
-        var best = (Cost: double.PositiveInfinity, Placements: (IReadOnlyDictionary<string, string?>)new Dictionary<string, string?>());
+        var best = (Cost: double.PositiveInfinity,
+            Placements: (IReadOnlyDictionary<string, string?>)new Dictionary<string, string?>());
         foreach (var placements in Ways(input))
         {
             if (new SwapBoard(input).Count(placements).Cost.Total is var cost && cost < best.Cost) best = (cost, placements);
@@ -18,8 +21,10 @@ internal static class EveryPlan
 
     private static IEnumerable<Dictionary<string, string?>> Ways(PlanInput input)
     {
-        var units = input.Tasks.GroupBy(t => t.ParallelGroup.Length == 0 ? t.Chain : t.Line + t.ParallelGroup).Select(g => g.ToArray()).ToArray();
-        var choices = units.Select(u => u.Where(t => input.Kept.ContainsKey(t.Chain)).Select(t => input.Kept[t.Chain]).ToArray() is [var kept, ..]
+        var units = input.Tasks.GroupBy(t => t.ParallelGroup.Length == 0 ? t.Chain : t.Line + t.ParallelGroup)
+            .Select(g => g.ToArray()).ToArray();
+        var choices = units.Select(u =>
+            u.Where(t => input.Kept.ContainsKey(t.Chain)).Select(t => input.Kept[t.Chain]).ToArray() is [var kept, ..]
             ? [kept]
             : (string?[])[null, .. input.Windows.Where(w => w.Line == u[0].Line).Select(w => w.Id)]).ToArray();
         var count = choices.Aggregate(1, (n, c) => n * c.Length);

@@ -11,15 +11,25 @@ public sealed class OrderListTests
 
     private static PartOrder OrderFor(Spare? spare, params double[] days)
     {
-        var input = A.Input([.. days.Select((d, i) => Of100Pitches($"C{i}", d + 0.5))], [.. days.Select(d => A.Window(d))]) with { Spares = spare is null ? [] : [spare] };
-        var plan = new SwapBoard(input).Count(input.Tasks.Select((t, i) => (t.Chain, input.Windows[i].Id)).ToDictionary(x => x.Chain, x => (string?)x.Id));
+        var input = A.Input([.. days.Select((d, i) => Of100Pitches($"C{i}", d + 0.5))],
+            [.. days.Select(d => A.Window(d))]) with
+        { Spares = spare is null ? [] : [spare] };
+        var plan = new SwapBoard(input)
+            .Count(input.Tasks.Select((t, i) => (t.Chain, input.Windows[i].Id)).ToDictionary(x => x.Chain, x => (string?)x.Id));
         return OrderList.For(input, plan).Single(o => o.Spare.Part == A.Chain16B);
     }
 
     [Fact]
     public void What_is_there_and_on_order_is_taken_off_and_the_rest_is_ordered_in_whole_packs()
     {
-        var order = OrderFor(new Spare { Part = A.Chain16B, InStock = 120, OnOrder = [new Delivery(A.Monday.AddDays(30), 50)], PackSize = 160, LeadTime = TimeSpan.FromDays(21) }, 14, 28, 42);
+        var order = OrderFor(new Spare
+        {
+            Part = A.Chain16B,
+            InStock = 120,
+            OnOrder = [new Delivery(A.Monday.AddDays(30), 50)],
+            PackSize = 160,
+            LeadTime = TimeSpan.FromDays(21),
+        }, 14, 28, 42);
         Assert.Equal(160, order.Quantity); // after the second swap 80 are missing, after the third 130
         Assert.Equal((A.Monday.AddDays(28), A.Monday.AddDays(7)), (order.NeededBy, order.LatestOrder));
         Assert.True(order.OnRecord);

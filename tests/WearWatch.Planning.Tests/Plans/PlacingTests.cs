@@ -25,7 +25,9 @@ public sealed class PlacingTests
     [Fact]
     public void Annealing_ends_no_dearer_than_it_started_and_leaves_what_is_kept()
     {
-        var input = A.SmallPlant(6, chains: 15, lines: 3, windows: 5) with { Kept = new Dictionary<string, string?> { ["C5"] = "L3/28" } };
+        var input = A.SmallPlant(
+            6, chains: 15, lines: 3, windows: 5) with
+        { Kept = new Dictionary<string, string?> { ["C5"] = "L3/28" } };
         var plan = new PlanCase(input);
         var start = EarliestDueDate.Place(plan);
         var end = Annealing.From(plan, start, TestContext.Current.CancellationToken);

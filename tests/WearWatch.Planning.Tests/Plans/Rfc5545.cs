@@ -10,10 +10,13 @@ internal static class Rfc5545
     {
         Assert.True(text.EndsWith("\r\n", StringComparison.Ordinal), "3.1: lines end with CRLF");
         Assert.DoesNotContain('\n', text.Replace("\r\n", "", StringComparison.Ordinal));
-        Assert.All(text.Split("\r\n"), line => Assert.True(Encoding.UTF8.GetByteCount(line) <= 75, "3.1: at most 75 octets a line"));
-        var (open, events, calendar) = (new Stack<string>(), new List<IReadOnlyDictionary<string, string>>(), new Dictionary<string, string>());
+        Assert.All(text.Split("\r\n"),
+            line => Assert.True(Encoding.UTF8.GetByteCount(line) <= 75, "3.1: at most 75 octets a line"));
+        var (open, events, calendar) =
+            (new Stack<string>(), new List<IReadOnlyDictionary<string, string>>(), new Dictionary<string, string>());
         Dictionary<string, string>? current = null;
-        foreach (var line in text.Replace("\r\n ", "", StringComparison.Ordinal).Split("\r\n", StringSplitOptions.RemoveEmptyEntries))
+        foreach (var line in text.Replace("\r\n ", "", StringComparison.Ordinal)
+            .Split("\r\n", StringSplitOptions.RemoveEmptyEntries))
         {
             var colon = line.IndexOf(':', StringComparison.Ordinal);
             Assert.True(colon > 0, "3.1: name, colon, value");
@@ -37,7 +40,8 @@ internal static class Rfc5545
             Assert.Equal(open.Pop(), what);
             if (what != "VEVENT") return;
             Assert.All(["UID", "DTSTAMP", "DTSTART"], required => Assert.NotEmpty(current![required])); // 3.6.1
-            Assert.All(["DTSTAMP", "DTSTART", "DTEND"], moment => Assert.Matches("^[0-9]{8}T[0-9]{6}Z$", current![moment])); // 3.3.5, form 2
+            // 3.3.5, form 2
+            Assert.All(["DTSTAMP", "DTSTART", "DTEND"], moment => Assert.Matches("^[0-9]{8}T[0-9]{6}Z$", current![moment]));
             events.Add(current!);
             current = null;
         }

@@ -7,8 +7,9 @@ namespace WearWatch.Planning.Tests.Plans;
 
 public sealed class SimulatedPlanTests
 {
-    // Oracle: 10,000 lives drawn for each chain (inverse transform, seed fixed), each played through to its swap. A plan's cost is to agree
-    // within 2 %. The part that chance decides must agree within 4 standard errors of the simulation, which is the stricter test.
+    // Oracle: 10,000 lives drawn for each chain (inverse transform, seed fixed), each played through to its swap. A plan's cost
+    // is to agree within 2 %. The part that chance decides must agree within 4 standard errors of the simulation, which is the
+    // stricter test.
     [Theory]
     [InlineData(1)]
     [InlineData(5)]
@@ -16,7 +17,8 @@ public sealed class SimulatedPlanTests
     public async Task Ten_thousand_simulated_lives_cost_what_the_plan_says(int seed)
     {
         var input = A.SmallPlant(seed, chains: 12);
-        Agree(input, await SwapPlanner.ProposeAsync(input, PlannerEffort.Usual, null, TestContext.Current.CancellationToken), seed);
+        Agree(input, await SwapPlanner.ProposeAsync(input, PlannerEffort.Usual, null, TestContext.Current.CancellationToken),
+            seed);
         Agree(input, new SwapBoard(input).Count(new Dictionary<string, string?>()), seed);
     }
 
@@ -33,7 +35,8 @@ public sealed class SimulatedPlanTests
         var dice = new Random(seed);
         var horizon = (input.HorizonEnd + input.Costs.NextChance - input.Now).TotalHours;
         var lives = plan.Placements.Select(p => Enumerable.Range(0, 10_000).Select(_ => OneLife(
-            input.Tasks.Single(t => t.Chain == p.Chain), p.Window is { } w ? (w.Start - input.Now).TotalHours : horizon, p.Window is not null, input.Costs, dice)).ToArray()).ToArray();
+            input.Tasks.Single(t => t.Chain == p.Chain), p.Window is { } w ? (w.Start - input.Now).TotalHours : horizon,
+            p.Window is not null, input.Costs, dice)).ToArray()).ToArray();
         return (lives.Sum(l => l.Average()), Math.Sqrt(lives.Sum(l => l.Variance() / l.Length)));
     }
 

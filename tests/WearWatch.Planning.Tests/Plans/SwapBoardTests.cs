@@ -37,5 +37,6 @@ public sealed class SwapBoardTests
 
     [Fact]
     public void A_window_that_is_gone_means_not_in_the_horizon() =>
-        Assert.All(new SwapBoard(A.SmallPlant(3)).Count(new Dictionary<string, string?> { ["C1"] = "L2/99" }).Placements, p => Assert.Null(p.Window));
+        Assert.All(new SwapBoard(A.SmallPlant(3)).Count(new Dictionary<string, string?> { ["C1"] = "L2/99" }).Placements,
+            p => Assert.Null(p.Window));
 }

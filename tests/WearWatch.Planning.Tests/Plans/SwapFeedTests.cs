@@ -9,10 +9,12 @@ public sealed class SwapFeedTests
     [Fact]
     public void A_feed_keeps_the_rules_of_RFC_5545_and_says_what_is_planned()
     {
-        var text = SwapFeed.Write("L1", [Placed("C2", 21), Placed("Ofen Süd; Kette 1, links", 14), Placed("C3", null)], c => $"Chain {c}: 16B-1, 81 pitches; one offset link,\nover 75 octets long so that it must be folded.", A.Monday);
+        var text = SwapFeed.Write("L1", [Placed("C2", 21), Placed("Ofen Süd; Kette 1, links", 14), Placed("C3", null)],
+            c => $"Chain {c}: 16B-1, 81 pitches; one offset link,\nover 75 octets long so that it must be folded.", A.Monday);
         var events = Rfc5545.EventsOf(text);
         Assert.Equal(["Swap chain Ofen Süd\\; Kette 1\\, links", "Swap chain C2"], events.Select(e => e["SUMMARY"]));
-        Assert.Equal(("20260316T060000Z", "20260316T140000Z", "L1"), (events[0]["DTSTART"], events[0]["DTEND"], events[0]["LOCATION"]));
+        Assert.Equal(
+            ("20260316T060000Z", "20260316T140000Z", "L1"), (events[0]["DTSTART"], events[0]["DTEND"], events[0]["LOCATION"]));
         Assert.Contains("81 pitches\\; one offset link\\,\\nover", events[1]["DESCRIPTION"], StringComparison.Ordinal);
     }
 
@@ -24,12 +26,15 @@ public sealed class SwapFeedTests
     }
 
     [Fact]
-    public void A_line_without_swaps_has_an_empty_feed() => Assert.Empty(Rfc5545.EventsOf(SwapFeed.Write("L1", [], _ => "", A.Monday)));
+    public void A_line_without_swaps_has_an_empty_feed() =>
+        Assert.Empty(Rfc5545.EventsOf(SwapFeed.Write("L1", [], _ => "", A.Monday)));
 
     [Fact]
     public void A_feed_read_by_the_library_gives_the_same_windows()
     {
-        var reading = WearWatch.Planning.Windows.WindowCalendar.Read(SwapFeed.Write("L1", [Placed("C2", 21)], _ => "", A.Monday), "L1", TimeZoneInfo.Utc, 1);
-        Assert.Equal((A.Monday.AddDays(21).UtcDateTime, TimeSpan.FromHours(8)), (Assert.Single(reading.Rules).FirstStart, reading.Rules[0].Length));
+        var reading = WearWatch.Planning.Windows.WindowCalendar
+            .Read(SwapFeed.Write("L1", [Placed("C2", 21)], _ => "", A.Monday), "L1", TimeZoneInfo.Utc, 1);
+        Assert.Equal((A.Monday.AddDays(21).UtcDateTime, TimeSpan.FromHours(8)),
+            (Assert.Single(reading.Rules).FirstStart, reading.Rules[0].Length));
     }
 }

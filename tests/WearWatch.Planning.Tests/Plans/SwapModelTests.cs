@@ -17,7 +17,8 @@ public sealed class SwapModelTests
         Assert.Equal(PlanCosting.Of(plan, best!).Total, PlanCosting.Of(plan, annealed).Total, 0.005);
     }
 
-    // Oracle: the cheapest of all placings, counted one by one. A solve that may end far from it must still tell a bound below it.
+    // Oracle: the cheapest of all placings, counted one by one. A solve that may end far from it must still tell a bound below
+    // it.
     [Theory]
     [InlineData(31, 0.05)]
     [InlineData(32, 0.05)]
@@ -55,7 +56,13 @@ public sealed class SwapModelTests
     public void Supply_is_watched_on_the_last_date_before_each_delivery_and_before_orders_arrive()
     {
         var supply = new PartSupply(
-            new Spare { Part = A.Chain16B, InStock = 5, OnOrder = [new Delivery(A.Monday.AddDays(20), 10)], LeadTime = TimeSpan.FromDays(40) }, A.Monday);
+            new Spare
+            {
+                Part = A.Chain16B,
+                InStock = 5,
+                OnOrder = [new Delivery(A.Monday.AddDays(20), 10)],
+                LeadTime = TimeSpan.FromDays(40),
+            }, A.Monday);
         int[] days = [28, 7, 14, 21, 35, 14, 42];
         Assert.Equal([(14, 5), (35, 15)], supply.LastDatesBeforeMore(days.Select(d => A.Monday.AddDays(d)))
             .Select(x => ((int)(x.Date - A.Monday).TotalDays, x.Available)).Order());

@@ -23,8 +23,13 @@ public sealed class SwapPlannerTests
     public async Task The_same_input_gives_the_same_plan()
     {
         var input = A.SmallPlant(3, chains: 20, lines: 4, windows: 6);
-        var (one, other) = (await SwapPlanner.ProposeAsync(input, PlannerEffort.Usual, null, TestContext.Current.CancellationToken),
-            await SwapPlanner.ProposeAsync(input with { Tasks = [.. input.Tasks.Reverse()], Windows = [.. input.Windows.Reverse()] }, PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
+        var (one, other) =
+            (await SwapPlanner.ProposeAsync(input, PlannerEffort.Usual, null, TestContext.Current.CancellationToken),
+            await SwapPlanner.ProposeAsync(input with
+            {
+                Tasks = [.. input.Tasks.Reverse()],
+                Windows = [.. input.Windows.Reverse()],
+            }, PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
         Assert.True(one.SearchEnded && other.SearchEnded);
         Assert.Equal(one.Placements, other.Placements);
         Assert.Equal(one.Cost, other.Cost);
@@ -41,7 +46,8 @@ public sealed class SwapPlannerTests
         Assert.Equal(one.Placements, other.Placements);
         var proven = await Propose(input);
         Assert.True(proven.SearchEnded);
-        Assert.InRange(one.Cost.Total, proven.Cost.Total, 1.015 * proven.Cost.Total); // the walks alone keep the bar that is set for the whole
+        // the walks alone keep the bar that is set for the whole
+        Assert.InRange(one.Cost.Total, proven.Cost.Total, 1.015 * proven.Cost.Total);
     }
 
     [Fact]
@@ -49,7 +55,8 @@ public sealed class SwapPlannerTests
     {
         // Each has its own best shutdown a fortnight from the other's; a dear stop draws them into one.
         PlanInput With(double stopHours) => A.Input(
-            [A.Swap("C1", forecast: A.Certain(15 * 24), sprockets: 0), A.Swap("C2", forecast: A.Certain(29 * 24), sprockets: 0)], [A.Window(14), A.Window(28)]) with
+            [A.Swap("C1", forecast: A.Certain(15 * 24), sprockets: 0), A.Swap("C2", forecast: A.Certain(29 * 24), sprockets: 0)],
+            [A.Window(14), A.Window(28)]) with
         { Costs = new PlanningCosts { StopHours = stopHours } };
         Assert.Equal(["L1/14", "L1/28"], (await Propose(With(0))).Placements.Select(p => p.Window?.Id));
         var shared = await Propose(With(2));
@@ -61,7 +68,8 @@ public sealed class SwapPlannerTests
     public async Task Parallel_strands_are_swapped_together()
     {
         var plan = await Propose(A.Input(
-            [A.Swap("C1", forecast: A.Certain(15 * 24), group: "drive"), A.Swap("C2", forecast: A.Certain(50 * 24), group: "drive")],
+            [A.Swap("C1", forecast: A.Certain(15 * 24), group: "drive"),
+                A.Swap("C2", forecast: A.Certain(50 * 24), group: "drive")],
             [A.Window(14), A.Window(28), A.Window(42)]));
         Assert.Equal(WindowOf(plan, "C1"), WindowOf(plan, "C2"));
     }
@@ -70,7 +78,8 @@ public sealed class SwapPlannerTests
     public async Task A_swap_kept_by_hand_stays_though_it_costs_more()
     {
         var input = A.Input([A.Swap(forecast: A.Certain(30 * 24))], [A.Window(7), A.Window(28)]);
-        var (free, kept) = (await Propose(input), await Propose(input with { Kept = new Dictionary<string, string?> { ["C1"] = "L1/07" } }));
+        var (free, kept) =
+            (await Propose(input), await Propose(input with { Kept = new Dictionary<string, string?> { ["C1"] = "L1/07" } }));
         Assert.Equal("L1/28", WindowOf(free, "C1"));
         Assert.Equal("L1/07", WindowOf(kept, "C1"));
         Assert.True(kept.Cost.Total > free.Cost.Total);
@@ -92,9 +101,16 @@ public sealed class SwapPlannerTests
     [Fact]
     public async Task A_swap_waits_for_its_delivery_when_haste_costs_more_than_the_risk()
     {
-        var input = A.Input([A.Swap(median: 14 * 24, spread: 0.5, needs: [new PartNeed(A.Chain16B, 100)])], [A.Window(7), A.Window(14)]) with
+        var input = A.Input(
+            [A.Swap(median: 14 * 24, spread: 0.5, needs: [new PartNeed(A.Chain16B, 100)])], [A.Window(7), A.Window(14)]) with
         {
-            Spares = [new Spare { Part = A.Chain16B, OnOrder = [new Delivery(A.Monday.AddDays(10), 160)], Price = 30, LeadTime = TimeSpan.FromDays(60) }],
+            Spares = [new Spare
+            {
+                Part = A.Chain16B,
+                OnOrder = [new Delivery(A.Monday.AddDays(10), 160)],
+                Price = 30,
+                LeadTime = TimeSpan.FromDays(60),
+            }],
         };
         Assert.Equal("L1/14", WindowOf(await Propose(input), "C1"));
         var hasty = await Propose(input with { Kept = new Dictionary<string, string?> { ["C1"] = "L1/07" } });
@@ -105,8 +121,9 @@ public sealed class SwapPlannerTests
     [Fact]
     public async Task A_swap_longer_than_its_shutdown_pays_for_the_line_that_waits()
     {
-        var plan = await Propose(A.Input([A.Swap(hours: 11, forecast: A.Certain(15 * 24), sprockets: 0)], [A.Window(14, length: 8)]) with
-        { Kept = new Dictionary<string, string?> { ["C1"] = "L1/14" } });
+        var plan = await Propose(
+            A.Input([A.Swap(hours: 11, forecast: A.Certain(15 * 24), sprockets: 0)], [A.Window(14, length: 8)]) with
+            { Kept = new Dictionary<string, string?> { ["C1"] = "L1/14" } });
         Assert.Equal(3 * 400, plan.Cost.Overruns, 6);
         Assert.Contains(plan.Remarks, r => r.Kind == PlanRemarkKind.WindowTooShort && Math.Abs(r.Amount - 3) < 1e-9);
     }
@@ -116,13 +133,17 @@ public sealed class SwapPlannerTests
     {
         var plan = await Propose(A.Input([A.Swap(line: "L9", median: 200)], [A.Window(14)]));
         var left = Assert.Single(plan.Remarks);
-        Assert.Equal((PlanRemarkKind.ChainLeft, "C1", "A planned shutdown of line L9."), (left.Kind, left.Subject, left.WhatWouldHelp));
+        Assert.Equal(
+            (PlanRemarkKind.ChainLeft, "C1", "A planned shutdown of line L9."), (left.Kind, left.Subject, left.WhatWouldHelp));
     }
 
     [Fact]
     public async Task A_swap_kept_in_a_shutdown_that_is_gone_is_placed_anew_and_named()
     {
-        var plan = await Propose(A.Input([A.Swap(forecast: A.Certain(15 * 24))], [A.Window(14)]) with { Kept = new Dictionary<string, string?> { ["C1"] = "L1/99" } });
+        var plan = await Propose(A.Input([A.Swap(forecast: A.Certain(15 * 24))], [A.Window(14)]) with
+        {
+            Kept = new Dictionary<string, string?> { ["C1"] = "L1/99" },
+        });
         Assert.Equal("L1/14", WindowOf(plan, "C1"));
         Assert.Contains(plan.Remarks, r => r.Kind == PlanRemarkKind.PlaceGone && r.Subject == "C1");
     }
@@ -159,7 +180,8 @@ public sealed class SwapPlannerTests
     {
         using var cancel = new CancellationTokenSource();
         await cancel.CancelAsync();
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => SwapPlanner.ProposeAsync(A.SmallPlant(1), A.ToTheEnd, null, cancel.Token));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() =>
+            SwapPlanner.ProposeAsync(A.SmallPlant(1), A.ToTheEnd, null, cancel.Token));
     }
 
     [Fact]

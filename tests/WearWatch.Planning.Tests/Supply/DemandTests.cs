@@ -4,7 +4,8 @@ namespace WearWatch.Planning.Tests.Supply;
 
 public sealed class DemandTests
 {
-    // Oracle: the binomial distribution, which equal chains have. Five of 80 pitches at 0.3 each: mean 120, P(D <= 80) = 0.7^5 + 5 0.3 0.7^4 = 0.52822.
+    // Oracle: the binomial distribution, which equal chains have. Five of 80 pitches at 0.3 each: mean 120, P(D
+    // <= 80) = 0.7^5 + 5 0.3 0.7^4 = 0.52822.
     [Fact]
     public void Equal_chains_give_a_binomial_demand()
     {
@@ -17,7 +18,8 @@ public sealed class DemandTests
     [Fact]
     public void Unequal_chains_give_what_all_outcomes_together_give()
     {
-        (int Quantity, double Probability)[] chains = [(60, 0.1), (75, 0.9), (81, 0.5), (90, 0.33), (100, 0.7), (60, 0.2), (140, 0.05), (99, 0.6)];
+        (int Quantity, double Probability)[] chains =
+            [(60, 0.1), (75, 0.9), (81, 0.5), (90, 0.33), (100, 0.7), (60, 0.2), (140, 0.05), (99, 0.6)];
         double Over(Func<int, double> of) => Enumerable.Range(0, 256).Sum(outcome =>
         {
             var (p, d) = (1.0, 0);

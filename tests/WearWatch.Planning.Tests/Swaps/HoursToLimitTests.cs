@@ -5,9 +5,11 @@ namespace WearWatch.Planning.Tests.Swaps;
 
 public sealed class HoursToLimitTests
 {
-    private static HoursToLimit Left(double median = 1000, double spread = 0.4, double since = 0) => new(A.Forecast(median, spread), since);
+    private static HoursToLimit Left(double median = 1000, double spread = 0.4, double since = 0) =>
+        new(A.Forecast(median, spread), since);
 
-    // Oracle: the integral over the distribution's inverse by the midpoint rule with 200,000 steps, a slow way that shares no formula.
+    // Oracle: the integral over the distribution's inverse by the midpoint rule with 200,000 steps, a slow way that shares no
+    // formula.
     private static double Midpoints(HoursToLimit left, Func<double, double> of) =>
         Enumerable.Range(0, 200_000).Average(i => of(left.At((i + 0.5) / 200_000)));
 
@@ -20,7 +22,8 @@ public sealed class HoursToLimitTests
     {
         var left = Left();
         Assert.Equal(Midpoints(left, t => t <= hours ? 1 : 0), left.ProbabilityPast(hours), 5e-5);
-        Assert.Equal(Midpoints(left, t => t < hours ? 1 - Math.Exp(-(hours - t) / 800) : 0), left.ProbabilityFailed(hours, 800), 1e-6);
+        Assert.Equal(
+            Midpoints(left, t => t < hours ? 1 - Math.Exp(-(hours - t) / 800) : 0), left.ProbabilityFailed(hours, 800), 1e-6);
         Assert.Equal(Midpoints(left, t => t > hours ? (t - hours) / (5000 + t) : 0), left.UnusedLife(hours, 5000), 1e-6);
     }
 
@@ -54,7 +57,8 @@ public sealed class HoursToLimitTests
 
     [Fact]
     public void Later_is_never_safer_and_never_wastes_more() =>
-        Gen.Select(Gen.Double[10, 20000], Gen.Double[0.02, 1.5], Gen.Double[0, 30000], Gen.Double[0, 5000]).Sample((median, spread, hours, more) =>
+        Gen.Select(Gen.Double[10, 20000], Gen.Double[0.02, 1.5], Gen.Double[0, 30000], Gen.Double[0, 5000])
+            .Sample((median, spread, hours, more) =>
         {
             var left = Left(median, spread);
             Assert.True(left.ProbabilityPast(hours + more) >= left.ProbabilityPast(hours) - 1e-12);

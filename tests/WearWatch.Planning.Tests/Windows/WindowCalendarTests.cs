@@ -10,20 +10,23 @@ public sealed class WindowCalendarTests
         $"BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//test//EN\r\n{happening}END:VCALENDAR\r\n", "L1", Vienna, 2);
 
     private static string Event(params string[] lines) =>
-        "BEGIN:VEVENT\r\nUID:u1\r\nDTSTAMP:20260101T000000Z\r\n" + string.Concat(lines.Select(l => l + "\r\n")) + "END:VEVENT\r\n";
+        "BEGIN:VEVENT\r\nUID:u1\r\nDTSTAMP:20260101T000000Z\r\n" + string.Concat(lines.Select(l => l + "\r\n"))
+            + "END:VEVENT\r\n";
 
     [Fact]
     public void An_event_in_UTC_becomes_a_shutdown_by_the_wall_clock()
     {
         var rule = Assert.Single(Read(Event("DTSTART:20260704T040000Z", "DTEND:20260704T120000Z")).Rules);
-        Assert.Equal((new DateTime(2026, 7, 4, 6, 0, 0), TimeSpan.FromHours(8), 16.0, "u1"), (rule.FirstStart, rule.Length, rule.CrewHours, rule.Id));
+        Assert.Equal((new DateTime(2026, 7, 4, 6, 0, 0), TimeSpan.FromHours(8), 16.0, "u1"),
+            (rule.FirstStart, rule.Length, rule.CrewHours, rule.Id));
     }
 
     [Fact]
     public void An_event_of_the_plants_own_zone_keeps_its_rule_and_exceptions()
     {
         var rule = Assert.Single(Read(Event(
-            "DTSTART;TZID=Europe/Vienna:20260307T060000", "DURATION:PT10H", "RRULE:FREQ=WEEKLY;BYDAY=SA;UNTIL=20260404T040000Z", "EXDATE;TZID=Europe/Vienna:20260314T060000")).Rules);
+            "DTSTART;TZID=Europe/Vienna:20260307T060000", "DURATION:PT10H", "RRULE:FREQ=WEEKLY;BYDAY=SA;UNTIL=20260404T040000Z",
+            "EXDATE;TZID=Europe/Vienna:20260314T060000")).Rules);
         Assert.Equal(TimeSpan.FromHours(10), rule.Length);
         var from = new DateTimeOffset(2026, 1, 1, 0, 0, 0, TimeSpan.Zero);
         Assert.Equal([7, 21, 28, 4], rule.Between(from, from.AddYears(1), Vienna).Select(w => w.Start.Day));
@@ -36,7 +39,8 @@ public sealed class WindowCalendarTests
     [Fact]
     public void An_event_that_lasts_nothing_is_refused_with_its_number()
     {
-        var reading = Read(Event("DTSTART:20260704T040000Z", "DTEND:20260704T040000Z", "SUMMARY:pause") + Event("DTSTART:20260711T040000Z", "DURATION:PT8H"));
+        var reading = Read(Event("DTSTART:20260704T040000Z", "DTEND:20260704T040000Z", "SUMMARY:pause")
+            + Event("DTSTART:20260711T040000Z", "DURATION:PT8H"));
         Assert.Single(reading.Rules);
         Assert.StartsWith("Event 1 (pause)", Assert.Single(reading.Refusals), StringComparison.Ordinal);
     }

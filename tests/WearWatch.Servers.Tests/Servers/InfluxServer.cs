@@ -45,7 +45,8 @@ internal sealed class InfluxServer : IAsyncDisposable
     public async Task StartAsync(CancellationToken ct = default)
     {
         await server.StartAsync(ct);
-        using var made = await http.PostAsync(new Uri(Url, "query"), new FormUrlEncodedContent([new("q", "CREATE DATABASE wear")]), ct);
+        using var made =
+            await http.PostAsync(new Uri(Url, "query"), new FormUrlEncodedContent([new("q", "CREATE DATABASE wear")]), ct);
         made.EnsureSuccessStatusCode();
     }
 

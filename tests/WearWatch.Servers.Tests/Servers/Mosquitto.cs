@@ -10,7 +10,9 @@ internal sealed class Mosquitto : IAsyncDisposable
     private readonly ServerProcess server;
 
     /// <summary>Sets a broker up.</summary>
-    /// <param name="savesEachChange">Whether it writes its queues to disk at each change, so that a kill loses none of what it acknowledged.</param>
+    /// <param name="savesEachChange">
+    /// Whether it writes its queues to disk at each change, so that a kill loses none of what it acknowledged.
+    /// </param>
     public Mosquitto(bool savesEachChange = false)
     {
         var settings = Path.Combine(folder.FullName, "mosquitto.conf");

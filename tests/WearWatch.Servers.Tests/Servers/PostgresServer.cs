@@ -21,20 +21,24 @@ public sealed class PostgresServer : IAsyncLifetime
     private int made;
 
     public PostgresServer() => server = new ServerProcess("PostgreSQL 15", [
-        .. AsPostgres, $"{Programs}/postgres", "-D", Data, "-p", $"{port}", "-c", "listen_addresses=127.0.0.1", "-c", "unix_socket_directories=",
+        .. AsPostgres, $"{Programs}/postgres", "-D", Data, "-p", $"{port}", "-c", "listen_addresses=127.0.0.1", "-c",
+            "unix_socket_directories=",
         "-c", "max_connections=200",
     ], AnswersAsync);
 
     /// <summary>PostgreSQL refuses to run as root: there it runs as the user that its package made.</summary>
-    private static string[] AsPostgres => Environment.UserName == "root" ? ["setpriv", "--reuid=postgres", "--regid=postgres", "--clear-groups"] : [];
+    private static string[] AsPostgres =>
+        Environment.UserName == "root" ? ["setpriv", "--reuid=postgres", "--regid=postgres", "--clear-groups"] : [];
 
     private string Data => Path.Combine(folder.FullName, "data");
 
     public async ValueTask InitializeAsync()
     {
-        if (!File.Exists($"{Programs}/initdb")) throw new InvalidOperationException("PostgreSQL 15 is not installed. tests/run installs it.");
+        if (!File.Exists($"{Programs}/initdb"))
+            throw new InvalidOperationException("PostgreSQL 15 is not installed. tests/run installs it.");
         if (AsPostgres.Length > 0) await RunAsync("chown", "postgres:postgres", folder.FullName);
-        await RunAsync([.. AsPostgres, $"{Programs}/initdb", "-D", Data, "-U", "postgres", "-A", "trust", "-E", "UTF8", "--locale=C.UTF-8", "--no-sync"]);
+        await RunAsync([.. AsPostgres, $"{Programs}/initdb", "-D", Data, "-U", "postgres", "-A", "trust", "-E", "UTF8",
+            "--locale=C.UTF-8", "--no-sync"]);
         await server.StartAsync();
         await SayAsync($"CREATE DATABASE {Pattern}");
         await WearStore.InPostgres(Connection(Pattern)).PrepareAsync();
@@ -69,7 +73,8 @@ public sealed class PostgresServer : IAsyncLifetime
 
     /// <summary>Breaks every connection to a database, as a network or a restart does.</summary>
     public Task BreakConnectionsAsync(string connectionString) => SayAsync(
-        $"SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = '{new NpgsqlConnectionStringBuilder(connectionString).Database}'");
+        $"SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = "
+        + $"'{new NpgsqlConnectionStringBuilder(connectionString).Database}'");
 
     public async ValueTask DisposeAsync()
     {
@@ -113,7 +118,8 @@ public sealed class PostgresServer : IAsyncLifetime
 
     private static async Task RunAsync(params string[] command)
     {
-        using var process = Process.Start(new ProcessStartInfo(command[0], command[1..]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(
+            new ProcessStartInfo(command[0], command[1..]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         var said = process.StandardError.ReadToEndAsync();
         await process.StandardOutput.ReadToEndAsync();
         await process.WaitForExitAsync();

@@ -2,11 +2,14 @@ using System.Diagnostics;
 
 namespace WearWatch.Servers.Tests.Servers;
 
-/// <summary>A real server that a test starts, kills with no chance to tidy up, and starts again on the same data and port.</summary>
+/// <summary>
+/// A real server that a test starts, kills with no chance to tidy up, and starts again on the same data and port.
+/// </summary>
 /// <param name="name">For messages.</param>
 /// <param name="command">The program and its words.</param>
 /// <param name="isReady">Whether it answers.</param>
-internal sealed class ServerProcess(string name, IReadOnlyList<string> command, Func<CancellationToken, Task<bool>> isReady) : IAsyncDisposable
+internal sealed class ServerProcess(string name, IReadOnlyList<string> command, Func<CancellationToken, Task<bool>> isReady)
+    : IAsyncDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
@@ -19,7 +22,11 @@ internal sealed class ServerProcess(string name, IReadOnlyList<string> command, 
     /// <exception cref="InvalidOperationException">It is not installed, ended at once or does not answer.</exception>
     public async Task StartAsync(CancellationToken ct = default)
     {
-        var start = new ProcessStartInfo(command[0], command.Skip(1)) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(command[0], command.Skip(1))
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         try
         {
             process = Process.Start(start)!;
@@ -37,7 +44,8 @@ internal sealed class ServerProcess(string name, IReadOnlyList<string> command, 
         while (!await isReady(ct))
         {
             if (process.HasExited || since.Elapsed > Patience)
-                throw new InvalidOperationException($"{name} does not answer{(process.HasExited ? $", it ended with {process.ExitCode}" : "")}: {LastWords}");
+                throw new InvalidOperationException(
+                    $"{name} does not answer{(process.HasExited ? $", it ended with {process.ExitCode}" : "")}: {LastWords}");
             await Task.Delay(50, ct);
         }
     }

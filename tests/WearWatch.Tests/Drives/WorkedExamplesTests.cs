@@ -56,7 +56,8 @@ public sealed class WorkedExamplesTests
         { "EX34", LinkRate.PitchMm(Speed.FromMetresPerHour(76), 60), 21.11, 0.01 },
         { "EX35", 2 * Odd(FirstLink.Outer).OddShare, 1.778, 0.001 },
         { "EX35", 2 * Odd(FirstLink.Inner).OddShare, 2.222, 0.001 },
-        { "EX36", Percent(25.4, 2, 25.4 + (25.4 + 2 * (0.30 + 0.20))), 1.969, 0.001 }, // an inner link, then an outer one with two joints
+        // an inner link, then an outer one with two joints
+        { "EX36", Percent(25.4, 2, 25.4 + (25.4 + 2 * (0.30 + 0.20))), 1.969, 0.001 },
         { "EX37", Sprocket.SpeedVariationPercent(11), 4.11, 0.005 },
         { "EX37", Sprocket.SpeedVariationPercent(17), 1.71, 0.005 },
         { "EX37", Sprocket.SpeedVariationPercent(25), 0.79, 0.005 },

@@ -24,5 +24,6 @@ public sealed class LengthsToldTests
     [InlineData("1226.2 inside 1210.2 outside", "Over the rollers is more than between them")]
     [InlineData("1;2;3;4;5;6", "More than 5 lengths")]
     public void Text_that_is_no_length_says_what_is_wrong(string text, string reason) =>
-        Assert.StartsWith(reason, Assert.IsType<LengthsTold.NotUnderstood>(LengthsTold.Read(text, LengthUnit.Millimetre)).Reason, StringComparison.Ordinal);
+        Assert.StartsWith(reason, Assert.IsType<LengthsTold.NotUnderstood>(LengthsTold.Read(text, LengthUnit.Millimetre)).Reason,
+            StringComparison.Ordinal);
 }

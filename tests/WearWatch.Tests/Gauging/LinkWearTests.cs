@@ -29,7 +29,8 @@ public sealed class LinkWearTests
     public void Diameters_of_no_link_are_told_why(double fresh, double measured, string told)
     {
         Assert.Equal(told, LinkWear.Fault(fresh, [measured]));
-        Assert.StartsWith(told, Assert.Throws<ArgumentException>(() => LinkWear.Of(fresh, [measured])).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            told, Assert.Throws<ArgumentException>(() => LinkWear.Of(fresh, [measured])).Message, StringComparison.Ordinal);
     }
 
     [Fact]

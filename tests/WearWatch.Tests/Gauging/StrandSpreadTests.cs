@@ -19,7 +19,8 @@ public sealed class StrandSpreadTests
     [Fact]
     public void Honest_strands_of_equal_wear_are_seldom_told_of()
     {
-        // Oracle: the range of three normals exceeds 3 sqrt(2) sd in 0.75 % (studentized range, R: 1 - ptukey(3 * sqrt(2), 3, Inf)).
+        // Oracle: the range of three normals exceeds 3 sqrt(2) sd in 0.75 % (studentized range, R: 1 - ptukey(3 * sqrt(2), 3,
+        // Inf)).
         var chance = new Random(11);
         var told = Enumerable.Range(0, 20_000).Count(_ => StrandSpread.Of(
             Enumerable.Range(1, 3).Select(s => (s, E(1 + 0.08 * Normal(chance)))))!.IsUneven);

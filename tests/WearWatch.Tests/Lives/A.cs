@@ -19,7 +19,8 @@ internal static class A
         PercentilesHours = [.. Enumerable.Range(1, 99).Select(p => Between(p, early, middle, late))],
     };
 
-    public static ScoredForecast ScoredForecast(WearForecast? forecast, double lastReading = 900, double standing = 1000, double life = 2000) =>
+    public static ScoredForecast ScoredForecast(
+        WearForecast? forecast, double lastReading = 900, double standing = 1000, double life = 2000) =>
         new() { Forecast = forecast, LastReadingHours = lastReading, StandingHours = standing, LifeHours = life };
 
     private static double Between(int percent, double early, double middle, double late) => percent switch

@@ -9,7 +9,8 @@ public sealed class DifferenceTests
     public void The_difference_of_two_shares_has_the_published_interval()
     {
         var difference = Difference.OfShares(new ObservedShare(48, 80), new ObservedShare(56, 70), 0.95)!.Value;
-        Assert.Equal((0.2, 0.0524, 0.3339), (Math.Round(difference.Value, 4), Math.Round(difference.Interval.Low, 4), Math.Round(difference.Interval.High, 4)));
+        Assert.Equal((0.2, 0.0524, 0.3339),
+            (Math.Round(difference.Value, 4), Math.Round(difference.Interval.Low, 4), Math.Round(difference.Interval.High, 4)));
         Assert.True(difference.IsSeen);
     }
 
@@ -33,13 +34,15 @@ public sealed class DifferenceTests
         Assert.Equal(1.5 / Math.Pow(1.2, Math.Sqrt(2)), ratio.Interval.Low, 1e-12);
     }
 
-    // Simulator truth: chains that cost 1 with even odds in 1,000 h against three in four: a ratio of 1.5. 200 groups of 80 chains.
+    // Simulator truth: chains that cost 1 with even odds in 1,000 h against three in four: a ratio of 1.5. 200 groups of 80
+    // chains.
     [Fact]
     public void The_ratio_of_costs_holds_the_truth_about_as_often_as_it_says() => Assert.InRange(
         Enumerable.Range(1, 200).Count(seed =>
         {
             var chance = new Random(seed);
-            (double, double)[] Chains(double odds) => [.. Enumerable.Range(0, 80).Select(_ => (chance.NextDouble() < odds ? 1.0 : 0, 1000.0))];
+            (double, double)[] Chains(double odds) =>
+                [.. Enumerable.Range(0, 80).Select(_ => (chance.NextDouble() < odds ? 1.0 : 0, 1000.0))];
             return Difference.RatioOfRates(Chains(0.5), Chains(0.75), 0.90)!.Value.Interval.Contains(1.5);
         }), 166, 192);
 
@@ -51,6 +54,8 @@ public sealed class DifferenceTests
         Assert.Null(Difference.RatioOfRates([], [(1, 1000)], 0.9));
     }
 
-    private static IEnumerable<double> Normals(Random chance, int count, double mean, double deviation) => Enumerable.Range(0, count)
-        .Select(_ => mean + deviation * Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble()));
+    private static IEnumerable<double> Normals(Random chance, int count, double mean, double deviation) =>
+        Enumerable.Range(0, count)
+        .Select(_ =>
+            mean + deviation * Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble()));
 }

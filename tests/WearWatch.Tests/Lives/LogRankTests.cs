@@ -22,7 +22,8 @@ public sealed class LogRankTests
     // Published: chi-square 16.79 for the 6-MP trial (from memory of E. A. Gehan's data in the textbooks that carry it).
     [Fact]
     public void The_6MP_trial_gives_the_textbook_value() => Assert.Equal(16.79, Math.Round(LogRank.Compare(
-        [PublishedLives.SurvivalCase("freireich_6MP").Lives(), PublishedLives.SurvivalCase("freireich_placebo").Lives()]).ChiSquare, 2));
+        [PublishedLives.SurvivalCase("freireich_6MP").Lives(),
+            PublishedLives.SurvivalCase("freireich_placebo").Lives()]).ChiSquare, 2));
 
     [Fact]
     public void Three_equal_groups_show_no_difference()
@@ -37,14 +38,16 @@ public sealed class LogRankTests
     [Fact]
     public void Failures_seen_and_expected_add_up_alike()
     {
-        var found = LogRank.Compare([[A.Life(10), A.Life(15)], [A.Life(12), A.Life(40, failed: false)], [A.Life(30), A.Life(31)]]);
+        var found = LogRank.Compare(
+            [[A.Life(10), A.Life(15)], [A.Life(12), A.Life(40, failed: false)], [A.Life(30), A.Life(31)]]);
         Assert.Equal(found.Observed.Sum(), found.Expected.Sum(), 12);
     }
 
     [Fact]
     public void The_order_of_groups_does_not_matter()
     {
-        IReadOnlyCollection<Life> a = [A.Life(10), A.Life(15)], b = [A.Life(12), A.Life(40, failed: false)], c = [A.Life(30), A.Life(31)];
+        IReadOnlyCollection<Life> a = [A.Life(10), A.Life(15)], b = [A.Life(12), A.Life(40, failed: false)],
+            c = [A.Life(30), A.Life(31)];
         Assert.Equal(LogRank.Compare([a, b, c]).ChiSquare, LogRank.Compare([c, a, b]).ChiSquare, 12);
     }
 

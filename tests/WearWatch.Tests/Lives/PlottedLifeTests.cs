@@ -14,19 +14,22 @@ public sealed class PlottedLifeTests
         Assert.All(points.Zip(ranks), p => Assert.Equal((p.Second - 0.3) / 8.4, p.First.ShareFailed, 12));
     }
 
-    // Published there: shape 2.024 and scale 94.998 h, the regression of ln t on the height of these points (not maximum likelihood).
+    // Published there: shape 2.024 and scale 94.998 h, the regression of ln t on the height of these points (not maximum
+    // likelihood).
     [Fact]
     public void A_line_through_the_points_is_the_one_that_Abernethy_prints()
     {
         var points = PlottedLife.Of(PublishedLives.WeibullCase("abernethy_fig2_5").Lives());
-        var (heights, logs) = (points.Select(p => LifeLaw.Weibull.Height(p.ShareFailed)).ToArray(), points.Select(p => Math.Log(p.Hours)).ToArray());
+        var (heights, logs) = (points.Select(p => LifeLaw.Weibull.Height(p.ShareFailed)).ToArray(),
+            points.Select(p => Math.Log(p.Hours)).ToArray());
         var (height, log) = (heights.Average(), logs.Average());
         var slope = heights.Zip(logs, (h, l) => (h - height) * (l - log)).Sum() / heights.Sum(h => (h - height) * (h - height));
         Assert.Equal(2.024, 1 / slope, 2e-3); // Benard's approximation against exact median ranks moves the third digit
         Assert.Equal(94.998, Math.Exp(log - slope * height), 3e-2);
     }
 
-    // L. G. Johnson's table of median ranks for n = 5 (from memory): 12.94, 31.38, 50, 68.62, 87.06 %. Benard misses the second by 0.1 point.
+    // L. G. Johnson's table of median ranks for n = 5 (from memory): 12.94, 31.38, 50, 68.62, 87.06 %. Benard misses the second
+    // by 0.1 point.
     [Fact]
     public void Five_failures_lie_on_the_median_ranks()
     {

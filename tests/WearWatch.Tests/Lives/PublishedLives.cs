@@ -4,7 +4,9 @@ using WearWatch.Lives;
 
 namespace WearWatch.Tests.Lives;
 
-/// <summary>Published lives with the figures that others computed from them; where each comes from stands in tests/data/lives/SOURCES.md.</summary>
+/// <summary>
+/// Published lives with the figures that others computed from them; where each comes from stands in tests/data/lives/SOURCES.md.
+/// </summary>
 internal static class PublishedLives
 {
     private static readonly JsonElement KaplanMeier = Read("kaplan_meier.json");

@@ -5,15 +5,16 @@ using WearWatch.Wear;
 namespace WearWatch.Tests.Lives;
 
 /// <summary>
-/// Oracle: streams of lives whose law is known. A forecast says lognormal with a middle of 1,000 h and a spread of 0.3; the truth has
-/// the same middle and a spread of its own.
+/// Oracle: streams of lives whose law is known. A forecast says lognormal with a middle of 1,000 h and a spread of 0.3; the truth
+/// has the same middle and a spread of its own.
 /// </summary>
 public sealed class SpreadCalibrationTests
 {
     private const double Said = 0.3;
     private const int Seeds = 100;
 
-    // Chance lets 2 of 100 sound plants be taken for drifted within 300 lives, looked at after each (10,000 streams of coin tosses).
+    // Chance lets 2 of 100 sound plants be taken for drifted within 300 lives, looked at after each (10,000 streams of coin
+    // tosses).
     [Fact]
     public void Sound_forecasts_are_seldom_given_another_spread() =>
         Assert.InRange(Enumerable.Range(1, Seeds).Count(seed => FirstDrift(Lives(Said, seed), looks: 300) is not null), 0, 6);
@@ -21,11 +22,13 @@ public sealed class SpreadCalibrationTests
     // Spread twice as wide as said: 59 % held of 90 %.
     [Fact]
     public void Forecasts_that_are_too_sure_are_found_in_time() =>
-        Assert.InRange(Enumerable.Range(1, Seeds).Count(seed => FirstDrift(Lives(2 * Said, seed), looks: 60) is { TooNarrow: true }), 95, Seeds);
+        Assert.InRange(Enumerable.Range(1, Seeds)
+            .Count(seed => FirstDrift(Lives(2 * Said, seed), looks: 60) is { TooNarrow: true }), 95, Seeds);
 
     [Fact]
     public void Forecasts_that_are_too_careful_are_found_too() =>
-        Assert.InRange(Enumerable.Range(1, Seeds).Count(seed => FirstDrift(Lives(0.4 * Said, seed), looks: 150) is { TooNarrow: false }), 95, Seeds);
+        Assert.InRange(Enumerable.Range(1, Seeds)
+            .Count(seed => FirstDrift(Lives(0.4 * Said, seed), looks: 150) is { TooNarrow: false }), 95, Seeds);
 
     // Conformal prediction of 100 lives: in the mean over fleets 0.90 to 0.92 of further lives held, on each side 0.95 to 0.96.
     [Theory]
@@ -49,8 +52,8 @@ public sealed class SpreadCalibrationTests
         Assert.InRange((double)early / count, 0.03, 0.065);
     }
 
-    // Oracle: the true lives of another world of wear (tests/data/SOURCES.md), forecast with this one's constants. Learned on every
-    // other chain, the intervals of the rest hold as stated; 50 lives have a binomial deviation of 0.042.
+    // Oracle: the true lives of another world of wear (tests/data/SOURCES.md), forecast with this one's constants. Learned on
+    // every other chain, the intervals of the rest hold as stated; 50 lives have a binomial deviation of 0.042.
     [Fact]
     public void In_another_world_of_wear_the_spread_of_half_the_chains_brings_the_other_half_back()
     {
@@ -67,14 +70,16 @@ public sealed class SpreadCalibrationTests
             }).ToList();
         var (learned, rest) = (all.Where((_, i) => i % 2 == 0).ToList(), all.Where((_, i) => i % 2 == 1).ToList());
         var drifted = Assert.IsType<SpreadOutcome.Drifted>(SpreadCalibration.Of(learned, ForecastSpread.AsMade));
-        double Held(ForecastSpread spread) => ObservedShare.In(rest, f => (f with { Forecast = spread.Apply(f.Forecast!) }).Held90).Fraction;
+        double Held(ForecastSpread spread) =>
+            ObservedShare.In(rest, f => (f with { Forecast = spread.Apply(f.Forecast!) }).Held90).Fraction;
         Assert.InRange(Held(ForecastSpread.AsMade), 0.4, 0.8);
         Assert.InRange(Held(drifted.Spread), 0.83, 1);
     }
 
     [Fact]
     public void From_few_lives_nothing_is_concluded() => Assert.Equal(
-        new SpreadOutcome.TooFewLives(39, SpreadCalibration.FewestLives), SpreadCalibration.Of(Lives(3 * Said, seed: 1).Take(39), ForecastSpread.AsMade));
+        new SpreadOutcome.TooFewLives(39, SpreadCalibration.FewestLives),
+        SpreadCalibration.Of(Lives(3 * Said, seed: 1).Take(39), ForecastSpread.AsMade));
 
     // Once given, the spread counts: the same lives no longer speak against it.
     [Fact]
@@ -93,7 +98,8 @@ public sealed class SpreadCalibrationTests
         Assert.Equal(made.MiddleHours, wider.MiddleHours);
         Assert.Equal(wider.PercentilesHours.Order(), wider.PercentilesHours);
         Assert.True(wider.EarlyHours < made.EarlyHours && wider.LateHours > made.LateHours);
-        Assert.All(made.PercentilesHours.Zip(new ForecastSpread(1.5, 2).Undo(wider).PercentilesHours), p => Assert.Equal(p.First, p.Second, 1e-9 * p.First));
+        Assert.All(made.PercentilesHours.Zip(new ForecastSpread(1.5, 2).Undo(wider).PercentilesHours),
+            p => Assert.Equal(p.First, p.Second, 1e-9 * p.First));
     }
 
     [Fact]
@@ -103,7 +109,8 @@ public sealed class SpreadCalibrationTests
         {
             LimitPercent = 3,
             ProbabilityPassed = 0.1,
-            PercentilesHours = [.. Enumerable.Range(1, 99).Select(p => p <= 10 ? 0 : p > 90 ? WearForecast.HorizonHours : 100.0 * p)],
+            PercentilesHours = [.. Enumerable.Range(1, 99)
+                .Select(p => p <= 10 ? 0 : p > 90 ? WearForecast.HorizonHours : 100.0 * p)],
         };
         var wider = new ForecastSpread(2, 2).Apply(made);
         Assert.Equal((0.0, null), (wider.Quantile(10), wider.Quantile(91)));
@@ -138,6 +145,7 @@ public sealed class SpreadCalibrationTests
     {
         LimitPercent = 3,
         ProbabilityPassed = 0,
-        PercentilesHours = [.. Enumerable.Range(1, 99).Select(p => 1000 * Math.Exp(Said * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, p / 100.0)))],
+        PercentilesHours = [.. Enumerable.Range(1, 99)
+            .Select(p => 1000 * Math.Exp(Said * MathNet.Numerics.Distributions.Normal.InvCDF(0, 1, p / 100.0)))],
     };
 }

@@ -116,7 +116,8 @@ public sealed class SurvivalCurveTests
             foreach (var kind in Enum.GetValues<BandKind>())
                 foreach (var (step, band) in curve.Steps.Zip(curve.Band(kind, 0.9)))
                     Assert.True(double.IsNaN(band.Low) ||
-                        (band.Low >= 0 && band.High <= 1 && band.Low <= step.Surviving + 1e-12 && band.High >= step.Surviving - 1e-12));
+                        (band.Low >= 0 && band.High <= 1 && band.Low <= step.Surviving + 1e-12
+                            && band.High >= step.Surviving - 1e-12));
         });
 
     private static List<SurvivalStep> Failures(SurvivalCurve curve) => [.. curve.Steps.Where(s => s.Failed > 0)];
@@ -126,6 +127,7 @@ public sealed class SurvivalCurveTests
         var found = actual.ToArray();
         Assert.Equal(expected.Length, found.Length);
         for (var i = 0; i < expected.Length; i++)
-            Assert.True(expected[i].Equals(found[i]) || Math.Abs(expected[i] - found[i]) <= FromR, $"[{i}] {expected[i]} but {found[i]}");
+            Assert.True(expected[i].Equals(found[i])
+                || Math.Abs(expected[i] - found[i]) <= FromR, $"[{i}] {expected[i]} but {found[i]}");
     }
 }

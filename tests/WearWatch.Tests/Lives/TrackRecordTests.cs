@@ -7,11 +7,16 @@ public sealed class TrackRecordTests
     private const string Whole = "fleet";
     private const string Part = "fleet_part";
 
-    /// <summary>Forecasts of simulated chains at four shares of life against three limits: all 200 as this program made them, and 28 with answers that lack an end or are missing; see tests/data/lives/SOURCES.md.</summary>
-    private static readonly Dictionary<string, ILookup<(double Limit, double Share), ScoredForecast>> Fleets = new[] { Whole, Part }.ToDictionary(f => f, Forecasts);
+    /// <summary>
+    /// Forecasts of simulated chains at four shares of life against three limits: all 200 as this program made them, and 28 with
+    /// answers that lack an end or are missing; see tests/data/lives/SOURCES.md.
+    /// </summary>
+    private static readonly Dictionary<string, ILookup<(double Limit, double Share), ScoredForecast>> Fleets =
+        new[] { Whole, Part }.ToDictionary(f => f, Forecasts);
 
     public static TheoryData<string, double, double> Cells =>
-        new(new[] { Whole, Part }.SelectMany(f => PublishedLives.Rows(f + "_scores.csv").Select(r => (f, PublishedLives.Parse(r[0]), PublishedLives.Parse(r[1])))));
+        new(new[] { Whole, Part }.SelectMany(f =>
+            PublishedLives.Rows(f + "_scores.csv").Select(r => (f, PublishedLives.Parse(r[0]), PublishedLives.Parse(r[1])))));
 
     // Oracle: the independent scorer that accepts the project's forecasts, run on the same answers; its table has 3 digits
     // (width 2). Of an even number of widths it averages the middle two, as we do.
@@ -35,7 +40,8 @@ public sealed class TrackRecordTests
     [Theory]
     [InlineData(Whole, 2400, 2400, 0.898, 0.059, 0.043)]
     [InlineData(Part, 322, 336, 0.832, 0.106, 0.062)]
-    public void The_pooled_shares_are_those_of_the_independent_scorer(string fleet, int answered, int asked, double held, double tooLate, double tooEarly)
+    public void The_pooled_shares_are_those_of_the_independent_scorer(
+        string fleet, int answered, int asked, double held, double tooLate, double tooEarly)
     {
         var record = TrackRecord.Of([.. Fleets[fleet].SelectMany(cell => cell)]);
         Assert.Equal(new ObservedShare(answered, asked), record.Answered);
@@ -62,7 +68,8 @@ public sealed class TrackRecordTests
     [Fact]
     public void A_forecast_is_judged_by_the_true_hours_left()
     {
-        var scored = A.ScoredForecast(A.Forecast(600, 1300, 2000)); // 900 h + 1,300 h = 2,200 h against 2,000 h, of which 1,000 h were left
+        // 900 h + 1,300 h = 2,200 h against 2,000 h, of which 1,000 h were left
+        var scored = A.ScoredForecast(A.Forecast(600, 1300, 2000));
         Assert.Equal(0.2, scored.RelativeError!.Value, 12);
         Assert.Equal(0.5, scored.LifeShare);
         Assert.Equal(1.4, scored.RelativeWidth, 12);
@@ -138,7 +145,10 @@ public sealed class TrackRecordTests
     }
 
     private static ILookup<(double Limit, double Share), ScoredForecast> Forecasts(string fleet) =>
-        PublishedLives.Rows(fleet + "_forecasts.csv").ToLookup(r => (PublishedLives.Parse(r[1]), PublishedLives.Parse(r[2])), r => A.ScoredForecast(
-            r[7].Length == 0 ? null : A.Forecast(PublishedLives.Parse(r[6]), PublishedLives.Parse(r[7]), r[8].Length == 0 ? double.PositiveInfinity : PublishedLives.Parse(r[8])),
+        PublishedLives.Rows(fleet + "_forecasts.csv")
+            .ToLookup(r => (PublishedLives.Parse(r[1]), PublishedLives.Parse(r[2])), r => A.ScoredForecast(
+            r[7].Length == 0 ? null : A.Forecast(PublishedLives.Parse(r[6]), PublishedLives.Parse(r[7]), r[8].Length == 0
+                ? double.PositiveInfinity
+                : PublishedLives.Parse(r[8])),
             PublishedLives.Parse(r[3]), PublishedLives.Parse(r[4]), PublishedLives.Parse(r[5])));
 }

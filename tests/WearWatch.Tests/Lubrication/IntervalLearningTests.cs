@@ -5,8 +5,8 @@ using WearWatch.Wear;
 namespace WearWatch.Tests.Lubrication;
 
 /// <summary>
-/// Held against simulated plants whose true optimum is known (<see cref="OiledPlant"/>): 60 chains, two years, readings with 0.02 to
-/// 0.05 % scatter every 200 to 800 h, oiled irregularly about every 150 h.
+/// Held against simulated plants whose true optimum is known (<see cref="OiledPlant"/>): 60 chains, two years, readings with 0.02
+/// to 0.05 % scatter every 200 to 800 h, oiled irregularly about every 150 h.
 /// </summary>
 public sealed class IntervalLearningTests
 {
@@ -16,12 +16,14 @@ public sealed class IntervalLearningTests
 
     private static readonly Lazy<Trial> HundredPlants = new(() => Try(Steady, 100));
 
-    // Oracle: the cheapest interval by trying every hour in the simulated world. The bar is 25 %; seen: 100 of 100, all within 6 %.
+    // Oracle: the cheapest interval by trying every hour in the simulated world. The bar is 25 %; seen: 100 of 100, all within 6
+    // %.
     [Fact]
     public void The_learned_interval_lies_within_a_quarter_of_the_true_optimum() =>
         Assert.InRange(HundredPlants.Value.Ratios.Count(r => r is >= 0.75 and <= 1.25), 98, 100);
 
-    // Same oracle. The bar is 85 of 100; the band has 7 % of its own for the shape, which this world does not need, and covers more.
+    // Same oracle. The bar is 85 of 100; the band has 7 % of its own for the shape, which this world does not need, and covers
+    // more.
     [Fact]
     public void The_band_holds_the_true_optimum() => Assert.InRange(HundredPlants.Value.Covered, 85, 100);
 
@@ -29,7 +31,8 @@ public sealed class IntervalLearningTests
     [Fact]
     public void Where_oiling_has_no_effect_none_is_claimed() => Assert.InRange(Try(NoEffect, 100).Ratios.Count, 0, 5);
 
-    // Chains in bad places that are also oiled seldom wear faster: between chains that looks like an effect of oil. It must not be taken for one.
+    // Chains in bad places that are also oiled seldom wear faster: between chains that looks like an effect of oil. It must not
+    // be taken for one.
     [Fact]
     public void Neglected_chains_in_bad_places_do_not_pose_as_an_effect_of_oil() =>
         Assert.InRange(Try(NoEffect with { NeglectGoesWithBadPlaces = true }, 40).Ratios.Count, 0, 3);
@@ -58,7 +61,8 @@ public sealed class IntervalLearningTests
     {
         var (lives, _) = (Steady with { Chains = 14 }).Run(seed: 1);
 
-        var few = Assert.IsType<LearnedInterval.TooLittle>(IntervalLearning.Of(lives, OiledPlant.Costs, WearConstants.Default, seed: 7));
+        var few = Assert.IsType<LearnedInterval.TooLittle>(
+            IntervalLearning.Of(lives, OiledPlant.Costs, WearConstants.Default, seed: 7));
         Assert.Equal(14, few.Data.Chains);
         Assert.Contains("14 of the 15 chains", few.Why, StringComparison.Ordinal);
     }
@@ -68,7 +72,8 @@ public sealed class IntervalLearningTests
     {
         var (lives, _) = Steady.Run(seed: 1);
 
-        var effect = Assert.IsType<LearnedInterval.Effect>(IntervalLearning.Of(lives, costs: null, WearConstants.Default, seed: 7));
+        var effect =
+            Assert.IsType<LearnedInterval.Effect>(IntervalLearning.Of(lives, costs: null, WearConstants.Default, seed: 7));
         Assert.Null(effect.Best);
         Assert.InRange(effect.Share, effect.ShareLow, effect.ShareHigh);
     }
@@ -109,7 +114,8 @@ public sealed class IntervalLearningTests
         for (var seed = 1; seed <= seeds; seed++)
         {
             var (lives, truth) = plant.Run(seed);
-            if (IntervalLearning.Of(lives, OiledPlant.Costs, WearConstants.Default, seed: 7) is not LearnedInterval.Effect { Best: { } best }) continue;
+            if (IntervalLearning.Of(lives, OiledPlant.Costs, WearConstants.Default,
+                seed: 7) is not LearnedInterval.Effect { Best: { } best }) continue;
             trial.Ratios.Add(best.Hours / truth);
             if (best.LowHours <= truth && truth <= best.HighHours) trial = trial with { Covered = trial.Covered + 1 };
         }

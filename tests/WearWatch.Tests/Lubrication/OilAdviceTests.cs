@@ -31,7 +31,8 @@ public sealed class OilAdviceTests
         Assert.Equal((Sourced.Memory, false), (stream.Source, stream.IsVerified));
     }
 
-    // Source: docs/references.md [12]: size 80 (25.4 mm) by hand or drip up to 170 ft/min, 0.86 m/s; bath up to 1,500 ft/min, 7.62 m/s.
+    // Source: docs/references.md [12]: size 80 (25.4 mm) by hand or drip up to 170 ft/min, 0.86 m/s; bath up to 1,500 ft/min,
+    // 7.62 m/s.
     [Theory]
     [InlineData(0.86, OilMethod.Hand, false)]
     [InlineData(0.87, OilMethod.Hand, true)]
@@ -39,7 +40,8 @@ public sealed class OilAdviceTests
     [InlineData(0.87, OilMethod.Bath, false)]
     [InlineData(7.7, OilMethod.Bath, true)]
     [InlineData(7.7, OilMethod.Stream, false)]
-    public void A_way_of_oiling_that_does_not_suit_the_speed_is_warned_of(double metresPerSecond, OilMethod method, bool warned) =>
+    public void A_way_of_oiling_that_does_not_suit_the_speed_is_warned_of(
+        double metresPerSecond, OilMethod method, bool warned) =>
         Assert.Equal(warned, OilAdvice.For(Card(metresPerSecond) with { OilMethod = method }).Warning is not null);
 
     [Fact]
@@ -82,7 +84,8 @@ public sealed class OilAdviceTests
     [Fact]
     public void Pulses_that_give_no_oil_tell_of_a_blocked_line()
     {
-        ChainEvent[] pulses = [.. Enumerable.Range(0, 6).Select(i => Pulse(100 + 24 * i)), .. Enumerable.Range(6, 4).Select(i => Pulse(100 + 24 * i, 0))];
+        ChainEvent[] pulses = [.. Enumerable.Range(0, 6).Select(i => Pulse(100 + 24 * i)),
+            .. Enumerable.Range(6, 4).Select(i => Pulse(100 + 24 * i, 0))];
         var watch = LubricatorWatch.Of(pulses, new RunningHours(320), ProductionCalendar.AlwaysRunning, Start)!;
 
         Assert.True(watch.IsSilent(3));
@@ -98,7 +101,8 @@ public sealed class OilAdviceTests
         Assert.Equal(0, LastOiling.Of(card, told).EventIndex);
         Assert.True(LastOiling.Of(card, [Pulse(124, 0)]).IsFitting);
         var life = new FittedChain(true, 200, false, [new Observation(200, 0.2, 0.03, 0)]);
-        var reading = new Reading { Chain = "K", Counter = new RunningHours(200), Tool = Tool.Tape, Pitches = 40, LengthMm = 1018 };
+        var reading =
+            new Reading { Chain = "K", Counter = new RunningHours(200), Tool = Tool.Tape, Pitches = 40, LengthMm = 1018 };
         Assert.Equal([0.0, 100.0], OilAges.Of(life, [reading], told, ProductionCalendar.AlwaysRunning).OiledAtHours);
     }
 
@@ -108,21 +112,25 @@ public sealed class OilAdviceTests
             [.. Enumerable.Range(0, 6).Select(i => Pulse(24 * i) with { Oil = new OilApplied(OilMethod.Hand) })],
             new RunningHours(900), ProductionCalendar.AlwaysRunning, Start));
 
-    // Oracle: the tracks themselves. 0.4 % in 1,000 h before, 0.1 % since, read with 0.03 % scatter: hardly a doubt. Alike on both sides: half.
+    // Oracle: the tracks themselves. 0.4 % in 1,000 h before, 0.1 % since, read with 0.03 % scatter: hardly a doubt. Alike on
+    // both sides: half.
     [Theory]
     [InlineData(0.1, 0.99, 1)]
     [InlineData(0.4, 0.2, 0.8)]
     public void The_effect_of_another_oil_has_a_probability(double rateAfter, double least, double most)
     {
         Observation[] seen = [.. Enumerable.Range(0, 14).Select(i => new Observation(
-            200 * (i + 1), 0.3 + (i < 7 ? 0.4 : 0.4 * 1.4 / (0.2 * (i + 1)) + rateAfter * (0.2 * (i + 1) - 1.4) / (0.2 * (i + 1))) * 0.2 * (i + 1), 0.03, i))];
+            200 * (i + 1), 0.3 + (i < 7 ? 0.4 : 0.4 * 1.4 / (0.2 * (i + 1)) + rateAfter * (0.2 * (i + 1) - 1.4) / (0.2 * (i + 1)))
+                * 0.2 * (i + 1), 0.03, i))];
         Reading[] readings = [.. seen.Select(o => new Reading
         {
             Chain = "K", Counter = new RunningHours(o.HoursSinceFitting), Tool = Tool.Tape, Pitches = 40, LengthMm = 1016,
         })];
-        ChainEvent[] oilings = [.. Enumerable.Range(1, 14).Select(i => Pulse(200 * i - 10) with { Oil = new OilApplied(OilMethod.Hand, i < 8 ? "SAE 20" : "SAE 30") })];
+        ChainEvent[] oilings = [.. Enumerable.Range(1, 14)
+            .Select(i => Pulse(200 * i - 10) with { Oil = new OilApplied(OilMethod.Hand, i < 8 ? "SAE 20" : "SAE 30") })];
 
-        var watch = OilEffectWatch.Of(new FittedChain(true, 2800, false, seen), readings, oilings, ProductionCalendar.AlwaysRunning)!;
+        var watch = OilEffectWatch.Of(
+            new FittedChain(true, 2800, false, seen), readings, oilings, ProductionCalendar.AlwaysRunning)!;
         Assert.InRange(watch.ProbabilityFell, least, most);
         Assert.Contains("from SAE 20 to SAE 30", watch.Words, StringComparison.Ordinal);
     }

@@ -80,7 +80,8 @@ public sealed class OilAgesTests
 
         var known = DutySeen.AtLastReading(Card, readings, past, ProductionCalendar.AlwaysRunning).Duty.HoursSinceOiling;
         Assert.Equal(250, known);
-        Assert.Equal(known, DutySeen.AtLastReading(Card, readings, poisoned, ProductionCalendar.AlwaysRunning).Duty.HoursSinceOiling);
+        Assert.Equal(
+            known, DutySeen.AtLastReading(Card, readings, poisoned, ProductionCalendar.AlwaysRunning).Duty.HoursSinceOiling);
     }
 
     [Fact]
@@ -92,10 +93,12 @@ public sealed class OilAgesTests
 
         Assert.Equal(35, Seen(Card, Warm(0, 30), Warm(1, 35), Warm(2, 60)).Duty.AmbientC);
         Assert.Null(Seen(Card, Warm(0, 30), Warm(1, 35)).Duty.AmbientC);
-        Assert.Equal(10, Seen(Card with { Duty = new Duty { AmbientC = 10 } }, Warm(0, 30), Warm(1, 35), Warm(2, 60)).Duty.AmbientC);
+        Assert.Equal(
+            10, Seen(Card with { Duty = new Duty { AmbientC = 10 } }, Warm(0, 30), Warm(1, 35), Warm(2, 60)).Duty.AmbientC);
     }
 
-    private static ChainCard Card { get; } = new() { Name = "C", PitchMm = 25.4, FittedCounter = new RunningHours(1000), FittedAt = Start };
+    private static ChainCard Card { get; } =
+        new() { Name = "C", PitchMm = 25.4, FittedCounter = new RunningHours(1000), FittedAt = Start };
 
     private static OilAges Ages(ChainEvent[] events, params (Reading Reading, Observation Seen)[] readings) => OilAges.Of(
         new FittedChain(true, 5000, false, [.. readings.Select((r, i) => r.Seen with { ReadingIndex = i })]),

@@ -62,7 +62,8 @@ internal sealed record OiledPlant(Func<double, double> Law, int Chains = 60)
 
             if (hour + 1 < nextReading) continue;
             var slip = chance.NextDouble() < Misread ? 0.3 * Normal(chance) : 0;
-            observations.Add(new Observation(hour + 1, elongation + slip + scatter * Normal(chance), scatter, observations.Count));
+            observations.Add(
+                new Observation(hour + 1, elongation + slip + scatter * Normal(chance), scatter, observations.Count));
             nextReading = hour + 1 + 200 + 600 * chance.NextDouble();
         }
 

@@ -103,7 +103,8 @@ public sealed class OilingDueTests
     {
         var look = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Inspection, CounterAfter = new RunningHours(1100) };
         var due =
-            OilingDue.For(Oiled(LubricationState.Auto), [Oiling(counter: 1000), look], new RunningHours(1110), RoundTheClock, Monday);
+            OilingDue.For(
+                Oiled(LubricationState.Auto), [Oiling(counter: 1000), look], new RunningHours(1110), RoundTheClock, Monday);
 
         Assert.Equal((OilingTask.CheckOiler, 10.0), (due.Task, due.HoursSinceLast));
         Assert.Contains("the last look at the oiler", due.Basis, StringComparison.Ordinal);
@@ -114,7 +115,8 @@ public sealed class OilingDueTests
     {
         var look = new ChainEvent { Chain = "K1", Kind = ChainEventKind.Inspection, CounterAfter = new RunningHours(1000) };
         var due =
-            OilingDue.For(Oiled(LubricationState.Auto), [look, Oiling(counter: 1100)], new RunningHours(1110), RoundTheClock, Monday);
+            OilingDue.For(
+                Oiled(LubricationState.Auto), [look, Oiling(counter: 1100)], new RunningHours(1110), RoundTheClock, Monday);
 
         Assert.Equal(10, due.HoursSinceLast);
     }
@@ -134,7 +136,8 @@ public sealed class OilingDueTests
     [Fact]
     public void Surroundings_set_by_the_plant_scale_the_handbooks_interval_and_the_basis_says_so()
     {
-        var plan = OilingPlan.For(Oiled(LubricationState.Manual) with { OilingSurroundingsFactor = 0.5 }, OilTerms.Default, isFirst: false);
+        var plan = OilingPlan.For(
+            Oiled(LubricationState.Manual) with { OilingSurroundingsFactor = 0.5 }, OilTerms.Default, isFirst: false);
 
         Assert.Equal(4, plan.IntervalHours);
         Assert.Contains("times 0.5 for the surroundings", plan.Basis, StringComparison.Ordinal);

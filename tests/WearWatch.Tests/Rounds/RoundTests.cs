@@ -47,9 +47,11 @@ public sealed class RoundTests
     public void Hours_become_days_by_the_calendar_of_the_line()
     {
         // 96 h a week, Monday to Thursday: 480 h of running from a Sunday on end with the fifth Thursday.
-        var calendar = new ProductionCalendar([.. Enum.GetValues<DayOfWeek>().Where(d => d is not (DayOfWeek.Saturday or DayOfWeek.Sunday or DayOfWeek.Friday))
+        var calendar = new ProductionCalendar(
+            [.. Enum.GetValues<DayOfWeek>().Where(d => d is not (DayOfWeek.Saturday or DayOfWeek.Sunday or DayOfWeek.Friday))
             .Select(d => new Shift(d, new TimeOnly(0, 0), TimeSpan.FromHours(24)))]);
-        Assert.Equal(new DateTimeOffset(2026, 12, 4, 0, 0, 0, TimeSpan.Zero), MeasuringDue.For(Last, 4 * 480.0, 9000, false, calendar, Now).DueAt);
+        Assert.Equal(new DateTimeOffset(2026, 12, 4, 0, 0, 0, TimeSpan.Zero),
+            MeasuringDue.For(Last, 4 * 480.0, 9000, false, calendar, Now).DueAt);
     }
 
     [Fact]
@@ -71,7 +73,8 @@ public sealed class RoundTests
     [Fact]
     public void The_order_that_the_plant_has_set_goes_first_and_what_is_new_follows()
     {
-        (string Line, string Place, int? Set)[] stops = [("Press", "A", 3), ("Press", "B", 2), ("Dryer", "A", null), ("Saw", "A", 1), ("Press", "0", null)];
+        (string Line, string Place, int? Set)[] stops =
+            [("Press", "A", 3), ("Press", "B", 2), ("Dryer", "A", null), ("Saw", "A", 1), ("Press", "0", null)];
         Assert.Equal(
             ["Saw A", "Press B", "Press A", "Press 0", "Dryer A"],
             WalkingOrder.Of(stops, s => s.Line, s => s.Place, s => s.Set).Select(s => $"{s.Line} {s.Place}"));

@@ -9,10 +9,15 @@ public sealed class ProductionCalendarTests
 
     private static readonly ProductionCalendar TwoShifts = new(
         [.. new[] { DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday }
-            .SelectMany(d => new[] { new Shift(d, new TimeOnly(6, 0), TimeSpan.FromHours(8)), new Shift(d, new TimeOnly(14, 0), TimeSpan.FromHours(8)) })],
+            .SelectMany(d => new[]
+            {
+                new Shift(d, new TimeOnly(6, 0), TimeSpan.FromHours(8)),
+                new Shift(d, new TimeOnly(14, 0), TimeSpan.FromHours(8)),
+            })],
         timeZone: Vienna);
 
-    private static DateTimeOffset At(string moment) => DateTimeOffset.Parse(moment, System.Globalization.CultureInfo.InvariantCulture);
+    private static DateTimeOffset At(string moment) =>
+        DateTimeOffset.Parse(moment, System.Globalization.CultureInfo.InvariantCulture);
 
     [Fact]
     public void A_line_that_always_runs_makes_every_hour_a_running_hour() =>
@@ -39,7 +44,8 @@ public sealed class ProductionCalendarTests
     [Fact]
     public void A_night_shift_begun_before_a_holiday_runs_to_its_end()
     {
-        var nights = new ProductionCalendar([new Shift(DayOfWeek.Monday, new TimeOnly(22, 0), TimeSpan.FromHours(8))], 1, Vienna, [new DateOnly(2026, 1, 6)]);
+        var nights = new ProductionCalendar(
+            [new Shift(DayOfWeek.Monday, new TimeOnly(22, 0), TimeSpan.FromHours(8))], 1, Vienna, [new DateOnly(2026, 1, 6)]);
         Assert.Equal(8, nights.Between(At("2026-01-05T00:00+01:00"), At("2026-01-07T00:00+01:00")).Hours);
     }
 
@@ -54,22 +60,27 @@ public sealed class ProductionCalendarTests
     // Europe/Vienna puts the clock on at 02:00 on 29 March 2026: a day of 23 hours (IANA time zone database).
     [Fact]
     public void The_day_on_which_the_clock_goes_on_has_twenty_three_hours() =>
-        Assert.Equal(23, new ProductionCalendar([], 1, Vienna).Between(At("2026-03-29T00:00+01:00"), At("2026-03-30T00:00+02:00")).Hours, 9);
+        Assert.Equal(23,
+            new ProductionCalendar([], 1, Vienna).Between(At("2026-03-29T00:00+01:00"), At("2026-03-30T00:00+02:00")).Hours, 9);
 
     // It puts it back at 03:00 on 25 October 2026: a day of 25 hours.
     [Fact]
     public void The_day_on_which_the_clock_goes_back_has_twenty_five_hours() =>
-        Assert.Equal(25, new ProductionCalendar([], 1, Vienna).Between(At("2026-10-25T00:00+02:00"), At("2026-10-26T00:00+01:00")).Hours, 9);
+        Assert.Equal(25,
+            new ProductionCalendar([], 1, Vienna).Between(At("2026-10-25T00:00+02:00"), At("2026-10-26T00:00+01:00")).Hours, 9);
 
     [Fact]
     public void Round_the_clock_counts_every_hour_of_a_year_once() =>
-        Assert.Equal(365 * 24, new ProductionCalendar([], 1, Vienna).Between(At("2026-01-01T00:00+01:00"), At("2027-01-01T00:00+01:00")).Hours, 6);
+        Assert.Equal(365 * 24,
+            new ProductionCalendar([], 1, Vienna).Between(At("2026-01-01T00:00+01:00"), At("2027-01-01T00:00+01:00")).Hours, 6);
 
     [Fact]
-    public void Nothing_ahead_is_now() => Assert.Equal(At("2026-01-01T00:00Z"), TwoShifts.After(At("2026-01-01T00:00Z"), RunningHours.Zero));
+    public void Nothing_ahead_is_now() =>
+        Assert.Equal(At("2026-01-01T00:00Z"), TwoShifts.After(At("2026-01-01T00:00Z"), RunningHours.Zero));
 
     [Fact]
-    public void Hours_beyond_every_plan_have_no_date() => Assert.Null(TwoShifts.After(At("2026-01-01T00:00Z"), new RunningHours(1e7)));
+    public void Hours_beyond_every_plan_have_no_date() =>
+        Assert.Null(TwoShifts.After(At("2026-01-01T00:00Z"), new RunningHours(1e7)));
 
     [Theory]
     [InlineData(0)]
@@ -83,7 +94,8 @@ public sealed class ProductionCalendarTests
     public void Hours_ahead_and_hours_between_agree() =>
         Gen.Select(Gen.Double[0.01, 5000], Gen.Int[0, 525600], Gen.Double[0.05, 1]).Sample((ahead, minute, utilisation) =>
         {
-            var calendar = new ProductionCalendar(TwoShifts.Shifts, utilisation, Vienna, [new DateOnly(2026, 12, 25), new DateOnly(2026, 5, 1)]);
+            var calendar = new ProductionCalendar(
+                TwoShifts.Shifts, utilisation, Vienna, [new DateOnly(2026, 12, 25), new DateOnly(2026, 5, 1)]);
             var from = At("2026-01-01T00:00Z").AddMinutes(minute);
             var at = calendar.After(from, new RunningHours(ahead))!.Value;
             Assert.Equal(ahead, calendar.Between(from, at).Hours, 6);

@@ -18,7 +18,8 @@ public sealed class PassDayTests(ITestOutputHelper output)
             // The count of pitches is as it comes, 30 to 60, and the distance was measured with its uncertainty.
             var trueDistance = SimulatedDay.PitchMm * (30 + 30 * random.NextDouble());
             var rig = new PassRig(SimulatedDay.Setup(trueDistance), 2.5 * random.NextDouble(), run);
-            var pair = new SensorPair(SimulatedDay.PitchMm, trueDistance + DistanceUncertaintyMm * Normal(random), DistanceUncertaintyMm, 11);
+            var pair = new SensorPair(
+                SimulatedDay.PitchMm, trueDistance + DistanceUncertaintyMm * Normal(random), DistanceUncertaintyMm, 11);
             // As after a reading by tape some days before.
             var byTape = new PassExpectation(rig.TrueElongationPercent + 0.08 * Normal(random), 0.08, 7);
             if (PassDay.Evaluate(pair, SimulatedDay.Of(rig), byTape) is not PassOutcome.Measured { Reading: var reading })
@@ -34,9 +35,11 @@ public sealed class PassDayTests(ITestOutputHelper output)
         }
 
         var within = errors.Count(e => Math.Abs(e) <= 0.02);
-        output.WriteLine($"within 0.02: {within}; covered at k = 2: {covered}; counted by the pattern: {byPattern}; mean u {sums / 100:0.0000} %; mean error {errors.Average():0.0000} %, largest {errors.Max(Math.Abs):0.0000} %");
+        output.WriteLine($"within 0.02: {within}; covered at k = 2: {covered}; counted by the pattern: {byPattern}; mean u "
+            + $"{sums / 100:0.0000} %; mean error {errors.Average():0.0000} %, largest {errors.Max(Math.Abs):0.0000} %");
         Assert.True(within >= 95, $"{within} of 100");
-        // 95 % nominal: of 100 runs 88 to 100 with a chance of more than 99 %; much less uncertainty would be false, much more useless.
+        // 95 % nominal: of 100 runs 88 to 100 with a chance of more than 99 %; much less uncertainty would be false, much more
+        // useless.
         Assert.InRange(covered, 88, 100);
         Assert.InRange(sums / 100, 0.002, 0.012);
     }
@@ -52,7 +55,8 @@ public sealed class PassDayTests(ITestOutputHelper output)
         var expected = new PassExpectation(before.ElongationPercent, before.StandardUncertaintyPercent, 1);
         Assert.IsType<PassOutcome.Measured>(PassDay.Evaluate(pair, SimulatedDay.Of(rig), expected));
         var after = PassDay.Evaluate(pair, SimulatedDay.Of(rig, _ => new RigFault(MovedByMm: movedByMm)), expected);
-        Assert.Contains(Assert.IsType<PassOutcome.NotBelieved>(after).Doubt, new[] { PassDoubt.SensorMoved, PassDoubt.WrongCount });
+        Assert.Contains(
+            Assert.IsType<PassOutcome.NotBelieved>(after).Doubt, new[] { PassDoubt.SensorMoved, PassDoubt.WrongCount });
     }
 
     [Fact]
@@ -86,7 +90,8 @@ public sealed class PassDayTests(ITestOutputHelper output)
     {
         var (rig, pair) = Rig();
         var clean = Assert.IsType<PassOutcome.Measured>(PassDay.Evaluate(pair, SimulatedDay.Of(rig), null));
-        var poor = Assert.IsType<PassOutcome.Measured>(PassDay.Evaluate(pair, SimulatedDay.Of(rig, _ => new RigFault(0.04, 0.03)), null));
+        var poor = Assert.IsType<PassOutcome.Measured>(
+            PassDay.Evaluate(pair, SimulatedDay.Of(rig, _ => new RigFault(0.04, 0.03)), null));
         Assert.InRange(poor.Faults.MissedShare, 0.04, 0.06);
         Assert.InRange(poor.Faults.Doubled, 0.02 * poor.Faults.Passes, 0.04 * poor.Faults.Passes);
         // The same rig, ripple and distance: only chance differs, some thousandths of a percent.
@@ -107,10 +112,12 @@ public sealed class PassDayTests(ITestOutputHelper output)
         var (rig, pair) = Rig();
         var forward = Assert.IsType<PassOutcome.Measured>(PassDay.Evaluate(pair, SimulatedDay.Of(rig), null)).Reading;
         var expected = new PassExpectation(forward.ElongationPercent, forward.StandardUncertaintyPercent, 1);
-        var sometimes = Assert.IsType<PassOutcome.Measured>(PassDay.Evaluate(pair, SimulatedDay.Of(rig, b => new RigFault(RunsBackwards: b % 8 == 3)), expected));
+        var sometimes = Assert.IsType<PassOutcome.Measured>(
+            PassDay.Evaluate(pair, SimulatedDay.Of(rig, b => new RigFault(RunsBackwards: b % 8 == 3)), expected));
         Assert.Equal(forward.ElongationPercent, sometimes.Reading.ElongationPercent, 0.004);
         Assert.Equal(12, sometimes.Faults.UnusedBursts);
-        Assert.IsType<PassOutcome.NotBelieved>(PassDay.Evaluate(pair, SimulatedDay.Of(rig, _ => new RigFault(RunsBackwards: true)), expected));
+        Assert.IsType<PassOutcome.NotBelieved>(
+            PassDay.Evaluate(pair, SimulatedDay.Of(rig, _ => new RigFault(RunsBackwards: true)), expected));
     }
 
     [Fact]
@@ -122,16 +129,20 @@ public sealed class PassDayTests(ITestOutputHelper output)
     {
         Assert.Equal(0, ChordalRipple.UncertaintyPitches(11, 0), 12);
         Assert.Equal(0, ChordalRipple.UncertaintyPitches(11, 1), 12);
-        // Oracle: the swing of the speed is 1 - cos(pi/z) of its mean to first order; A = 2 r/pi3 by the Fourier series of the parabola.
-        Assert.Equal(Math.Sqrt(2) * 2 * (1 - Math.Cos(Math.PI / 11)) / Math.Pow(Math.PI, 3), ChordalRipple.UncertaintyPitches(11, 0.5), 0.0001);
+        // Oracle: the swing of the speed is 1 - cos(pi/z) of its mean to first order; A = 2 r/pi3 by the Fourier series of the
+        // parabola.
+        Assert.Equal(Math.Sqrt(2) * 2 * (1 - Math.Cos(Math.PI / 11)) / Math.Pow(Math.PI, 3),
+            ChordalRipple.UncertaintyPitches(11, 0.5), 0.0001);
         Assert.True(ChordalRipple.UncertaintyPitches(25, 0.5) < 0.25 * ChordalRipple.UncertaintyPitches(11, 0.5));
     }
 
     private static (PassRig Rig, SensorPair Pair) Rig(int seed = 7, double elongationPercent = 1.2, int pairs = 40)
     {
         var distanceMm = (pairs + 0.37) * SimulatedDay.PitchMm;
-        return (new PassRig(SimulatedDay.Setup(distanceMm), elongationPercent, seed), new SensorPair(SimulatedDay.PitchMm, distanceMm, DistanceUncertaintyMm, 11));
+        return (new PassRig(SimulatedDay.Setup(distanceMm), elongationPercent, seed),
+            new SensorPair(SimulatedDay.PitchMm, distanceMm, DistanceUncertaintyMm, 11));
     }
 
-    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    private static double Normal(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

@@ -37,7 +37,8 @@ public sealed class RunningSpansTests
     public void Pulses_tell_hours_at_any_speed_and_parts_of_a_span_at_the_edge_of_a_stop()
     {
         // 600 pulses in each tenth of an hour, once half as fast amidst; then half a span and a stop.
-        var spans = Spans(RunningSpans.OfPulses(At((0, 0), (0.1, 600), (0.2, 1200), (0.3, 1500), (0.4, 2100), (0.5, 2400), (0.6, 2400))));
+        var spans = Spans(
+            RunningSpans.OfPulses(At((0, 0), (0.1, 600), (0.2, 1200), (0.3, 1500), (0.4, 2100), (0.5, 2400), (0.6, 2400))));
         Assert.Equal([0.1, 0.1, 0.1, 0.1, 0.05, 0], spans.Select(s => Math.Round(s.Hours, 9)));
     }
 
@@ -53,7 +54,8 @@ public sealed class RunningSpansTests
     [Fact]
     public void A_day_takes_its_part_of_the_spans_over_midnight_and_the_best_of_its_sources()
     {
-        var day = RunningDay.Of(Signals((TelemetryKind.RunningCounter, [(-6, 100), (18, 112)]), (TelemetryKind.RunningSwitch, [(1, 1), (1.2, 1)])), Start, Start.AddDays(1), HalfPlanned);
+        var day = RunningDay.Of(Signals((TelemetryKind.RunningCounter, [(-6, 100), (18, 112)]),
+            (TelemetryKind.RunningSwitch, [(1, 1), (1.2, 1)])), Start, Start.AddDays(1), HalfPlanned);
         Assert.Equal((9.0, TelemetryKind.RunningCounter), (day!.Hours, day.Source));
         Assert.Equal((Start, Start.AddHours(18)), (day.From, day.To));
         Assert.Null(RunningDay.Of(Signals(), Start, Start.AddDays(1), HalfPlanned));
@@ -66,17 +68,20 @@ public sealed class RunningSpansTests
     [InlineData(1)]
     public void Coarse_figures_of_a_counter_lose_no_hours_however_often_they_are_told(double step)
     {
-        var told = Enumerable.Range(0, 24 * 12 + 1).Select(i => i / 12.0).Select(h => (h, Math.Floor((5_000.37 + Math.Max(0, h - 6)) / step) * step));
+        var told = Enumerable.Range(0, 24 * 12 + 1).Select(i => i / 12.0)
+            .Select(h => (h, Math.Floor((5_000.37 + Math.Max(0, h - 6)) / step) * step));
         var day = RunningDay.Of(Signals((TelemetryKind.RunningCounter, [.. told])), Start, Start.AddDays(1), HalfPlanned)!;
         Assert.Equal(18, day.Hours, step * 1.001);
         Assert.Equal((0.0, 0), (day.GapHours, day.Resets));
-        Assert.True(RunningDay.Of(Signals((TelemetryKind.RunningCounter, [(0, 5_000), (1 / 12.0, 5_001)])), Start, Start.AddDays(1), HalfPlanned)!.Hours <= 1 / 12.0 + 1e-9);
+        Assert.True(RunningDay.Of(Signals((TelemetryKind.RunningCounter, [(0, 5_000), (1 / 12.0, 5_001)])), Start,
+            Start.AddDays(1), HalfPlanned)!.Hours <= 1 / 12.0 + 1e-9);
     }
 
     [Fact]
     public void A_calendar_that_knows_when_a_line_ran_says_that_for_the_past_and_plans_the_rest()
     {
-        var calendar = new ProductionCalendar([], utilisation: 0.5).Knowing(new RunningRecord([new(Start, Start.AddHours(10), 8), new(Start.AddHours(12), Start.AddHours(24), 0)]));
+        var calendar = new ProductionCalendar([], utilisation: 0.5)
+            .Knowing(new RunningRecord([new(Start, Start.AddHours(10), 8), new(Start.AddHours(12), Start.AddHours(24), 0)]));
         Assert.Equal(8 + 1 + 0 + 12, calendar.Between(Start, Start.AddDays(2)).Hours, 9);
         Assert.Equal(4 + 0.5, calendar.Between(Start.AddHours(5), Start.AddHours(11)).Hours, 9);
         Assert.Equal(Start.AddDays(4), calendar.After(Start.AddDays(2), new RunningHours(24)));
@@ -85,8 +90,10 @@ public sealed class RunningSpansTests
     [Fact]
     public void The_drift_against_the_meter_is_told_over_the_longest_time_that_signals_cover()
     {
-        var record = new RunningRecord([.. Enumerable.Range(0, 20).Select(d => new RunStretch(Start.AddDays(d), Start.AddDays(d + 1), 10.5))]);
-        var drift = MeterDrift.Of([(Start.AddDays(-30), 0), (Start, 300), (Start.AddDays(10), 400), (Start.AddDays(20), 500)], record);
+        var record = new RunningRecord(
+            [.. Enumerable.Range(0, 20).Select(d => new RunStretch(Start.AddDays(d), Start.AddDays(d + 1), 10.5))]);
+        var drift = MeterDrift.Of(
+            [(Start.AddDays(-30), 0), (Start, 300), (Start.AddDays(10), 400), (Start.AddDays(20), 500)], record);
         Assert.Equal((200.0, 210.0, 5.0), (drift!.MeterHours, Math.Round(drift.SignalHours, 9), Math.Round(drift.Percent, 9)));
         Assert.Null(MeterDrift.Of([(Start.AddDays(-30), 0), (Start.AddDays(-1), 290)], record));
     }
@@ -96,9 +103,11 @@ public sealed class RunningSpansTests
     private static (double, RunningFinding)[] Counter(params (double Hours, double Value)[] told) =>
         [.. Spans(RunningSpans.OfCounter(At(told), HalfPlanned)).Select(s => (s.Hours, s.Finding))];
 
-    private static List<(double Hours, RunningFinding Finding)> Spans(IEnumerable<RunningSpan> spans) => [.. spans.Select(s => (s.Hours, s.Finding))];
+    private static List<(double Hours, RunningFinding Finding)> Spans(IEnumerable<RunningSpan> spans) =>
+        [.. spans.Select(s => (s.Hours, s.Finding))];
 
-    private static List<RunningSignal> At(params (double Hours, double Value)[] told) => [.. told.Select(t => new RunningSignal(Start.AddHours(t.Hours), t.Value))];
+    private static List<RunningSignal> At(params (double Hours, double Value)[] told) =>
+        [.. told.Select(t => new RunningSignal(Start.AddHours(t.Hours), t.Value))];
 
     private static ILookup<TelemetryKind, RunningSignal> Signals(params (TelemetryKind Kind, (double, double)[] Told)[] kinds) =>
         kinds.SelectMany(k => At(k.Told).Select(s => (k.Kind, Signal: s))).ToLookup(k => k.Kind, k => k.Signal);

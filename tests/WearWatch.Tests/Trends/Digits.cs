@@ -8,6 +8,7 @@ internal static class Digits
     {
         var error = certified == 0 ? Math.Abs(actual) : Math.Abs(actual - certified) / Math.Abs(certified);
         var reached = error == 0 ? 16 : -Math.Log10(error);
-        Assert.True(reached >= digits, FormattableString.Invariant($"{actual:R} agrees with {certified:R} to {reached:0.0} digits, not {digits}."));
+        Assert.True(reached >= digits,
+            FormattableString.Invariant($"{actual:R} agrees with {certified:R} to {reached:0.0} digits, not {digits}."));
     }
 }

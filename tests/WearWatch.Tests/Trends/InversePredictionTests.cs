@@ -5,7 +5,9 @@ using WearWatch.Trends;
 
 namespace WearWatch.Tests.Trends;
 
-/// <summary>The interval with which the simpler methods answer in the table of docs/method.md must be as good as theirs can be.</summary>
+/// <summary>
+/// The interval with which the simpler methods answer in the table of docs/method.md must be as good as theirs can be.
+/// </summary>
 public sealed class InversePredictionTests
 {
     // Oracle: Graybill & Iyer 1996, pp. 431-434, printed to so many digits as the tolerance says (half a unit of the last one).
@@ -24,7 +26,8 @@ public sealed class InversePredictionTests
         Assert.InRange(between.Upper - published.Number("upper"), -1.01 * ofEnds, 1.01 * ofEnds);
     }
 
-    // Oracle: Massart et al. 1997, chapter 8, example 7: estimate and its standard error by the delta method, printed to six decimals.
+    // Oracle: Massart et al. 1997, chapter 8, example 7: estimate and its standard error by the delta method, printed to six
+    // decimals.
     [Theory]
     [InlineData("massart_ex7_15", 1)]
     [InlineData("massart_ex7_90", 1)]
@@ -37,7 +40,8 @@ public sealed class InversePredictionTests
         Assert.Equal(example.GetProperty("published").Number("se"), prediction.StandardError, 5e-7);
     }
 
-    // Oracle: R 4.2.2 on each of the data sets, all digits (tests/data/SOURCES.md). 9 digits: two quantiles of Student's t differ in the 11th.
+    // Oracle: R 4.2.2 on each of the data sets, all digits (tests/data/SOURCES.md). 9 digits: two quantiles of Student's t differ
+    // in the 11th.
     [Fact]
     public void All_bounded_cases_agree_with_R()
     {
@@ -67,7 +71,8 @@ public sealed class InversePredictionTests
         Digits.Agree(9, example.GetProperty("computed").Number("g"), open.G);
     }
 
-    // Oracle: the definition. At the lower end, a line through that crossing is just as compatible with the points as the confidence asks.
+    // Oracle: the definition. At the lower end, a line through that crossing is just as compatible with the points as the
+    // confidence asks.
     [Fact]
     public void Where_there_is_no_upper_limit_the_lower_one_still_holds()
     {
@@ -83,18 +88,20 @@ public sealed class InversePredictionTests
     public void A_level_among_the_points_excludes_nothing()
     {
         var line = Line(RegressionData.Case("inverse_prediction.json", "unbounded_trap"));
-        Assert.Null(Assert.IsType<InversePrediction.NoUpperLimit>(InversePrediction.Of(line, level: 0.21, confidence: 0.95)).Lower);
+        Assert.Null(
+            Assert.IsType<InversePrediction.NoUpperLimit>(InversePrediction.Of(line, level: 0.21, confidence: 0.95)).Lower);
     }
 
     [Fact]
     public void A_flat_line_never_arrives()
     {
         var flat = Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit([0, 1, 2, 3], [0.2, 0.3, 0.3, 0.2])).Trend;
-        Assert.True(double.IsPositiveInfinity(Assert.IsType<InversePrediction.NoUpperLimit>(InversePrediction.Of(flat, 3, 0.9)).Estimate));
+        Assert.True(double.IsPositiveInfinity(
+            Assert.IsType<InversePrediction.NoUpperLimit>(InversePrediction.Of(flat, 3, 0.9)).Estimate));
     }
 
-    // Oracle: W. Q. Meeker, L. A. Escobar 1998, example 13.10 (docs/references.md [15]): hours at which fifteen lasers reach 10 %,
-    // printed to the hour. Ends of the 95 % intervals: R 4.2.2.
+    // Oracle: W. Q. Meeker, L. A. Escobar 1998, example 13.10 (docs/references.md [15]): hours at which fifteen lasers reach 10
+    // %, printed to the hour. Ends of the 95 % intervals: R 4.2.2.
     [Fact]
     public void Fifteen_lasers_reach_their_threshold_at_the_published_hours()
     {
@@ -104,7 +111,8 @@ public sealed class InversePredictionTests
                 Hours: unit.Select(c => double.Parse(c[2], CultureInfo.InvariantCulture)).ToArray(),
                 Increase: unit.Select(c => double.Parse(c[0], CultureInfo.InvariantCulture)).ToArray()));
         var crossings = paths.Select(path => Assert.IsType<InversePrediction.Between>(InversePrediction.Of(
-            Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit(path.Hours, path.Increase)).Trend, level: 10, confidence: 0.95))).ToArray();
+            Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit(path.Hours, path.Increase)).Trend, level: 10,
+            confidence: 0.95))).ToArray();
 
         Assert.Equal(laser.Numbers("published_pseudo_failure"), crossings.Select(c => Math.Round(c.Estimate)));
         Assert.All(laser.GetProperty("per_unit").EnumerateArray().Zip(crossings), pair =>

@@ -3,11 +3,14 @@ using WearWatch.Trends;
 
 namespace WearWatch.Tests.Trends;
 
-/// <summary>What least squares must do on any data; hours and elongations as readings have them, at random; a failure names its seed.</summary>
+/// <summary>
+/// What least squares must do on any data; hours and elongations as readings have them, at random; a failure names its seed.
+/// </summary>
 public sealed class LeastSquaresPropertyTests
 {
     private static readonly Gen<(double X, double Y, int Weight)[]> Points =
-        Gen.Select(Gen.Int[0, 200].Select(i => 100.0 * i), Gen.Int[-1000, 8000].Select(i => 0.001 * i), Gen.Int[1, 4]).Array[3, 40];
+        Gen.Select(Gen.Int[0, 200].Select(i => 100.0 * i), Gen.Int[-1000, 8000].Select(i => 0.001 * i), Gen.Int[1, 4]).Array[3,
+            40];
 
     // Oracle: a point of weight w is w points of weight 1 in the estimates (not in the degrees of freedom).
     [Fact]
@@ -34,13 +37,15 @@ public sealed class LeastSquaresPropertyTests
     {
         var hours = Line(points, null);
         var thousands = Line([.. points.Select(p => (p.X / 1000, p.Y, p.Weight))], null);
-        return (hours, thousands) is (null, null) || (Near(hours!.Slope * 1000, thousands!.Slope) && Near(hours.SlopeStandardError * 1000, thousands.SlopeStandardError));
+        return (hours, thousands) is (null, null) || (Near(hours!.Slope * 1000, thousands!.Slope)
+            && Near(hours.SlopeStandardError * 1000, thousands.SlopeStandardError));
     });
 
     [Fact]
     public void A_point_of_weight_zero_is_not_there()
     {
-        var with = Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit([0, 1, 2, 9], [0, 1, 3, 99], [1, 1, 1, 0])).Trend;
+        var with = Assert.IsType<TrendFit<StraightLine>.Fitted>(
+            StraightLine.Fit([0, 1, 2, 9], [0, 1, 3, 99], [1, 1, 1, 0])).Trend;
         var without = Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit([0, 1, 2], [0, 1, 3])).Trend;
         Assert.Equal(without, with);
     }
@@ -54,7 +59,8 @@ public sealed class LeastSquaresPropertyTests
 
     [Fact]
     public void Two_points_give_a_line_that_does_not_know_its_error() =>
-        Assert.True(double.IsNaN(Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit([0, 1], [0, 1])).Trend.ResidualVariance));
+        Assert.True(
+            double.IsNaN(Assert.IsType<TrendFit<StraightLine>.Fitted>(StraightLine.Fit([0, 1], [0, 1])).Trend.ResidualVariance));
 
     [Fact]
     public void Columns_of_unequal_length_are_the_caller_s_mistake()
@@ -68,5 +74,6 @@ public sealed class LeastSquaresPropertyTests
             is TrendFit<StraightLine>.Fitted { Trend: var line } ? line : null;
 
     // Eight digits of a wear rate in percent an hour, and rounding where points happen to lie on a line.
-    private static bool Near(double left, double right) => Math.Abs(left - right) <= 1e-9 * (1e-3 + Math.Abs(left) + Math.Abs(right));
+    private static bool Near(double left, double right) =>
+        Math.Abs(left - right) <= 1e-9 * (1e-3 + Math.Abs(left) + Math.Abs(right));
 }

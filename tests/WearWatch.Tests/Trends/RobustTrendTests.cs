@@ -4,8 +4,8 @@ namespace WearWatch.Tests.Trends;
 
 public sealed class RobustTrendTests
 {
-    // Oracle: R 4.2.2, MASS::rlm(psi = psi.bisquare) on a chain with a gross error at 1,500 h (tests/data/SOURCES.md). 4 digits: rlm stops
-    // when the residuals move by less than 1e-4 of their size; ours goes on to 1e-10.
+    // Oracle: R 4.2.2, MASS::rlm(psi = psi.bisquare) on a chain with a gross error at 1,500 h (tests/data/SOURCES.md). 4 digits:
+    // rlm stops when the residuals move by less than 1e-4 of their size; ours goes on to 1e-10.
     [Fact]
     public void A_Tukey_line_agrees_with_R()
     {
@@ -26,8 +26,8 @@ public sealed class RobustTrendTests
         Assert.Equal([0, 6], Enumerable.Range(0, hours.Length).Where(line.IsOutlier));
     }
 
-    // Oracle: R 4.2.2 on the same chain and on the cases of theil_sen.json; 12 digits, it is a middle of quotients. Helsel & Hirsch
-    // 2002, chapter 10 (slope 1, from memory) is among them.
+    // Oracle: R 4.2.2 on the same chain and on the cases of theil_sen.json; 12 digits, it is a middle of quotients. Helsel &
+    // Hirsch 2002, chapter 10 (slope 1, from memory) is among them.
     [Theory]
     [InlineData("holy_cross_by_hand")]
     [InlineData("helsel_hirsch_ch10")]
@@ -49,7 +49,8 @@ public sealed class RobustTrendTests
     {
         double[] hours = [0.5, 1.0, 1.5];
         double[] elongations = [0.30, 0.40, 0.47];
-        Assert.DoesNotContain(true, Enumerable.Range(0, 3).Select(Fitted(TukeyLine.Fit(hours, elongations, scaleFloor: 0.03)).IsOutlier));
+        Assert.DoesNotContain(
+            true, Enumerable.Range(0, 3).Select(Fitted(TukeyLine.Fit(hours, elongations, scaleFloor: 0.03)).IsOutlier));
     }
 
     [Fact]
@@ -84,7 +85,9 @@ public sealed class RobustTrendTests
     {
         var example = RegressionData.Case("theil_sen.json", id);
         var y = example.Numbers("y");
-        return (example, example.TryGetProperty("x", out _) ? example.Numbers("x") : [.. Enumerable.Range(1, y.Length).Select(i => (double)i)], y);
+        return (example, example.TryGetProperty("x", out _)
+            ? example.Numbers("x")
+            : [.. Enumerable.Range(1, y.Length).Select(i => (double)i)], y);
     }
 
     private static TTrend Fitted<TTrend>(TrendFit<TTrend> fit) => Assert.IsType<TrendFit<TTrend>.Fitted>(fit).Trend;

@@ -39,9 +39,11 @@ internal static class A
     public static Reading[] Readings(double percentPer1000Hours, params IEnumerable<double> counters) =>
         [.. counters.Select(c => Reading(c, 0.2 + percentPer1000Hours * c / 1000))];
 
-    public static ChainEvent Replacement(double? counter, DateTimeOffset? at = null) => Event(ChainEventKind.Replacement, counter, counter, at);
+    public static ChainEvent Replacement(double? counter, DateTimeOffset? at = null) =>
+        Event(ChainEventKind.Replacement, counter, counter, at);
 
-    public static ChainEvent Reset(double? before, double after = 0, DateTimeOffset? at = null) => Event(ChainEventKind.MeterReset, before, after, at);
+    public static ChainEvent Reset(double? before, double after = 0, DateTimeOffset? at = null) =>
+        Event(ChainEventKind.MeterReset, before, after, at);
 
     public static ChainEvent Event(ChainEventKind kind, double? before, double? after, DateTimeOffset? at = null) => new()
     {

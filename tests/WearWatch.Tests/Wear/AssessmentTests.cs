@@ -69,7 +69,8 @@ public sealed class AssessmentTests
     [Theory]
     [InlineData(0.18, false)] // caliper over 40 pitches: u = 0.045 % a strand, so 0.19 % are explained
     [InlineData(0.21, true)]
-    public void Strands_that_differ_by_more_than_their_uncertainty_explains_ask_for_a_look_at_the_alignment(double apart, bool told)
+    public void Strands_that_differ_by_more_than_their_uncertainty_explains_ask_for_a_look_at_the_alignment(
+        double apart, bool told)
     {
         var chain = Assess([A.Reading(1000, 0.3 + apart, strand: 1), A.Reading(1000, 0.3, strand: 2)]);
 
@@ -80,7 +81,8 @@ public sealed class AssessmentTests
     [Fact]
     public void Time_alone_brings_the_limit_nearer()
     {
-        Reading[] readings = [.. A.Readings(0.4, 300, 1500, 3000, 4500).Select((r, i) => r with { TakenAt = A.Monday.AddDays(-60 * (3 - i)) })];
+        Reading[] readings =
+            [.. A.Readings(0.4, 300, 1500, 3000, 4500).Select((r, i) => r with { TakenAt = A.Monday.AddDays(-60 * (3 - i)) })];
         var (soon, late) = (Assess(readings), Assess(readings, now: A.Monday.AddDays(200)));
 
         Assert.Equal(4800, late.HoursNow - late.HoursAtLastReading);
@@ -94,7 +96,8 @@ public sealed class AssessmentTests
         var calendar = new ProductionCalendar([], utilisation: 0.5);
         var chain = Assess(A.Readings(0.2, 300, 1500, 3000, 4500), calendar: calendar);
 
-        Assert.Equal(A.Monday.AddHours(2 * chain.Forecast.EarlyHours!.Value), chain.DateAt(5, calendar, A.Monday)!.Value, TimeSpan.FromMinutes(1));
+        Assert.Equal(A.Monday.AddHours(2 * chain.Forecast.EarlyHours!.Value), chain.DateAt(5, calendar, A.Monday)!.Value,
+            TimeSpan.FromMinutes(1));
         Assert.Equal(0.05, chain.ProbabilityPassedBy(chain.DateAt(5, calendar, A.Monday)!.Value, calendar, A.Monday), 0.001);
     }
 
@@ -110,7 +113,8 @@ public sealed class AssessmentTests
     [Fact]
     public void A_rate_that_has_risen_says_how_much_and_since_when()
     {
-        Reading[] readings = [.. A.Readings(0.2, 300, 1000, 2000, 3000, 4000), A.Reading(4500, 1.3), A.Reading(5000, 1.6), A.Reading(5500, 1.9)];
+        Reading[] readings =
+            [.. A.Readings(0.2, 300, 1000, 2000, 3000, 4000), A.Reading(4500, 1.3), A.Reading(5000, 1.6), A.Reading(5500, 1.9)];
 
         var notice = Notice(Assess(readings), NoticeKind.RateHasRisen);
 
@@ -123,7 +127,8 @@ public sealed class AssessmentTests
     {
         Reading[] readings = [.. A.Readings(0.2, 300, 1500, 3000), A.Reading(4000, 0, lengthMm: 4 * A.PitchMm * 1.01)];
 
-        Assert.Contains("the decimal point slipped: 1.00 %", Notice(Assess(readings), NoticeKind.ReadingHeldBack).WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("the decimal point slipped: 1.00 %", Notice(Assess(readings), NoticeKind.ReadingHeldBack).WhatToDo,
+            StringComparison.Ordinal);
         Assert.Empty(Assess([.. readings, A.Reading(4100, 1.02)]).Notices);
     }
 
@@ -147,7 +152,8 @@ public sealed class AssessmentTests
         var card = A.Card() with { Pitches = 120, TakeUpTravelMm = 10 };
         ChainEvent[] events = [new() { Chain = "K1", Kind = ChainEventKind.Shortened, CounterBefore = new(2200), Note = note }];
         var assessment = Assessment.Of(
-            card, A.Readings(0.2, 300, 900, 1500, 2100), events, WearPrior.Broad, ProductionCalendar.AlwaysRunning, DateTimeOffset.UnixEpoch);
+            card, A.Readings(0.2, 300, 900, 1500, 2100), events, WearPrior.Broad, ProductionCalendar.AlwaysRunning,
+            DateTimeOffset.UnixEpoch);
 
         Assert.Equal(limitPercent, assessment.Limit.Percent, 3);
         Assert.Equal(told, assessment.Notices.Any(n => n.Kind == NoticeKind.TakeUpEnds));
@@ -159,7 +165,8 @@ public sealed class AssessmentTests
     {
         var card = A.Card() with { Pitches = 120, TakeUpTravelMm = 10 };
         var assessment = Assessment.Of(
-            card, A.Readings(0.3, 300, 900, 1500, 2100), [], WearPrior.Broad, ProductionCalendar.AlwaysRunning, DateTimeOffset.UnixEpoch);
+            card, A.Readings(0.3, 300, 900, 1500, 2100), [], WearPrior.Broad, ProductionCalendar.AlwaysRunning,
+            DateTimeOffset.UnixEpoch);
         Assert.Equal(LimitReason.TakeUpTravel, assessment.Limit.Reason);
         Assert.Equal(0.656, assessment.Limit.Percent, 3);
         var notice = Assert.Single(assessment.Notices);
@@ -172,5 +179,6 @@ public sealed class AssessmentTests
     private static Assessment Assess(
         Reading[] readings, double? limitPercent = null, ProductionCalendar? calendar = null, DateTimeOffset? now = null) =>
         Assessment.Of(
-            A.Card(limitPercent: limitPercent), readings, [], WearPrior.Broad, calendar ?? ProductionCalendar.AlwaysRunning, now ?? A.Monday);
+            A.Card(limitPercent: limitPercent), readings, [], WearPrior.Broad, calendar ?? ProductionCalendar.AlwaysRunning, now
+                ?? A.Monday);
 }

@@ -14,7 +14,8 @@ public sealed class BacktestTests
     [InlineData(7)]
     public void What_comes_later_changes_nothing_however_wild_it_is(int known)
     {
-        Reading[] poisoned = [.. Readings.Take(known), .. Readings.Skip(known).Select((r, i) => A.Reading(99_999 - 40_000 * (i % 2), 7.9, pitches: 3))];
+        Reading[] poisoned = [.. Readings.Take(known),
+            .. Readings.Skip(known).Select((r, i) => A.Reading(99_999 - 40_000 * (i % 2), 7.9, pitches: 3))];
 
         var honest = Answer(Readings, [], known);
         var tempted = Answer(poisoned, [A.Reset(90_000, 12), A.Replacement(15), A.Replacement(95_000)], known);

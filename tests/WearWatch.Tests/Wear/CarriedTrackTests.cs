@@ -21,7 +21,8 @@ public sealed class CarriedTrackTests
             var taken = Fleet.Readings(card).Select((r, i) => r with { TakenAt = A.Monday.AddDays(i - 900) }).ToList();
             var arrived = new List<Reading>();
             CarriedTrack? stored = null;
-            foreach (var reading in taken.OrderBy(r => r.TakenAt!.Value.Ticks / TimeSpan.TicksPerDay + (chance.Next(6) == 0 ? 5 : 0)))
+            foreach (var reading in taken.OrderBy(r =>
+                r.TakenAt!.Value.Ticks / TimeSpan.TicksPerDay + (chance.Next(6) == 0 ? 5 : 0)))
             {
                 arrived.Add(reading);
                 stored = Kept(Assess(card, [.. arrived.OrderBy(r => r.TakenAt)], stored).Carried);
@@ -39,13 +40,15 @@ public sealed class CarriedTrackTests
         var readings = A.Readings(0.2, 300, 1500, 3000, 4500);
         // Poisoned: were the earlier readings looked at again, the poison would be gone.
         var stored = Kept(Assess(A.Card(), readings[..3], null).Carried);
-        var poisoned = stored with { Observations = [stored.Observations[0] with { TrackPercent = 77 }, .. stored.Observations.Skip(1)] };
+        var poisoned =
+            stored with { Observations = [stored.Observations[0] with { TrackPercent = 77 }, .. stored.Observations.Skip(1)] };
 
         Assert.Equal(77, Assess(A.Card(), readings, poisoned).Observations[0].TrackPercent);
         Assert.Same(poisoned, Assess(A.Card(), readings[..3], poisoned).Carried);
     }
 
-    public static TheoryData<string> Changes => ["correction", "older reading", "withdrawal", "replacement", "reset", "prior", "fitting"];
+    public static TheoryData<string> Changes =>
+        ["correction", "older reading", "withdrawal", "replacement", "reset", "prior", "fitting"];
 
     [Theory]
     [MemberData(nameof(Changes))]
@@ -53,7 +56,8 @@ public sealed class CarriedTrackTests
     {
         var readings = A.Readings(0.2, 300, 1500, 3000, 4500);
         var stored = Kept(Assess(A.Card(), readings, null).Carried);
-        var poisoned = stored with { Observations = [stored.Observations[0] with { TrackPercent = 77 }, .. stored.Observations.Skip(1)] };
+        var poisoned =
+            stored with { Observations = [stored.Observations[0] with { TrackPercent = 77 }, .. stored.Observations.Skip(1)] };
         var (card, events, prior) = (A.Card(), new List<ChainEvent>(), WearPrior.Broad);
         switch (change)
         {
@@ -74,5 +78,6 @@ public sealed class CarriedTrackTests
     private static Assessment Assess(ChainCard card, IReadOnlyList<Reading> readings, CarriedTrack? from) =>
         Assessment.Of(card, readings, [], WearPrior.Broad, ProductionCalendar.AlwaysRunning, A.Monday, from: from);
 
-    private static CarriedTrack Kept(CarriedTrack track) => JsonSerializer.Deserialize<CarriedTrack>(JsonSerializer.Serialize(track))!;
+    private static CarriedTrack Kept(CarriedTrack track) =>
+        JsonSerializer.Deserialize<CarriedTrack>(JsonSerializer.Serialize(track))!;
 }

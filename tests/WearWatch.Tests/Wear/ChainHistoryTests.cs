@@ -8,47 +8,6 @@ namespace WearWatch.Tests.Wear;
 public sealed class ChainHistoryTests
 {
     [Fact]
-    public void Hours_count_from_the_counter_at_fitting() =>
-        Assert.Equal([200, 700], Hours(ChainHistory.Take(A.Card(fittedCounter: 5000), [A.Reading(5200, 0.3), A.Reading(5700, 0.4)], [])));
-
-    [Fact]
-    public void Over_a_recorded_reset_the_hours_go_on_from_the_value_before() =>
-        Assert.Equal([900, 1200], Hours(ChainHistory.Take(A.Card(), [A.Reading(900, 0.3), A.Reading(200, 0.4)], [A.Reset(1000)])));
-
-    [Fact]
-    public void A_recorded_reset_counts_even_where_the_next_reading_shows_more_than_before() =>
-        Assert.Equal([900, 2500], Hours(ChainHistory.Take(A.Card(), [A.Reading(900, 0.3), A.Reading(1500, 0.6)], [A.Reset(1000)])));
-
-    // docs/method.md: add max(new value, median of the earlier gaps).
-    [Theory]
-    [InlineData(100, 2500)]
-    [InlineData(800, 2800)]
-    public void An_unrecorded_fall_of_the_counter_adds_what_it_shows_and_no_less_than_the_usual_gap(double counter, double hours)
-    {
-        var history = ChainHistory.Take(
-            A.Card(), [A.Reading(500, 0.3), A.Reading(1000, 0.4), A.Reading(1500, 0.5), A.Reading(2000, 0.6), A.Reading(counter, 0.7)], []);
-
-        Assert.Equal(hours, history.Current.RunningHours);
-    }
-
-    [Fact]
-    public void A_counter_of_five_digits_that_rolls_over_loses_no_hour() =>
-        Assert.Equal(
-            [9000, 9400, 9800, 10_200],
-            Hours(ChainHistory.Take(
-                A.Card(fittedCounter: 90_500),
-                [A.Reading(99_500, 1.0), A.Reading(99_900, 1.1), A.Reading(300, 1.2), A.Reading(700, 1.3)], [])));
-
-    [Fact]
-    public void A_single_counter_value_that_the_next_reading_passes_over_is_held_back()
-    {
-        var history = ChainHistory.Take(A.Card(), [A.Reading(500, 0.3), A.Reading(1000, 0.4), A.Reading(150, 0.5), A.Reading(2000, 0.6)], []);
-
-        Assert.Equal([500, 1000, 2000], Hours(history));
-        Assert.Contains("150 h", Assert.Single(history.HeldBack).Reason, StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void Each_life_has_the_lot_that_its_own_fitting_told()
     {
         var card = A.Card() with { Lot = "A-1" };
@@ -64,7 +23,8 @@ public sealed class ChainHistoryTests
     {
         var card = A.Card(fittedCounter: 2100) with { Lot = "A-1" };
         Assert.Equal("A-1", ChainHistory.Take(card, [A.Reading(2600, 0.3)], [A.Replacement(2100)]).Current.Lot);
-        Assert.Equal("B-2", ChainHistory.Take(card, [A.Reading(2600, 0.3)], [A.Replacement(2100) with { Lot = "B-2" }]).Current.Lot);
+        Assert.Equal(
+            "B-2", ChainHistory.Take(card, [A.Reading(2600, 0.3)], [A.Replacement(2100) with { Lot = "B-2" }]).Current.Lot);
     }
 
     [Fact]
@@ -74,14 +34,16 @@ public sealed class ChainHistoryTests
             A.Card(), [A.Reading(1000, 0.5), A.Reading(2000, 1.5), A.Reading(2600, 0.3)], [A.Replacement(2100)]);
 
         Assert.Equal(2, history.Lives.Count);
-        Assert.Equal((true, 2100.0, true), (history.Lives[0].FittingRecorded, history.Lives[0].RunningHours, history.Lives[0].Removed));
+        Assert.Equal(
+            (true, 2100.0, true), (history.Lives[0].FittingRecorded, history.Lives[0].RunningHours, history.Lives[0].Removed));
         Assert.Equal([500], Hours(history));
     }
 
     [Fact]
     public void The_replacement_that_the_card_counts_from_is_one_and_the_same()
     {
-        var history = ChainHistory.Take(A.Card(fittedCounter: 2100), [A.Reading(2000, 1.5), A.Reading(2600, 0.3)], [A.Replacement(2100)]);
+        var history =
+            ChainHistory.Take(A.Card(fittedCounter: 2100), [A.Reading(2000, 1.5), A.Reading(2600, 0.3)], [A.Replacement(2100)]);
 
         Assert.Equal(2, history.Lives.Count);
         Assert.False(history.Lives[0].FittingRecorded);
@@ -110,7 +72,8 @@ public sealed class ChainHistoryTests
     [Fact]
     public void Where_fittings_are_not_recorded_a_fall_that_stays_is_a_new_chain()
     {
-        Reading[] readings = [A.Reading(1000, 1.9), A.Reading(2000, 2.4), A.Reading(3000, 0.35), A.Reading(3500, 0.45), A.Reading(4000, 0.55)];
+        Reading[] readings =
+            [A.Reading(1000, 1.9), A.Reading(2000, 2.4), A.Reading(3000, 0.35), A.Reading(3500, 0.45), A.Reading(4000, 0.55)];
 
         var history = ChainHistory.Take(A.Card(fittedCounter: null), readings, []);
 
@@ -123,7 +86,8 @@ public sealed class ChainHistoryTests
     [Fact]
     public void One_low_reading_is_not_a_new_chain() =>
         Assert.Single(ChainHistory.Take(
-            A.Card(fittedCounter: null), [A.Reading(1000, 1.9), A.Reading(2000, 2.4), A.Reading(3000, 0.3), A.Reading(3500, 2.8)], []).Lives);
+            A.Card(fittedCounter: null), [A.Reading(1000, 1.9), A.Reading(2000, 2.4), A.Reading(3000, 0.3), A.Reading(3500, 2.8)],
+            []).Lives);
 
     [Fact]
     public void Against_a_recorded_fitting_a_first_reading_that_was_misread_does_not_speak() =>
@@ -143,7 +107,8 @@ public sealed class ChainHistoryTests
     public void Of_several_places_the_most_worn_governs()
     {
         var history = ChainHistory.Take(
-            A.Card(), [A.Reading(1000, 0.50, place: "a"), A.Reading(1000, 0.62, place: "b"), A.Reading(1000, 0.55, place: "c")], []);
+            A.Card(), [A.Reading(1000, 0.50, place: "a"), A.Reading(1000, 0.62, place: "b"), A.Reading(1000, 0.55, place: "c")],
+            []);
 
         Assert.Equal(0.62, Assert.Single(history.Current.Observations).ElongationPercent, 1e-9);
     }
@@ -152,7 +117,8 @@ public sealed class ChainHistoryTests
     public void Of_several_strands_the_most_worn_governs()
     {
         var history = ChainHistory.Take(
-            A.Card(), [A.Reading(1000, 0.50, strand: 1), A.Reading(1000, 0.62, strand: 2), A.Reading(1000.3, 0.55, strand: 3)], []);
+            A.Card(), [A.Reading(1000, 0.50, strand: 1), A.Reading(1000, 0.62, strand: 2), A.Reading(1000.3, 0.55, strand: 3)],
+            []);
 
         var observation = Assert.Single(history.Current.Observations);
         Assert.Equal((1, 0.62), (observation.ReadingIndex, Math.Round(observation.ElongationPercent, 6)));
@@ -162,46 +128,19 @@ public sealed class ChainHistoryTests
 
     [Fact]
     public void Strands_are_compared_within_the_last_visit_only() =>
-        Assert.Null(ChainHistory.Take(A.Card(), [A.Reading(1000, 0.2, strand: 1), A.Reading(2000, 0.9, strand: 2)], []).Current.Strands);
+        Assert.Null(
+            ChainHistory.Take(A.Card(), [A.Reading(1000, 0.2, strand: 1), A.Reading(2000, 0.9, strand: 2)], []).Current.Strands);
 
     [Fact]
     public void A_place_read_twice_at_the_same_hours_counts_twice() =>
-        Assert.Equal(2, ChainHistory.Take(A.Card(), [A.Reading(1000, 0.50), A.Reading(1000, 0.52)], []).Current.Observations.Count);
+        Assert.Equal(
+            2, ChainHistory.Take(A.Card(), [A.Reading(1000, 0.50), A.Reading(1000, 0.52)], []).Current.Observations.Count);
 
     [Fact]
     public void The_same_row_twice_is_held_back_once() =>
-        Assert.Equal(1, Assert.Single(ChainHistory.Take(A.Card(), [A.Reading(1000, 0.50), A.Reading(1000, 0.50)], []).HeldBack).ReadingIndex);
+        Assert.Equal(1,
+            Assert.Single(ChainHistory.Take(A.Card(), [A.Reading(1000, 0.50), A.Reading(1000, 0.50)], []).HeldBack).ReadingIndex);
 
-    [Fact]
-    public void A_reading_with_a_date_and_no_counter_takes_its_hours_from_the_readings_about_it()
-    {
-        Reading[] readings =
-        [
-            A.Reading(1000, 0.5, A.Monday), A.Reading(null, 0.6, A.Monday.AddDays(30)), A.Reading(1400, 0.7, A.Monday.AddDays(40)),
-        ];
-
-        Assert.Equal([1000, 1300, 1400], Hours(ChainHistory.Take(A.Card(), readings, [])));
-    }
-
-    [Fact]
-    public void Dates_alone_become_hours_by_the_production_calendar()
-    {
-        var oneShift = new ProductionCalendar([.. Enumerable.Range(1, 5).Select(d => new Shift((DayOfWeek)d, new(6, 0), TimeSpan.FromHours(8)))]);
-        var card = A.Card(fittedCounter: null, fittedAt: A.Monday);
-
-        var history = ChainHistory.Take(card, [A.Reading(null, 0.3, A.Monday.AddDays(7)), A.Reading(null, 0.4, A.Monday.AddDays(21))], [], oneShift);
-
-        Assert.Equal([40, 120], Hours(history));
-    }
-
-    [Fact]
-    public void An_event_with_a_date_goes_by_its_date()
-    {
-        var history = ChainHistory.Take(
-            A.Card(), [A.Reading(1000, 1.9, A.Monday), A.Reading(1300, 0.3, A.Monday.AddDays(20))], [A.Replacement(null, A.Monday.AddDays(10))]);
-
-        Assert.Equal([150], Hours(history));
-    }
-
-    private static IEnumerable<double> Hours(ChainHistory history) => history.Current.Observations.Select(o => Math.Round(o.HoursSinceFitting, 6));
+    private static IEnumerable<double> Hours(ChainHistory history) =>
+        history.Current.Observations.Select(o => Math.Round(o.HoursSinceFitting, 6));
 }

@@ -14,11 +14,13 @@ public sealed class CompletedChainTests
     public void A_chain_that_runs_has_not() => Assert.Empty(Of(Worn[..3]));
 
     [Fact]
-    public void A_chain_that_was_replaced_has_though_it_was_early() => Assert.Single(Of([.. Worn[..3], A.Reading(4600, 0.2)], 4100));
+    public void A_chain_that_was_replaced_has_though_it_was_early() =>
+        Assert.Single(Of([.. Worn[..3], A.Reading(4600, 0.2)], 4100));
 
     [Fact]
     public void A_chain_whose_fitting_nobody_knows_teaches_nothing() =>
-        Assert.Empty(CompletedChain.Of(A.Card(fittedCounter: null), ChainHistory.Take(A.Card(fittedCounter: null), Worn, []), _ => WearPrior.Broad));
+        Assert.Empty(CompletedChain.Of(
+            A.Card(fittedCounter: null), ChainHistory.Take(A.Card(fittedCounter: null), Worn, []), _ => WearPrior.Broad));
 
     [Fact]
     public void Two_readings_teach_nothing() => Assert.Empty(Of(Worn[2..]));

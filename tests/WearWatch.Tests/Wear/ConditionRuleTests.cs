@@ -25,8 +25,15 @@ public sealed class ConditionRuleTests
         Assert.Equal(Condition.PlanASwap, Of(2.1, passed: 0, earlyHours: 9000, Limit with { PlanFromPercent = 2 }));
 
     /// <summary>Eight weeks round the clock are 1,344 h.</summary>
-    private static Condition Of(double? elongation, double passed, double earlyHours, ReplacementLimit? limit = null) => ConditionRule.Of(
+    private static Condition Of(double? elongation, double passed, double earlyHours, ReplacementLimit? limit = null) =>
+        ConditionRule.Of(
         elongation, limit ?? Limit,
-        new() { LimitPercent = 3, ProbabilityPassed = passed, PercentilesHours = [.. Enumerable.Range(1, 99).Select(p => Math.Max(earlyHours, 0) + 100.0 * (p - 5) * (p > 5 ? 1 : 0))] },
+        new()
+        {
+            LimitPercent = 3,
+            ProbabilityPassed = passed,
+            PercentilesHours = [.. Enumerable.Range(1, 99)
+                .Select(p => Math.Max(earlyHours, 0) + 100.0 * (p - 5) * (p > 5 ? 1 : 0))],
+        },
         hoursSinceReading: 0, new(1344));
 }

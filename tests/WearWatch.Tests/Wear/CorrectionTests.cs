@@ -42,7 +42,8 @@ public sealed class CorrectionTests
 
     [Fact]
     public void A_length_that_is_no_measurement_says_why() =>
-        Assert.Contains("pitch", Assert.Single(After(A.Reading(4000, 0, pitches: 0, lengthMm: 100)).HeldBack).Reason, StringComparison.Ordinal);
+        Assert.Contains("pitch", Assert.Single(After(A.Reading(4000, 0, pitches: 0, lengthMm: 100)).HeldBack).Reason,
+            StringComparison.Ordinal);
 
     private static ChainHistory After(Reading last) =>
         ChainHistory.Take(A.Card(), [.. A.Readings(0.2, 500, 1500, 2500, 3500), last], []);

@@ -4,7 +4,8 @@ namespace WearWatch.Tests.Wear;
 
 public sealed class CrossingTests
 {
-    private static readonly WearConstants Quiet = WearConstants.Default with { RateDrift = 1e-12, UnevenWear = 1e-12, JumpsPer1000Hours = 1e-9, Onsets = [new(null, 1)] };
+    private static readonly WearConstants Quiet =
+        WearConstants.Default with { RateDrift = 1e-12, UnevenWear = 1e-12, JumpsPer1000Hours = 1e-9, Onsets = [new(null, 1)] };
 
     // Oracle: with nothing to change, hours are (L - l)/rate with a lognormal rate: quantiles by the normal distribution.
     [Theory]
@@ -20,7 +21,8 @@ public sealed class CrossingTests
         Assert.Equal(1000 * 2.5 / 0.25 * Math.Exp(0.3 * z), forecast.Quantile(percent)!.Value, 0.003 * 10_000);
     }
 
-    // Oracle: the same story told a hundred thousand times with other chances, step by step. Tolerance: 1,200 draws, see docs/method.md.
+    // Oracle: the same story told a hundred thousand times with other chances, step by step. Tolerance: 1,200 draws, see
+    // docs/method.md.
     [Theory]
     [InlineData(0.4, 2.0)]
     [InlineData(0.1, 3.0)]
@@ -33,7 +35,8 @@ public sealed class CrossingTests
         var told = Simulated(prior, limit, constants);
 
         foreach (var percent in (int[])[5, 50, 95])
-            Assert.Equal(told[percent * told.Length / 100], forecast.Quantile(percent)!.Value, 0.05 * told[percent * told.Length / 100]);
+            Assert.Equal(
+                told[percent * told.Length / 100], forecast.Quantile(percent)!.Value, 0.05 * told[percent * told.Length / 100]);
     }
 
     [Fact]
@@ -77,7 +80,8 @@ public sealed class CrossingTests
             while (wear < limit)
             {
                 logRate += Math.Sqrt(constants.RateDrift * Step) * Normal();
-                if (time < jump && jump <= time + Step) logRate += constants.FutureJump + constants.FutureJumpDeviation * Normal();
+                if (time < jump && jump <= time + Step)
+                    logRate += constants.FutureJump + constants.FutureJumpDeviation * Normal();
                 wear += Math.Exp(logRate) * (Step + Math.Sqrt(constants.UnevenWear * Step) * Normal());
                 time += Step;
             }

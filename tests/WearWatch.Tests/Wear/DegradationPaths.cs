@@ -5,8 +5,8 @@ namespace WearWatch.Tests.Wear;
 
 /// <summary>Published degradation paths, asked leave-one-out when each unit will reach a level.</summary>
 /// <remarks>
-/// The prior of a unit comes from least-squares lines through the others, and so does the scatter. No run-in and no acceleration is
-/// supposed; the drift of the rate was set once for all, not per data set.
+/// The prior of a unit comes from least-squares lines through the others, and so does the scatter. No run-in and no acceleration
+/// is supposed; the drift of the rate was set once for all, not per data set.
 /// </remarks>
 internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)[]> units, double level)
 {
@@ -20,7 +20,10 @@ internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)
 
     private readonly StraightLine[] lines = [.. units.Select(Line)];
 
-    /// <summary>For every unit that reaches the level: the true time, the time known so far, and early end, middle and late end as forecast then.</summary>
+    /// <summary>
+    /// For every unit that reaches the level: the true time, the time known so far, and early end, middle and late end as
+    /// forecast then.
+    /// </summary>
     public IEnumerable<(double TrueTime, double NowTime, double Early, double Middle, double Late)> AskedAt(double lifeShare) =>
         from unit in Enumerable.Range(0, units.Count)
         let crossing = CrossingOf(unit)
@@ -29,7 +32,8 @@ internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)
         let forecast = ForecastOf(unit, known)
         let last = known[^1].Time
         select (crossing.Value, lifeShare * crossing.Value,
-            last + forecast.EarlyHours!.Value, last + forecast.MiddleHours!.Value, last + (forecast.LateHours ?? double.PositiveInfinity));
+            last + forecast.EarlyHours!.Value, last + forecast.MiddleHours!.Value,
+            last + (forecast.LateHours ?? double.PositiveInfinity));
 
     private static StraightLine Line((double Time, double Value)[] path) =>
         ((TrendFit<StraightLine>.Fitted)StraightLine.Fit([.. path.Select(p => p.Time)], [.. path.Select(p => p.Value)])).Trend;
@@ -41,7 +45,8 @@ internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)
         for (var i = 1; i < path.Length; i++)
         {
             if (path[i].Value >= level)
-                return path[i - 1].Time + (path[i].Time - path[i - 1].Time) * (level - path[i - 1].Value) / (path[i].Value - path[i - 1].Value);
+                return path[i - 1].Time
+                    + (path[i].Time - path[i - 1].Time) * (level - path[i - 1].Value) / (path[i].Value - path[i - 1].Value);
         }
 
         var beyond = (level - lines[unit].Intercept) / lines[unit].Slope;
@@ -53,10 +58,12 @@ internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)
         StraightLine[] others = [.. lines.Where((_, i) => i != unit)];
         double[] logRates = [.. others.Select(l => Math.Log(1000 * l.Slope))];
         double[] starts = [.. others.Select(l => l.Intercept)];
-        var prior = new WearPrior(logRates.Average(), Variance(logRates), starts.Average(), Math.Sqrt(Variance(starts)), "the other units");
+        var prior = new WearPrior(
+            logRates.Average(), Variance(logRates), starts.Average(), Math.Sqrt(Variance(starts)), "the other units");
         var scatter = Median.Of([.. others.Select(l => l.ResidualStandardDeviation)]);
         return Filter.Forecast(Filter.Follow(prior, known.Select((p, i) => new Observation(p.Time, p.Value, scatter, i))), level);
     }
 
-    private static double Variance(double[] values) => values.Sum(v => (v - values.Average()) * (v - values.Average())) / (values.Length - 1);
+    private static double Variance(double[] values) =>
+        values.Sum(v => (v - values.Average()) * (v - values.Average())) / (values.Length - 1);
 }

@@ -40,22 +40,26 @@ internal sealed class DutyPrior
         new([.. chains.Select(c => Sample(c.Card, c.Observations)).OfType<(double[], double, double, double)>()]);
 
     public WearPrior For(ChainCard card) => new(
-        effects.DotProduct(Vector<double>.Build.Dense(Design(card.Duty))), variance, start, startDeviation, "ridge regression of the tests");
+        effects.DotProduct(Vector<double>.Build.Dense(Design(card.Duty))), variance, start, startDeviation,
+        "ridge regression of the tests");
 
     private static double[] Design(Duty duty) =>
     [
         1, Math.Log(duty.RelativeLoad!.Value / 0.5), Math.Log(duty.SpeedMetresPerSecond!.Value),
-        .. new[] { LubricationState.Auto, LubricationState.Poor, LubricationState.Dry }.Select(l => duty.Lubrication == l ? 1.0 : 0),
+        .. new[] { LubricationState.Auto, LubricationState.Poor, LubricationState.Dry }
+            .Select(l => duty.Lubrication == l ? 1.0 : 0),
         .. new[] { DustLevel.Moderate, DustLevel.Heavy }.Select(d => duty.Dust == d ? 1.0 : 0),
     ];
 
-    private static (double[] Duty, double LogRate, double Error, double Start)? Sample(ChainCard card, IReadOnlyList<Observation> observations)
+    private static (double[] Duty, double LogRate, double Error, double Start)? Sample(
+        ChainCard card, IReadOnlyList<Observation> observations)
     {
         Observation[] straight = [.. observations.Where(o => o is { HoursSinceFitting: >= 100, ElongationPercent: <= 2 })];
         if (straight.Length < 3) return null;
         double[] hours = [.. straight.Select(o => o.HoursSinceFitting / 1000)];
         double[] percents = [.. straight.Select(o => o.ElongationPercent)];
-        if (TukeyLine.Fit(hours, percents, straight[0].ScatterPercent) is not TrendFit<TukeyLine>.Fitted { Trend: { Slope: > 0 } line }) return null;
+        if (TukeyLine.Fit(hours, percents,
+            straight[0].ScatterPercent) is not TrendFit<TukeyLine>.Fitted { Trend: { Slope: > 0 } line }) return null;
         var error = 1.3 * line.Scale / (line.Slope * Math.Sqrt(line.Line.SumSquaresX));
         return error > 0.5 ? null : (Design(card.Duty), Math.Log(line.Slope), error, line.Intercept);
     }

@@ -52,8 +52,8 @@ public sealed class FilterReferenceTests
         }
     }
 
-    // Tolerance: the file says 2 % of the hours since fitting, which medians keep singly and the ends, resting on some sixty draws
-    // each, on average. Against 48,000 draws the ends of the file were seen to be up to 4.0 % off, and ours up to 1.7 %.
+    // Tolerance: the file says 2 % of the hours since fitting, which medians keep singly and the ends, resting on some sixty
+    // draws each, on average. Against 48,000 draws the ends of the file were seen to be up to 4.0 % off, and ours up to 1.7 %.
     [Theory, MemberData(nameof(Ids))]
     public void The_hours_left_agree_within_what_the_number_of_draws_allows(string id)
     {

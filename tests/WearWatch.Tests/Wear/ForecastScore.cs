@@ -25,7 +25,8 @@ internal sealed record ForecastScore(
 
     /// <summary>Backtests of the decisions of a fleet.</summary>
     public static ForecastScore[] Of(
-        RecordedFleet fleet, string folder, Func<ChainCard, WearPrior> priorFor, WearConstants? constants = null, Predicate<string>? only = null)
+        RecordedFleet fleet, string folder, Func<ChainCard, WearPrior> priorFor, WearConstants? constants = null,
+        Predicate<string>? only = null)
     {
         var cards = fleet.Cards.ToDictionary(c => c.Name);
         string[][] rows = [.. RecordedFleet.Rows(folder, "decisions.csv").Where(r => only?.Invoke(r[1]) ?? true)];
@@ -41,5 +42,6 @@ internal sealed record ForecastScore(
         return scores;
     }
 
-    private double At(int percent) => Math.Max(NowHours, LastReadingHours + (Forecast.Quantile(percent) ?? double.PositiveInfinity));
+    private double At(int percent) =>
+        Math.Max(NowHours, LastReadingHours + (Forecast.Quantile(percent) ?? double.PositiveInfinity));
 }

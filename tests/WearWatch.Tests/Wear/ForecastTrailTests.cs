@@ -27,7 +27,8 @@ public sealed class ForecastTrailTests
 
     [Fact]
     public void The_last_step_is_the_forecast_of_today() =>
-        Assert.Equal(Assessment.HoursAtLastReading + Assessment.Forecast.MiddleHours, ForecastTrail.Of(Assessment)[^1].MiddleAtHours);
+        Assert.Equal(
+            Assessment.HoursAtLastReading + Assessment.Forecast.MiddleHours, ForecastTrail.Of(Assessment)[^1].MiddleAtHours);
 
     [Fact]
     public void A_chain_without_readings_has_no_trail() =>

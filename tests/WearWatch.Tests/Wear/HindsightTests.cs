@@ -27,11 +27,13 @@ public sealed class HindsightTests
     {
         // The rate rises threefold after the fourth reading.
         var readings = A.Readings(0.2, Counters);
-        for (var i = 4; i < readings.Length; i++) readings[i] = A.Reading(Counters[i], 0.2 + 0.2 * 1.8 + 0.6 * (Counters[i] - 1800) / 1000);
+        for (var i = 4; i < readings.Length; i++)
+            readings[i] = A.Reading(Counters[i], 0.2 + 0.2 * 1.8 + 0.6 * (Counters[i] - 1800) / 1000);
 
         var (before, after) = (Assess(readings[..5]).Observations[4], Assess(readings).Observations[4]);
 
-        Assert.True(after.ProbabilityMisreadNow < before.ProbabilityMisread, $"{before.ProbabilityMisread} {after.ProbabilityMisreadNow}");
+        Assert.True(after.ProbabilityMisreadNow < before.ProbabilityMisread,
+            $"{before.ProbabilityMisread} {after.ProbabilityMisreadNow}");
         Assert.True(after.ProbabilityMisreadNow < 0.05, $"{after.ProbabilityMisreadNow}");
     }
 

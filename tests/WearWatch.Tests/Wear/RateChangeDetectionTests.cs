@@ -19,7 +19,8 @@ public sealed class RateChangeDetectionTests
         Assert.InRange(1000.0 * alarms / steady.Sum(s => s.Alarms.Length), 0, 5);
     }
 
-    // Bars: 0.70 and 0.93, among chains with so many readings after the change whose signal is at least three standard deviations.
+    // Bars: 0.70 and 0.93, among chains with so many readings after the change whose signal is at least three standard
+    // deviations.
     [Theory]
     [InlineData(2, 0.70)]
     [InlineData(3, 0.93)]
@@ -75,13 +76,18 @@ public sealed class RateChangeDetectionTests
         return judged;
     }
 
-    /// <summary>Wear that a threefold rate adds in one usual interval, over the scatter of a difference of two readings.</summary>
+    /// <summary>
+    /// Wear that a threefold rate adds in one usual interval, over the scatter of a difference of two readings.
+    /// </summary>
     private static double Signal(List<JudgedObservation> judged, double percentPer1000Hours)
     {
         var hours = judged.ConvertAll(j => j.Observation.HoursSinceFitting);
         double[] gaps = [.. hours.Zip(hours.Skip(1), (a, b) => b - a).Order()];
-        return gaps.Length == 0 ? 0 : 2 * percentPer1000Hours * gaps[gaps.Length / 2] / 1000 / (Math.Sqrt(2) * judged[^1].Observation.ScatterPercent);
+        return gaps.Length == 0
+            ? 0
+            : 2 * percentPer1000Hours * gaps[gaps.Length / 2] / 1000 / (Math.Sqrt(2) * judged[^1].Observation.ScatterPercent);
     }
 
-    private sealed record Seen(double? ChangeHours, double Signal, bool[] Alarms, bool[] AlarmsAfter, (bool Misread, bool Flagged)[] Flags);
+    private sealed record Seen(
+        double? ChangeHours, double Signal, bool[] Alarms, bool[] AlarmsAfter, (bool Misread, bool Flagged)[] Flags);
 }

@@ -6,7 +6,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Tests.Wear;
 
-/// <summary>A simulated fleet in the project's file formats. Its files are known to be sound, so a plain split reads them.</summary>
+/// <summary>
+/// A simulated fleet in the project's file formats. Its files are known to be sound, so a plain split reads them.
+/// </summary>
 internal sealed class RecordedFleet
 {
     private readonly ILookup<string, Reading> readings;
@@ -33,7 +35,8 @@ internal sealed class RecordedFleet
     public IReadOnlyList<Observation> Observations(ChainCard card) => Histories[card.Name].Current.Observations;
 
     public static List<string[]> Rows(string folder, string file) =>
-        [.. File.ReadLines(Path.Combine([AppContext.BaseDirectory, "data", .. folder.Split('/'), file])).Skip(1).Select(l => l.Split(','))];
+        [.. File.ReadLines(Path.Combine([AppContext.BaseDirectory, "data", .. folder.Split('/'), file])).Skip(1)
+            .Select(l => l.Split(','))];
 
     public static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 

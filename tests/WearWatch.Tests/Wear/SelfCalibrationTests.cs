@@ -2,7 +2,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Tests.Wear;
 
-/// <summary>Oracle: simulated chains of a world with other constants of wear, whose true crossing hours are known (tests/data/SOURCES.md).</summary>
+/// <summary>
+/// Oracle: simulated chains of a world with other constants of wear, whose true crossing hours are known (tests/data/SOURCES.md).
+/// </summary>
 public sealed class SelfCalibrationTests
 {
     // Bar: 0.83. The same reached 0.87 elsewhere, where the default constants gave 0.77.
@@ -46,8 +48,12 @@ public sealed class SelfCalibrationTests
             new CalibrationOutcome.TooFewChains(Have: 2, Need: 30),
             SelfCalibration.Of([.. Completed(RecordedFleet.Load("wear/shifted")).Take(2)], WearConstants.Default));
 
-    /// <summary>Calibrates on every other chain; gives the share of bands that held on the rest, with the defaults and with the own constants.</summary>
-    private static (double Before, double After, CalibrationOutcome.Calibrated Own) CoverageOnOthers(string folder, string decisions, int chains)
+    /// <summary>
+    /// Calibrates on every other chain; gives the share of bands that held on the rest, with the defaults and with the own
+    /// constants.
+    /// </summary>
+    private static (double Before, double After, CalibrationOutcome.Calibrated Own) CoverageOnOthers(
+        string folder, string decisions, int chains)
     {
         var fleet = RecordedFleet.Load(folder);
         var learned = fleet.Cards.Take(chains).Where((_, i) => i % 2 == 0).ToList();

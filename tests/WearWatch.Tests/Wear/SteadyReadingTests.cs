@@ -30,7 +30,8 @@ public sealed class SteadyReadingTests
     public void On_a_clock_that_runs_scatter_shrinks_as_the_clock_does()
     {
         var observation = new Observation(9000, 2.9, 0.04, 0);
-        var (even, bent) = (SteadyReading.Of(observation, Even, WearConstants.Default), SteadyReading.Of(observation, new(2.4, 1.4), WearConstants.Default));
+        var (even, bent) = (SteadyReading.Of(observation, Even, WearConstants.Default),
+            SteadyReading.Of(observation, new(2.4, 1.4), WearConstants.Default));
 
         Assert.Equal(-0.7, bent.LogJacobian, 1e-12);
         Assert.Equal(even.Variance * Math.Exp(-1.4), bent.Variance, 1e-12);

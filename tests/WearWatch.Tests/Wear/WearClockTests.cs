@@ -12,13 +12,15 @@ public sealed class WearClockTests
     [Fact]
     public void From_elongation_and_back_is_where_one_began() =>
         Cases.Sample(c => new WearClock(c.Onset, c.Gamma) is var clock
-            && Math.Abs(clock.ToElongation(clock.FromElongation(c.Percent)) - c.Percent) < 1e-6 * Math.Exp(c.Gamma * Math.Max(0, c.Percent - c.Onset)));
+            && Math.Abs(clock.ToElongation(clock.FromElongation(c.Percent)) - c.Percent) < 1e-6
+            * Math.Exp(c.Gamma * Math.Max(0, c.Percent - c.Onset)));
 
     // Oracle: the derivative as a difference quotient.
     [Fact]
     public void The_slope_is_that_of_the_scale() =>
         Cases.Sample(c => new WearClock(c.Onset, c.Gamma) is var clock && Math.Abs(
-            (clock.FromElongation(c.Percent + 1e-6) - clock.FromElongation(c.Percent - 1e-6)) / 2e-6 - Math.Exp(clock.LogSlope(c.Percent))) < 1e-5);
+            (clock.FromElongation(c.Percent + 1e-6) - clock.FromElongation(c.Percent - 1e-6)) / 2e-6
+                - Math.Exp(clock.LogSlope(c.Percent))) < 1e-5);
 
     [Fact]
     public void Without_an_onset_the_clock_is_elongation_itself() =>

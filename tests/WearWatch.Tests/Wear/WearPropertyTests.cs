@@ -9,9 +9,12 @@ namespace WearWatch.Tests.Wear;
 /// <summary>What must hold for every chain, tried on many made up by chance.</summary>
 public sealed class WearPropertyTests
 {
-    /// <summary>Hours between readings, their scatter about a line, in standard deviations, and now and then a gross error.</summary>
+    /// <summary>
+    /// Hours between readings, their scatter about a line, in standard deviations, and now and then a gross error.
+    /// </summary>
     private static readonly Gen<Observation[]> Tracks =
-        Gen.Select(Gen.Double[0.02, 1.5], Gen.Double[0.01, 0.06], Gen.Select(Gen.Double[20, 900], Gen.Double[-2, 2], Gen.Int[0, 19]).Array[1, 25])
+        Gen.Select(Gen.Double[0.02, 1.5], Gen.Double[0.01, 0.06],
+            Gen.Select(Gen.Double[20, 900], Gen.Double[-2, 2], Gen.Int[0, 19]).Array[1, 25])
             .Select((rate, scatter, steps) =>
             {
                 var hours = 0.0;
@@ -19,7 +22,8 @@ public sealed class WearPropertyTests
                 {
                     hours += step.Item1;
                     var slip = step.Item3 == 0 ? 1.2 : 0;
-                    return new Observation(hours, Math.Min(0.25 + rate * hours / 1000 + slip, 7.5) + scatter * step.Item2, scatter, i);
+                    return new Observation(
+                        hours, Math.Min(0.25 + rate * hours / 1000 + slip, 7.5) + scatter * step.Item2, scatter, i);
                 }).ToArray();
             });
 
@@ -56,7 +60,8 @@ public sealed class WearPropertyTests
                 stored = JsonSerializer.Deserialize<WearTrack>(JsonSerializer.Serialize(stored))!;
             }
 
-            return JsonSerializer.Serialize(stored) == JsonSerializer.Serialize(WearFilter.Default.Follow(WearPrior.Broad, observations));
+            return JsonSerializer.Serialize(stored)
+                == JsonSerializer.Serialize(WearFilter.Default.Follow(WearPrior.Broad, observations));
         }, iter: 60);
 
     // The draws leave the quantiles uncertain by about 1 %, in rare cases 4 %.
@@ -70,7 +75,11 @@ public sealed class WearPropertyTests
             for (var i = 1; i <= 12 && rate * i * gap < 1300; i++)
             {
                 var expected = i == 1 ? 0.25 + rate * gap / 1000 : filter.Expect(chain, WearPrior.Broad, i * gap).Percent;
-                chain = chain with { RunningHours = i * gap, Observations = [.. chain.Observations, new(i * gap, expected, scatter, i - 1)] };
+                chain = chain with
+                {
+                    RunningHours = i * gap,
+                    Observations = [.. chain.Observations, new(i * gap, expected, scatter, i - 1)],
+                };
                 var track = filter.Follow(chain, WearPrior.Broad);
                 var forecast = filter.Forecast(track, 2);
                 var now = forecast.LateHours!.Value - forecast.EarlyHours!.Value;
@@ -101,7 +110,8 @@ public sealed class WearPropertyTests
             var inches = pitches * 2 + thirtySeconds / 32.0 * 0.01;
             Reading InMm(double mm, double counter) => A.Reading(counter, 0, pitches: 2 * pitches, lengthMm: mm);
             var told = Length.FromInches(inches).Millimetres;
-            var (first, second) = (Forecast([InMm(told, 500), InMm(told * 1.001, 900)]), Forecast([InMm(inches * 25.4, 500), InMm(inches * 25.4 * 1.001, 900)]));
+            var (first, second) = (Forecast([InMm(told, 500), InMm(told * 1.001, 900)]),
+                Forecast([InMm(inches * 25.4, 500), InMm(inches * 25.4 * 1.001, 900)]));
             return first.PercentilesHours.Zip(second.PercentilesHours).All(p => Math.Abs(p.First - p.Second) <= 1e-6 * p.Second);
         }, iter: 100);
 
@@ -113,11 +123,13 @@ public sealed class WearPropertyTests
             var track = WearFilter.Default.Follow(WearPrior.Broad, observations);
             var (glance, drawn) = (WearFilter.Default.Glance(track, 3), WearFilter.Default.Forecast(track, 3));
             var view = WearView.Of(track, WearFilter.Default);
-            var isClear = drawn.ProbabilityPassed < 0.01 && view is { ProbabilityLastMisread: < 0.05, ProbabilityRateRose: < 0.05, LogRateDeviation: < 0.5 };
+            var isClear = drawn.ProbabilityPassed < 0.01
+                && view is { ProbabilityLastMisread: < 0.05, ProbabilityRateRose: < 0.05, LogRateDeviation: < 0.5 };
             return !isClear || glance.MiddleHours / drawn.MiddleHours!.Value is > 0.75 and < 1.35;
         }, iter: 100);
 
-    private static ChainHistory History(Reading[] readings) => ChainHistory.Take(A.Card(), readings, [A.Reset(2000, 0, A.Monday.AddDays(17 * 5 - 3))]);
+    private static ChainHistory History(Reading[] readings) =>
+        ChainHistory.Take(A.Card(), readings, [A.Reset(2000, 0, A.Monday.AddDays(17 * 5 - 3))]);
 
     private static WearForecast Forecast(Reading[] readings)
     {

@@ -6,16 +6,20 @@ public sealed class WearStepTests
 {
     private static readonly WearConstants Constants = WearConstants.Default;
 
-    /// <summary>A vague, a middling and a sharp belief, over a short and a long time, with a reading as expected and one that is off.</summary>
+    /// <summary>
+    /// A vague, a middling and a sharp belief, over a short and a long time, with a reading as expected and one that is off.
+    /// </summary>
     public static TheoryData<double, double, double, double> Cases => new()
     {
-        { 0.25, 1.0, 0.5, 0.2 }, { 0.25, 0.6, 1.0, 0.1 }, { 0.5, 0.3, 1.0, -0.15 }, { 1.2, 0.15, 0.4, 0.05 }, { 2.0, 0.1, 2.0, -0.1 },
+        { 0.25, 1.0, 0.5, 0.2 }, { 0.25, 0.6, 1.0, 0.1 }, { 0.5, 0.3, 1.0, -0.15 }, { 1.2, 0.15, 0.4, 0.05 },
+        { 2.0, 0.1, 2.0, -0.1 },
     };
 
-    // Oracle: Bayes' rule summed over a grid of rate and wear, which shares nothing with the Newton search. Tolerances: the peak by the
-    // spacing of the grid; width and evidence by what a normal curve misses of a skewed one, most for the vaguest belief.
+    // Oracle: Bayes' rule summed over a grid of rate and wear, which shares nothing with the Newton search. Tolerances: the peak
+    // by the spacing of the grid; width and evidence by what a normal curve misses of a skewed one, most for the vaguest belief.
     [Theory, MemberData(nameof(Cases))]
-    public void The_step_finds_the_peak_that_a_grid_of_all_rates_and_wears_has(double wear, double deviation, double thousandHours, double off)
+    public void The_step_finds_the_peak_that_a_grid_of_all_rates_and_wears_has(
+        double wear, double deviation, double thousandHours, double off)
     {
         var before = new Belief(wear, Math.Log(0.3), 0.0025, 0.2 * 0.05 * deviation, deviation * deviation);
         var reading = new SteadyReading(wear + 0.3 * thousandHours * Math.Exp(off), 0.0016, 0);

@@ -5,7 +5,9 @@ using WearWatch.Worker.Commands;
 
 namespace WearWatch.Worker.Tests.Commands;
 
-/// <summary>The ready-made boards ask only for what is written, and all of it. SeriesBoardTests asks a real server the same questions.</summary>
+/// <summary>
+/// The ready-made boards ask only for what is written, and all of it. SeriesBoardTests asks a real server the same questions.
+/// </summary>
 public sealed partial class BoardsTests
 {
     private static readonly string Kept = Path.Combine(AppContext.BaseDirectory, "boards");
@@ -17,7 +19,8 @@ public sealed partial class BoardsTests
         using var output = new StringWriter();
         Assert.Equal(ExitCode.Done, await CommandLine.RunAsync(["boards", folder.FullName], output, output));
         Assert.Equal(Names(Kept), Names(folder.FullName));
-        Assert.All(Names(Kept), name => Assert.Equal(File.ReadAllText(Path.Combine(Kept, name!)), File.ReadAllText(Path.Combine(folder.FullName, name!))));
+        Assert.All(Names(Kept), name =>
+            Assert.Equal(File.ReadAllText(Path.Combine(Kept, name!)), File.ReadAllText(Path.Combine(folder.FullName, name!))));
         folder.Delete(recursive: true);
     }
 
@@ -27,8 +30,10 @@ public sealed partial class BoardsTests
         var documentation = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", "units-and-formats.md"));
         var section = documentation[documentation.IndexOf("\n## Time series", StringComparison.Ordinal)..];
         section = section[..section.IndexOf("\n## ", 1, StringComparison.Ordinal)];
-        Assert.Equal(SeriesSchema.Measurements.Values.Select(m => m.Measurement).Order(), TableKey().Matches(section).Select(m => m.Groups[1].Value).Order());
-        Assert.All(SeriesSchema.Tags.Append(SeriesSchema.Field), name => Assert.Contains($"`{name}`", section, StringComparison.Ordinal));
+        Assert.Equal(SeriesSchema.Measurements.Values.Select(m => m.Measurement).Order(), TableKey().Matches(section)
+            .Select(m => m.Groups[1].Value).Order());
+        Assert.All(SeriesSchema.Tags.Append(SeriesSchema.Field),
+            name => Assert.Contains($"`{name}`", section, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -42,13 +47,16 @@ public sealed partial class BoardsTests
         var written = SeriesSchema.Measurements.Values.Select(m => m.Measurement).ToHashSet();
         Assert.Equal(written, queries.Select(q => From().Match(q).Groups[1].Value).ToHashSet());
         var known = written.Concat(SeriesSchema.Tags).Append(SeriesSchema.Field).ToHashSet();
-        Assert.All(queries.SelectMany(q => Quoted().Matches(q).Select(m => m.Groups[1].Value)), word => Assert.Contains(word, known));
+        Assert.All(queries.SelectMany(q => Quoted().Matches(q).Select(m => m.Groups[1].Value)),
+            word => Assert.Contains(word, known));
 
         // What a question leaves open is either the tool's own word or a choice that the board offers.
-        var choices = board.RootElement.GetProperty("templating").GetProperty("list").EnumerateArray().Select(v => "$" + v.GetProperty("name").GetString());
+        var choices = board.RootElement.GetProperty("templating").GetProperty("list").EnumerateArray()
+            .Select(v => "$" + v.GetProperty("name").GetString());
         string[] open = ["$timeFilter", "$__interval", .. choices];
         Assert.All(queries.SelectMany(q => Open().Matches(q).Select(m => m.Value)), word => Assert.Contains(word, open));
-        var places = board.RootElement.GetProperty("panels").EnumerateArray().Select(p => p.GetProperty("gridPos").ToString()).ToList();
+        var places = board.RootElement.GetProperty("panels").EnumerateArray().Select(p => p.GetProperty("gridPos").ToString())
+            .ToList();
         Assert.Equal(places.Count, places.Distinct().Count());
     }
 

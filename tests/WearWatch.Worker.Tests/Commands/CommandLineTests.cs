@@ -21,7 +21,8 @@ public sealed class CommandLineTests
     public async Task Gauge_takes_inches_with_a_fraction()
     {
         var (_, output, _) = await RunAsync("gauge", "--pitch-mm", "25.4", "--pitches", "40", "--length-in", "40 1/2", "--json");
-        Assert.Equal(1.25, JsonDocument.Parse(output).RootElement.GetProperty("elongation_pct").GetDouble(), 12); // 40.5 in over 40 in
+        // 40.5 in over 40 in
+        Assert.Equal(1.25, JsonDocument.Parse(output).RootElement.GetProperty("elongation_pct").GetDouble(), 12);
     }
 
     [Fact]
@@ -88,11 +89,13 @@ public sealed class CommandLineTests
         var (code, output, _) = await RunAsync($"{command} --help");
         Assert.Equal(ExitCode.Done, code);
         Assert.Contains("Description:", output, StringComparison.Ordinal);
-        Assert.Contains($"  wearwatch {command}", output[output.IndexOf("Examples:", StringComparison.Ordinal)..], StringComparison.Ordinal);
+        Assert.Contains(
+            $"  wearwatch {command}", output[output.IndexOf("Examples:", StringComparison.Ordinal)..], StringComparison.Ordinal);
         Assert.DoesNotContain("WearWatch.Worker", output, StringComparison.Ordinal);
     }
 
-    internal static Task<(int Code, string Output, string Error)> RunAsync(string line) => RunAsync(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    internal static Task<(int Code, string Output, string Error)> RunAsync(string line) =>
+        RunAsync(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
     internal static async Task<(int Code, string Output, string Error)> RunAsync(params string[] words)
     {

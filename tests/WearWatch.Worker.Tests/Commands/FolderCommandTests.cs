@@ -16,9 +16,13 @@ public sealed class FolderCommandTests : IDisposable
     {
         var (code, _, error) = await CommandLineTests.RunAsync("forecast", A.Data("fleet"), "--out", At("out.csv"));
         Assert.Equal(ExitCode.Done, code);
-        Assert.All(error.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.StartsWith("readings.csv:", line, StringComparison.Ordinal));
+        Assert.All(error.Split('\n', StringSplitOptions.RemoveEmptyEntries),
+            line => Assert.StartsWith("readings.csv:", line, StringComparison.Ordinal));
         var lines = await File.ReadAllLinesAsync(At("out.csv"), TestContext.Current.CancellationToken);
-        Assert.Equal("chain,elongation_pct,rate_pct_per_1000h,limit_pct,counter_h_now,remaining_h_p05,remaining_h_p50,remaining_h_p95,condition", lines[0]);
+        Assert.Equal(
+            "chain,elongation_pct,rate_pct_per_1000h,limit_pct,counter_h_now,"
+            + "remaining_h_p05,remaining_h_p50,remaining_h_p95,condition",
+            lines[0]);
         Assert.Equal(Enumerable.Range(0, 60).Select(i => $"C{i:000}"), lines[1..].Select(l => l.Split(',')[0]));
         Assert.All(lines[1..], l => Assert.Contains(l.Split(',')[8], Conditions));
         Assert.All(lines[1..], l => Assert.True(Number(l, 5) <= Number(l, 6)));
@@ -28,7 +32,9 @@ public sealed class FolderCommandTests : IDisposable
     public async Task Forecast_names_each_bad_row_and_answers_for_the_good_ones()
     {
         Write("chains.csv", "chain,pitch_mm\nC1,25.4\nC2,-1\n");
-        Write("readings.csv", $"{A.ReadingsHeader}\n{A.Row(counterH: 0, percent: 0.1)}\n{A.Row(counterH: 500)}\nC1,,abc,tape,,40,1020,mm,\nC2,,1,tape,,40,1020,mm,\n");
+        Write("readings.csv",
+            $"{A.ReadingsHeader}\n{A.Row(counterH: 0, percent: 0.1)}\n{A.Row(counterH: 500)}\n"
+            + "C1,,abc,tape,,40,1020,mm,\nC2,,1,tape,,40,1020,mm,\n");
         var (code, _, error) = await CommandLineTests.RunAsync("forecast", folder.FullName, "--out", At("out.csv"));
         Assert.Equal(ExitCode.Refused, code);
         Assert.Equal(
@@ -50,7 +56,8 @@ public sealed class FolderCommandTests : IDisposable
     [Fact]
     public async Task Backtest_intervals_hold_the_truth_about_nine_times_in_ten()
     {
-        var (code, _, _) = await CommandLineTests.RunAsync("backtest", A.Data("fleet"), "--questions", A.Data("fleet", "questions.csv"), "--out", At("out.csv"));
+        var (code, _, _) = await CommandLineTests.RunAsync(
+            "backtest", A.Data("fleet"), "--questions", A.Data("fleet", "questions.csv"), "--out", At("out.csv"));
         Assert.Equal(ExitCode.Done, code);
         var answers = await File.ReadAllLinesAsync(At("out.csv"), TestContext.Current.CancellationToken);
         var truths = await File.ReadAllLinesAsync(A.Data("fleet", "remaining.csv"), TestContext.Current.CancellationToken);
@@ -71,16 +78,23 @@ public sealed class FolderCommandTests : IDisposable
         var ofChain = readings.Where(l => l.StartsWith("C000,", StringComparison.Ordinal)).ToList();
         var others = readings.Where(l => !l.StartsWith("C000,", StringComparison.Ordinal)).ToList();
         var lastCounter = double.Parse(ofChain[5].Split(',')[2], CultureInfo.InvariantCulture);
-        string[] wild = [$"C000,,{lastCounter + 100},tape,,14,270,mm,", $"C000,,{lastCounter + 200},tape,,14,290,mm,", $"C000,,{lastCounter + 3000},tape,,14,267,mm,"];
+        string[] wild = [$"C000,,{lastCounter + 100},tape,,14,270,mm,", $"C000,,{lastCounter + 200},tape,,14,290,mm,",
+            $"C000,,{lastCounter + 3000},tape,,14,267,mm,"];
         var events = await File.ReadAllTextAsync(A.Data("fleet", "events.csv"), TestContext.Current.CancellationToken);
         File.Copy(A.Data("fleet", "chains.csv"), At("chains.csv"));
 
         var answers = new List<string>();
-        foreach (var (rest, happened) in new[] { (ofChain.Skip(6), ""), ([], ""), (wild, $"C000,replacement,,{lastCounter + 500},{lastCounter + 500}\n") })
+        foreach (var (rest, happened) in new[]
+        {
+            (ofChain.Skip(6), ""),
+            ([], ""),
+            (wild, $"C000,replacement,,{lastCounter + 500},{lastCounter + 500}\n"),
+        })
         {
             Write("readings.csv", string.Join('\n', [.. others, .. ofChain.Take(6), .. rest]) + "\n");
             Write("events.csv", events + happened);
-            var (code, _, _) = await CommandLineTests.RunAsync("backtest", folder.FullName, "--questions", At("questions.csv"), "--out", At("out.csv"));
+            var (code, _, _) = await CommandLineTests.RunAsync(
+                "backtest", folder.FullName, "--questions", At("questions.csv"), "--out", At("out.csv"));
             Assert.Equal(ExitCode.Done, code);
             answers.Add(await File.ReadAllTextAsync(At("out.csv"), TestContext.Current.CancellationToken));
         }
@@ -95,12 +109,14 @@ public sealed class FolderCommandTests : IDisposable
         Write("chains.csv", "chain,pitch_mm\nC1,25.4\n");
         Write("readings.csv", $"{A.ReadingsHeader}\n{A.Row(counterH: 0, percent: 0.1)}\n{A.Row(counterH: 500)}\n");
         Write("questions.csv", "id,chain,limit_pct,readings_known\n1,C1,2,2\n2,C9,2,1\n3,C1,much,1\n4,C1,2,3\n5,C1,2,0\n");
-        var (code, _, error) = await CommandLineTests.RunAsync("backtest", folder.FullName, "--questions", At("questions.csv"), "--out", At("out.csv"));
+        var (code, _, error) = await CommandLineTests.RunAsync(
+            "backtest", folder.FullName, "--questions", At("questions.csv"), "--out", At("out.csv"));
         Assert.Equal(ExitCode.Refused, code);
         Assert.Equal(
             ["questions.csv:3: chain:", "questions.csv:4: limit_pct:", "questions.csv:5: readings_known:"],
             error.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => string.Join(' ', l.Split(' ')[..2])));
-        Assert.Equal(["1", "5"], (await File.ReadAllLinesAsync(At("out.csv"), TestContext.Current.CancellationToken)).Skip(1).Select(l => l.Split(',')[0]));
+        Assert.Equal(["1", "5"], (await File.ReadAllLinesAsync(At("out.csv"), TestContext.Current.CancellationToken)).Skip(1)
+            .Select(l => l.Split(',')[0]));
     }
 
     [Fact]
@@ -114,7 +130,8 @@ public sealed class FolderCommandTests : IDisposable
         (code, output, _) = await CommandLineTests.RunAsync("import", At("files"), "--data", data);
         Assert.Equal(ExitCode.Done, code);
         Assert.Contains("chains.csv: 0 new, 60 already known", output, StringComparison.Ordinal);
-        Assert.All(output.Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.Contains(": 0 new", line, StringComparison.Ordinal));
+        Assert.All(output.Split('\n', StringSplitOptions.RemoveEmptyEntries),
+            line => Assert.Contains(": 0 new", line, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -17,7 +17,8 @@ public sealed class InboxTests
         Assert.Equal(1, await plant.Get<Inbox>().RunOnceAsync(Ct));
         Assert.False(File.Exists(In(plant, "readings.csv")));
         Assert.True(File.Exists(In(plant, "done", "readings.csv")));
-        Assert.Contains("1 new", await File.ReadAllTextAsync(In(plant, "done", "readings.csv.report.txt"), Ct), StringComparison.Ordinal);
+        Assert.Contains(
+            "1 new", await File.ReadAllTextAsync(In(plant, "done", "readings.csv.report.txt"), Ct), StringComparison.Ordinal);
         await using var db = plant.Db();
         Assert.Equal(1, await db.Readings.CountAsync(Ct));
     }
@@ -44,7 +45,8 @@ public sealed class InboxTests
         Drop(plant, "a-readings.csv", $"{A.ReadingsHeader}\n{A.Row()}\n");
         Drop(plant, "z-chains.csv", "chain,pitch_mm\nC1,25.4\n");
         await LookTwiceAsync(plant);
-        Assert.Equal(["a-readings.csv", "z-chains.csv"], Directory.GetFiles(In(plant, "done"), "*.csv").Select(f => Path.GetFileName(f)!).Order());
+        Assert.Equal(["a-readings.csv", "z-chains.csv"], Directory.GetFiles(In(plant, "done"), "*.csv")
+            .Select(f => Path.GetFileName(f)!).Order());
     }
 
     [Fact]
@@ -111,7 +113,8 @@ public sealed class InboxTests
         await using var plant = await TestPlant.OpenAsync();
         await File.WriteAllBytesAsync(In(plant, "sheet.csv"), [0x50, 0x4B, 0x03, 0x04, 0, 0], Ct);
         await LookTwiceAsync(plant);
-        Assert.Contains("spreadsheet", await File.ReadAllTextAsync(In(plant, "refused", "sheet.csv.report.txt"), Ct), StringComparison.Ordinal);
+        Assert.Contains("spreadsheet", await File.ReadAllTextAsync(In(plant, "refused", "sheet.csv.report.txt"), Ct),
+            StringComparison.Ordinal);
     }
 
     private static async Task LookTwiceAsync(TestPlant plant)

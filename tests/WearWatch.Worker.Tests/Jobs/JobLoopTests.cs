@@ -32,7 +32,8 @@ public sealed class JobLoopTests
     {
         var clock = new FakeTimeProvider();
         using var log = new LogBook();
-        using var loop = new Loop(clock, log, run => run == 1 ? throw new InvalidOperationException("the disk is full") : Task.CompletedTask);
+        using var loop =
+            new Loop(clock, log, run => run == 1 ? throw new InvalidOperationException("the disk is full") : Task.CompletedTask);
         await loop.StartAsync(Ct);
         await loop.NextRunAsync();
         clock.Advance(Every);
@@ -52,7 +53,8 @@ public sealed class JobLoopTests
         Assert.Empty(log.Lines);
     }
 
-    private sealed class Loop(TimeProvider clock, LogBook log, Func<int, Task> job) : JobLoop("test job", Every, clock, log.CreateLogger(""))
+    private sealed class Loop(TimeProvider clock, LogBook log, Func<int, Task> job)
+        : JobLoop("test job", Every, clock, log.CreateLogger(""))
     {
         private readonly Channel<int> runs = Channel.CreateUnbounded<int>();
         private int count;

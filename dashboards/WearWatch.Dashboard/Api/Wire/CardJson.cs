@@ -2,7 +2,9 @@ using System.Text.Json.Serialization;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
-/// <summary>A chain's whole card. Sent to change it, it carries the revision from which the sender set out, who and why.</summary>
+/// <summary>
+/// A chain's whole card. Sent to change it, it carries the revision from which the sender set out, who and why.
+/// </summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record CardJson
 {

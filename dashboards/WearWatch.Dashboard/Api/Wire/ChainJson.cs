@@ -6,4 +6,5 @@ namespace WearWatch.Dashboard.Api.Wire;
 internal sealed record ChainJson(
     string Chain, string Line, string Position, string ChainType, string Family, string Condition, double? ElongationPct,
     [property: JsonPropertyName("rate_pct_per_1000h")] double? RatePctPer1000h,
-    double? LimitPct, string? LimitReason, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt, DateTimeOffset? LastReadingAt);
+    double? LimitPct, string? LimitReason, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt,
+    DateTimeOffset? LastReadingAt);

@@ -3,7 +3,9 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>A look on its way in: each point that was looked at, found or in order.</summary>
-/// <remarks>The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.</remarks>
+/// <remarks>
+/// The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.
+/// </remarks>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record LookToldJson(
     string? Chain, DateTimeOffset? TakenAt, double? CounterH, IReadOnlyList<FindingToldJson>? Findings, string? ToldBy,
@@ -13,7 +15,8 @@ internal sealed record LookToldJson(
 internal sealed record FindingToldJson(string? Point, bool? Found, string? Note);
 
 /// <summary>A look as it was told.</summary>
-internal sealed record LookJson(long Id, string Chain, DateTimeOffset TakenAt, string ToldBy, IReadOnlyList<FindingJson> Findings);
+internal sealed record LookJson(
+    long Id, string Chain, DateTimeOffset TakenAt, string ToldBy, IReadOnlyList<FindingJson> Findings);
 
 /// <summary>What was found at a point, with its photos.</summary>
 internal sealed record FindingJson(string Point, bool Found, string Note, IReadOnlyList<long> Photos);

@@ -1,4 +1,5 @@
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>A file that was taken in before.</summary>
-internal sealed record PastImportJson(string File, DateTimeOffset ReceivedAt, int Taken, int AlreadyKnown, int Waiting, int Refused);
+internal sealed record PastImportJson(
+    string File, DateTimeOffset ReceivedAt, int Taken, int AlreadyKnown, int Waiting, int Refused);

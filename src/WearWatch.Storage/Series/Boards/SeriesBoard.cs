@@ -5,7 +5,9 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Storage.Series.Boards;
 
 /// <summary>Ready-made boards over the time series, in the open JSON format (schema version 39) that Grafana imports.</summary>
-/// <remarks>They are made of <see cref="SeriesSchema"/> and <see cref="BoardPanel"/>, so that they cannot ask for what is not written.</remarks>
+/// <remarks>
+/// They are made of <see cref="SeriesSchema"/> and <see cref="BoardPanel"/>, so that they cannot ask for what is not written.
+/// </remarks>
 public static class SeriesBoard
 {
     private const int SchemaVersion = 39;
@@ -36,7 +38,8 @@ public static class SeriesBoard
         ["chain.json"] = Board("wearwatch-chain", "One chain", panelsInRow: 1, oneChain: true, "now-30d"),
     };
 
-    private static string Board(string uid, string title, int panelsInRow, bool oneChain, string from) => JsonSerializer.Serialize(
+    private static string Board(string uid, string title, int panelsInRow, bool oneChain, string from) =>
+        JsonSerializer.Serialize(
         new
         {
             uid,
@@ -86,9 +89,30 @@ public static class SeriesBoard
             description = panel.Note,
             datasource = Source,
             gridPos = new { x = i % panelsInRow * width, y = i / panelsInRow * PanelHeight, w = width, h = PanelHeight },
-            fieldConfig = new { defaults = new { unit = panel.Unit, min = panel.Style == PanelStyle.Bars ? 0 : (int?)null, custom = Drawing(panel.Style) }, overrides = Array.Empty<object>() },
-            options = new { legend = new { displayMode = "list", placement = "bottom", showLegend = true }, tooltip = new { mode = "multi", sort = "none" } },
-            targets = new[] { new { refId = "A", datasource = Source, rawQuery = true, query = panel.Query, resultFormat = "time_series", alias = "$tag_chain" } },
+            fieldConfig = new
+            {
+                defaults = new
+                {
+                    unit = panel.Unit,
+                    min = panel.Style == PanelStyle.Bars ? 0 : (int?)null,
+                    custom = Drawing(panel.Style),
+                },
+                overrides = Array.Empty<object>()
+            },
+            options = new
+            {
+                legend = new { displayMode = "list", placement = "bottom", showLegend = true },
+                tooltip = new { mode = "multi", sort = "none" },
+            },
+            targets = new[] { new
+            {
+                refId = "A",
+                datasource = Source,
+                rawQuery = true,
+                query = panel.Query,
+                resultFormat = "time_series",
+                alias = "$tag_chain",
+            } },
         };
     }
 

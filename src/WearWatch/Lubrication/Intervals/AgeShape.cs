@@ -9,8 +9,9 @@ internal sealed record AgeShape(string Name, Func<double, double> Integral)
     public const int Steady = 1;
 
     /// <summary>
-    /// Six shapes: at once, steadily, ever faster, up to a level, and from half or from all of the plant's usual interval on. Nobody has
-    /// measured the right one for chains (no source found), so that they are held side by side and weighed by the readings.
+    /// Six shapes: at once, steadily, ever faster, up to a level, and from half or from all of the plant's usual interval on.
+    /// Nobody has measured the right one for chains (no source found), so that they are held side by side and weighed by the
+    /// readings.
     /// </summary>
     /// <param name="usualHours">The plant's usual interval, in running hours.</param>
     public static IReadOnlyList<AgeShape> For(double usualHours) =>
@@ -28,5 +29,6 @@ internal sealed record AgeShape(string Name, Func<double, double> Integral)
 
     private static AgeShape Power(string name, double power) => new(name, age => Math.Pow(age, power + 1) / (power + 1));
 
-    private static AgeShape From(string name, double hours) => new(name, age => age <= hours ? 0 : (age - hours) * (age - hours) / 2);
+    private static AgeShape From(string name, double hours) =>
+        new(name, age => age <= hours ? 0 : (age - hours) * (age - hours) / 2);
 }

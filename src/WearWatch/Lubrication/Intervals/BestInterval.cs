@@ -8,4 +8,5 @@ namespace WearWatch.Lubrication.Intervals;
 /// <param name="Curve">Cost against interval.</param>
 /// <param name="SavingPer1000Hours">What it saves against today's mean interval, for one chain and 1,000 running hours.</param>
 public sealed record BestInterval(
-    double Hours, double LowHours, double HighHours, bool IsBeyondSeen, IReadOnlyList<CostPoint> Curve, double SavingPer1000Hours);
+    double Hours, double LowHours, double HighHours, bool IsBeyondSeen, IReadOnlyList<CostPoint> Curve,
+    double SavingPer1000Hours);

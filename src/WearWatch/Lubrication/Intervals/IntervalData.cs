@@ -6,6 +6,8 @@ namespace WearWatch.Lubrication.Intervals;
 /// <param name="Oilings">Their oilings.</param>
 /// <param name="RunningHours">Their running hours, together.</param>
 /// <param name="MeanIntervalHours">Running hours from one oiling to the next, on average.</param>
-/// <param name="LongestHours">Nineteen of twenty running hours were run on oil no older than this: beyond it nothing was seen.</param>
+/// <param name="LongestHours">
+/// Nineteen of twenty running hours were run on oil no older than this: beyond it nothing was seen.
+/// </param>
 public sealed record IntervalData(
     int Chains, int Readings, int Oilings, double RunningHours, double MeanIntervalHours, double LongestHours);

@@ -4,14 +4,14 @@ namespace WearWatch.Lubrication.Intervals;
 
 /// <summary>Learns from a plant's history which interval between oilings costs least.</summary>
 /// <remarks>
-/// <para>Each chain is its own yardstick: what is used is that a chain wore more between two readings with old oil than between two
-/// with fresh oil (<see cref="OilWear"/>). Differences between chains are not used at all. What stays in the way: whatever goes
-/// with late oiling at one and the same chain, such as a busy and dusty season, and oilings that nobody recorded, which blur the
-/// effect and make it look smaller.</para>
-/// <para>Uncertainty by drawing whole chains with replacement (bootstrap): it allows for jumps of a rate, misreadings and all else that
-/// goes on within a chain without a law for it. In each draw one shape of the rise is taken as often as it explains the
-/// readings, and as none of the six is exactly true the interval is given a further 7 % of spread. An effect is claimed when it lies more than 2.326 of its standard errors above
-/// none, which chance does once in a hundred plants.</para>
+/// <para>Each chain is its own yardstick: what is used is that a chain wore more between two readings with old oil than between
+/// two with fresh oil (<see cref="OilWear"/>). Differences between chains are not used at all. What stays in the way: whatever
+/// goes with late oiling at one and the same chain, such as a busy and dusty season, and oilings that nobody recorded, which blur
+/// the effect and make it look smaller.</para>
+/// <para>Uncertainty by drawing whole chains with replacement (bootstrap): it allows for jumps of a rate, misreadings and all
+/// else that goes on within a chain without a law for it. In each draw one shape of the rise is taken as often as it explains the
+/// readings, and as none of the six is exactly true the interval is given a further 7 % of spread. An effect is claimed when it
+/// lies more than 2.326 of its standard errors above none, which chance does once in a hundred plants.</para>
 /// </remarks>
 public static class IntervalLearning
 {
@@ -36,7 +36,8 @@ public static class IntervalLearning
         if (usable.Count < FewestChains)
         {
             return new LearnedInterval.TooLittle(data, FormattableString.Invariant(
-                $"{usable.Count} of the {FewestChains} chains that it takes have four readings of steady wear with three oilings between them"));
+                $"{usable.Count} of the {FewestChains} chains that it takes have four readings of steady wear with three ")
+                    + "oilings between them");
         }
 
         var shapes = AgeShape.For(data.MeanIntervalHours);
@@ -49,7 +50,9 @@ public static class IntervalLearning
         var claimed = all.SteadyShare > ErrorsToClaim * Deviation([.. drawn.Select(d => d.Effect.SteadyShare)]);
         if (!claimed) return new LearnedInterval.NoEffect(data, all.Share, low, high);
         var rate = chains.Average(c => c.Rate);
-        return new LearnedInterval.Effect(data, all.Share, low, high, costs is null ? null : Best(all, rate, drawn, costs, data, shapes, seed));
+        return new LearnedInterval.Effect(data, all.Share, low, high, costs is null
+            ? null
+            : Best(all, rate, drawn, costs, data, shapes, seed));
     }
 
     private static Func<int, (OilEffect Effect, double Rate)> Drawing(
@@ -93,7 +96,9 @@ public static class IntervalLearning
         double[] Costs(OilEffect e, double r) => [.. intervals.Select((t, i) => costs.Per1000Hours(t, r * e.RateAt(rises[i])))];
     }
 
-    /// <summary>Where a curve is lowest: between its points by the parabola through the lowest and its neighbours, in ln of the interval.</summary>
+    /// <summary>
+    /// Where a curve is lowest: between its points by the parabola through the lowest and its neighbours, in ln of the interval.
+    /// </summary>
     private static double Cheapest(double[] intervals, double[] curve)
     {
         var at = Array.IndexOf(curve, curve.Min());
@@ -116,7 +121,8 @@ public static class IntervalLearning
     {
         double[] cycles =
         [
-            .. usable.SelectMany(u => u.Life.Ages.OiledAtHours.Zip(u.Life.Ages.OiledAtHours.Skip(1), (a, b) => (From: a, Hours: b - a))
+            .. usable.SelectMany(u =>
+                u.Life.Ages.OiledAtHours.Zip(u.Life.Ages.OiledAtHours.Skip(1), (a, b) => (From: a, Hours: b - a))
                 .Where(c => c.From >= u.Readings[0].HoursSinceFitting && c.From < u.Readings[^1].HoursSinceFitting)
                 .Select(c => c.Hours)).Order(),
         ];

@@ -26,5 +26,6 @@ public abstract record LearnedInterval
     /// <param name="ShareLow">Lower end of its 90 % interval.</param>
     /// <param name="ShareHigh">Upper end of its 90 % interval.</param>
     /// <param name="Best">The interval of least cost; null while the plant has set no costs.</param>
-    public sealed record Effect(IntervalData Data, double Share, double ShareLow, double ShareHigh, BestInterval? Best) : LearnedInterval(Data);
+    public sealed record Effect(IntervalData Data, double Share, double ShareLow, double ShareHigh, BestInterval? Best)
+        : LearnedInterval(Data);
 }

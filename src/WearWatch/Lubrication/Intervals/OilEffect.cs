@@ -2,9 +2,9 @@ namespace WearWatch.Lubrication.Intervals;
 
 /// <summary>How the wear rate rises with the hours since oiling, as a plant's own chains show it.</summary>
 /// <remarks>
-/// Wear rate at an oil age: <c>r0 (1 + b g(age))</c>, g one of the shapes. The effect is told as the share of today's wear that the
-/// ageing of the oil makes, <c>share = b m / (1 + b m)</c>, m the mean of g over the hours run. No shape is chosen: each counts as
-/// much as it explains the readings.
+/// Wear rate at an oil age: <c>r0 (1 + b g(age))</c>, g one of the shapes. The effect is told as the share of today's wear that
+/// the ageing of the oil makes, <c>share = b m / (1 + b m)</c>, m the mean of g over the hours run. No shape is chosen: each
+/// counts as much as it explains the readings.
 /// </remarks>
 internal sealed class OilEffect
 {
@@ -37,7 +37,9 @@ internal sealed class OilEffect
         return new OilEffect(shapes, share, [.. weight.Select((_, i) => i == k ? 1.0 : 0)], meanRise);
     }
 
-    /// <summary>The wear rate over today's when the chains are oiled at a steady interval, by the mean rise of each shape over it.</summary>
+    /// <summary>
+    /// The wear rate over today's when the chains are oiled at a steady interval, by the mean rise of each shape over it.
+    /// </summary>
     public double RateAt(double[] meanRiseOverInterval)
     {
         var rate = 1.0;
@@ -49,7 +51,9 @@ internal sealed class OilEffect
     /// <param name="intervalHours">The interval in running hours.</param>
     public double RateAt(double intervalHours) => RateAt([.. shapes.Select(s => s.Mean(intervalHours))]);
 
-    /// <summary>How well every share of every shape explains each chain's readings: half of what it leaves, with a minus.</summary>
+    /// <summary>
+    /// How well every share of every shape explains each chain's readings: half of what it leaves, with a minus.
+    /// </summary>
     public static double[][][] Judge(IReadOnlyList<OilWear> chains, IReadOnlyList<AgeShape> shapes)
     {
         var mean = MeanRise(chains, shapes);
@@ -59,7 +63,8 @@ internal sealed class OilEffect
             [
                 .. shapes.Select((_, k) => (double[])
                 [
-                    .. Enumerable.Range(0, Shares).Select(i => -0.5 * chain.Precision * chain.Unexplained(EffectOf(ShareAt(i), mean[k]), k)),
+                    .. Enumerable.Range(0, Shares)
+                        .Select(i => -0.5 * chain.Precision * chain.Unexplained(EffectOf(ShareAt(i), mean[k]), k)),
                 ]),
             ]),
         ];

@@ -4,10 +4,11 @@ namespace WearWatch.Lubrication.Intervals;
 
 /// <summary>One chain's readings boiled down to the sums from which any effect of the oil's age can be judged.</summary>
 /// <remarks>
-/// Model of the elongation at reading i of one chain: <c>y_i = a + r (H_i + b X_i) + e_i</c>, with H thousand running hours, X thousand
-/// hours weighted by a rise with the oil's age (<see cref="AgeShape"/>), a and r the chain's own. Errors: the reading's scatter, and wear that is uneven and whose
-/// rate wanders, <c>V_ij = s_i^2 [i = j] + r^2 (eta m + q m^2 (3 M - m) / 6)</c>, m and M the smaller and larger hours of the two. The
-/// Cholesky factor of V whitens y, H, X and the constant; the constant is projected out. What is left of a chain is
+/// Model of the elongation at reading i of one chain: <c>y_i = a + r (H_i + b X_i) + e_i</c>, with H thousand running hours, X
+/// thousand hours weighted by a rise with the oil's age (<see cref="AgeShape"/>), a and r the chain's own. Errors: the reading's
+/// scatter, and wear that is uneven and whose rate wanders, <c>V_ij = s_i^2 [i = j] + r^2 (eta m + q m^2 (3 M - m) / 6)</c>, m
+/// and M the smaller and larger hours of the two. The Cholesky factor of V whitens y, H, X and the constant; the constant is
+/// projected out. What is left of a chain is
 /// <c>RSS(b) = yy - (yH + b yX)^2 / (HH + 2 b HX + b^2 XX)</c>: its own rate r cancels, so that what makes one chain wear faster
 /// than another, load or dust or a bad place, cannot pose as an effect of oil.
 /// </remarks>
@@ -29,7 +30,9 @@ internal sealed class OilWear
     /// <summary>Thousand running hours from the first to the last reading.</summary>
     public double ThousandHours { get; }
 
-    /// <summary>Thousand running hours from the first to the last reading, weighted by each shape of rise with the oil's age.</summary>
+    /// <summary>
+    /// Thousand running hours from the first to the last reading, weighted by each shape of rise with the oil's age.
+    /// </summary>
     public double[] RisenThousandHours { get; }
 
     public int Readings { get; }
@@ -45,7 +48,8 @@ internal sealed class OilWear
     /// <param name="ages">The age of its oil.</param>
     /// <param name="wear">How wear wanders.</param>
     /// <param name="shapes">The shapes in which it may rise.</param>
-    public static OilWear Of(IReadOnlyList<Observation> readings, OilAges ages, WearConstants wear, IReadOnlyList<AgeShape> shapes)
+    public static OilWear Of(
+        IReadOnlyList<Observation> readings, OilAges ages, WearConstants wear, IReadOnlyList<AgeShape> shapes)
     {
         var n = readings.Count;
         var start = readings[0].HoursSinceFitting;
@@ -78,7 +82,9 @@ internal sealed class OilWear
         return (Math.Max(yy - explained, 0) + foreseen) / (Math.Max(Readings - 3, 0) + foreseen);
     }
 
-    /// <summary>Sum of squares that H and a shape explain when both are free; H alone where the shape runs along with it.</summary>
+    /// <summary>
+    /// Sum of squares that H and a shape explain when both are free; H alone where the shape runs along with it.
+    /// </summary>
     private double Explained(int k)
     {
         var determinant = hh * xX[k] - hX[k] * hX[k];
@@ -88,7 +94,8 @@ internal sealed class OilWear
     }
 
     private static void Whiten(
-        IReadOnlyList<Observation> readings, double[] h, double rate, WearConstants wear, double[][] columns, out double[][] whitened)
+        IReadOnlyList<Observation> readings, double[] h, double rate, WearConstants wear, double[][] columns,
+        out double[][] whitened)
     {
         var factor = Cholesky(readings, h, rate, wear);
         whitened = [.. columns.Select(c => Solve(factor, c))];

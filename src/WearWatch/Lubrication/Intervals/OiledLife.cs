@@ -16,8 +16,10 @@ public sealed record OiledLife(IReadOnlyList<Observation> Observations, OilAges 
     /// <summary>Sensors read a chain more often than is of use here; so many readings, evenly spread, are looked at.</summary>
     public const int MostReadings = 60;
 
-    /// <summary>Readings after run-in and before a chain may begin to wear faster by itself are used: between them only its duty, luck
-    /// and oil make the rate.</summary>
+    /// <summary>
+    /// Readings after run-in and before a chain may begin to wear faster by itself are used: between them only its duty, luck
+    /// and oil make the rate.
+    /// </summary>
     private const double RunInOverHours = 100;
     private const double StraightUpToPercent = 2.0;
 

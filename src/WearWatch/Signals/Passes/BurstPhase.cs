@@ -6,9 +6,10 @@ namespace WearWatch.Signals.Passes;
 /// <summary>By which part of a pitch the distance of the sensors exceeds a whole number of pitches, from one burst.</summary>
 /// <remarks>
 /// When a roller is seen at the second sensor, the first sensor's passes tell where the chain stands there: between passes i and
-/// i + 1, at the share <c>f = (b - a_i)/(a_{i+1} - a_i)</c> of the way. Both sensors see one rigid run of chain at the same moment, so the
-/// speed drops out: the number of pitches between them is a whole number plus f. Over a burst the mean of f counts, of those within
-/// four robust deviations of the median: half of the links are outer ones that grew, so that f has two values and their mean is wanted.
+/// i + 1, at the share <c>f = (b - a_i)/(a_{i+1} - a_i)</c> of the way. Both sensors see one rigid run of chain at the same
+/// moment, so the speed drops out: the number of pitches between them is a whole number plus f. Over a burst the mean of f
+/// counts, of those within four robust deviations of the median: half of the links are outer ones that grew, so that f has two
+/// values and their mean is wanted.
 /// </remarks>
 /// <param name="Fraction">The part of a pitch, from 0 (included) to 1.</param>
 /// <param name="Deviation">Standard deviation of single passes about it, in pitches.</param>
@@ -37,7 +38,10 @@ public sealed record BurstPhase(double Fraction, double Deviation, int Passes)
         return new BurstPhase(fraction - Math.Floor(fraction), deviation, kept.Length);
     }
 
-    /// <summary>For each usable pass of the second sensor: its place in the second train, and the chain's place at the first sensor in pitches.</summary>
+    /// <summary>
+    /// For each usable pass of the second sensor: its place in the second train, and the chain's place at the first sensor in
+    /// pitches.
+    /// </summary>
     internal static IEnumerable<(int SecondIndex, double Place)> Places(PassTrain first, PassTrain second)
     {
         foreach (var (pair, share) in Shares(first, second)) yield return (pair.Second, first.Numbers[pair.First] + share);
@@ -53,7 +57,8 @@ public sealed record BurstPhase(double Fraction, double Deviation, int Passes)
         {
             var b = second.TimesUs[j];
             while (i + 1 < first.TimesUs.Count && first.TimesUs[i + 1] <= b) i++;
-            if (first.TimesUs[i] <= b && first.IsNext(i)) yield return ((i, j), (b - first.TimesUs[i]) / (first.TimesUs[i + 1] - first.TimesUs[i]));
+            if (first.TimesUs[i] <= b && first.IsNext(i))
+                yield return ((i, j), (b - first.TimesUs[i]) / (first.TimesUs[i + 1] - first.TimesUs[i]));
         }
     }
 

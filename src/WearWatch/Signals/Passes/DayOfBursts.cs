@@ -10,7 +10,8 @@ namespace WearWatch.Signals.Passes;
 /// <param name="Faults">What went wrong at the sensors.</param>
 /// <param name="MeanTemperatureC">Mean temperature of the chain in degrees Celsius.</param>
 internal sealed record DayOfBursts(
-    IReadOnlyList<double> Phases, IReadOnlyList<double> Used, IReadOnlyList<(PassTrain First, PassTrain Second)> Trains, PassFaults Faults,
+    IReadOnlyList<double> Phases, IReadOnlyList<double> Used, IReadOnlyList<(PassTrain First, PassTrain Second)> Trains,
+    PassFaults Faults,
     double MeanTemperatureC)
 {
     /// <summary>Less within a day is warming of the frame, not a sensor that moved.</summary>
@@ -33,7 +34,8 @@ internal sealed record DayOfBursts(
             trains.Add((first, second));
             var celsius = burst.TemperatureC ?? Gauge.ReferenceTemperatureC;
             // A warm chain is longer and fewer of its pitches fit: bring the phase to 20 degrees.
-            phases.Add(phase.Fraction + pair.NominalPitches * Gauge.SteelExpansionPerKelvin * (celsius - Gauge.ReferenceTemperatureC));
+            phases.Add(phase.Fraction
+                + pair.NominalPitches * Gauge.SteelExpansionPerKelvin * (celsius - Gauge.ReferenceTemperatureC));
             temperatures.Add(celsius);
         }
 
@@ -53,7 +55,9 @@ internal sealed record DayOfBursts(
         return pattern.Count();
     }
 
-    /// <summary>The day's phase from 0 to 1, and its standard uncertainty by the scatter of the bursts, both in pitches.</summary>
+    /// <summary>
+    /// The day's phase from 0 to 1, and its standard uncertainty by the scatter of the bursts, both in pitches.
+    /// </summary>
     public (double Fraction, double Scatter) Phase()
     {
         if (Used.Count == 0) return (0, 0);
@@ -62,7 +66,9 @@ internal sealed record DayOfBursts(
         return (mean - Math.Floor(mean), Median.Deviation(all) / Math.Sqrt(all.Length));
     }
 
-    /// <summary>By how many pitches the end of the day differs from its beginning, when that is more than chance; else null.</summary>
+    /// <summary>
+    /// By how many pitches the end of the day differs from its beginning, when that is more than chance; else null.
+    /// </summary>
     /// <param name="scatter">Standard uncertainty of the day's phase, in pitches.</param>
     public double? Moved(double scatter)
     {

@@ -1,11 +1,13 @@
 namespace WearWatch.Signals.Passes;
 
-/// <summary>Counts the whole pitches between the sensors by the pattern of the joints: no two links of a chain are quite alike.</summary>
+/// <summary>
+/// Counts the whole pitches between the sensors by the pattern of the joints: no two links of a chain are quite alike.
+/// </summary>
 /// <remarks>
 /// The interval between two passes at the second sensor is compared with that of the links which passed the first sensor l passes
 /// before, for each count l that can be. The correlation summed over a day is high for the true count alone. Intervals are taken
-/// relative to the mean of those of the same kind around, every second one: that removes the speed, and that outer links are longer
-/// than inner ones, which would make every second count as likely. What single joints have worn is left.
+/// relative to the mean of those of the same kind around, every second one: that removes the speed, and that outer links are
+/// longer than inner ones, which would make every second count as likely. What single joints have worn is left.
 /// </remarks>
 public sealed class JointPattern
 {
@@ -16,7 +18,9 @@ public sealed class JointPattern
     /// <remarks>Set on simulated trains: docs/signals.md.</remarks>
     private const double Clear = 5;
 
-    /// <summary>By how many standard deviations the correlation of a count that is believed lies at least above that of any other.</summary>
+    /// <summary>
+    /// By how many standard deviations the correlation of a count that is believed lies at least above that of any other.
+    /// </summary>
     private const double AboveOthers = 3;
 
     private readonly int fewest;
@@ -31,14 +35,17 @@ public sealed class JointPattern
     {
         fewest = Math.Max(1, (int)Math.Floor(pair.NominalPitches / Gauging.Gauge.LongestShare) - 1);
         var counts = (int)Math.Ceiling(pair.NominalPitches / Gauging.Gauge.ShortestShare) + 1 - fewest + 1;
-        (products, firstSquares, secondSquares, pairs) = (new double[counts], new double[counts], new double[counts], new int[counts]);
+        (products, firstSquares, secondSquares, pairs) =
+            (new double[counts], new double[counts], new double[counts], new int[counts]);
     }
 
     /// <summary>Adds a burst.</summary>
     /// <param name="first">Passes at the first sensor.</param>
     /// <param name="second">Passes at the second sensor.</param>
-    /// <param name="fraction">The day's part of a pitch: the count is that of the whole pitches that go with it, also where a burst's own
-    /// phase has come over a whole number.</param>
+    /// <param name="fraction">
+    /// The day's part of a pitch: the count is that of the whole pitches that go with it, also where a burst's own
+    /// phase has come over a whole number.
+    /// </param>
     public void Add(PassTrain first, PassTrain second, double fraction)
     {
         var (before, behind) = (Intervals(first), Intervals(second));

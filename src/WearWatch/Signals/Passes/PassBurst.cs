@@ -5,4 +5,5 @@ namespace WearWatch.Signals.Passes;
 /// <param name="FirstUs">Passes at the sensor that the chain meets first, in microseconds after the beginning, rising.</param>
 /// <param name="SecondUs">Passes at the other sensor, by the same clock.</param>
 /// <param name="TemperatureC">Temperature of the chain in degrees Celsius; null when it was not told (taken as 20).</param>
-public sealed record PassBurst(DateTimeOffset At, IReadOnlyList<long> FirstUs, IReadOnlyList<long> SecondUs, double? TemperatureC);
+public sealed record PassBurst(
+    DateTimeOffset At, IReadOnlyList<long> FirstUs, IReadOnlyList<long> SecondUs, double? TemperatureC);

@@ -1,6 +1,8 @@
 namespace WearWatch.Signals.Passes;
 
-/// <summary>What is expected of a day of passes before it is looked at: from the last such reading, or else from the track.</summary>
+/// <summary>
+/// What is expected of a day of passes before it is looked at: from the last such reading, or else from the track.
+/// </summary>
 /// <param name="ElongationPercent">Expected elongation in percent.</param>
 /// <param name="StandardDeviationPercent">How sure that is, in percent.</param>
 /// <param name="Days">Days since the reading that it comes from.</param>
@@ -14,7 +16,8 @@ public sealed record PassExpectation(double ElongationPercent, double StandardDe
     /// <summary>Whether an elongation can follow: as much again, or more by what a chain can wear.</summary>
     public bool Allows(double elongationPercent, double standardUncertaintyPercent)
     {
-        var reach = Deviations * Math.Sqrt(StandardDeviationPercent * StandardDeviationPercent + standardUncertaintyPercent * standardUncertaintyPercent);
+        var reach = Deviations * Math.Sqrt(
+            StandardDeviationPercent * StandardDeviationPercent + standardUncertaintyPercent * standardUncertaintyPercent);
         var growth = elongationPercent - ElongationPercent;
         return growth >= -reach && growth <= reach + FastestWearPercentPerDay * Math.Max(Days, 1);
     }

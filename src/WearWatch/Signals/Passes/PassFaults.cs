@@ -5,7 +5,9 @@ namespace WearWatch.Signals.Passes;
 /// <param name="Missed">Pulses that were missed.</param>
 /// <param name="Doubled">Pulses too many.</param>
 /// <param name="Stops">How often the chain stood in a burst.</param>
-/// <param name="UnusedBursts">Bursts that gave nothing: too few passes, or another phase than the rest, as of a chain that ran backwards.</param>
+/// <param name="UnusedBursts">
+/// Bursts that gave nothing: too few passes, or another phase than the rest, as of a chain that ran backwards.
+/// </param>
 public sealed record PassFaults(int Passes, int Missed, int Doubled, int Stops, int UnusedBursts)
 {
     /// <summary>Share of the pulses that were missed.</summary>

@@ -10,8 +10,10 @@ namespace WearWatch.Signals.Passes;
 /// <param name="Bursts">Bursts that were used.</param>
 /// <param name="CountedByPattern">Whether the pattern of the joints gave the whole number; else what was expected did.</param>
 public sealed record PassReading(
-    double Pitches, double ElongationPercent, IReadOnlyList<UncertaintyComponent> Components, double TemperatureC, int Bursts, bool CountedByPattern)
+    double Pitches, double ElongationPercent, IReadOnlyList<UncertaintyComponent> Components, double TemperatureC, int Bursts,
+    bool CountedByPattern)
 {
     /// <summary>Standard uncertainty of the elongation, in percent.</summary>
-    public double StandardUncertaintyPercent => Math.Sqrt(Components.Sum(c => c.StandardUncertaintyPercent * c.StandardUncertaintyPercent));
+    public double StandardUncertaintyPercent =>
+        Math.Sqrt(Components.Sum(c => c.StandardUncertaintyPercent * c.StandardUncertaintyPercent));
 }

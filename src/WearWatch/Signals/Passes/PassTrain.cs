@@ -2,7 +2,10 @@ using WearWatch.Trends;
 
 namespace WearWatch.Signals.Passes;
 
-/// <summary>The passes at one sensor with the number of each roller: what was missed is left out of the count, what came double is dropped.</summary>
+/// <summary>
+/// The passes at one sensor with the number of each roller: what was missed is left out of the count, what came double is
+/// dropped.
+/// </summary>
 /// <remarks>
 /// A pulse belongs to the comb of its neighbours when it lies a whole number of periods after the last one, within a quarter; the
 /// period is the median of the nine intervals around. One that does not is a double pulse. A number that is skipped was missed. A

@@ -2,7 +2,9 @@ namespace WearWatch.Signals.Passes;
 
 /// <summary>Two sensors on a straight run of a chain.</summary>
 /// <param name="PitchMm">Nominal pitch of the chain in millimetres.</param>
-/// <param name="DistanceMm">Distance from where the first sensor sees a roller to where the second does, in millimetres at 20 degrees.</param>
+/// <param name="DistanceMm">
+/// Distance from where the first sensor sees a roller to where the second does, in millimetres at 20 degrees.
+/// </param>
 /// <param name="DistanceUncertaintyMm">Standard uncertainty of that distance in millimetres; above zero.</param>
 /// <param name="DriverTeeth">Teeth of the sprocket that pulls the chain; null when nobody told.</param>
 public sealed record SensorPair(double PitchMm, double DistanceMm, double DistanceUncertaintyMm, int? DriverTeeth)
@@ -14,8 +16,10 @@ public sealed record SensorPair(double PitchMm, double DistanceMm, double Distan
     public double NominalPitches => DistanceMm / PitchMm;
 
     /// <summary>Elongation in percent when so many pitches lie between the sensors and the chain has a temperature.</summary>
-    /// <remarks><c>e = 100 (D/(n p (1 + alpha (T - 20))) - 1)</c>; D distance, n pitches, p nominal pitch, T temperature of the chain,
-    /// alpha expansion of steel. Geometry.</remarks>
+    /// <remarks>
+    /// <c>e = 100 (D/(n p (1 + alpha (T - 20))) - 1)</c>; D distance, n pitches, p nominal pitch, T temperature of the chain,
+    /// alpha expansion of steel. Geometry.
+    /// </remarks>
     /// <param name="pitches">Pitches between the sensors, n.</param>
     /// <param name="temperatureC">Temperature of the chain in degrees Celsius.</param>
     public double ElongationPercent(double pitches, double temperatureC) =>

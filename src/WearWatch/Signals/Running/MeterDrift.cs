@@ -18,7 +18,9 @@ public sealed record MeterDrift(DateTimeOffset From, DateTimeOffset To, double M
     /// <summary>By how much the signals tell more hours than the meter, in percent.</summary>
     public double Percent => 100 * (SignalHours - MeterHours) / MeterHours;
 
-    /// <summary>The drift over the longest time up to the newest reading of the meter that signals cover; null when none do.</summary>
+    /// <summary>
+    /// The drift over the longest time up to the newest reading of the meter that signals cover; null when none do.
+    /// </summary>
     /// <param name="meter">Readings of the meter by time.</param>
     /// <param name="record">The hours by signals.</param>
     public static MeterDrift? Of(IReadOnlyList<(DateTimeOffset At, double Hours)> meter, RunningRecord record)

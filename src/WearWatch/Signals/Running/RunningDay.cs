@@ -7,15 +7,19 @@ namespace WearWatch.Signals.Running;
 /// <param name="GapHours">Hours of time in it for which the calendar had to stand in.</param>
 /// <param name="Resets">How often a counter began again, rolled over or was set.</param>
 /// <param name="Source">What told them.</param>
-public sealed record RunningDay(DateTimeOffset From, DateTimeOffset To, double Hours, double GapHours, int Resets, TelemetryKind Source)
+public sealed record RunningDay(
+    DateTimeOffset From, DateTimeOffset To, double Hours, double GapHours, int Resets, TelemetryKind Source)
 {
-    /// <summary>The day by the best of its sources: an hour counter before a switch, a switch before pulses; null when none tells.</summary>
+    /// <summary>
+    /// The day by the best of its sources: an hour counter before a switch, a switch before pulses; null when none tells.
+    /// </summary>
     /// <param name="signals">The messages by kind, each by time, with some from before and after the day.</param>
     /// <param name="start">The day's beginning.</param>
     /// <param name="end">The day's end.</param>
     /// <param name="planned">Planned running hours between two moments.</param>
     public static RunningDay? Of(
-        ILookup<TelemetryKind, RunningSignal> signals, DateTimeOffset start, DateTimeOffset end, Func<DateTimeOffset, DateTimeOffset, double> planned) =>
+        ILookup<TelemetryKind, RunningSignal> signals, DateTimeOffset start, DateTimeOffset end,
+        Func<DateTimeOffset, DateTimeOffset, double> planned) =>
         Day(TelemetryKind.RunningCounter, RunningSpans.OfCounter([.. signals[TelemetryKind.RunningCounter]], planned), start, end)
         ?? Day(TelemetryKind.RunningSwitch, RunningSpans.OfSwitch([.. signals[TelemetryKind.RunningSwitch]], planned), start, end)
         ?? Day(TelemetryKind.RunningPulses, RunningSpans.OfPulses([.. signals[TelemetryKind.RunningPulses]]), start, end);

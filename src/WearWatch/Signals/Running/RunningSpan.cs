@@ -15,13 +15,17 @@ public enum RunningFinding
     /// <summary>The counter came to the end of its figures and went on from zero.</summary>
     RollOver,
 
-    /// <summary>The counter rose by more than time went by: it was set, or another one is read. The hours are those of the calendar.</summary>
+    /// <summary>
+    /// The counter rose by more than time went by: it was set, or another one is read. The hours are those of the calendar.
+    /// </summary>
     Leap,
 }
 
 /// <summary>The time between two messages with the hours run in it.</summary>
 /// <param name="From">The earlier message.</param>
 /// <param name="To">The later message.</param>
-/// <param name="Hours">Running hours in between; by a counter they may be more than the time that went by, by as much as its figures are coarse.</param>
+/// <param name="Hours">
+/// Running hours in between; by a counter they may be more than the time that went by, by as much as its figures are coarse.
+/// </param>
 /// <param name="Finding">What was found.</param>
 public readonly record struct RunningSpan(DateTimeOffset From, DateTimeOffset To, double Hours, RunningFinding Finding);
