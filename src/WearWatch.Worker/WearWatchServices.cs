@@ -40,7 +40,8 @@ public static class WearWatchServices
         services.AddTelemetry(section);
         services.AddForwarding(section);
         services.AddWatching(section);
-        if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options) services.AddWork(options, section);
+        if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options)
+            services.AddWork(options, section);
         return services;
     }
 
@@ -54,7 +55,8 @@ public static class WearWatchServices
     }
 
     private static DataFolder Folder(IServiceProvider provider) => new(Path.Combine(
-        provider.GetRequiredService<IHostEnvironment>().ContentRootPath, provider.GetRequiredService<IOptions<WearWatchOptions>>().Value.DataFolder));
+        provider.GetRequiredService<IHostEnvironment>().ContentRootPath,
+        provider.GetRequiredService<IOptions<WearWatchOptions>>().Value.DataFolder));
 
     private static WearStore Store(IServiceProvider provider) =>
         provider.GetRequiredService<IOptions<WearWatchOptions>>().Value.Database is { Length: > 0 } postgres

@@ -9,7 +9,9 @@ using WearWatch.Storage;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>The oil round on the phone: a line of twelve chains takes at most three taps, and a mistaken tap is taken back.</summary>
+/// <summary>
+/// The oil round on the phone: a line of twelve chains takes at most three taps, and a mistaken tap is taken back.
+/// </summary>
 public sealed class OilTests(Screen screen)
 {
     private const int MostTaps = 3;
@@ -40,7 +42,8 @@ public sealed class OilTests(Screen screen)
         await phone.PictureAsync("oil-done-phone", whole: false);
 
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToHaveCountAsync(0, new() { Timeout = 30000 });
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }))
+            .ToHaveCountAsync(0, new() { Timeout = 30000 });
         await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "All 12 done" })).ToBeVisibleAsync(Patient);
         Assert.Equal(12, await OilingsAsync(withdrawn: true));
         Assert.Equal(12, await OilingsAsync(withdrawn: false));
@@ -71,17 +74,21 @@ public sealed class OilTests(Screen screen)
     private async Task<int> OilingsAsync(bool withdrawn)
     {
         await using var db = await screen.Host.Services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
-        return await db.Events.CountAsync(e => e.Kind == ChainEventKind.Oiling && e.Withdraws == withdrawn && e.Key.StartsWith(withdrawn ? "withdraw-event" : "round-"));
+        return await db.Events.CountAsync(e => e.Kind == ChainEventKind.Oiling && e.Withdraws == withdrawn
+            && e.Key.StartsWith(withdrawn ? "withdraw-event" : "round-"));
     }
 
     private Task<ImportReport> TakeInAsync()
     {
         var now = screen.Host.Services.GetRequiredService<TimeProvider>().GetUtcNow();
-        var chains = new StringBuilder("chain,line,position,chain_type,pitch_mm,fitted_at,fitted_counter_h,speed_m_s,lubrication,dust,ambient_c,oil_method\n");
+        var chains = new StringBuilder(
+            "chain,line,position,chain_type,pitch_mm,fitted_at,fitted_counter_h,"
+            + "speed_m_s,lubrication,dust,ambient_c,oil_method\n");
         for (var i = 1; i <= 12; i++)
         {
-            chains.AppendLine(FormattableString.Invariant(
-                $"OIL-{i:00},OILLINE,drive {i:00},16B-1,25.4,{now.AddDays(-60):yyyy-MM-dd},0,{(i == 3 ? 2.5 : 0.6)},manual,moderate,{(i == 4 ? 40 : 22)},hand"));
+            chains.Append(FormattableString.Invariant($"OIL-{i:00},OILLINE,drive {i:00},16B-1,25.4,"))
+                .Append(FormattableString.Invariant($"{now.AddDays(-60):yyyy-MM-dd},0,"))
+                .AppendLine(FormattableString.Invariant($"{(i == 3 ? 2.5 : 0.6)},manual,moderate,{(i == 4 ? 40 : 22)},hand"));
         }
 
         return screen.Host.Services.GetRequiredService<FileImport>().ImportAsync(

@@ -23,16 +23,17 @@ public static class PlantFiles
     /// <summary>Takes the files in without a browser.</summary>
     public static Task<ImportReport> TakeInAsync(IServiceProvider services, string name) =>
         services.GetRequiredService<FileImport>().ImportAsync(
-            [.. Texts(name).Select(file => new ImportFile(file.Name, () => new MemoryStream(Encoding.UTF8.GetBytes(file.Text))))]);
+            [.. Texts(name)
+                .Select(file => new ImportFile(file.Name, () => new MemoryStream(Encoding.UTF8.GetBytes(file.Text))))]);
 
     private static IEnumerable<(string Name, string Text)> Texts(string name)
     {
         yield return ("chains.csv", $"""
-            chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust
-            {name}-1,Pallet line,Lift drive,16B-1,25.4,120,2025-12-01T00:00:00Z,0,3,0.5,1.5,auto,moderate
-            {name}-2,Pallet line,Turn table,16B-1,25.4,96,2025-12-01T00:00:00Z,0,2,0.7,1.2,manual,heavy
+        chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust
+        {name}-1,Pallet line,Lift drive,16B-1,25.4,120,2025-12-01T00:00:00Z,0,3,0.5,1.5,auto,moderate
+        {name}-2,Pallet line,Turn table,16B-1,25.4,96,2025-12-01T00:00:00Z,0,2,0.7,1.2,manual,heavy
 
-            """);
+        """);
         yield return ("readings.csv", $"""
             chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c
             {name}-1,2026-01-20T08:00:00Z,700,tape,,48,1223.0,mm,20

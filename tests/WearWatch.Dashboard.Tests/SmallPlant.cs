@@ -9,10 +9,10 @@ public static class SmallPlant
     public static IReadOnlyList<ImportFile> Files { get; } =
     [
         File("chains.csv", """
-            chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust
-            K-1,Press,infeed,16B-1,25.4,120,2025-12-01T00:00:00Z,0,3,0.5,1.5,auto,moderate
-            K-2,Press,outfeed,16B-1,25.4,96,2025-12-01T00:00:00Z,0,2,0.7,1.2,manual,heavy
-            """),
+        chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust
+        K-1,Press,infeed,16B-1,25.4,120,2025-12-01T00:00:00Z,0,3,0.5,1.5,auto,moderate
+        K-2,Press,outfeed,16B-1,25.4,96,2025-12-01T00:00:00Z,0,2,0.7,1.2,manual,heavy
+        """),
         File("readings.csv", """
             chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c
             K-1,2026-01-01T00:00:00Z,500,tape,,48,1222.8,mm,20
@@ -26,5 +26,6 @@ public static class SmallPlant
             """),
     ];
 
-    private static ImportFile File(string name, string text) => new(name, () => new MemoryStream(Encoding.UTF8.GetBytes(text + "\n")));
+    private static ImportFile File(string name, string text) =>
+        new(name, () => new MemoryStream(Encoding.UTF8.GetBytes(text + "\n")));
 }

@@ -12,7 +12,8 @@ public sealed class TrailPlanTests
     public void The_line_of_the_readings_rises_from_the_first_to_the_last()
     {
         var plan = new TrailPlan([Step(0, 4000), Step(1000, 4200), Step(2000, 4100)]);
-        Assert.Equal(FormattableString.Invariant($"M{plan.Across.At(0):0.#} {plan.Up.At(0):0.#}L{plan.Across.At(2000):0.#} {plan.Up.At(2000):0.#}"), plan.Reading);
+        Assert.Equal(FormattableString.Invariant(
+            $"M{plan.Across.At(0):0.#} {plan.Up.At(0):0.#}L{plan.Across.At(2000):0.#} {plan.Up.At(2000):0.#}"), plan.Reading);
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using WearWatch.Chains;
 using WearWatch.Wear;
 
 namespace WearWatch.Learning.Tests;

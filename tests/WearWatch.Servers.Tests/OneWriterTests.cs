@@ -44,7 +44,8 @@ public sealed class OneWriterTests
         for (var i = 1; i <= 10; i++)
         {
             var reading = A.Reading(counterH: 100 * i, percent: 0.1 * i, key: $"r{i}");
-            var answers = await Task.WhenAll(workers.Select(w => w.Services.GetRequiredService<IntakeDesk>().TakeReadingAsync(reading, Ct)));
+            var answers = await Task.WhenAll(
+                workers.Select(w => w.Services.GetRequiredService<IntakeDesk>().TakeReadingAsync(reading, Ct)));
             Assert.Single(answers.Select(a => Assert.IsType<IntakeAnswer.Taken>(a).Id).Distinct());
             Assert.Single(answers, a => a is IntakeAnswer.Taken { AlreadyKnown: false });
         }
@@ -56,7 +57,7 @@ public sealed class OneWriterTests
     }
 
     [Fact]
-    public async Task Several_workers_that_take_readings_and_review_the_same_chains_keep_one_newest_forecast_and_one_notice_of_a_kind()
+    public async Task Workers_that_take_readings_and_review_the_same_chains_keep_one_newest_forecast_and_one_notice_of_a_kind()
     {
         await using var plant = await TestPlant.OpenAsync();
         for (var c = 1; c <= 3; c++) await plant.AddChainAsync($"C{c}");
@@ -66,7 +67,8 @@ public sealed class OneWriterTests
             for (var i = 1; i <= 8; i++)
             {
                 var reading = A.Reading($"C{1 + i % 3}", 1000 * i, 0.4 * i, key: $"{w} {i}", confirmed: true);
-                Assert.IsType<IntakeAnswer.Taken>(await worker.Services.GetRequiredService<IntakeDesk>().TakeReadingAsync(reading, Ct));
+                Assert.IsType<IntakeAnswer.Taken>(
+                    await worker.Services.GetRequiredService<IntakeDesk>().TakeReadingAsync(reading, Ct));
                 await worker.Services.GetRequiredService<ChainReview>().ReviewAsync(null, null, Ct);
             }
         }, Ct)));
@@ -80,7 +82,8 @@ public sealed class OneWriterTests
         }
 
         Assert.All(
-            await db.Notices.Where(n => n.EndedAt == null).GroupBy(n => new { n.ChainId, n.Kind }).Select(g => g.Count()).ToListAsync(Ct),
+            await db.Notices.Where(n => n.EndedAt == null).GroupBy(n => new { n.ChainId, n.Kind }).Select(g => g.Count())
+                .ToListAsync(Ct),
             open => Assert.Equal(1, open));
     }
 
@@ -90,7 +93,8 @@ public sealed class OneWriterTests
         await using var under = await StoreUnderTest.MakeAsync();
         await using (var db = under.Store.CreateDbContext())
             await db.Database.ExecuteSqlRawAsync("DROP SCHEMA public CASCADE; CREATE SCHEMA public", Ct);
-        await Task.WhenAll(Enumerable.Range(0, Processes).Select(_ => Task.Run(() => WearStore.InPostgres(under.Database).PrepareAsync(Ct), Ct)));
+        await Task.WhenAll(Enumerable.Range(0, Processes)
+            .Select(_ => Task.Run(() => WearStore.InPostgres(under.Database).PrepareAsync(Ct), Ct)));
         await using var after = under.Store.CreateDbContext();
         Assert.Empty(await after.Database.GetPendingMigrationsAsync(Ct));
         Assert.Equal(0, await after.Chains.CountAsync(Ct));

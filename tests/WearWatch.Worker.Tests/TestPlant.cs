@@ -96,7 +96,8 @@ public sealed class TestPlant : IAsyncDisposable
     private IHost MakeHost(string folder, IReadOnlyCollection<(string Key, string Value)> settings)
     {
         var builder = Host.CreateEmptyApplicationBuilder(new HostApplicationBuilderSettings { ContentRootPath = folder });
-        builder.Configuration.AddInMemoryCollection(settings.Select(s => new KeyValuePair<string, string?>($"WearWatch:{s.Key}", s.Value)));
+        builder.Configuration
+            .AddInMemoryCollection(settings.Select(s => new KeyValuePair<string, string?>($"WearWatch:{s.Key}", s.Value)));
         builder.Logging.AddProvider(Log);
         builder.Services.AddSingleton<TimeProvider>(Clock);
         builder.Services.AddWearWatch(builder.Configuration);

@@ -3,7 +3,9 @@ using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Api;
 
-/// <summary>The calculators for programs. They take the names of the pages' addresses, so that a page's address is a request too.</summary>
+/// <summary>
+/// The calculators for programs. They take the names of the pages' addresses, so that a page's address is a request too.
+/// </summary>
 internal static class BenchApi
 {
     private const int MostAtOnce = 1000;
@@ -11,21 +13,30 @@ internal static class BenchApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var bench = api.MapGroup("").WithTags("Workbench");
-        bench.MapGet("/gauge", Gauge).WithSummary("A length over pitches: elongation, verdict, uncertainty budget, pitches to measure")
-            .WithDescription("type or pitch_mm; pitches; length (several with semicolons) in unit mm or in, or inside and outside; tool, tape_class, from_hook, largest_error_mm; first_link; temperature_c, tool_temperature_c; new_length, same_tool; limit_pct or what /limit takes; confirmed.")
+        bench.MapGet("/gauge", Gauge)
+            .WithSummary("A length over pitches: elongation, verdict, uncertainty budget, pitches to measure")
+            .WithDescription("type or pitch_mm; pitches; length (several with semicolons) in unit mm or in, or inside and "
+                + "outside; tool, tape_class, from_hook, largest_error_mm; first_link; temperature_c, tool_temperature_c; "
+                + "new_length, same_tool; limit_pct or what /limit takes; confirmed.")
             .Produces<GaugeJson>().ProducesValidationProblem(422);
         bench.MapGet("/limit", Limit).WithSummary("At which elongation a chain is to be replaced, and which rules say so")
-            .WithDescription("type or family; teeth (17,75); fixed_centres, parallel, timing, positioning, high_performance, lifts; take_up_mm with chain_pitches and pitch_mm; elongation_pct.")
+            .WithDescription("type or family; teeth (17,75); fixed_centres, parallel, timing, positioning, high_performance, "
+                + "lifts; take_up_mm with chain_pitches and pitch_mm; elongation_pct.")
             .Produces<LimitJson>().ProducesValidationProblem(422);
         bench.MapGet("/drive", Drive).WithSummary("What a drive of two sprockets does to its chain")
-            .WithDescription("type, or pitch_mm with strands, pin_mm, joint_area_mm2, tensile_kn; teeth, driven_teeth; rpm or speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; load, mover; lubrication, ambient_c; and what /limit takes.")
+            .WithDescription("type, or pitch_mm with strands, pin_mm, joint_area_mm2, tensile_kn; teeth, driven_teeth; rpm or "
+                + "speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; load, mover; "
+                + "lubrication, ambient_c; and what /limit takes.")
             .Produces<DriveJson>().ProducesValidationProblem(422);
         bench.MapGet("/oil", Oil).WithSummary("How, with what, how much and how often a chain is to be oiled")
-            .WithDescription("type, or pitch_mm with family and strands; speed (m/s, or 250 ft/min); ambient_c; method, lubrication, dust, interval_h, surroundings_factor.")
+            .WithDescription("type, or pitch_mm with family and strands; speed (m/s, or 250 ft/min); ambient_c; method, "
+                + "lubrication, dust, interval_h, surroundings_factor.")
             .Produces<ChainOilJson>().ProducesValidationProblem(422);
         bench.MapGet("/chain-types", Types).WithSummary("Chain types, each value with its source and whether it was verified")
-            .WithDescription("find, family and pitch_mm narrow; skip and take cut.").Produces<ChainTypePageJson>().ProducesValidationProblem(422);
-        bench.MapGet("/chain-types/{designation}", OneType).WithSummary("One chain type").Produces<ChainTypeJson>().ProducesProblem(404);
+            .WithDescription("find, family and pitch_mm narrow; skip and take cut.").Produces<ChainTypePageJson>()
+            .ProducesValidationProblem(422);
+        bench.MapGet("/chain-types/{designation}", OneType).WithSummary("One chain type").Produces<ChainTypeJson>()
+            .ProducesProblem(404);
     }
 
     private static IResult Gauge(HttpRequest request) => Answer(GaugeBench.Answer(Read(request)), GaugeJson.Of);
@@ -51,7 +62,8 @@ internal static class BenchApi
         ? Results.Ok(ChainTypeJson.Of(type))
         : Problems.NotFound($"No chain type is called '{designation}'.");
 
-    private static Asked Read(HttpRequest request) => new(name => request.Query.TryGetValue(name, out var values) ? values.ToString() : null);
+    private static Asked Read(HttpRequest request) =>
+        new(name => request.Query.TryGetValue(name, out var values) ? values.ToString() : null);
 
     private static IResult Answer<TSheet, TJson>(BenchAnswer<TSheet> answer, Func<TSheet, TJson> toJson) => answer switch
     {

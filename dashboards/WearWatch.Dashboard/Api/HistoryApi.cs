@@ -4,7 +4,9 @@ using WearWatch.Dashboard.Engineer.History;
 
 namespace WearWatch.Dashboard.Api;
 
-/// <summary>The plant's history page by page, by rising row number: what was told while somebody reads is on the last page.</summary>
+/// <summary>
+/// The plant's history page by page, by rising row number: what was told while somebody reads is on the last page.
+/// </summary>
 internal static class HistoryApi
 {
     private const int UsualRows = 1000;
@@ -12,9 +14,11 @@ internal static class HistoryApi
 
     public static void Map(IEndpointRouteBuilder api)
     {
-        api.MapGet("/history", Describe).WithTags("History").WithSummary("The tables of the history with their columns").Produces(200, contentType: "application/json");
+        api.MapGet("/history", Describe).WithTags("History").WithSummary("The tables of the history with their columns")
+            .Produces(200, contentType: "application/json");
         api.MapGet("/history/{table}", PageAsync).WithTags("History")
-            .WithSummary("Rows of a table after a row number; the header Link names the next page").Produces(200, contentType: "application/json")
+            .WithSummary("Rows of a table after a row number; the header Link names the next page")
+            .Produces(200, contentType: "application/json")
             .ProducesProblem(404).ProducesValidationProblem(422);
     }
 
@@ -43,16 +47,19 @@ internal static class HistoryApi
         writer.WriteEndArray();
     });
 
-    private static async Task<IResult> PageAsync(HistoryTables tables, HttpResponse response, string table, long? after, int? limit, CancellationToken ct)
+    private static async Task<IResult> PageAsync(
+        HistoryTables tables, HttpResponse response, string table, long? after, int? limit, CancellationToken ct)
     {
         if (tables.Of(table) is not { } found)
-            return Problems.NotFound($"No table is called '{table}'; there are {string.Join(", ", tables.All.Select(t => t.Name))}.");
+            return Problems.NotFound(
+                $"No table is called '{table}'; there are {string.Join(", ", tables.All.Select(t => t.Name))}.");
         if (limit is < 1 or > MostRows) return Problems.Refused("limit", FormattableString.Invariant($"1 to {MostRows}."));
         if (after is < 0) return Problems.Refused("after", "0 or more.");
         var wanted = limit ?? UsualRows;
         var rows = await found.Page(after ?? 0, wanted, ct);
         long? next = rows.Count == wanted ? HistoryTable.NumberOf(rows[^1]) : null;
-        if (next is { } more) response.Headers.Link = FormattableString.Invariant($"</api/v1/history/{found.Name}?after={more}&limit={wanted}>; rel=\"next\"");
+        if (next is { } more) response.Headers.Link =
+            FormattableString.Invariant($"</api/v1/history/{found.Name}?after={more}&limit={wanted}>; rel=\"next\"");
         return Json(writer => Write(writer, found, rows, next));
     }
 

@@ -15,7 +15,8 @@ internal static class ImportsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var imports = api.MapGroup("/imports").WithTags("Imports");
-        imports.MapGet("", PastAsync).WithSummary("The files taken in last, newest first").Produces<IReadOnlyList<PastImportJson>>();
+        imports.MapGet("", PastAsync).WithSummary("The files taken in last, newest first")
+            .Produces<IReadOnlyList<PastImportJson>>();
         // A foreign page cannot send the Idempotency-Key without asking first, hence no token of our own forms is needed.
         imports.MapPost("", TakeInAsync).WithSummary("Takes in CSV files as multipart form data; ?preview=true stores nothing")
             .RequireAuthorization(Allowed.KeepRegister)
@@ -25,8 +26,10 @@ internal static class ImportsApi
     private static async Task<IResult> PastAsync(IDbContextFactory<WearDb> databases, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        return Results.Ok<IReadOnlyList<PastImportJson>>(await db.Imports.AsNoTracking().OrderByDescending(i => i.Id).Take(PastShown)
-            .Select(i => new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused)).ToListAsync(ct));
+        return Results.Ok<IReadOnlyList<PastImportJson>>(
+            await db.Imports.AsNoTracking().OrderByDescending(i => i.Id).Take(PastShown)
+            .Select(i => new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused))
+            .ToListAsync(ct));
     }
 
     private static async Task<IResult> TakeInAsync(HttpRequest request, FileImport import, bool? preview, CancellationToken ct)
@@ -34,7 +37,8 @@ internal static class ImportsApi
         if (Told<ImportJson>.KeyOf(request) is null) return Told<ImportJson>.NoKey();
         if (!request.HasFormContentType) return Problems.BadRequest("Send the files as multipart/form-data.");
         var form = await request.ReadFormAsync(ct);
-        if (form.Files.Count is 0 or > ChosenFiles.MostFiles) return Problems.BadRequest($"Send 1 to {ChosenFiles.MostFiles} files.");
+        if (form.Files.Count is 0 or > ChosenFiles.MostFiles)
+            return Problems.BadRequest($"Send 1 to {ChosenFiles.MostFiles} files.");
         List<ImportFile> files = [.. form.Files.Select(f => new ImportFile(Path.GetFileName(f.FileName), f.OpenReadStream))];
         var report = preview == true ? await import.PreviewAsync(files, null, ct) : await import.ImportAsync(files, null, ct);
         return Results.Ok(ToJson(report));

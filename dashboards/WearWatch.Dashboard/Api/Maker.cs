@@ -3,13 +3,16 @@ using WearWatch.Dashboard.Administration.People;
 
 namespace WearWatch.Dashboard.Api;
 
-/// <summary>Under whose name an entry is kept: the one who is signed in, or while nobody is set up the one that was told.</summary>
+/// <summary>
+/// Under whose name an entry is kept: the one who is signed in, or while nobody is set up the one that was told.
+/// </summary>
 internal static class Maker
 {
     private const string Unnamed = "api";
 
     /// <summary>The name to keep.</summary>
-    public static string Name(ClaimsPrincipal who, string? told) => who.KeptName() ?? (string.IsNullOrWhiteSpace(told) ? Unnamed : told);
+    public static string Name(ClaimsPrincipal who, string? told) =>
+        who.KeptName() ?? (string.IsNullOrWhiteSpace(told) ? Unnamed : told);
 
     /// <summary>Refuses an entry that says it is another person's than the one who sends it; null when it is the same.</summary>
     /// <remarks>A phone that is handed on sends what the one before typed: he signs in again and sends it himself.</remarks>
@@ -17,11 +20,13 @@ internal static class Maker
     {
         var (name, id) = (who.KeptName(), who.PersonId());
         var isOthers = makerId is not null && makerId != id;
-        if (name is not null && !string.IsNullOrWhiteSpace(told) && !string.Equals(told, name, StringComparison.OrdinalIgnoreCase)) isOthers = true;
+        if (name is not null && !string.IsNullOrWhiteSpace(told)
+            && !string.Equals(told, name, StringComparison.OrdinalIgnoreCase)) isOthers = true;
         if (!isOthers) return null;
         return AccessAnswers.Problem(
             StatusCodes.Status403Forbidden, "Another person's entry",
-            $"The entry says that {(string.IsNullOrWhiteSpace(told) ? $"person {makerId}" : $"'{told}'")} made it, but it is sent by {name ?? "nobody who is signed in"}. "
+            $"The entry says that {(string.IsNullOrWhiteSpace(told) ? $"person {makerId}" : $"'{told}'")} made it, but it is "
+            + $"sent by {name ?? "nobody who is signed in"}. "
             + "Its maker has to sign in and send it. Nothing was stored.",
             "other_maker");
     }

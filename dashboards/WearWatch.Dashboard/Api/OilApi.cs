@@ -19,6 +19,8 @@ internal static class OilApi
         [.. (await due.AskAsync(ct)).Chains.Select(c => new OilDueJson(
             c.Name, c.Line, c.Position, Tokens.Of(c.State), c.At, c.LooksAtOiler, c.Grade, c.Missed, c.Advice.Warning))]);
 
-    private static async Task<IResult> UsedAsync(OilConsumption consumption, CancellationToken ct) => Results.Ok<IReadOnlyList<OilUsedJson>>(
-        [.. (await consumption.AskAsync(ct)).Select(u => new OilUsedJson(u.Month, u.Grade, u.Oilings, u.Millilitres, u.WithoutAmount))]);
+    private static async Task<IResult> UsedAsync(OilConsumption consumption, CancellationToken ct) =>
+        Results.Ok<IReadOnlyList<OilUsedJson>>(
+        [.. (await consumption.AskAsync(ct))
+            .Select(u => new OilUsedJson(u.Month, u.Grade, u.Oilings, u.Millilitres, u.WithoutAmount))]);
 }

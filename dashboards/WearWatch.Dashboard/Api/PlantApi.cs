@@ -7,14 +7,16 @@ namespace WearWatch.Dashboard.Api;
 internal static class PlantApi
 {
     public static void Map(IEndpointRouteBuilder api) =>
-        api.MapGet("/plant", AskAsync).WithSummary("The plant, and how many of its chains are in which condition").WithTags("Plant");
+        api.MapGet("/plant", AskAsync).WithSummary("The plant, and how many of its chains are in which condition")
+            .WithTags("Plant");
 
     private static async Task<PlantJson> AskAsync(PlantSettings settings, GlanceQuery query, CancellationToken ct)
     {
         var plant = await settings.CurrentAsync(ct);
         var view = await query.AskAsync(ct);
         return new PlantJson(
-            plant.Name, plant.TimeZone, plant.Utilisation, (await settings.CalendarAsync(ct)).PerWeek.Hours, plant.IsDemo, view.Chains,
+            plant.Name, plant.TimeZone, plant.Utilisation, (await settings.CalendarAsync(ct)).PerWeek.Hours, plant.IsDemo,
+            view.Chains,
             view.Conditions.ToDictionary(c => Tokens.Of(c.Condition), c => c.Chains));
     }
 }

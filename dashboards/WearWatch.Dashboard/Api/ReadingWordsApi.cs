@@ -13,15 +13,23 @@ internal static class ReadingWordsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var readings = api.MapGroup("/readings").WithTags("Readings");
-        readings.MapPost("/question", AskAsync).WithSummary("Whether a reading fits, and what may have slipped if not; stores nothing")
-            .Accepts<ReadingToldJson>("application/json").Produces<DoubtJson>().ProducesProblem(404).ProducesValidationProblem(422);
-        readings.MapPut("/{id:long}/confirmation", ConfirmAsync).WithSummary("A person's yes to a reading that waits; needs an Idempotency-Key")
-            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
-        readings.MapPut("/{id:long}/withdrawal", WithdrawAsync).WithSummary("Takes a reading out of use, for ever kept; needs an Idempotency-Key")
-            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
-        readings.MapPost("/{id:long}/corrections", CorrectAsync).WithSummary("Replaces a reading by another; needs an Idempotency-Key")
+        readings.MapPost("/question", AskAsync)
+            .WithSummary("Whether a reading fits, and what may have slipped if not; stores nothing")
+            .Accepts<ReadingToldJson>("application/json").Produces<DoubtJson>().ProducesProblem(404)
+            .ProducesValidationProblem(422);
+        readings.MapPut("/{id:long}/confirmation", ConfirmAsync)
+            .WithSummary("A person's yes to a reading that waits; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>()
+            .ProducesProblem(400).ProducesValidationProblem(422);
+        readings.MapPut("/{id:long}/withdrawal", WithdrawAsync)
+            .WithSummary("Takes a reading out of use, for ever kept; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>()
+            .ProducesProblem(400).ProducesValidationProblem(422);
+        readings.MapPost("/{id:long}/corrections", CorrectAsync)
+            .WithSummary("Replaces a reading by another; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo).Accepts<ReadingToldJson>("application/json")
-            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
+            .ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> AskAsync(
@@ -47,7 +55,8 @@ internal static class ReadingWordsApi
         var told = await Told<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
-        return Maker.Fault(who, body.By) ?? ReadingsApi.Answer(await desk.WithdrawAsync(id, Maker.Name(who, body.By), body.Why ?? "", ct));
+        return Maker.Fault(who, body.By)
+            ?? ReadingsApi.Answer(await desk.WithdrawAsync(id, Maker.Name(who, body.By), body.Why ?? "", ct));
     }
 
     private static async Task<IResult> CorrectAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
@@ -57,7 +66,8 @@ internal static class ReadingWordsApi
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
         if (ReadingsApi.Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
-        return ReadingsApi.Answer(await desk.CorrectAsync(id, ReadingsApi.ToReading(body, told.Key, Maker.Name(who, body.ToldBy)), ct));
+        return ReadingsApi.Answer(
+            await desk.CorrectAsync(id, ReadingsApi.ToReading(body, told.Key, Maker.Name(who, body.ToldBy)), ct));
     }
 
     private static DoubtJson ToJson(EntryDoubt? doubt) => doubt is null

@@ -4,7 +4,9 @@ using WearWatch.Dashboard.Engineer.LifeData;
 
 namespace WearWatch.Dashboard.Engineer;
 
-/// <summary>Reads all lives and works out what the desk shows first, so that the first person who asks need not wait for it.</summary>
+/// <summary>
+/// Reads all lives and works out what the desk shows first, so that the first person who asks need not wait for it.
+/// </summary>
 public sealed partial class DeskOpening(LivesQuery lives, DriversQuery drivers, ILogger<DeskOpening> logger) : BackgroundService
 {
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)

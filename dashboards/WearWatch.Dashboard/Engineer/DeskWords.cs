@@ -15,14 +15,16 @@ public static class DeskWords
         double.IsNaN(fraction) ? Show.Nothing : (100 * fraction).ToString("0.0", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>A band of shares such as 84 to 93 %.</summary>
-    public static string Band(ConfidenceInterval band) => string.Create(CultureInfo.InvariantCulture, $"{100 * band.Low:0} to {100 * band.High:0} %");
+    public static string Band(ConfidenceInterval band) =>
+        string.Create(CultureInfo.InvariantCulture, $"{100 * band.Low:0} to {100 * band.High:0} %");
 
     /// <summary>A relative error with its sign, such as +4.2 %.</summary>
     public static string Error(double relative) =>
         double.IsNaN(relative) ? Show.Nothing : (100 * relative).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>A factor such as × 1.45.</summary>
-    public static string Factor(double factor) => "× " + factor.ToString(factor < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
+    public static string Factor(double factor) =>
+        "× " + factor.ToString(factor < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
 
     /// <summary>A text with its first letter as a capital.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : text[..1].ToUpperInvariant() + text[1..];

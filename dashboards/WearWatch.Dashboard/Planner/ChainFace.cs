@@ -11,4 +11,5 @@ namespace WearWatch.Dashboard.Planner;
 /// <param name="Late">When nineteen of twenty have; null when there is no upper limit yet.</param>
 /// <param name="ElongationPct">Its elongation at the last reading.</param>
 public sealed record ChainFace(
-    ChainRow Row, Condition Condition, DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late, double? ElongationPct);
+    ChainRow Row, Condition Condition, DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late,
+    double? ElongationPct);

@@ -7,15 +7,18 @@ namespace WearWatch.Dashboard.Planner;
 public static class CostsText
 {
     /// <summary>The costs as a fresh row with the lines' own figures, or what is wrong with them.</summary>
-    public static (PlanningCostsRow? Costs, IReadOnlyList<LineCostRow> Lines, string? Fault) Read(PlanningCostsRow typed, string lines, IReadOnlyList<string> known)
+    public static (PlanningCostsRow? Costs, IReadOnlyList<LineCostRow> Lines, string? Fault) Read(
+        PlanningCostsRow typed, string lines, IReadOnlyList<string> known)
     {
         var costs = new List<LineCostRow>();
         foreach (var text in lines.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var at = text.LastIndexOf('=');
             var line = at < 0 ? "" : text[..at].Trim();
-            if (!known.Contains(line)) return (null, [], $"'{text}': there is no line of that name. Write the line, =, and an amount.");
-            if (!double.TryParse(text[(at + 1)..], NumberStyles.Float, CultureInfo.InvariantCulture, out var amount) || amount is not (>= 0 and <= 1e9))
+            if (!known.Contains(line))
+                return (null, [], $"'{text}': there is no line of that name. Write the line, =, and an amount.");
+            if (!double.TryParse(text[(at + 1)..], NumberStyles.Float, CultureInfo.InvariantCulture, out var amount)
+                || amount is not (>= 0 and <= 1e9))
                 return (null, [], $"'{text}': the amount is a number of 0 or more.");
             if (costs.Any(c => c.Line == line)) return (null, [], $"'{line}' stands twice.");
             costs.Add(new LineCostRow { Line = line, StoppedPerHour = amount });
@@ -23,13 +26,16 @@ public static class CostsText
 
         double[] amounts =
         [
-            typed.StoppedLinePerHour, typed.StopHours, typed.BreakdownHours, typed.BreakdownExtra, typed.OvertimePerHour, typed.ExpressShare
+            typed.StoppedLinePerHour, typed.StopHours, typed.BreakdownHours, typed.BreakdownExtra, typed.OvertimePerHour,
+                typed.ExpressShare
         ];
-        if (amounts.Any(amount => amount is not (>= 0 and <= 1e12))) return (null, [], "A cost or a number of hours is not negative.");
+        if (amounts.Any(amount => amount is not (>= 0 and <= 1e12)))
+            return (null, [], "A cost or a number of hours is not negative.");
         if (typed.MeanHoursToFailurePastLimit is not (> 0 and <= 1e6))
             return (null, [], "The mean hours to failure lie above 0 and at most at 1,000,000 h.");
         if (typed.HorizonWeeks is < 1 or > 104) return (null, [], "Plan 1 to 104 weeks ahead.");
-        if (typed.UsualPitchPrice is not (>= 0 and <= 1e6) || typed.SprocketPrice is not (>= 0 and <= 1e9)) return (null, [], "A price is not negative.");
+        if (typed.UsualPitchPrice is not (>= 0 and <= 1e6) || typed.SprocketPrice is not (>= 0 and <= 1e9))
+            return (null, [], "A price is not negative.");
         return (new PlanningCostsRow
         {
             Money = typed.Money.Trim(),

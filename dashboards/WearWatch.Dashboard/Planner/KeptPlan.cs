@@ -10,7 +10,8 @@ namespace WearWatch.Dashboard.Planner;
 public sealed record KeptPlanView(PlanPicture Picture, SwapPlan Plan, IReadOnlyList<PartOrder> Orders)
 {
     /// <summary>The lines with a chain in the plan.</summary>
-    public IReadOnlyList<string> Lines => [.. Picture.Faces.Values.Select(f => f.Row.Line).Distinct().Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Lines =>
+        [.. Picture.Faces.Values.Select(f => f.Row.Line).Distinct().Order(StringComparer.Ordinal)];
 }
 
 /// <summary>Works out the plan that is kept, for the order list and everything that leaves the house.</summary>

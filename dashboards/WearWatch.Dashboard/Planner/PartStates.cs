@@ -3,7 +3,9 @@ using WearWatch.Planning.Supply;
 
 namespace WearWatch.Dashboard.Planner;
 
-/// <summary>Hands out the store to the swaps of a draft in the order of their shutdowns, and says of each how its parts stand.</summary>
+/// <summary>
+/// Hands out the store to the swaps of a draft in the order of their shutdowns, and says of each how its parts stand.
+/// </summary>
 public sealed class PartStates
 {
     private readonly Dictionary<string, PartState> states = [];
@@ -14,7 +16,8 @@ public sealed class PartStates
         var spares = input.Spares.ToDictionary(s => s.Part);
         var needs = input.Tasks.ToDictionary(t => t.Chain, t => t.Needs);
         var taken = new Dictionary<Part, int>();
-        foreach (var placement in draft.Plan.Placements.Where(p => p.Window is not null).OrderBy(p => p.Window!.Start).ThenBy(p => p.Chain, StringComparer.Ordinal))
+        foreach (var placement in draft.Plan.Placements.Where(p => p.Window is not null).OrderBy(p => p.Window!.Start)
+            .ThenBy(p => p.Chain, StringComparer.Ordinal))
         {
             states[placement.Chain] = needs[placement.Chain].Select(StateOf).DefaultIfEmpty(PartState.NotOnRecord).Max();
 

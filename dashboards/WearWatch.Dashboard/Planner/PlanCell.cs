@@ -7,7 +7,8 @@ namespace WearWatch.Dashboard.Planner;
 /// <param name="IsPlace">Whether a swap can stand here.</param>
 /// <param name="Cards">The swaps that do.</param>
 /// <param name="Load">The crew's work against its hours, where there is any.</param>
-public sealed record PlanCell(string Line, string Name, string? WindowId, bool IsPlace, IReadOnlyList<PlanCard> Cards, CellLoad? Load);
+public sealed record PlanCell(
+    string Line, string Name, string? WindowId, bool IsPlace, IReadOnlyList<PlanCard> Cards, CellLoad? Load);
 
 /// <summary>The work of a crew's turn against its hours.</summary>
 /// <param name="Text">Such as 6 / 16 h.</param>

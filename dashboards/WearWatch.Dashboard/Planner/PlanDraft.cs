@@ -4,7 +4,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Planner;
 
-/// <summary>A plan on the board that nobody has kept yet: moved, locked, annotated and undone without touching the real one.</summary>
+/// <summary>
+/// A plan on the board that nobody has kept yet: moved, locked, annotated and undone without touching the real one.
+/// </summary>
 public sealed class PlanDraft
 {
     private readonly ImmutableDictionary<string, DraftPlace> start;
@@ -16,8 +18,10 @@ public sealed class PlanDraft
         Picture = picture;
         Board = new SwapBoard(picture.Input);
         var windows = picture.Input.Windows.Select(w => w.Id).ToHashSet();
-        start = picture.Swaps.ToImmutableDictionary(s => s.Key, s => new DraftPlace(s.Value.WindowId, s.Value.Placing, s.Value.Note));
-        Homeless = [.. start.Where(p => p.Value.WindowId is { } id && !windows.Contains(id)).Select(p => p.Key).Order(StringComparer.Ordinal)];
+        start = picture.Swaps
+            .ToImmutableDictionary(s => s.Key, s => new DraftPlace(s.Value.WindowId, s.Value.Placing, s.Value.Note));
+        Homeless = [.. start.Where(p => p.Value.WindowId is { } id && !windows.Contains(id)).Select(p => p.Key)
+            .Order(StringComparer.Ordinal)];
         places = start.SetItems(Homeless.Select(c => KeyValuePair.Create(c, DraftPlace.Nowhere with { Note = start[c].Note })));
         AsItIs = Plan = Board.Count(Windows);
         ByDueDate = SwapPlanner.ByEarliestDueDate(picture.Input);
@@ -47,21 +51,25 @@ public sealed class PlanDraft
 
     public bool CanUndo => before.Count > 0;
 
-    public bool IsChanged => !places.OrderBy(p => p.Key, StringComparer.Ordinal).SequenceEqual(start.OrderBy(p => p.Key, StringComparer.Ordinal));
+    public bool IsChanged =>
+        !places.OrderBy(p => p.Key, StringComparer.Ordinal).SequenceEqual(start.OrderBy(p => p.Key, StringComparer.Ordinal));
 
     public IReadOnlyDictionary<string, string?> Windows => places.ToDictionary(p => p.Key, p => p.Value.WindowId);
 
     public DraftPlace PlaceOf(string chain) => places.GetValueOrDefault(chain, DraftPlace.Nowhere);
 
     /// <summary>The input for the planner: what a person placed stays.</summary>
-    public PlanInput ToPropose() => Board.Input with { Kept = places.Where(p => p.Value.IsKept).ToDictionary(p => p.Key, p => p.Value.WindowId) };
+    public PlanInput ToPropose() =>
+        Board.Input with { Kept = places.Where(p => p.Value.IsKept).ToDictionary(p => p.Key, p => p.Value.WindowId) };
 
     /// <summary>Moves a swap by hand, and its parallel strands with it; a locked one stays.</summary>
     public bool Move(string chain, string? windowId)
     {
         var together = Board.Together(chain);
-        if (together.Any(c => PlaceOf(c).Placing == SwapPlacing.Locked) || together.All(c => PlaceOf(c).WindowId == windowId)) return false;
-        Change(p => p.SetItems(together.Select(c => KeyValuePair.Create(c, PlaceOf(c) with { WindowId = windowId, Placing = SwapPlacing.ByHand }))));
+        if (together.Any(c => PlaceOf(c).Placing == SwapPlacing.Locked) || together.All(c => PlaceOf(c).WindowId == windowId))
+            return false;
+        Change(p => p.SetItems(
+            together.Select(c => KeyValuePair.Create(c, PlaceOf(c) with { WindowId = windowId, Placing = SwapPlacing.ByHand }))));
         return true;
     }
 
@@ -74,7 +82,8 @@ public sealed class PlanDraft
     public void Take(SwapPlan proposal)
     {
         Change(p => p.SetItems(proposal.Placements.Where(x => !PlaceOf(x.Chain).IsKept)
-            .Select(x => KeyValuePair.Create(x.Chain, PlaceOf(x.Chain) with { WindowId = x.Window?.Id, Placing = SwapPlacing.Proposed }))));
+            .Select(x => KeyValuePair.Create(
+                x.Chain, PlaceOf(x.Chain) with { WindowId = x.Window?.Id, Placing = SwapPlacing.Proposed }))));
         Proposal = proposal;
     }
 

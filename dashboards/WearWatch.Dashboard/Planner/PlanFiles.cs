@@ -10,11 +10,16 @@ public static class PlanFiles
 {
     public static void MapPlanFiles(this IEndpointRouteBuilder app)
     {
-        app.MapGet("/plan/swaps.csv", async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Swaps(await kept.AskAsync(ct))));
-        app.MapGet("/plan/orders.csv", async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Orders(await kept.AskAsync(ct))));
-        app.MapGet("/plan/swaps.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) => await SheetAsync(PlanTable.Swaps(await kept.AskAsync(ct)), to, ct));
-        app.MapGet("/plan/orders.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) => await SheetAsync(PlanTable.Orders(await kept.AskAsync(ct)), to, ct));
-        app.MapGet("/plan/calendar/{line}.ics", async (string line, KeptPlan kept, CancellationToken ct) => Calendar(line, await kept.AskAsync(ct)));
+        app.MapGet("/plan/swaps.csv",
+            async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Swaps(await kept.AskAsync(ct))));
+        app.MapGet("/plan/orders.csv",
+            async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Orders(await kept.AskAsync(ct))));
+        app.MapGet("/plan/swaps.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) =>
+            await SheetAsync(PlanTable.Swaps(await kept.AskAsync(ct)), to, ct));
+        app.MapGet("/plan/orders.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) =>
+            await SheetAsync(PlanTable.Orders(await kept.AskAsync(ct)), to, ct));
+        app.MapGet("/plan/calendar/{line}.ics",
+            async (string line, KeptPlan kept, CancellationToken ct) => Calendar(line, await kept.AskAsync(ct)));
         app.MapGet("/plan/card/{chain}/job-card.pdf", async (string chain, JobCardQuery cards, CancellationToken ct) =>
             await cards.AskAsync(chain, ct) is { } card
                 ? Results.File(JobCardPdf.Write(card), "application/pdf")
@@ -23,7 +28,8 @@ public static class PlanFiles
 
     /// <summary>RFC 4180: commas, quotes where needed, CRLF.</summary>
     public static string CsvText(PlanTable table) => string.Concat(
-        table.Rows.Prepend([.. table.Head]).Select(row => string.Join(',', row.Select(cell => Quoted(PlanTable.Text(cell), cell is string))) + "\r\n"));
+        table.Rows.Prepend([.. table.Head])
+            .Select(row => string.Join(',', row.Select(cell => Quoted(PlanTable.Text(cell), cell is string))) + "\r\n"));
 
     /// <summary>A text that begins like a formula gets a ' before it, so that no spreadsheet runs a chain's name.</summary>
     private static string Quoted(string text, bool isText)
@@ -49,24 +55,33 @@ public static class PlanFiles
         _ => new Cell(PlanTable.Text(cell)),
     };
 
-    private static IResult Csv(PlanTable table) => Results.File(Encoding.UTF8.GetBytes(CsvText(table)), "text/csv; charset=utf-8", table.Name + ".csv");
+    private static IResult Csv(PlanTable table) =>
+        Results.File(Encoding.UTF8.GetBytes(CsvText(table)), "text/csv; charset=utf-8", table.Name + ".csv");
 
     private static async Task SheetAsync(PlanTable table, HttpResponse response, CancellationToken ct)
     {
         response.ContentType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
         response.Headers.ContentDisposition = $"attachment; filename={table.Name}.xlsx";
-        await SheetAsync(table, response.BodyWriter.AsStream(), ct); // the writer's stream: the sheet is written in small synchronous pieces
+        // the writer's stream: the sheet is written in small synchronous pieces
+        await SheetAsync(table, response.BodyWriter.AsStream(), ct);
     }
 
     private static IResult Calendar(string line, KeptPlanView view)
     {
         if (!view.Lines.Contains(line)) return Results.NotFound();
         var swaps = view.Plan.Placements.Where(p => view.Picture.Faces[p.Chain].Row.Line == line);
-        var text = SwapFeed.Write(line, swaps, NoteOf, view.Picture.Swaps.Values.Select(s => s.DecidedAt).DefaultIfEmpty(view.Picture.Input.Now).Max());
+        var text = SwapFeed.Write(
+            line, swaps, NoteOf, view.Picture.Swaps.Values.Select(s => s.DecidedAt).DefaultIfEmpty(view.Picture.Input.Now).Max());
         return Results.File(Encoding.UTF8.GetBytes(text), "text/calendar; charset=utf-8");
 
         string NoteOf(string chain) => view.Picture.Faces[chain].Row is var row
-            ? string.Join(", ", new[] { row.Position, row.ChainType, row.Pitches is { } n ? $"{n} pitches" : "", view.Picture.Swaps.GetValueOrDefault(chain)?.Note ?? "" }.Where(t => t.Length > 0))
+            ? string.Join(", ", new[]
+            {
+                row.Position,
+                row.ChainType,
+                row.Pitches is { } n ? $"{n} pitches" : "",
+                view.Picture.Swaps.GetValueOrDefault(chain)?.Note ?? "",
+            }.Where(t => t.Length > 0))
             : "";
     }
 }

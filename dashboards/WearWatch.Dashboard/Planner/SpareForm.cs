@@ -43,7 +43,8 @@ public sealed class SpareForm
         foreach (var line in OnOrder.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-            if (words.Length != 2 || !DateOnly.TryParseExact(words[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due)
+            if (words.Length != 2
+                || !DateOnly.TryParseExact(words[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due)
                 || !int.TryParse(words[1], NumberStyles.None, CultureInfo.InvariantCulture, out var quantity))
                 return (null, [], $"'{line}' is no delivery: write a date and a quantity, such as 2026-12-01 160.");
             deliveries.Add(new SpareDelivery(due, quantity));

@@ -18,6 +18,7 @@ public sealed record WhatIf(int CrewPercent = 100, int DeliveriesLateDays = 0, s
             CrewHours = w.CrewHours * CrewPercent / 100.0,
             Start = w.Id == WindowId ? w.Start.AddDays(WindowDays) : w.Start,
         })],
-        Spares = [.. input.Spares.Select(s => s with { OnOrder = [.. s.OnOrder.Select(d => d with { Due = d.Due.AddDays(DeliveriesLateDays) })] })],
+        Spares = [.. input.Spares
+            .Select(s => s with { OnOrder = [.. s.OnOrder.Select(d => d with { Due = d.Due.AddDays(DeliveriesLateDays) })] })],
     };
 }

@@ -1,4 +1,5 @@
-// Passkeys: the server asks, the browser has the device make or use one, and the form carries the answer (W3C Web Authentication).
+// Passkeys: the server asks, the browser has the device make or use one, and the form carries the answer
+// (W3C Web Authentication).
 // An address that is a number can have none.
 const isNumber = /^[\d.]+$|:/.test(location.hostname);
 const can = isSecureContext && !isNumber && !!window.PublicKeyCredential?.parseCreationOptionsFromJSON;
@@ -6,14 +7,19 @@ for (const part of document.querySelectorAll('[data-passkeys]')) part.hidden = (
 
 async function questionFor(form, button) {
   const answer = await fetch(button.dataset.passkey, { method: 'POST', body: new FormData(form) });
-  if (!answer.headers.get('content-type')?.includes('json')) throw new Error('The server did not take this. Load the page anew, or try again in a minute.');
+  if (!answer.headers.get('content-type')?.includes('json')) {
+    throw new Error('The server did not take this. Load the page anew, or try again in a minute.');
+  }
   const told = await answer.json();
   if (!answer.ok) throw new Error(told.detail);
   return told;
 }
 
 function inWords(error) {
-  if (error.name === 'NotAllowedError') return 'The device gave no passkey: it was not unlocked, has none for here, or time was up. Try again, or use the password.';
+  if (error.name === 'NotAllowedError') {
+    return 'The device gave no passkey: it was not unlocked, has none for here, or time was up. '
+      + 'Try again, or use the password.';
+  }
   if (error.name === 'InvalidStateError') return 'This device has a passkey of yours for here already.';
   return error.message;
 }

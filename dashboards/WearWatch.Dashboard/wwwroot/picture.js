@@ -1,5 +1,8 @@
 // Pictures to take away: a drawing of the page as SVG or PNG, with the colours of the look that it is seen in written into it.
-const written = ['fill', 'fill-opacity', 'stroke', 'stroke-width', 'stroke-dasharray', 'stroke-opacity', 'opacity', 'font-family', 'font-size', 'font-weight', 'text-anchor'];
+const written = [
+  'fill', 'fill-opacity', 'stroke', 'stroke-width', 'stroke-dasharray', 'stroke-opacity', 'opacity',
+  'font-family', 'font-size', 'font-weight', 'text-anchor',
+];
 const scale = 2;
 
 // The drawings of the panel in which a button stands.

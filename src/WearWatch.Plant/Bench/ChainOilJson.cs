@@ -10,7 +10,8 @@ public sealed record ChainOilJson(
     public static ChainOilJson Of(OilSheet sheet) => new(
         sheet.Advice.Feed is { } feed
             ? new OilFeedJson(
-                FileWords.Of(feed.Kind), feed.ManualUpTo.MetresPerSecond, feed.BathUpTo.MetresPerSecond, feed.Source, feed.IsVerified)
+                FileWords.Of(feed.Kind), feed.ManualUpTo.MetresPerSecond, feed.BathUpTo.MetresPerSecond, feed.Source,
+                feed.IsVerified)
             : null,
         sheet.Advice.Grade is { } grade ? new OilGradeJson(grade.Sae, grade.IsoVg, grade.Source, grade.Remark) : null,
         sheet.Advice.Amount is { } amount ? new OilAmountJson(amount.Text, amount.Source, amount.IsVerified) : null,

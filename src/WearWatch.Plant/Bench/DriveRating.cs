@@ -24,11 +24,15 @@ public sealed record DriveRating(Power? Rated, Power Asked, double ServiceFactor
         var asked = new Power(drive.Power.Watts * serviceFactor);
         var (teeth, rpm) = SmallSprocket(drive);
         if (teeth < FewestTeeth) return new(null, asked, serviceFactor, null, $"The formulas begin at {FewestTeeth} teeth.");
-        if (drive.Strands > RatingFactors.MostStrands) return new(null, asked, serviceFactor, null, $"The table of strands ends at {RatingFactors.MostStrands}.");
+        if (drive.Strands > RatingFactors.MostStrands)
+            return new(null, asked, serviceFactor, null, $"The table of strands ends at {RatingFactors.MostStrands}.");
         if (NumberOf(type) is not { } number)
-            return new(null, asked, serviceFactor, RatingFactors.Strands(drive.Strands), "The formulas are for the sizes of ASME B29.1 and their ISO 606 A counterparts only.");
-        var basis = string.Create(CultureInfo.InvariantCulture, $"No. {number}, {teeth} teeth, {rpm:0.##} rpm, {drive.Strands} strand{(drive.Strands == 1 ? "" : "s")}");
-        return new(ClassicRating.Of(number, teeth, rpm, drive.Strands), asked, serviceFactor, RatingFactors.Strands(drive.Strands), basis);
+            return new(null, asked, serviceFactor, RatingFactors.Strands(drive.Strands),
+                "The formulas are for the sizes of ASME B29.1 and their ISO 606 A counterparts only.");
+        var basis = string.Create(CultureInfo.InvariantCulture,
+            $"No. {number}, {teeth} teeth, {rpm:0.##} rpm, {drive.Strands} strand{(drive.Strands == 1 ? "" : "s")}");
+        return new(ClassicRating.Of(number, teeth, rpm, drive.Strands), asked, serviceFactor,
+            RatingFactors.Strands(drive.Strands), basis);
     }
 
     /// <summary>Other chains that carry the power on the same sprockets' teeth; empty where the formulas do not reach.</summary>
@@ -51,6 +55,8 @@ public sealed record DriveRating(Power? Rated, Power Asked, double ServiceFactor
             { Standard: "ISO 606" } => type.Counterpart,
             _ => "",
         };
-        return int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 25 and <= 240 ? number : null;
+        return int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 25 and <= 240
+            ? number
+            : null;
     }
 }

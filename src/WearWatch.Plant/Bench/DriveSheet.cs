@@ -17,7 +17,9 @@ public sealed record DriveSheet
 
     public required DriveFigures Figures { get; init; }
 
-    /// <summary>The length that the centre distance asked for, before it was rounded up to an even number; null when pitches were told.</summary>
+    /// <summary>
+    /// The length that the centre distance asked for, before it was rounded up to an even number; null when pitches were told.
+    /// </summary>
     public required double? ExactPitches { get; init; }
 
     public required DriveRating Rating { get; init; }
@@ -45,7 +47,9 @@ public sealed record DriveSheet
     /// <summary>Whether an offset link would be needed.</summary>
     public bool HasOddPitches => int.IsOddInteger(Drive.Pitches);
 
-    /// <summary>The expected rate in percent per 1,000 h: one of twenty such drives wears slower, the middle, one of twenty faster.</summary>
+    /// <summary>
+    /// The expected rate in percent per 1,000 h: one of twenty such drives wears slower, the middle, one of twenty faster.
+    /// </summary>
     public (double Slow, double Middle, double Fast)? ExpectedRate => Prior is { } prior
         ? (Rate(prior, -NinetyPercentEachSide), Rate(prior, 0), Rate(prior, NinetyPercentEachSide))
         : null;
@@ -58,11 +62,13 @@ public sealed record DriveSheet
     /// <summary>Values that the figures rest on and that were only recalled, in words; empty when all were read.</summary>
     public IReadOnlyList<string> FromMemory => [.. new (string Name, Sourced? Value)[]
         {
-            ("pitch", Type?.PitchMm), ("pin diameter", Type?.PinMm), ("bearing area", Type?.JointAreaMm2), ("tensile strength", Type?.TensileKilonewtons),
+            ("pitch", Type?.PitchMm), ("pin diameter", Type?.PinMm), ("bearing area", Type?.JointAreaMm2),
+            ("tensile strength", Type?.TensileKilonewtons),
         }
         .Where(v => v.Value is { IsVerified: false }).Select(v => v.Name)];
 
     private double Hours(double percentPer1000Hours) => 1000 * Limits.Governing.Percent / percentPer1000Hours;
 
-    private static double Rate(WearPrior prior, double deviations) => Math.Exp(prior.MeanLogRate + deviations * Math.Sqrt(prior.VarianceLogRate));
+    private static double Rate(WearPrior prior, double deviations) =>
+        Math.Exp(prior.MeanLogRate + deviations * Math.Sqrt(prior.VarianceLogRate));
 }

@@ -33,19 +33,21 @@ public sealed record GaugeSheet
     public required SpanProposal Proposal { get; init; }
 
     /// <summary>How the chain was held, and how it is best held.</summary>
-    public string HeldAdvice => $"Held: {Span.Held}. " + (Type is null ? MeasuringLoad.AdviceWithoutType : MeasuringLoad.Advice(Type));
+    public string HeldAdvice =>
+        $"Held: {Span.Held}. " + (Type is null ? MeasuringLoad.AdviceWithoutType : MeasuringLoad.Advice(Type));
 
     /// <summary>Whether the uncertainty stays below a tenth of the limit as it was measured.</summary>
     public bool IsGoodEnough => Elongation.StandardUncertaintyPercent < SpanProposal.ShareOfLimit * Limit.Percent;
 
     /// <summary>
-    /// What this one measurement says: <c>swap now</c> from the limit on, <c>plan a swap</c> where the expanded uncertainty reaches
-    /// the limit or the rule says to plan from there. How fast it wears is not asked here; a forecast knows more.
+    /// What this one measurement says: <c>swap now</c> from the limit on, <c>plan a swap</c> where the expanded uncertainty
+    /// reaches the limit or the rule says to plan from there. How fast it wears is not asked here; a forecast knows more.
     /// </summary>
     public Condition Condition =>
         Doubt is not null ? Condition.NotKnown
         : Elongation.Percent >= Limit.Percent ? Condition.SwapNow
-        : Elongation.Percent + Elongation.ExpandedUncertaintyPercent >= Limit.Percent || Elongation.Percent >= Limit.PlanFromPercent ? Condition.PlanASwap
+        : Elongation.Percent + Elongation.ExpandedUncertaintyPercent >= Limit.Percent
+        || Elongation.Percent >= Limit.PlanFromPercent ? Condition.PlanASwap
         : Condition.WithinLimit;
 
     /// <summary>The verdict in a sentence.</summary>
@@ -54,7 +56,8 @@ public sealed record GaugeSheet
         Condition.SwapNow => (FormattableString)$"{Elongation.Percent:0.00} % has reached the limit of {Limit.Percent:0.##} %.",
         Condition.PlanASwap when Elongation.Percent + Elongation.ExpandedUncertaintyPercent >= Limit.Percent =>
             $"Within the uncertainty the limit of {Limit.Percent:0.##} % may have been reached.",
-        Condition.PlanASwap => $"From {Limit.PlanFromPercent:0.##} % on a swap has to be planned; the limit is {Limit.Percent:0.##} %.",
+        Condition.PlanASwap =>
+            $"From {Limit.PlanFromPercent:0.##} % on a swap has to be planned; the limit is {Limit.Percent:0.##} %.",
         _ when Elongation.Percent <= 0 => $"No wear that could be seen; the limit is {Limit.Percent:0.##} %.",
         _ => $"{100 * Elongation.Percent / Limit.Percent:0} % of the way to the limit of {Limit.Percent:0.##} %.",
     });

@@ -8,11 +8,13 @@ namespace WearWatch.Plant.Bench;
 public sealed record QuantityKind(string Name, IReadOnlyList<(string Mark, double Factor)> Units)
 {
     /// <summary>A power, in watts.</summary>
-    public static QuantityKind Power { get; } = new("power", [("kW", 1000), ("hp", WearWatch.Units.Power.WattsPerHorsepower), ("W", 1), ("MW", 1e6)]);
+    public static QuantityKind Power { get; } =
+        new("power", [("kW", 1000), ("hp", WearWatch.Units.Power.WattsPerHorsepower), ("W", 1), ("MW", 1e6)]);
 
     /// <summary>A speed, in metres a second.</summary>
     public static QuantityKind Speed { get; } = new("speed",
-        [("m/s", 1), ("ft/min", WearWatch.Units.Speed.MetresPerSecondPerFootPerMinute), ("m/min", 1.0 / 60), ("m/h", 1.0 / 3600)]);
+        [("m/s", 1), ("ft/min", WearWatch.Units.Speed.MetresPerSecondPerFootPerMinute), ("m/min", 1.0 / 60),
+            ("m/h", 1.0 / 3600)]);
 
     /// <summary>The units in a sentence.</summary>
     public string UnitList => string.Join(", ", Units.Select(u => u.Mark).SkipLast(1)) + " or " + Units[^1].Mark;
@@ -25,7 +27,8 @@ public sealed record QuantityKind(string Name, IReadOnlyList<(string Mark, doubl
         var (mark, factor) = Units.Where(u => trimmed.EndsWith(u.Mark, StringComparison.OrdinalIgnoreCase))
             .OrderByDescending(u => u.Mark.Length).Append(("", Units[0].Factor)).First();
         var number = trimmed[..^mark.Length].Trim().Replace(',', '.');
-        return double.TryParse(number, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value)
+        return double.TryParse(number, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture,
+            out var value) && double.IsFinite(value)
             ? value * factor
             : null;
     }

@@ -9,7 +9,9 @@ namespace WearWatch.Plant.Bench;
 /// <param name="Value">The number with its source; null when not known.</param>
 public sealed record TypeValue(string Key, string Name, TypeDimension Dimension, Sourced? Value)
 {
-    /// <summary>All values of a type, in the order of a catalogue; those that are not known too, so that types stand side by side.</summary>
+    /// <summary>
+    /// All values of a type, in the order of a catalogue; those that are not known too, so that types stand side by side.
+    /// </summary>
     public static IReadOnlyList<TypeValue> Of(ChainType type) =>
     [
         new("pitch_mm", "Pitch", TypeDimension.Length, type.PitchMm),

@@ -5,7 +5,9 @@ namespace WearWatch.Plant.Books;
 /// <summary>One life.</summary>
 /// <param name="Number">Which of the position's fitted chains, from 0.</param>
 /// <param name="Life">How long it lasted and how it ended.</param>
-/// <param name="FittingKnown">Whether its hours count from its fitting; if not they are too few, and the life is left out.</param>
+/// <param name="FittingKnown">
+/// Whether its hours count from its fitting; if not they are too few, and the life is left out.
+/// </param>
 public sealed record BookedLife(int Number, Life Life, bool FittingKnown)
 {
     /// <summary>The supplier's lot of the chain, or empty.</summary>
@@ -29,6 +31,8 @@ public sealed record BookedLife(int Number, Life Life, bool FittingKnown)
     /// <summary>Its last elongation in percent; null without a reading.</summary>
     public double? LastPercent { get; init; }
 
-    /// <summary>ln of the wear rate in percent per 1,000 h that its readings show, with its standard error; null where they show none.</summary>
+    /// <summary>
+    /// ln of the wear rate in percent per 1,000 h that its readings show, with its standard error; null where they show none.
+    /// </summary>
     public (double Mean, double StandardError)? LogRate { get; init; }
 }

@@ -6,7 +6,9 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.Books;
 
 /// <summary>Scores the forecasts that were kept when they were made, once the limit of their chain has been reached.</summary>
-/// <remarks>A life that has ended is scored once; another one only when its hours turn out otherwise through a correction.</remarks>
+/// <remarks>
+/// A life that has ended is scored once; another one only when its hours turn out otherwise through a correction.
+/// </remarks>
 public sealed class KeptRecord(IDbContextFactory<WearDb> databases) : IDisposable
 {
     private const int LivesAtOnce = 200;
@@ -20,8 +22,10 @@ public sealed class KeptRecord(IDbContextFactory<WearDb> databases) : IDisposabl
         await turn.WaitAsync(ct);
         try
         {
-            var ended = fleet.Chains.SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (Chain: c, Life: l))).ToList();
-            var unknown = ended.Where(e => !scored.TryGetValue((e.Chain.Id, e.Life.Number), out var s) || s.Hours != e.Life.Life.Hours).ToList();
+            var ended = fleet.Chains
+                .SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (Chain: c, Life: l))).ToList();
+            var unknown = ended.Where(e => !scored.TryGetValue((e.Chain.Id, e.Life.Number), out var s)
+                || s.Hours != e.Life.Life.Hours).ToList();
             await using var db = await databases.CreateDbContextAsync(ct);
             foreach (var some in unknown.Chunk(LivesAtOnce)) await ScoreAsync(db, some, ct);
             return [.. ended.SelectMany(e => scored[(e.Chain.Id, e.Life.Number)].Scores)];
@@ -61,13 +65,15 @@ public sealed class KeptRecord(IDbContextFactory<WearDb> databases) : IDisposabl
         long? Standing((BookedChain Chain, BookedLife Life) life, double share) => brief[(life.Chain.Id, life.Life.Number)]
             .Where(f => Math.Abs(f.LimitPct - life.Chain.LimitPercent) < SameLimit && f.HoursNow <= share * life.Life.Life.Hours)
             .Max(f => (long?)f.Id);
-        var standing = lives.SelectMany(l => RecordedForecast.Shares.Select(share => (Life: l, Share: share, Id: Standing(l, share)))).ToList();
+        var standing = lives.SelectMany(l =>
+            RecordedForecast.Shares.Select(share => (Life: l, Share: share, Id: Standing(l, share)))).ToList();
         var needed = standing.Select(s => s.Id).OfType<long>().Distinct().ToList();
         var rows = await db.Forecasts.AsNoTracking().Where(f => needed.Contains(f.Id)).ToDictionaryAsync(f => f.Id, ct);
         foreach (var ((chain, life), its) in standing.GroupBy(s => s.Life).Select(g => (g.Key, g)))
         {
             scored[(chain.Id, life.Number)] =
-                (life.Life.Hours, [.. its.Where(s => s.Id is not null).Select(s => Score(chain, life, s.Share, rows[s.Id!.Value]))]);
+                (life.Life.Hours,
+                    [.. its.Where(s => s.Id is not null).Select(s => Score(chain, life, s.Share, rows[s.Id!.Value]))]);
         }
     }
 }

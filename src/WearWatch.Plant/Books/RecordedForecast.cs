@@ -23,6 +23,8 @@ public sealed record RecordedForecast(ScoredForecast Score, double AtShare, stri
     /// <summary>The score that the forecast would have had without that spread.</summary>
     public ScoredForecast AsMade => Score with { Forecast = Score.Forecast is { } kept ? Spread.Undo(kept) : null };
 
-    /// <summary>A forecast is scored where it stood at these shares of the life: one for each life and share, as the binomial bands ask.</summary>
+    /// <summary>
+    /// A forecast is scored where it stood at these shares of the life: one for each life and share, as the binomial bands ask.
+    /// </summary>
     public static IReadOnlyList<double> Shares { get; } = [0.25, 0.50, 0.75, 0.90];
 }

@@ -7,7 +7,10 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Books;
 
-/// <summary>Looks every night whether the forecasts of the plant have held; gives them another spread, and a person a notice, when they have not.</summary>
+/// <summary>
+/// Looks every night whether the forecasts of the plant have held; gives them another spread, and a person a notice, when they
+/// have not.
+/// </summary>
 public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook book, KeptRecord record, TimeProvider clock)
 {
     /// <summary>The share of life at which forecasts are looked at: one for each life.</summary>
@@ -20,7 +23,8 @@ public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook boo
         var ended = (await record.ReadAsync(await book.ReadAsync(ct), ct))
             .Where(f => f.AtShare == AtShare && f.EndedAt is not null).OrderBy(f => f.EndedAt).Select(f => f.AsMade);
         await using var db = await database.CreateDbContextAsync(ct);
-        var inUse = (await db.Spreads.AsNoTracking().OrderByDescending(s => s.Id).FirstOrDefaultAsync(ct))?.ToSpread() ?? ForecastSpread.AsMade;
+        var inUse = (await db.Spreads.AsNoTracking().OrderByDescending(s => s.Id).FirstOrDefaultAsync(ct))?.ToSpread()
+            ?? ForecastSpread.AsMade;
         if (SpreadCalibration.Of(ended, inUse) is not SpreadOutcome.Drifted drifted || drifted.Spread == inUse) return false;
         db.Spreads.Add(new SpreadRow
         {
@@ -37,7 +41,8 @@ public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook boo
 
     private async Task TellAsync(WearDb db, SpreadOutcome.Drifted drifted, CancellationToken ct)
     {
-        var open = await db.PlantNotices.SingleOrDefaultAsync(n => n.Kind == PlantNoticeKind.ForecastsDrifted && n.EndedAt == null, ct);
+        var open = await db.PlantNotices
+            .SingleOrDefaultAsync(n => n.Kind == PlantNoticeKind.ForecastsDrifted && n.EndedAt == null, ct);
         if (open is null)
         {
             db.PlantNotices.Add(open = new PlantNoticeRow
@@ -53,16 +58,20 @@ public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook boo
         open.Why = string.Create(
             CultureInfo.InvariantCulture,
             $"Of the last {held.Of} lives {held.Hits} ended within the 90 % interval of their forecast at half of life: "
-            + $"too {(drifted.TooNarrow ? "few" : "many")} for chance. From now on the early side is {Words(drifted.Spread.Early)}, the late side {Words(drifted.Spread.Late)}.");
+            + $"too {(drifted.TooNarrow ? "few" : "many")} for chance. From now on the early side is "
+            + $"{Words(drifted.Spread.Early)}, the late side {Words(drifted.Spread.Late)}.");
         open.WhatToDo = drifted.TooNarrow
-            ? "Look for what has changed: duties on the cards, oil, dust, tools and who measures. Dates may have moved; look at the swap plan."
+            ? "Look for what has changed: duties on the cards, oil, dust, tools and who measures. Dates may have moved; look at "
+                + "the swap plan."
             : "Nothing to mend: forecasts were surer than they said. Dates may have moved; look at the swap plan.";
     }
 
     private static string Words(double exponent) => exponent switch
     {
-        > 1.005 => string.Create(CultureInfo.InvariantCulture, $"wider by {100 * (exponent - 1):0} % on the logarithm of the hours left"),
-        < 0.995 => string.Create(CultureInfo.InvariantCulture, $"narrower by {100 * (1 - exponent):0} % on the logarithm of the hours left"),
+        > 1.005 => string.Create(
+            CultureInfo.InvariantCulture, $"wider by {100 * (exponent - 1):0} % on the logarithm of the hours left"),
+        < 0.995 => string.Create(
+            CultureInfo.InvariantCulture, $"narrower by {100 * (1 - exponent):0} % on the logarithm of the hours left"),
         _ => "as it was made",
     };
 }

@@ -19,7 +19,8 @@ public static class ChainText
             PitchMm = pitchMm,
             Family = ChainCatalogue.FamilyOf(fields.Text("chain_type")),
         };
-        card = ChainColumns.All.Where(c => fields.Has(c.Name)).Aggregate(card with { PitchMm = pitchMm }, (c, column) => column.Read(fields, c));
+        card = ChainColumns.All.Where(c => fields.Has(c.Name))
+            .Aggregate(card with { PitchMm = pitchMm }, (c, column) => column.Read(fields, c));
         return fields.Faults.Count > 0 ? null : card;
     }
 

@@ -35,12 +35,17 @@ public sealed class Sheet : IDisposable
     /// <summary>What is wrong with the row as a row; null when nothing is.</summary>
     public string? WhyBroken => broken switch
     {
-        null => Fields.Any(f => f.Contains('\uFFFD') || f.Contains('\0')) ? "Characters that are not UTF-8. Save the file as CSV UTF-8." : null,
-        CsvMalformedReason.LineBreakInQuotes or CsvMalformedReason.UnterminatedQuote => "A quotation mark that is not closed in this line.",
+        null => Fields.Any(f => f.Contains('\uFFFD') || f.Contains('\0'))
+            ? "Characters that are not UTF-8. Save the file as CSV UTF-8."
+            : null,
+        CsvMalformedReason.LineBreakInQuotes or CsvMalformedReason.UnterminatedQuote =>
+            "A quotation mark that is not closed in this line.",
         _ => "A quotation mark where none may stand; inside a quoted field write it twice.",
     };
 
-    /// <summary>Whether the end was reached at a row longer than <see cref="LongestRow"/>, behind which no row can be told.</summary>
+    /// <summary>
+    /// Whether the end was reached at a row longer than <see cref="LongestRow"/>, behind which no row can be told.
+    /// </summary>
     public bool IsCutOff { get; private set; }
 
     /// <summary>Goes to the next row that is not blank; false at the end.</summary>

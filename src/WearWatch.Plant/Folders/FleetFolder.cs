@@ -4,7 +4,9 @@ using WearWatch.Plant.Intake;
 namespace WearWatch.Plant.Folders;
 
 /// <summary>A folder of chains.csv, events.csv and readings.csv in memory, read and judged as an import does.</summary>
-/// <remarks>Readings that an import would keep waiting for a person are in: the track weighs them, since nobody can be asked.</remarks>
+/// <remarks>
+/// Readings that an import would keep waiting for a person are in: the track weighs them, since nobody can be asked.
+/// </remarks>
 public sealed class FleetFolder
 {
     private readonly Dictionary<string, FolderChain> byName = [];
@@ -47,7 +49,8 @@ public sealed class FleetFolder
         {
             if (isNeeded) list.Add(0, "", "The file is missing in the folder.", RemarkKind.Refused);
         }
-        else if (new PlantFile(ImportFile.OnDisk(file), TimeZoneInfo.Utc) is var text && text.Kind != kind && text.Kind != FileKind.Unknown)
+        else if (new PlantFile(ImportFile.OnDisk(file), TimeZoneInfo.Utc) is var text && text.Kind != kind
+            && text.Kind != FileKind.Unknown)
         {
             list.Add(1, "", $"The header is that of {text.Kind.ToString().ToLowerInvariant()}.csv.", RemarkKind.Refused);
         }
@@ -79,7 +82,8 @@ public sealed class FleetFolder
     private void TakeReading(FileItem item, RemarkList list)
     {
         // A row that cannot be read still counts among the chain's rows where its name can be told.
-        if (item is FileItem.Unreadable { OfChain: { } name } && byName.TryGetValue(name, out var spoiled) && lastLine != item.Line) spoiled.Add(null);
+        if (item is FileItem.Unreadable { OfChain: { } name } && byName.TryGetValue(name, out var spoiled)
+            && lastLine != item.Line) spoiled.Add(null);
         lastLine = item.Line;
         if (item is not FileItem.Measured { Reading: var reading }) return;
         if (!byName.TryGetValue(reading.Chain, out var chain))

@@ -9,7 +9,8 @@ public static class FolderBacktest
 {
     /// <summary>Answers questions in their order.</summary>
     public static async Task<IReadOnlyList<WearForecast>> AnswerAsync(
-        IReadOnlyList<Question> questions, FolderModels models, FolderConstants constants, IProgress<double> progress, CancellationToken ct)
+        IReadOnlyList<Question> questions, FolderModels models, FolderConstants constants, IProgress<double> progress,
+        CancellationToken ct)
     {
         var answers = new WearForecast[questions.Count];
         var done = 0;
@@ -26,7 +27,9 @@ public static class FolderBacktest
     {
         var known = question.Chain.FirstReadings(question.ReadingsKnown);
         var (card, events) = (question.Chain.Card, question.Chain.Events);
-        var seen = DutySeen.AtLastReading(Backtest.CardKnown(card, known, events), known, events, ProductionCalendar.AlwaysRunning);
-        return Backtest.Answer(card, known, events, models.PriorFor(seen), question.LimitPercent, known.Count, constants: constants.For(card));
+        var seen = DutySeen.AtLastReading(
+            Backtest.CardKnown(card, known, events), known, events, ProductionCalendar.AlwaysRunning);
+        return Backtest.Answer(
+            card, known, events, models.PriorFor(seen), question.LimitPercent, known.Count, constants: constants.For(card));
     }
 }

@@ -5,7 +5,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Folders;
 
-/// <summary>The constants of wear that a folder's own worn-out chains show: for each half of the chains, what the other half has taught.</summary>
+/// <summary>
+/// The constants of wear that a folder's own worn-out chains show: for each half of the chains, what the other half has taught.
+/// </summary>
 /// <remarks>Where the other half has too few chains that have run out, or does not speak clearly, the defaults stay.</remarks>
 public sealed class FolderConstants
 {
@@ -35,10 +37,12 @@ public sealed class FolderConstants
                    where half[chain.Card.Name] != h
                    from life in CompletedChain.Of(
                        chain.Card, ChainHistory.Take(chain.Card, chain.Readings, chain.Events),
-                       life => models.PriorFor(DutySeen.Of(chain.Card, life, chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning)))
+                       life => models.PriorFor(
+                           DutySeen.Of(chain.Card, life, chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning)))
                    select life
             ];
-            taught[h] = (await Task.Run(() => SelfCalibration.Of(runOut, WearConstants.Default), ct)).InUse(WearConstants.Default);
+            taught[h] = (await Task.Run(() => SelfCalibration.Of(runOut, WearConstants.Default), ct))
+                .InUse(WearConstants.Default);
             progress.Report((h + 1.0) / Halves);
         }
 

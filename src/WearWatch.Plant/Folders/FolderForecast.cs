@@ -9,7 +9,8 @@ public static class FolderForecast
 {
     /// <summary>The assessments, in the order of the register.</summary>
     public static async Task<IReadOnlyList<Assessment>> MakeAsync(
-        IReadOnlyList<FolderChain> chains, FolderModels models, FolderConstants constants, IProgress<double> progress, CancellationToken ct)
+        IReadOnlyList<FolderChain> chains, FolderModels models, FolderConstants constants, IProgress<double> progress,
+        CancellationToken ct)
     {
         var made = new Assessment[chains.Count];
         var done = 0;
@@ -25,9 +26,12 @@ public static class FolderForecast
     private static Assessment Make(FolderChain chain, FolderModels models, FolderConstants constants)
     {
         // As of its last reading: no hours have gone by since, whether or not its time was told.
-        var lastReading = chain.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt ?? chain.Card.FittedAt ?? DateTimeOffset.UnixEpoch;
-        var seen = DutySeen.AtLastReading(chain.Card.After(chain.Events), chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning);
-        return Assessment.Of(chain.Card, chain.Readings, chain.Events, models.PriorFor(seen), ProductionCalendar.AlwaysRunning, lastReading,
+        var lastReading = chain.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt ?? chain.Card.FittedAt
+            ?? DateTimeOffset.UnixEpoch;
+        var seen = DutySeen.AtLastReading(
+            chain.Card.After(chain.Events), chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning);
+        return Assessment.Of(
+            chain.Card, chain.Readings, chain.Events, models.PriorFor(seen), ProductionCalendar.AlwaysRunning, lastReading,
             constants.For(chain.Card));
     }
 }

@@ -6,7 +6,10 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Folders;
 
-/// <summary>What the other chains of a folder let expect of each one: ten fleet models, none of which has seen the chains that it is asked about.</summary>
+/// <summary>
+/// What the other chains of a folder let expect of each one: ten fleet models, none of which has seen the chains that it is asked
+/// about.
+/// </summary>
 public sealed class FolderModels
 {
     /// <summary>Chains are dealt into so many groups; each group's model learns from the others.</summary>
@@ -21,10 +24,12 @@ public sealed class FolderModels
     /// <param name="chains">The chains.</param>
     /// <param name="progress">Told the share done.</param>
     /// <param name="ct">Stops between two models.</param>
-    public static async Task<FolderModels> TrainAsync(IReadOnlyList<FolderChain> chains, IProgress<double> progress, CancellationToken ct)
+    public static async Task<FolderModels> TrainAsync(
+        IReadOnlyList<FolderChain> chains, IProgress<double> progress, CancellationToken ct)
     {
         var group = chains.Select((chain, i) => (chain.Card.Name, Group: i % Groups)).ToDictionary(c => c.Name, c => c.Group);
-        var lives = chains.ToDictionary(c => c.Card.Name, c => FleetModels.Lives(c.Card, c.Readings, c.Events, ProductionCalendar.AlwaysRunning).ToList());
+        var lives = chains.ToDictionary(
+            c => c.Card.Name, c => FleetModels.Lives(c.Card, c.Readings, c.Events, ProductionCalendar.AlwaysRunning).ToList());
         var models = new FleetModel?[Groups];
         var done = 0;
         await Parallel.ForAsync(0, Groups, ct, (g, _) =>

@@ -43,7 +43,9 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
     {
         string[] header = sheet.Next() ? [.. sheet.Fields.Select(f => f.Trim())] : [];
         foreach (var missing in Columns.Except(header)) list.Add(1, missing, "The column is missing.", RemarkKind.Refused);
-        return list.Refused > 0 ? null : new RowFields(Columns.ToDictionary(c => c, c => Array.IndexOf(header, c)), TimeZoneInfo.Utc);
+        return list.Refused > 0
+            ? null
+            : new RowFields(Columns.ToDictionary(c => c, c => Array.IndexOf(header, c)), TimeZoneInfo.Utc);
     }
 
     private static Question? ReadRow(Sheet sheet, RowFields fields, FleetFolder folder, RemarkList list)

@@ -22,14 +22,17 @@ public sealed class ChainSoFar(
     /// <summary>The time of its last reading; null when it has none with a time.</summary>
     public DateTimeOffset? LastTakenAt { get; private set; } = lastTakenAt;
 
-    /// <summary>Whether a replacement is recorded: then readings from before the present fitting belong to an earlier chain.</summary>
+    /// <summary>
+    /// Whether a replacement is recorded: then readings from before the present fitting belong to an earlier chain.
+    /// </summary>
     public bool WasReplaced => events.Any(e => e.Kind == ChainEventKind.Replacement);
 
     /// <summary>Whether a recorded change of the counter explains that it fell.</summary>
     public bool IsFallRecorded(double fromH, double toH) => events.Any(e =>
         e.Kind is ChainEventKind.MeterReset or ChainEventKind.Replacement
         && (e.CounterAfter?.Hours ?? 0) <= toH + CounterRoundingH
-        && (e.CounterBefore is not { } before || (before.Hours >= fromH - CounterRoundingH && before.Hours > (e.CounterAfter?.Hours ?? 0))));
+        && (e.CounterBefore is not { } before
+            || (before.Hours >= fromH - CounterRoundingH && before.Hours > (e.CounterAfter?.Hours ?? 0))));
 
     /// <summary>Goes on to the reading that comes after.</summary>
     public void Add(Reading reading)

@@ -51,7 +51,8 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string fil
     private bool IsFirst(FileItem.Chain chain)
     {
         if (lines.TryAdd(chain.Card.Name, chain.Line)) return true;
-        var reason = FormattableString.Invariant($"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}.");
+        var reason =
+            FormattableString.Invariant($"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}.");
         remarks.Add(chain.Line, "chain", reason, RemarkKind.Refused);
         return false;
     }

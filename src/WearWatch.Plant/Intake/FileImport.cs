@@ -11,7 +11,8 @@ namespace WearWatch.Plant.Intake;
 /// <summary>Takes in files of chains, readings and events; the same file twice changes nothing.</summary>
 /// <remarks>The register goes first, then events, since a recorded reset explains why a counter falls, then readings.</remarks>
 public sealed class FileImport(
-    IDbContextFactory<WearDb> database, PlantSettings plant, FleetModels models, ChainReview review, TimeProvider clock) : IDisposable
+    IDbContextFactory<WearDb> database, PlantSettings plant, FleetModels models, ChainReview review, TimeProvider clock)
+        : IDisposable
 {
     /// <summary>Rows in one transaction: enough to be fast, few enough that other writers wait for less than a second.</summary>
     private const int RowsAtOnce = 4_000;
@@ -60,7 +61,8 @@ public sealed class FileImport(
         return new ImportReport(reports);
     }
 
-    private static int Turn(FileKind kind) => kind switch { FileKind.Chains => 0, FileKind.Events => 1, FileKind.Readings => 2, _ => 3 };
+    private static int Turn(FileKind kind) =>
+        kind switch { FileKind.Chains => 0, FileKind.Events => 1, FileKind.Readings => 2, _ => 3 };
 
     private async Task<FileReport> TakeAsync(
         ImportRun run, ImportFile file, PlantFile text, IProgress<ImportProgress>? progress, CancellationToken ct)

@@ -12,7 +12,8 @@ namespace WearWatch.Plant.Intake;
 /// <param name="Remarks">The first remarks, at most <see cref="MostRemarks"/>.</param>
 /// <param name="RemarkCount">How many there were.</param>
 public sealed record FileReport(
-    string Name, FileKind Kind, int Taken, int AlreadyKnown, int Waiting, int Refused, IReadOnlyList<RowRemark> Remarks, int RemarkCount)
+    string Name, FileKind Kind, int Taken, int AlreadyKnown, int Waiting, int Refused, IReadOnlyList<RowRemark> Remarks,
+    int RemarkCount)
 {
     /// <summary>More remarks than this are counted but not kept.</summary>
     public const int MostRemarks = 1_000;

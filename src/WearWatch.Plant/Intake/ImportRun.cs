@@ -43,7 +43,8 @@ internal sealed record ImportRun(IDbContextFactory<WearDb> Database, bool Stores
         {
             SoFar[raw.Card.Name] = new ChainSoFar(
                 Cards[raw.Card.Name], [.. raw.Events, .. CounterEvents.GetValueOrDefault(raw.Card.Name, [])],
-                raw.Readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours, raw.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
+                raw.Readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours,
+                raw.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
         }
 
         foreach (var name in unmet.Where(n => !SoFar.ContainsKey(n)))
@@ -52,5 +53,6 @@ internal sealed record ImportRun(IDbContextFactory<WearDb> Database, bool Stores
 
     /// <summary>Says that a chain is not registered.</summary>
     public static void RefuseUnknown(RemarkList remarks, int line, string chain) =>
-        remarks.Add(line, "chain", $"The chain '{chain}' is not in the register. Import its row of chains.csv first.", RemarkKind.Refused);
+        remarks.Add(line, "chain", $"The chain '{chain}' is not in the register. Import its row of chains.csv first.",
+            RemarkKind.Refused);
 }

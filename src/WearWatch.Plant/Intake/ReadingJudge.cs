@@ -4,7 +4,9 @@ using WearWatch.Plant.Settings;
 
 namespace WearWatch.Plant.Intake;
 
-/// <summary>Judges a reading before it is taken in: whether such a reading can be, given the chain and what was told of it before.</summary>
+/// <summary>
+/// Judges a reading before it is taken in: whether such a reading can be, given the chain and what was told of it before.
+/// </summary>
 /// <remarks>Whether it fits the trend is not asked here: the track weighs every reading by that, again and again.</remarks>
 public static class ReadingJudge
 {
@@ -12,11 +14,14 @@ public static class ReadingJudge
     /// <param name="reading">The reading.</param>
     /// <param name="so">What is known of its chain.</param>
     /// <param name="now">The moment at which it is told.</param>
-    /// <param name="askAboutFalls">Whether the person who told it can be asked about a counter that fell; else a fall to less than
-    /// half, as after a reset that nobody recorded, is taken with a remark.</param>
+    /// <param name="askAboutFalls">
+    /// Whether the person who told it can be asked about a counter that fell; else a fall to less than
+    /// half, as after a reset that nobody recorded, is taken with a remark.
+    /// </param>
     public static Judgement Judge(Reading reading, ChainSoFar so, DateTimeOffset now, bool askAboutFalls = false)
     {
-        if (reading.TakenAt is { } at && at > now + Clocks.Ahead) return new Judgement.Refuse("taken_at", "The time lies in the future.");
+        if (reading.TakenAt is { } at && at > now + Clocks.Ahead)
+            return new Judgement.Refuse("taken_at", "The time lies in the future.");
         if (BeforeFitting(reading, so) is { } before) return before;
         var outcome = Gauge.Measure(so.Card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC);
         return outcome switch
@@ -24,7 +29,8 @@ public static class ReadingJudge
             GaugeOutcome.Refused refused => new Judgement.Refuse(refused.Field, refused.Reason),
             GaugeOutcome.Doubted doubted => new Judgement.Wait("length", doubted.Reason),
             _ when reading.Strand > so.Card.Strands => new Judgement.Wait("strand", Say(
-                $"Strand {reading.Strand} was measured, and by the register {so.Card.Name} has {so.Card.Strands}. Correct one of them.")),
+                $"Strand {reading.Strand} was measured, and by the register {so.Card.Name} has {so.Card.Strands}. Correct one ")
+                    + Say($"of them.")),
             _ => Fall(reading, so, askAboutFalls),
         };
     }
@@ -35,12 +41,14 @@ public static class ReadingJudge
         // A reading that tells only its day may carry an earlier hour of the day of fitting.
         if (reading.TakenAt is { } at && so.Card.FittedAt is { } fitted && at < fitted && fitted - at >= TimeSpan.FromDays(1))
             return new Judgement.Refuse("taken_at", Say(
-                $"Before the fitting of {so.Card.Name} on {fitted:yyyy-MM-dd}. If an earlier chain ran here, record the replacement first."));
+                $"Before the fitting of {so.Card.Name} on {fitted:yyyy-MM-dd}. If an earlier chain ran here, record the ")
+                    + Say($"replacement first."));
         return so.LastCounterH is null
             && reading.Counter is { Hours: var h } && so.Card.FittedCounter is { Hours: var fittedH } && h < fittedH
             && !so.IsFallRecorded(fittedH, h)
                 ? new Judgement.Refuse("counter_h", Say(
-                    $"{h:0.##} h is before the fitting of {so.Card.Name} at {fittedH:0.##} h. If the counter was reset or an earlier chain ran here, record that first."))
+                    $"{h:0.##} h is before the fitting of {so.Card.Name} at {fittedH:0.##} h. If the counter was reset or an ")
+                        + Say($"earlier chain ran here, record that first."))
                 : null;
     }
 
@@ -51,8 +59,10 @@ public static class ReadingJudge
         if (reading.TakenAt < so.LastTakenAt || so.IsFallRecorded(last, h)) return new Judgement.Use();
         return askAboutFalls || h > last / 2
             ? new Judgement.Wait("counter_h", Say(
-                $"The counter runs backwards, from {last:0.##} to {h:0.##} h, and no reset is recorded. Check it, or record the reset."))
-            : new Judgement.Use("counter_h", Say($"The counter fell from {last:0.##} to {h:0.##} h and no reset is recorded: taken as a reset."));
+                $"The counter runs backwards, from {last:0.##} to {h:0.##} h, and no reset is recorded. Check it, or record ")
+                    + Say($"the reset."))
+            : new Judgement.Use(
+                "counter_h", Say($"The counter fell from {last:0.##} to {h:0.##} h and no reset is recorded: taken as a reset."));
     }
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

@@ -46,19 +46,24 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
         if (item is FileItem.Noted noted) Add(noted.Line, noted.Column, noted.Reason, RemarkKind.Warning);
     }
 
-    /// <summary>Whether a row tells nothing new, because it is stored or because an equal one stands before it in the file.</summary>
+    /// <summary>
+    /// Whether a row tells nothing new, because it is stored or because an equal one stands before it in the file.
+    /// </summary>
     /// <remarks>A row equal to another in every column is one copied by mistake: counted twice it would weigh twice.</remarks>
     public bool IsRepeated(string fingerprint, int line, bool isStored)
     {
-        var name = UInt128.Parse(fingerprint, NumberStyles.HexNumber, CultureInfo.InvariantCulture); // a million of them fit better as numbers
+        // a million of them fit better as numbers
+        var name = UInt128.Parse(fingerprint, NumberStyles.HexNumber, CultureInfo.InvariantCulture);
         var isFirst = lines.TryAdd(name, line);
         if (isFirst && !isStored) return false;
         AlreadyKnown++;
         if (!isFirst && lines[name] is var first)
-            Add(line, "", FormattableString.Invariant($"Equal to line {first} in every column: it was taken once."), RemarkKind.Warning);
+            Add(line, "", FormattableString.Invariant($"Equal to line {first} in every column: it was taken once."),
+                RemarkKind.Warning);
         return true;
     }
 
     /// <summary>The report.</summary>
-    public FileReport Report(FileKind kind) => new(file, kind, Taken, AlreadyKnown, Waiting, Refused, [.. kept.OrderBy(r => r.Line)], remarks);
+    public FileReport Report(FileKind kind) =>
+        new(file, kind, Taken, AlreadyKnown, Waiting, Refused, [.. kept.OrderBy(r => r.Line)], remarks);
 }

@@ -13,9 +13,11 @@ public static class ReportText
         var text = new StringBuilder();
         text.AppendLine(CultureInfo.InvariantCulture, $"{report.Name}: {Name(report.Kind)}");
         text.AppendLine(CultureInfo.InvariantCulture,
-            $"{report.Taken} new, {report.AlreadyKnown} already known, {report.Waiting} waiting for a person, {report.Refused} refused");
+            $"{report.Taken} new, {report.AlreadyKnown} already known, {report.Waiting} waiting for a person, {report.Refused} "
+            + $"refused");
         if (report.Refused > 0)
-            text.AppendLine("The other rows were taken in. Correct the refused ones and drop them in again; rows that are known already do no harm.");
+            text.AppendLine("The other rows were taken in. Correct the refused ones and drop them in again; rows that are known "
+                + "already do no harm.");
         foreach (var remark in report.Remarks) text.AppendLine(CultureInfo.InvariantCulture, $"{Name(remark.Kind)}: {remark}");
         if (report.RemarkCount > report.Remarks.Count)
             text.AppendLine(CultureInfo.InvariantCulture, $"... and {report.RemarkCount - report.Remarks.Count} more remarks");

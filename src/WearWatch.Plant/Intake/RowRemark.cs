@@ -22,5 +22,6 @@ public enum RemarkKind
 public sealed record RowRemark(string File, int Line, string Column, string Reason, RemarkKind Kind)
 {
     /// <summary>The remark as a line of text: <c>file:line: column: reason</c>.</summary>
-    public override string ToString() => FormattableString.Invariant($"{File}:{Line}: {(Column.Length > 0 ? Column + ": " : "")}{Reason}");
+    public override string ToString() =>
+        FormattableString.Invariant($"{File}:{Line}: {(Column.Length > 0 ? Column + ": " : "")}{Reason}");
 }

@@ -11,10 +11,12 @@ public sealed class OilConsumption(IDbContextFactory<WearDb> database, PlantSett
     /// <summary>So many months are looked back.</summary>
     public const int Months = 12;
 
-    /// <summary>What was used, the newest month first. Withdrawn oilings do not count, corrected ones count as they were corrected.</summary>
+    /// <summary>
+    /// What was used, the newest month first. Withdrawn oilings do not count, corrected ones count as they were corrected.
+    /// </summary>
     /// <remarks>
-    /// What lubricators gave is added up from their strokes; the oiling that is made of a day of them has no amount of its own, and would
-    /// count twice if it had. Their oil is the one on the chain's card.
+    /// What lubricators gave is added up from their strokes; the oiling that is made of a day of them has no amount of its own,
+    /// and would count twice if it had. Their oil is the one on the chain's card.
     /// </remarks>
     public async Task<IReadOnlyList<OilUsed>> AskAsync(CancellationToken ct = default)
     {
@@ -25,7 +27,8 @@ public sealed class OilConsumption(IDbContextFactory<WearDb> database, PlantSett
         var strokes = await LubricatorOil.In(db).Where(s => s.At >= since).ToListAsync(ct);
         var counted = strokes.Select(s => s.ChainId).ToHashSet();
         var oilings = await db.Events.AsNoTracking()
-            .Where(e => e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && !e.Withdraws && e.At >= since && !db.Events.Any(later => later.CorrectsId == e.Id))
+            .Where(e => e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && !e.Withdraws && e.At >= since
+                && !db.Events.Any(later => later.CorrectsId == e.Id))
             .Select(e => new { e.ChainId, e.At, e.OilGrade, e.OilAmountMl, e.OilMethod }).ToListAsync(ct);
         var parts = oilings.Select(o => new OilUsed(
                 MonthOf(o.At!.Value, zone), o.OilGrade, 1, o.OilAmountMl ?? 0,
@@ -34,7 +37,8 @@ public sealed class OilConsumption(IDbContextFactory<WearDb> database, PlantSett
         return
         [
             .. parts.GroupBy(p => (p.Month, p.Grade))
-                .Select(g => new OilUsed(g.Key.Month, g.Key.Grade, g.Sum(p => p.Oilings), g.Sum(p => p.Millilitres), g.Sum(p => p.WithoutAmount)))
+                .Select(g => new OilUsed(
+                    g.Key.Month, g.Key.Grade, g.Sum(p => p.Oilings), g.Sum(p => p.Millilitres), g.Sum(p => p.WithoutAmount)))
                 .OrderByDescending(u => u.Month).ThenBy(u => u.Grade, StringComparer.OrdinalIgnoreCase),
         ];
     }

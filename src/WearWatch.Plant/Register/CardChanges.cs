@@ -11,14 +11,18 @@ public static class CardChanges
     public const string Entry = "chain";
 
     /// <summary>The columns that differ, with what stood and what stands in them.</summary>
-    public static IEnumerable<(string Field, string From, string To)> Between(ChainCard before, ChainCard after) => ChainColumns.All
+    public static IEnumerable<(string Field, string From, string To)> Between(ChainCard before, ChainCard after) =>
+        ChainColumns.All
         .Select(column => (Field: column.Name, From: column.Write(before), To: column.Write(after)))
         .Where(change => change.From != change.To);
 
     /// <summary>The rows that record a change; for a chain that was not in the register one row, its entry.</summary>
-    public static IReadOnlyList<CardChangeRow> Of(int chainId, ChainCard? before, ChainCard after, string by, string why, DateTimeOffset at)
+    public static IReadOnlyList<CardChangeRow> Of(
+        int chainId, ChainCard? before, ChainCard after, string by, string why, DateTimeOffset at)
     {
-        (string Field, string From, string To)[] changes = before is null ? [(Entry, "", after.Name)] : [.. Between(before, after)];
+        (string Field, string From, string To)[] changes = before is null
+            ? [(Entry, "", after.Name)]
+            : [.. Between(before, after)];
         return [.. changes.Select(change => new CardChangeRow
         {
             ChainId = chainId,

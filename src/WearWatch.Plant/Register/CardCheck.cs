@@ -30,7 +30,8 @@ internal static class CardCheck
     public static IEnumerable<Refusal> WordFaults(string by, string why, bool needsWhy)
     {
         if (by.Trim().Length is 0 or > LongestText) yield return new("by", $"Say who in 1 to {LongestText} characters.");
-        if (needsWhy && why.Trim().Length == 0) yield return new("why", "Say why in a few words: it stays in the record of changes.");
+        if (needsWhy && why.Trim().Length == 0)
+            yield return new("why", "Say why in a few words: it stays in the record of changes.");
         if (why.Length > LongestText) yield return new("why", $"Longer than {LongestText} characters.");
     }
 }

@@ -17,7 +17,8 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
     public async Task<RegisterAnswer> AddAsync(ChainCard card, string by, string why = "", CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
-        if (Faults(CardCheck.NameFaults(card.Name), CardCheck.Faults(card, now), CardCheck.WordFaults(by, why, needsWhy: false)) is { } no) return no;
+        if (Faults(CardCheck.NameFaults(card.Name), CardCheck.Faults(card, now),
+            CardCheck.WordFaults(by, why, needsWhy: false)) is { } no) return no;
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Chains.AsNoTracking().SingleOrDefaultAsync(c => c.Name == card.Name, ct) is { } known)
@@ -36,11 +37,14 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
 
     /// <summary>Changes a chain's card.</summary>
     /// <param name="card">The card as it should be; the name tells which.</param>
-    /// <param name="revision">The state of the card from which the person set out: what another one changed since is not overwritten.</param>
+    /// <param name="revision">
+    /// The state of the card from which the person set out: what another one changed since is not overwritten.
+    /// </param>
     /// <param name="by">Who.</param>
     /// <param name="why">Why, in a few words.</param>
     /// <param name="ct">Gives up before the commit.</param>
-    public async Task<RegisterAnswer> ChangeAsync(ChainCard card, int revision, string by, string why, CancellationToken ct = default)
+    public async Task<RegisterAnswer> ChangeAsync(
+        ChainCard card, int revision, string by, string why, CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
@@ -57,7 +61,8 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
     }
 
     private async Task<RegisterAnswer> KeepAsync(
-        WearDb db, Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction transaction, ChainRow row, IReadOnlyList<CardChangeRow> changes,
+        WearDb db, Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction transaction, ChainRow row,
+        IReadOnlyList<CardChangeRow> changes,
         CancellationToken ct)
     {
         db.CardChanges.AddRange(changes);
@@ -70,7 +75,8 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
 
     private static async Task<IReadOnlyList<CardChangeRow>> NewestAsync(WearDb db, int chainId, CancellationToken ct)
     {
-        var last = await db.CardChanges.AsNoTracking().Where(c => c.ChainId == chainId).OrderByDescending(c => c.Id).Take(ChangesTold).ToListAsync(ct);
+        var last = await db.CardChanges.AsNoTracking().Where(c => c.ChainId == chainId).OrderByDescending(c => c.Id)
+            .Take(ChangesTold).ToListAsync(ct);
         return [.. last.TakeWhile(c => c.At == last[0].At && c.By == last[0].By)];
     }
 

@@ -3,7 +3,9 @@ using System.Diagnostics.Metrics;
 
 namespace WearWatch.Plant.Settings;
 
-/// <summary>What the worker counts and traces for whoever watches it: the meter and the source of traces <c>WearWatch</c>.</summary>
+/// <summary>
+/// What the worker counts and traces for whoever watches it: the meter and the source of traces <c>WearWatch</c>.
+/// </summary>
 public static class Meters
 {
     /// <summary>The meter's and the source's name.</summary>

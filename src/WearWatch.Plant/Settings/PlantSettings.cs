@@ -19,19 +19,23 @@ public sealed class PlantSettings(IDbContextFactory<WearDb> database)
     public async Task<PlantRow> CurrentAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
-        return await db.Plants.AsNoTracking().OrderBy(p => p.Id).FirstOrDefaultAsync(ct) ?? new PlantRow { Name = "Plant", TimeZone = "UTC" };
+        return await db.Plants.AsNoTracking().OrderBy(p => p.Id).FirstOrDefaultAsync(ct)
+            ?? new PlantRow { Name = "Plant", TimeZone = "UTC" };
     }
 
     /// <summary>The plant's mark, which stands on its labels; made when it is first asked for.</summary>
     public async Task<string> MarkAsync(CancellationToken ct = default)
     {
         if ((await CurrentAsync(ct)).Mark is { Length: > 0 } mark) return mark;
-        await ChangeAsync(plant => plant.Mark = plant.Mark.Length > 0 ? plant.Mark : RandomNumberGenerator.GetString(MarkLetters, MarkLength), ct);
+        await ChangeAsync(plant => plant.Mark = plant.Mark.Length > 0
+            ? plant.Mark
+            : RandomNumberGenerator.GetString(MarkLetters, MarkLength), ct);
         return (await CurrentAsync(ct)).Mark;
     }
 
     /// <summary>When the plant runs.</summary>
-    public async Task<ProductionCalendar> CalendarAsync(CancellationToken ct = default) => ShiftPlan.Calendar(await CurrentAsync(ct));
+    public async Task<ProductionCalendar> CalendarAsync(CancellationToken ct = default) =>
+        ShiftPlan.Calendar(await CurrentAsync(ct));
 
     /// <summary>What the plant says of its oiling.</summary>
     public async Task<OilTerms> OilTermsAsync(CancellationToken ct = default)

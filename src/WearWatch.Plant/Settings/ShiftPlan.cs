@@ -14,17 +14,21 @@ public static partial class ShiftPlan
 
     /// <summary>The weekly shifts in a text such as <c>[{"day":"Monday","start":"06:00","hours":16}]</c>.</summary>
     public static IReadOnlyList<Shift> Shifts(string text) =>
-        [.. (JsonSerializer.Deserialize(text, Json.Default.ShiftJsonArray) ?? []).Select(s => new Shift(s.Day, s.Start, TimeSpan.FromHours(s.Hours)))];
+        [.. (JsonSerializer.Deserialize(text, Json.Default.ShiftJsonArray) ?? [])
+            .Select(s => new Shift(s.Day, s.Start, TimeSpan.FromHours(s.Hours)))];
 
     /// <summary>The text of weekly shifts.</summary>
     public static string Text(IEnumerable<Shift> shifts) =>
-        JsonSerializer.Serialize([.. shifts.Select(s => new ShiftJson(s.Day, s.Start, s.Length.TotalHours))], Json.Default.ShiftJsonArray);
+        JsonSerializer.Serialize(
+            [.. shifts.Select(s => new ShiftJson(s.Day, s.Start, s.Length.TotalHours))], Json.Default.ShiftJsonArray);
 
     /// <summary>The dates in a text such as <c>["2026-12-25"]</c>.</summary>
-    public static IReadOnlyList<DateOnly> Holidays(string text) => JsonSerializer.Deserialize(text, Json.Default.DateOnlyArray) ?? [];
+    public static IReadOnlyList<DateOnly> Holidays(string text) =>
+        JsonSerializer.Deserialize(text, Json.Default.DateOnlyArray) ?? [];
 
     /// <summary>The text of dates.</summary>
-    public static string Text(IEnumerable<DateOnly> holidays) => JsonSerializer.Serialize([.. holidays], Json.Default.DateOnlyArray);
+    public static string Text(IEnumerable<DateOnly> holidays) =>
+        JsonSerializer.Serialize([.. holidays], Json.Default.DateOnlyArray);
 
     internal sealed record ShiftJson(DayOfWeek Day, TimeOnly Start, double Hours);
 

@@ -10,14 +10,17 @@ namespace WearWatch.Plant.Signals;
 
 /// <summary>Concludes what follows from telemetry: running hours by day, readings of sensors, oilings.</summary>
 /// <remarks>
-/// The hours in which there is more than was concluded say what is to do. Everything that is made has a key or a place of its own,
-/// so that it does no harm to conclude twice, after a kill or by two workers. Raw readings are never changed.
+/// The hours in which there is more than was concluded say what is to do. Everything that is made has a key or a place of its
+/// own, so that it does no harm to conclude twice, after a kill or by two workers. Raw readings are never changed.
 /// </remarks>
 public sealed class SignalDesk(
-    IDbContextFactory<WearDb> database, PlantSettings plant, RunningConclusion running, PassConclusion passes, SingleConclusions singles,
+    IDbContextFactory<WearDb> database, PlantSettings plant, RunningConclusion running, PassConclusion passes,
+    SingleConclusions singles,
     ChainReview review, TimeProvider clock)
 {
-    /// <summary>So long nothing more of a day may have come before it is taken as whole, where its sender says nothing of a later day.</summary>
+    /// <summary>
+    /// So long nothing more of a day may have come before it is taken as whole, where its sender says nothing of a later day.
+    /// </summary>
     private static readonly TimeSpan Settled = TimeSpan.FromHours(1);
 
     private readonly Dictionary<(int Chain, DateTimeOffset Day), (long Count, DateTimeOffset Since)> unsettled = [];
@@ -55,10 +58,12 @@ public sealed class SignalDesk(
     /// <summary>Concludes what there is of one chain.</summary>
     /// <returns>The hours that are concluded, and whether running hours followed.</returns>
     private async Task<(IReadOnlyList<TelemetryHourRow> Concluded, bool HasRun)> ConcludeAsync(
-        WearDb db, int chainId, IReadOnlyList<TelemetryHourRow> hours, ProductionCalendar calendar, DateTimeOffset now, CancellationToken ct)
+        WearDb db, int chainId, IReadOnlyList<TelemetryHourRow> hours, ProductionCalendar calendar, DateTimeOffset now,
+        CancellationToken ct)
     {
         var hasRun = await running.ConcludeAsync(chainId, [.. hours.Where(h => IsRunning(h.Kind))], calendar, ct);
-        await singles.ConcludeAsync(chainId, [.. hours.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
+        await singles.ConcludeAsync(
+            chainId, [.. hours.Where(h => h.Kind is TelemetryKind.Length or TelemetryKind.Oiling)], calendar.TimeZone, ct);
         var concluded = hours.Where(h => h.Kind != TelemetryKind.Passes).ToList();
         // A day of passes is looked at when it is whole; its hours stay open until then.
         foreach (var day in hours.Where(h => h.Kind == TelemetryKind.Passes).GroupBy(h => PlantDay.Of(h.Hour, calendar.TimeZone)))
@@ -72,12 +77,15 @@ public sealed class SignalDesk(
     }
 
     /// <summary>Whether all passes of a day are there. After an outage those of past days come late and by and by.</summary>
-    private async Task<bool> IsWholeAsync(WearDb db, int chainId, PlantDay day, long count, DateTimeOffset now, CancellationToken ct)
+    private async Task<bool> IsWholeAsync(
+        WearDb db, int chainId, PlantDay day, long count, DateTimeOffset now, CancellationToken ct)
     {
         if (day.End > now) return false;
-        if (!await db.TelemetryHours.AnyAsync(h => h.ChainId == chainId && h.Kind == TelemetryKind.Passes && h.Hour >= day.End, ct))
+        if (!await db.TelemetryHours
+            .AnyAsync(h => h.ChainId == chainId && h.Kind == TelemetryKind.Passes && h.Hour >= day.End, ct))
         {
-            if (!unsettled.TryGetValue((chainId, day.Start), out var last) || last.Count != count) unsettled[(chainId, day.Start)] = last = (count, now);
+            if (!unsettled.TryGetValue((chainId, day.Start), out var last) || last.Count != count)
+                unsettled[(chainId, day.Start)] = last = (count, now);
             if (now - last.Since < Settled) return false;
         }
 
@@ -89,8 +97,8 @@ public sealed class SignalDesk(
         kind is TelemetryKind.RunningCounter or TelemetryKind.RunningSwitch or TelemetryKind.RunningPulses;
 
     /// <summary>
-    /// Marks hours with the count that was there when they were looked at: what came since is concluded next time. All in one transaction:
-    /// the intake waits once for it, not once per chain.
+    /// Marks hours with the count that was there when they were looked at: what came since is concluded next time. All in one
+    /// transaction: the intake waits once for it, not once per chain.
     /// </summary>
     private static async Task ConcludedAsync(WearDb db, List<TelemetryHourRow> hours, CancellationToken ct)
     {

@@ -24,9 +24,11 @@ public sealed class InfluxOptions
     public int Version { get; set; } = 1;
 
     /// <summary>How often is looked for telemetry to send on; from a tenth of a second to ten minutes.</summary>
-    [Range(typeof(TimeSpan), "00:00:00.1", "00:10:00", ConvertValueInInvariantCulture = true, ParseLimitsInInvariantCulture = true)]
+    [Range(typeof(TimeSpan), "00:00:00.1", "00:10:00", ConvertValueInInvariantCulture = true,
+        ParseLimitsInInvariantCulture = true)]
     public TimeSpan Every { get; set; } = TimeSpan.FromSeconds(1);
 
     /// <summary>Where telemetry is sent on to; null for nowhere.</summary>
-    public SeriesAddress? Address => Url.Length == 0 ? null : new SeriesAddress(new Uri(Url.TrimEnd('/') + "/"), Bucket, Token, Organisation, Version == 1);
+    public SeriesAddress? Address =>
+        Url.Length == 0 ? null : new SeriesAddress(new Uri(Url.TrimEnd('/') + "/"), Bucket, Token, Organisation, Version == 1);
 }

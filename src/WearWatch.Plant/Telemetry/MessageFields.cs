@@ -30,7 +30,8 @@ internal sealed class MessageFields
     public string Text(string name, int longest)
     {
         if (Take(name, required: true) is not { } field) return "";
-        if (field.ValueKind == JsonValueKind.String && field.GetString()!.Trim() is { Length: > 0 } text && text.Length <= longest) return text;
+        if (field.ValueKind == JsonValueKind.String && field.GetString()!.Trim() is { Length: > 0 } text
+            && text.Length <= longest) return text;
         return Wrong(name, $"a text of 1 to {longest} characters", "");
     }
 
@@ -51,7 +52,8 @@ internal sealed class MessageFields
         if (Take(name, required) is not { } field) return null;
         return field.ValueKind == JsonValueKind.Number && field.TryGetDouble(out var number) && number >= least && number <= most
             ? number
-            : Wrong(name, string.Create(CultureInfo.InvariantCulture, $"a number from {least:#,0.###} to {most:#,0.###}"), default(double?));
+            : Wrong(name, string.Create(CultureInfo.InvariantCulture, $"a number from {least:#,0.###} to {most:#,0.###}"),
+                default(double?));
     }
 
     public long Whole(string name, long least, long most)
@@ -74,7 +76,8 @@ internal sealed class MessageFields
     public IReadOnlyList<long> Rising(string name, int fewest, int mostNumbers, long most)
     {
         if (Take(name, required: true) is not { } field) return [];
-        var wanted = string.Create(CultureInfo.InvariantCulture, $"{fewest} to {mostNumbers:#,0} rising whole numbers from 0 to {most:#,0}");
+        var wanted = string.Create(
+            CultureInfo.InvariantCulture, $"{fewest} to {mostNumbers:#,0} rising whole numbers from 0 to {most:#,0}");
         if (field.ValueKind != JsonValueKind.Array || field.GetArrayLength() < fewest || field.GetArrayLength() > mostNumbers)
             return Wrong<IReadOnlyList<long>>(name, wanted, []);
         var numbers = new List<long>(field.GetArrayLength());

@@ -12,7 +12,8 @@ public sealed class SetAsideDesk(IDbContextFactory<WearDb> database, TelemetryDe
     public async Task<string?> ReleaseAsync(long id, string by, CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
-        if (await db.SetAside.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id, ct) is not { } row) return "There is no such message.";
+        if (await db.SetAside.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id, ct) is not { } row)
+            return "There is no such message.";
         var taken = await desk.TakeAsync([new Arrival(row.Topic, row.Payload)], ct);
         if (taken.SetAside > 0) return await db.SetAside.Where(s => s.Id == id).Select(s => s.Reason).SingleAsync(ct);
         await SettleAsync(db, id, Settlement.Released, by, ct);
@@ -30,6 +31,7 @@ public sealed class SetAsideDesk(IDbContextFactory<WearDb> database, TelemetryDe
     {
         var now = clock.GetUtcNow();
         return db.SetAside.Where(s => s.Id == id).ExecuteUpdateAsync(
-            set => set.SetProperty(s => s.Settlement, settlement).SetProperty(s => s.SettledAt, now).SetProperty(s => s.SettledBy, by), ct);
+            set => set.SetProperty(s => s.Settlement, settlement).SetProperty(s => s.SettledAt, now)
+                .SetProperty(s => s.SettledBy, by), ct);
     }
 }

@@ -9,11 +9,16 @@ namespace WearWatch.Plant.Telemetry;
 /// <summary>Keeps messages that could not be understood or used, with the reason.</summary>
 internal static class SettingAside
 {
-    /// <summary>Keeps messages inside the current transaction. One that was set aside before is counted, and waits again if it was settled.</summary>
-    public static async Task KeepAsync(WearDb db, IReadOnlyCollection<(Arrival Arrival, string Reason)> aside, DateTimeOffset now, CancellationToken ct)
+    /// <summary>
+    /// Keeps messages inside the current transaction. One that was set aside before is counted, and waits again if it was
+    /// settled.
+    /// </summary>
+    public static async Task KeepAsync(
+        WearDb db, IReadOnlyCollection<(Arrival Arrival, string Reason)> aside, DateTimeOffset now, CancellationToken ct)
     {
         if (aside.Count == 0) return;
-        var rows = aside.GroupBy(a => Fingerprint(a.Arrival)).ToDictionary(g => g.Key, g => Row(g.Key, g.First().Arrival, g.Last().Reason, g.Count(), now));
+        var rows = aside.GroupBy(a => Fingerprint(a.Arrival))
+            .ToDictionary(g => g.Key, g => Row(g.Key, g.First().Arrival, g.Last().Reason, g.Count(), now));
         var added = await db.AddNewAsync(rows.Values, r => r.Fingerprint, ct);
         foreach (var again in rows.Values.Where(r => !added.Contains(r.Fingerprint)))
             await db.SetAside.Where(s => s.Fingerprint == again.Fingerprint).ExecuteUpdateAsync(

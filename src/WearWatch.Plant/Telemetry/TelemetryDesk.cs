@@ -27,16 +27,19 @@ public sealed class TelemetryDesk(
         using var trace = Meters.Traces.StartActivity("take telemetry");
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
-        var ids = await chains.FindAsync(db, read.Select(r => r.Text).OfType<TelemetryText.Understood>().Select(u => u.Message.Chain), ct);
+        var ids = await chains.FindAsync(
+            db, read.Select(r => r.Text).OfType<TelemetryText.Understood>().Select(u => u.Message.Chain), ct);
         var aside = new List<(Arrival, string)>();
         var good = new List<(Arrival Arrival, TelemetryRow Row)>();
         foreach (var (arrival, text) in read)
         {
             if (Fault(text, ids, now) is { } fault) aside.Add((arrival, fault));
-            else if (text is TelemetryText.Understood { Message: var message }) good.Add((arrival, Row(message, ids[message.Chain], now)));
+            else if (text is TelemetryText.Understood { Message: var message })
+                good.Add((arrival, Row(message, ids[message.Chain], now)));
         }
 
-        var first = good.Select(g => g.Row).DistinctBy(r => r.MessageId, StringComparer.Ordinal).ToDictionary(r => r.MessageId, StringComparer.Ordinal);
+        var first = good.Select(g => g.Row).DistinctBy(r => r.MessageId, StringComparer.Ordinal)
+            .ToDictionary(r => r.MessageId, StringComparer.Ordinal);
         var added = await db.KeepTelemetryAsync(first.Values, ct);
         var stored = await StoredAsync(db, first, added, ct);
         aside.AddRange(good.Where(g => !IsSame(stored[g.Row.MessageId], g.Row)).Select(g => (g.Arrival, IdIsUsed)));
@@ -55,7 +58,8 @@ public sealed class TelemetryDesk(
     private string? Fault(TelemetryText text, IReadOnlyDictionary<string, int> ids, DateTimeOffset now)
     {
         if (text is not TelemetryText.Understood { Message: var message }) return ((TelemetryText.NotUnderstood)text).Reason;
-        if (!ids.ContainsKey(message.Chain)) return $"There is no chain '{message.Chain}' in the register. Register it, then release this message.";
+        if (!ids.ContainsKey(message.Chain))
+            return $"There is no chain '{message.Chain}' in the register. Register it, then release this message.";
         if (message.At > now + Ahead) return "The time lies in the future: set the sender's clock.";
         return message.At < now - TimeSpan.FromDays(options.Value.RawDays - 1)
             ? $"Older than single messages are kept ({options.Value.RawDays} days): its day is closed."
@@ -81,7 +85,8 @@ public sealed class TelemetryDesk(
         var known = sent.Keys.Where(id => !added.Contains(id)).ToList();
         if (known.Count == 0) return sent;
         var rows = await db.Telemetry.AsNoTracking().Where(t => EF.Parameter(known).Contains(t.MessageId)).ToListAsync(ct);
-        return rows.Concat(sent.Values.Where(r => added.Contains(r.MessageId))).ToDictionary(r => r.MessageId, StringComparer.Ordinal);
+        return rows.Concat(sent.Values.Where(r => added.Contains(r.MessageId)))
+            .ToDictionary(r => r.MessageId, StringComparer.Ordinal);
     }
 
     private static bool IsSame(TelemetryRow a, TelemetryRow b) =>

@@ -9,4 +9,5 @@ namespace WearWatch.Plant.Telemetry;
 /// <param name="At">The sender's time.</param>
 /// <param name="Value">The figure, in the unit of its kind.</param>
 /// <param name="Payload">The message as it came, where one figure does not tell it all; else null.</param>
-public sealed record TelemetryMessage(string Id, string Chain, TelemetryKind Kind, DateTimeOffset At, double Value, string? Payload);
+public sealed record TelemetryMessage(
+    string Id, string Chain, TelemetryKind Kind, DateTimeOffset At, double Value, string? Payload);

@@ -34,7 +34,8 @@ public abstract record TelemetryText
     public static TelemetryText Read(Arrival arrival)
     {
         if (TelemetryTopic.Read(arrival.Topic) is not { } topic)
-            return new NotUnderstood("The topic is not wearwatch/v1/PLANT/CHAIN/ and one of " + string.Join(", ", TelemetryTopic.Words) + ".");
+            return new NotUnderstood(
+                "The topic is not wearwatch/v1/PLANT/CHAIN/ and one of " + string.Join(", ", TelemetryTopic.Words) + ".");
         if (arrival.Payload.Length > LongestBytes) return new NotUnderstood($"Longer than {LongestBytes / 1024} KiB.");
         try
         {
@@ -63,7 +64,9 @@ public abstract record TelemetryText
         return fields.Fault is { } fault
             ? new NotUnderstood(fault)
             : new Understood(new TelemetryMessage(
-                id, topic.Chain, kind, at, value, kind is TelemetryKind.Length or TelemetryKind.Passes ? Encoding.UTF8.GetString(payload.Span) : null));
+                id, topic.Chain, kind, at, value, kind is TelemetryKind.Length or TelemetryKind.Passes
+                    ? Encoding.UTF8.GetString(payload.Span)
+                    : null));
     }
 
     private static (TelemetryKind Kind, double Value) Running(MessageFields fields) =>

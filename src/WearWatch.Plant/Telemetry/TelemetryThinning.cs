@@ -5,7 +5,10 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Telemetry;
 
-/// <summary>Keeps telemetry small: old single messages go, since their hours are summed up; old hours become days, which are kept for ever.</summary>
+/// <summary>
+/// Keeps telemetry small: old single messages go, since their hours are summed up; old hours become days, which are kept for
+/// ever.
+/// </summary>
 /// <remarks>A message goes only after it was sent on, where it is to be, and after what follows from it was concluded.</remarks>
 public sealed class TelemetryThinning(IDbContextFactory<WearDb> database, IOptions<TelemetryOptions> options, TimeProvider clock)
 {
@@ -17,7 +20,8 @@ public sealed class TelemetryThinning(IDbContextFactory<WearDb> database, IOptio
         await using var db = await database.CreateDbContextAsync(ct);
         await RollUpAsync(db, now - TimeSpan.FromDays(options.Value.HourlyDays), ct);
         var before = now - TimeSpan.FromDays(options.Value.RawDays);
-        if (await db.TelemetryHours.Where(h => h.Concluded < h.Count).MinAsync(h => (DateTimeOffset?)h.Hour, ct) is { } open && open < before) before = open;
+        if (await db.TelemetryHours.Where(h => h.Concluded < h.Count).MinAsync(h => (DateTimeOffset?)h.Hour, ct) is { } open
+            && open < before) before = open;
         await db.SetAside.Where(s => s.LastAt < before).ExecuteDeleteAsync(ct);
         return await db.Telemetry.Where(t => t.At < before && !t.AwaitsForwarding).ExecuteDeleteAsync(ct);
     }

@@ -4,8 +4,8 @@ namespace WearWatch.Plant.Telemetry;
 
 /// <summary>The topics of telemetry: <c>wearwatch/v1/{plant}/{position}/{running|length|passes|temperature|oiling}</c>.</summary>
 /// <remarks>
-/// The position is the chain's name in the register. Topics cannot hold every character: <c>/</c>, <c>+</c>, <c>#</c> and <c>%</c>
-/// in a name are written as in addresses, <c>%2F</c> for a slash.
+/// The position is the chain's name in the register. Topics cannot hold every character: <c>/</c>, <c>+</c>, <c>#</c> and
+/// <c>%</c> in a name are written as in addresses, <c>%2F</c> for a slash.
 /// </remarks>
 /// <param name="Plant">The plant's level.</param>
 /// <param name="Chain">The chain's name.</param>

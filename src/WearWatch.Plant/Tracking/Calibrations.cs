@@ -23,7 +23,9 @@ public sealed class Calibrations(
         var kept = await db.Calibrations.OrderByDescending(c => c.Id).Select(c => c.Constants).FirstOrDefaultAsync(ct);
         var spread = await db.Spreads.AsNoTracking().OrderByDescending(s => s.Id).FirstOrDefaultAsync(ct);
         return new Knowledge(
-            model, kept is null ? WearConstants.Default : JsonSerializer.Deserialize<WearConstants>(kept, JsonSerializerOptions.Default)!, kept,
+            model, kept is null
+                ? WearConstants.Default
+                : JsonSerializer.Deserialize<WearConstants>(kept, JsonSerializerOptions.Default)!, kept,
             spread?.ToSpread() ?? ForecastSpread.AsMade)
         {
             Oil = await plant.OilTermsAsync(ct),

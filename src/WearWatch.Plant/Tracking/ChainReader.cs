@@ -7,11 +7,15 @@ namespace WearWatch.Plant.Tracking;
 /// <summary>Assesses one chain live from its raw rows, for its page.</summary>
 public sealed class ChainReader(ChainReview review, IDbContextFactory<WearDb> database)
 {
-    /// <summary>The assessment as of now, or null when there is no such chain. Its reading indices count the chain's standing readings.</summary>
+    /// <summary>
+    /// The assessment as of now, or null when there is no such chain. Its reading indices count the chain's standing readings.
+    /// </summary>
     public async Task<Assessment?> AssessAsync(int chainId, CancellationToken ct = default) =>
         (await review.AssessAsync([chainId], ct)).SingleOrDefault()?.Assessment;
 
-    /// <summary>What was told of a chain, the rows behind the assessment's reading indices among it; null when there is no such chain.</summary>
+    /// <summary>
+    /// What was told of a chain, the rows behind the assessment's reading indices among it; null when there is no such chain.
+    /// </summary>
     public async Task<RawChain?> RawAsync(int chainId, CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);

@@ -41,7 +41,8 @@ public sealed class ChainReview(
     }
 
     /// <summary>Assesses chains as a review would, and keeps nothing.</summary>
-    public async Task<IReadOnlyList<ReviewedChain>> AssessAsync(IReadOnlyCollection<int> chainIds, CancellationToken ct = default) =>
+    public async Task<IReadOnlyList<ReviewedChain>> AssessAsync(
+        IReadOnlyCollection<int> chainIds, CancellationToken ct = default) =>
         await AssessAsync(chainIds, await calibrations.KnowledgeAsync(ct), await plant.CalendarAsync(ct), ct);
 
     private async Task<IReadOnlyList<ReviewedChain>> AssessAsync(
@@ -68,12 +69,14 @@ public sealed class ChainReview(
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var stamps = await RawStamp.OfAsync(db, ids, ct);
         var kept = await db.Forecasts.Where(f => ids.Contains(f.ChainId) && f.IsLatest).ToDictionaryAsync(f => f.ChainId, ct);
-        var notices = (await db.Notices.Where(n => ids.Contains(n.ChainId) && (n.EndedAt == null || n.JudgedReal != null)).ToListAsync(ct)).ToLookup(n => n.ChainId);
+        var notices = (await db.Notices.Where(n => ids.Contains(n.ChainId) && (n.EndedAt == null || n.JudgedReal != null))
+            .ToListAsync(ct)).ToLookup(n => n.ChainId);
         var (told, overtaken) = (new List<int>(), new List<int>());
         foreach (var chain in made)
         {
             if (stamps[chain.Raw.Id] != chain.Raw.Stamp) overtaken.Add(chain.Raw.Id);
-            else if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now)) told.Add(chain.Raw.Id);
+            else if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now))
+                told.Add(chain.Raw.Id);
         }
 
         await KeptTracks.KeepAsync(db, [.. made.Where(m => m.TrackMoved && stamps[m.Raw.Id] == m.Raw.Stamp)], ct);
@@ -83,7 +86,8 @@ public sealed class ChainReview(
     }
 
     private static bool Keep(
-        WearDb db, ReviewedChain chain, ForecastRow? kept, IReadOnlyCollection<NoticeRow> notices, ProductionCalendar calendar, DateTimeOffset now)
+        WearDb db, ReviewedChain chain, ForecastRow? kept, IReadOnlyCollection<NoticeRow> notices, ProductionCalendar calendar,
+        DateTimeOffset now)
     {
         var row = chain.ToRow(calendar, now);
         var isNews = ForecastKeeping.IsNews(kept, row, calendar.TimeZone);

@@ -4,8 +4,12 @@ using WearWatch.Storage;
 
 namespace WearWatch.Plant.Tracking;
 
-/// <summary>Finds the chains that are to be reviewed because time went on, the fleet model changed, or a process ended before it had reviewed them.</summary>
-public sealed class DueReviews(IDbContextFactory<WearDb> database, PlantSettings plant, Calibrations calibrations, TimeProvider clock)
+/// <summary>
+/// Finds the chains that are to be reviewed because time went on, the fleet model changed, or a process ended before it had
+/// reviewed them.
+/// </summary>
+public sealed class DueReviews(
+    IDbContextFactory<WearDb> database, PlantSettings plant, Calibrations calibrations, TimeProvider clock)
 {
     /// <summary>The chains whose newest forecast is of another day, other knowledge or older rows than there are now.</summary>
     public async Task<IReadOnlyList<int>> FindAsync(CancellationToken ct = default)

@@ -23,7 +23,10 @@ public sealed class FleetModels(
 
     private (int Id, FleetModel? Model)? loaded;
 
-    /// <summary>The newest model; null while there is none, or it was saved by another version of this program: then the next night trains one.</summary>
+    /// <summary>
+    /// The newest model; null while there is none, or it was saved by another version of this program: then the next night trains
+    /// one.
+    /// </summary>
     public async ValueTask<FleetModel?> CurrentAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
@@ -53,10 +56,13 @@ public sealed class FleetModels(
     public async Task<DateTimeOffset?> TrainedAtAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
-        return await db.FleetModels.OrderByDescending(m => m.Id).Select(m => (DateTimeOffset?)m.TrainedAt).FirstOrDefaultAsync(ct);
+        return await db.FleetModels.OrderByDescending(m => m.Id).Select(m => (DateTimeOffset?)m.TrainedAt)
+            .FirstOrDefaultAsync(ct);
     }
 
-    /// <summary>Trains a model on all stored histories and keeps it when it differs from the newest; false when there is nothing new.</summary>
+    /// <summary>
+    /// Trains a model on all stored histories and keeps it when it differs from the newest; false when there is nothing new.
+    /// </summary>
     public async Task<bool> TrainAsync(CancellationToken ct = default)
     {
         var chains = await HistoriesAsync(ct);
@@ -83,12 +89,16 @@ public sealed class FleetModels(
         return chains;
     }
 
-    /// <summary>The fitted chains of a position that a model may learn from, each with what its own life shows of its duty.</summary>
+    /// <summary>
+    /// The fitted chains of a position that a model may learn from, each with what its own life shows of its duty.
+    /// </summary>
     public static IEnumerable<FleetChain> Lives(
         ChainCard card, IReadOnlyList<Gauging.Reading> readings, IReadOnlyList<ChainEvent> events, ProductionCalendar calendar) =>
         from life in ChainHistory.Take(card, readings, events, calendar).Lives
         where life.Observations.Count > 0
-        select new FleetChain(DutySeen.Of(card, life, readings, events, calendar), life.Observations) { FittingKnown = life.FittingKnown };
+        select new FleetChain(
+            DutySeen.Of(card, life, readings, events, calendar), life.Observations)
+        { FittingKnown = life.FittingKnown };
 
     private async Task<bool> KeepAsync(FleetTrainingOutcome.Trained trained, CancellationToken ct)
     {

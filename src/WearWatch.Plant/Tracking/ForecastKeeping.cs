@@ -5,11 +5,14 @@ namespace WearWatch.Plant.Tracking;
 /// <summary>When a forecast is worth a row of its own.</summary>
 public static class ForecastKeeping
 {
-    /// <summary>Whether a new forecast says anything that the kept one does not: it is another one, another calendar dates it, or it
-    /// is of another day in the plant.</summary>
+    /// <summary>
+    /// Whether a new forecast says anything that the kept one does not: it is another one, another calendar dates it, or it
+    /// is of another day in the plant.
+    /// </summary>
     public static bool IsNews(ForecastRow? kept, ForecastRow made, TimeZoneInfo zone) =>
         kept is null || !IsSameForecast(kept, made) || Day(kept.MadeAt, zone) != Day(made.MadeAt, zone)
-        || HasMoved(kept.EarlyDate, made.EarlyDate) || HasMoved(kept.MiddleDate, made.MiddleDate) || HasMoved(kept.NextOilingAt, made.NextOilingAt);
+        || HasMoved(kept.EarlyDate, made.EarlyDate) || HasMoved(kept.MiddleDate, made.MiddleDate)
+        || HasMoved(kept.NextOilingAt, made.NextOilingAt);
 
     /// <summary>Whether two rows hold the same forecast, bit for bit, whenever they were made.</summary>
     public static bool IsSameForecast(ForecastRow a, ForecastRow b) =>
@@ -25,5 +28,6 @@ public static class ForecastKeeping
     private static bool HasMoved(DateTimeOffset? kept, DateTimeOffset? made) =>
         kept is null != made is null || (kept - made)?.Duration() > TimeSpan.FromHours(12);
 
-    private static DateOnly Day(DateTimeOffset moment, TimeZoneInfo zone) => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, zone).Date);
+    private static DateOnly Day(DateTimeOffset moment, TimeZoneInfo zone) =>
+        DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, zone).Date);
 }

@@ -20,8 +20,10 @@ internal static class KeptTracks
         WearDb db, IReadOnlyCollection<int> ids, Knowledge knowledge, CancellationToken ct)
     {
         var version = VersionOf(knowledge.Version);
-        var rows = await db.Tracks.AsNoTracking().Where(t => EF.Parameter(ids).Contains(t.ChainId) && t.Version == version).ToListAsync(ct);
-        return rows.ToDictionary(t => t.ChainId, t => JsonSerializer.Deserialize<CarriedTrack>(t.State, JsonSerializerOptions.Default)!);
+        var rows = await db.Tracks.AsNoTracking().Where(t => EF.Parameter(ids).Contains(t.ChainId) && t.Version == version)
+            .ToListAsync(ct);
+        return rows.ToDictionary(
+            t => t.ChainId, t => JsonSerializer.Deserialize<CarriedTrack>(t.State, JsonSerializerOptions.Default)!);
     }
 
     /// <summary>Puts the tracks of chains that have moved in place of the stored ones.</summary>
@@ -32,9 +34,13 @@ internal static class KeptTracks
         foreach (var chain in moved)
         {
             var track = chain.Assessment.Carried;
-            var (version, state) = (VersionOf(chain.ModelVersion), JsonSerializer.Serialize(track, JsonSerializerOptions.Default));
-            long? last = track.Observations is [.., var newest] ? chain.Raw.ReadingRows[newest.Observation.ReadingIndex].Id : null;
-            if (kept.GetValueOrDefault(chain.Raw.Id) is { } row) (row.Version, row.LastReadingId, row.State) = (version, last, state);
+            var (version, state) =
+                (VersionOf(chain.ModelVersion), JsonSerializer.Serialize(track, JsonSerializerOptions.Default));
+            long? last = track.Observations is [.., var newest]
+                ? chain.Raw.ReadingRows[newest.Observation.ReadingIndex].Id
+                : null;
+            if (kept.GetValueOrDefault(chain.Raw.Id) is { } row)
+                (row.Version, row.LastReadingId, row.State) = (version, last, state);
             else db.Tracks.Add(new TrackRow { ChainId = chain.Raw.Id, Version = version, LastReadingId = last, State = state });
         }
     }

@@ -20,7 +20,9 @@ public sealed record Knowledge(FleetModel? Model, WearConstants Constants, strin
 
     /// <summary>Names the knowledge: forecasts are kept with it, and made anew when it changes.</summary>
     public string Version { get; } = (Model?.Version ?? WearPrior.Broad.Source)
-        + (ConstantsText is null ? "" : $" own {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ConstantsText)))[..8]}")
+        + (ConstantsText is null
+            ? ""
+            : $" own {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ConstantsText)))[..8]}")
         + (Spread == ForecastSpread.AsMade ? "" : FormattableString.Invariant($" spread {Spread.Early:0.00}/{Spread.Late:0.00}"));
 
     /// <summary>What is believed of a chain before its first reading.</summary>

@@ -20,15 +20,21 @@ internal static class NoticeKeeping
         if (chain.Lubricator is { } silent) yield return LubricatorSilent(silent);
         if (LookNotice.Of(chain.Raw.Card, chain.Raw.Looks, chain.Raw.Events) is { } found) yield return found;
         if (chain.Raw.WaitingRows is [var first, ..] && !all.Any(n => n.Kind == NoticeKind.ReadingHeldBack))
-            yield return new Notice(NoticeKind.ReadingHeldBack, Urgent: false, first.WhyWaiting, "Say yes to the reading, correct it or withdraw it.");
+            yield return new Notice(NoticeKind.ReadingHeldBack, Urgent: false, first.WhyWaiting,
+                "Say yes to the reading, correct it or withdraw it.");
     }
 
     private static Notice LubricatorSilent(LubricatorWatch silent) => new(
         NoticeKind.LubricatorSilent, Urgent: false,
-        FormattableString.Invariant($"The automatic lubricator gave no oil for {silent.HoursSinceLast:0} running hours; it usually gives some every ")
+        FormattableString.Invariant(
+            $"The automatic lubricator gave no oil for {silent.HoursSinceLast:0} running hours; it usually gives some every ")
             + FormattableString.Invariant($"{silent.UsualHours:0} h. ")
-            + (silent.IsBlocked ? "Its pulses come, but with no oil: the line is blocked, or it is empty." : "No pulse comes: it is empty, switched off or not heard."),
-        silent.IsBlocked ? "Clear the line and fill it; the next pulse with oil ends this notice." : "Fill it and see that it runs; the next pulse ends this notice.");
+            + (silent.IsBlocked
+                ? "Its pulses come, but with no oil: the line is blocked, or it is empty."
+                : "No pulse comes: it is empty, switched off or not heard."),
+        silent.IsBlocked
+            ? "Clear the line and fill it; the next pulse with oil ends this notice."
+            : "Fill it and see that it runs; the next pulse ends this notice.");
 
     /// <summary>Brings the kept notices of a chain in line.</summary>
     /// <param name="db">Where new ones are added.</param>
@@ -70,8 +76,11 @@ internal static class NoticeKeeping
         return true;
     }
 
-    /// <summary>Whether a person has closed such a notice and nothing was told of the chain since: it would only come back.</summary>
+    /// <summary>
+    /// Whether a person has closed such a notice and nothing was told of the chain since: it would only come back.
+    /// </summary>
     private static bool IsSettled(Notice notice, ReviewedChain chain, IReadOnlyCollection<NoticeRow> kept) =>
-        kept.Any(n => n.Kind == notice.Kind && n.JudgedReal is not null && n.EndedAt >= (chain.Raw.LastToldAt ?? DateTimeOffset.MinValue)
+        kept.Any(n =>
+            n.Kind == notice.Kind && n.JudgedReal is not null && n.EndedAt >= (chain.Raw.LastToldAt ?? DateTimeOffset.MinValue)
             && (n.Urgent || !notice.Urgent));
 }

@@ -7,13 +7,16 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Tracking;
 
-/// <summary>What a review concludes of one chain. Same raw rows, model, calendar and moment: same conclusion, bit for bit.</summary>
+/// <summary>
+/// What a review concludes of one chain. Same raw rows, model, calendar and moment: same conclusion, bit for bit.
+/// </summary>
 /// <param name="Raw">What was told of it.</param>
 /// <param name="Assessment">What the domain makes of it.</param>
 /// <param name="Oiling">When it is to be oiled.</param>
 /// <param name="ModelVersion">The knowledge that it rests on.</param>
 /// <param name="Spread">The spread that its forecast was given.</param>
-public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion, ForecastSpread Spread)
+public sealed record ReviewedChain(
+    RawChain Raw, Assessment Assessment, OilingDue Oiling, string ModelVersion, ForecastSpread Spread)
 {
     /// <summary>The card with what the position has shown of its duty.</summary>
     public required ChainCard Seen { get; init; }
@@ -36,11 +39,14 @@ public sealed record ReviewedChain(RawChain Raw, Assessment Assessment, OilingDu
         var seen = raw.CardSeen(calendar);
         var counter = HourCounter.At(now, raw.Readings, raw.Events, calendar);
         var assessment = Assessment.Of(
-            raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from, knowledge.Spread);
+            raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from,
+            knowledge.Spread);
         return new ReviewedChain(
-            raw, assessment, OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version, knowledge.Spread)
+            raw, assessment, OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version,
+            knowledge.Spread)
         {
-            Lubricator = LubricatorWatch.Of(raw.Events, counter, calendar, now) is { } watch && watch.IsSilent(knowledge.Oil.PulsesMissed)
+            Lubricator = LubricatorWatch.Of(raw.Events, counter, calendar, now) is { } watch
+                && watch.IsSilent(knowledge.Oil.PulsesMissed)
                 ? watch
                 : null,
             Seen = seen,

@@ -18,10 +18,12 @@ internal static class BacktestCommand
             Description = "A CSV file with id, chain, limit_pct, readings_known.",
             Required = true,
         }.AcceptExistingOnly();
-        var to = Shared.Out("The CSV file to write: id and running hours left from the last known reading at 5, 50 and 95 %; empty for no upper limit yet.");
+        var to = Shared.Out("The CSV file to write: id and running hours left from the last known reading at 5, 50 and 95 %; "
+            + "empty for no upper limit yet.");
         var command = new Command(
             "backtest",
-            "Tells what would have been forecast when only a chain's first readings were known. Nothing later is looked at; the fleet "
+            "Tells what would have been forecast when only a chain's first readings were known. Nothing later is looked at; "
+            + "the fleet "
                 + "model learns from the other chains.")
         {
             folder, questions, to,
@@ -31,20 +33,24 @@ internal static class BacktestCommand
         return command.WithExamples("wearwatch backtest ./plant-files --questions questions.csv --out answers.csv");
     }
 
-    private static async Task<int> RunAsync(DirectoryInfo directory, FileInfo questionFile, FileInfo to, Screen screen, CancellationToken ct)
+    private static async Task<int> RunAsync(
+        DirectoryInfo directory, FileInfo questionFile, FileInfo to, Screen screen, CancellationToken ct)
     {
         var folder = FleetFolder.Read(directory.FullName, TimeProvider.System.GetUtcNow());
         var questions = Question.Read(questionFile.FullName, folder, out var remarks);
         screen.Write([.. folder.Remarks, .. remarks]);
-        var models = await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
+        var models =
+            await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
         var constants = await screen.WithProgressAsync(
             "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
-        var answers = await screen.WithProgressAsync("Answering", p => FolderBacktest.AnswerAsync(questions, models, constants, p, ct));
+        var answers =
+            await screen.WithProgressAsync("Answering", p => FolderBacktest.AnswerAsync(questions, models, constants, p, ct));
         using (var writer = CsvWriter.Create(to.Create(), new CsvWriterOptions { NewLine = "\n" }))
         {
             writer.WriteRecord(Header);
             foreach (var (question, answer) in questions.Zip(answers))
-                writer.WriteRecord([question.Id, RowFields.Text(answer.EarlyHours), RowFields.Text(answer.MiddleHours), RowFields.Text(answer.LateHours)]);
+                writer.WriteRecord([question.Id, RowFields.Text(answer.EarlyHours), RowFields.Text(answer.MiddleHours),
+                    RowFields.Text(answer.LateHours)]);
         }
 
         return folder.HasRefusals || remarks.Count > 0 ? ExitCode.Refused : ExitCode.Done;

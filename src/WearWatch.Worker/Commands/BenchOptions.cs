@@ -38,7 +38,9 @@ internal static class BenchOptions
     public static int Tell<T>(Screen screen, BenchAnswer<T> answer, Action<T> tell, Func<T, Refusal?>? doubt = null)
     {
         var sheet = answer is BenchAnswer<T>.Answered answered ? answered.Sheet : default;
-        var refusals = answer is BenchAnswer<T>.Refused refused ? refused.Refusals : doubt?.Invoke(sheet!) is { } one ? [one] : [];
+        var refusals = answer is BenchAnswer<T>.Refused refused ? refused.Refusals : doubt?.Invoke(sheet!) is { } one
+            ? [one]
+            : [];
         foreach (var refusal in refusals) screen.Error.WriteLine($"{refusal.Field}: {refusal.Reason}");
         if (refusals.Count > 0) return ExitCode.Refused;
         tell(sheet!);

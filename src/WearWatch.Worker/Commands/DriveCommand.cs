@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
 using WearWatch.Drives;
+using WearWatch.Lubrication;
 using WearWatch.Plant.Bench;
 
 namespace WearWatch.Worker.Commands;
@@ -12,7 +13,8 @@ internal static class DriveCommand
     public static Command Make(Screen screen)
     {
         var json = Shared.Json();
-        var command = new Command("drive", "Works out a drive: length, speed, pull, pressure, classic rating, oil and the wear to expect.")
+        var command =
+            new Command("drive", "Works out a drive: length, speed, pull, pressure, classic rating, oil and the wear to expect.")
         {
             BenchOptions.Text("type", "The chain type, such as 16B-1 or 80-2."),
             BenchOptions.Number("pitch-mm", "Pitch in millimetres, for a chain that is not in the catalogue."),
@@ -40,7 +42,8 @@ internal static class DriveCommand
             BenchOptions.Number("take-up-mm", "How far the take-up can move a shaft, in millimetres."),
             json,
         };
-        command.SetAction(parsed => BenchOptions.Tell(screen, DriveBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+        command.SetAction(parsed =>
+            BenchOptions.Tell(screen, DriveBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
         return command.WithExamples(
             "wearwatch drive --type 16B-1 --teeth 19 --driven-teeth 57 --rpm 300 --power 12 --centre 1000",
             "wearwatch drive --type 160-3 --teeth 21 --driven-teeth 63 --rpm 400 --power \"400 hp\" --pitches 120 --json",
@@ -56,23 +59,38 @@ internal static class DriveCommand
         }
 
         var (drive, figures, rating) = (sheet.Drive, sheet.Figures, sheet.Rating);
-        Line($"Length            {drive.Pitches} pitches{(sheet.ExactPitches is { } exact ? Invariant($" ({exact:0.00} before rounding up to even)") : "")}{(sheet.HasOddPitches ? "; an odd number needs an offset link" : "")}");
+        var rounded = sheet.ExactPitches is { } exact ? Invariant($" ({exact:0.00} before rounding up to even)") : "";
+        var odd = sheet.HasOddPitches ? "; an odd number needs an offset link" : "";
+        Line($"Length            {drive.Pitches} pitches{rounded}{odd}");
         Line($"Centre distance   {figures.CentreDistanceMm:0.0} mm");
         Line($"Pitch diameters   {figures.PitchDiameterMm:0.00} and {figures.DrivenPitchDiameterMm:0.00} mm");
         Line($"Speed             {figures.Speed.MetresPerSecond:0.###} m/s, swings by {figures.SpeedVariationPercent:0.0} %");
-        Line($"Pull              {figures.Pull.Kilonewtons:0.00} kN{(figures.CentrifugalPull is { } own ? Invariant($" and {own.Newtons:0} N centrifugal") : "")}");
+        var centrifugal = figures.CentrifugalPull is { } own ? Invariant($" and {own.Newtons:0} N centrifugal") : "";
+        Line($"Pull              {figures.Pull.Kilonewtons:0.00} kN{centrifugal}");
         if (figures.SafetyFactor is { } safety) Line($"Safety factor     {safety:0.0} (tensile strength over pull)");
         if (figures.BearingPressureNewtonsPerMm2 is { } pressure) Line($"Bearing pressure  {pressure:0.0} N/mm2");
-        Line($"Articulations     {figures.ArticulationsPerHour:#,0} an hour{(figures.LoadedSlipMetresPerHour is { } slip ? Invariant($", {slip:0.00} m/h of loaded slip") : "")}");
-        Line($"Classic rating    {(rating.Rated is { } rated ? Invariant($"{rated.Kilowatts:0.0} kW ({rated.Horsepower:0} hp)") : "none")} for {rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}. {rating.Basis} ({ClassicRating.Generation})");
-        Line($"Oil               {sheet.OilFeed.Text} ({sheet.OilFeed.Source}){(sheet.OilGrade is { } grade ? $"; {grade.Sae} {(grade.IsoVg.Length > 0 ? "or ISO VG " + grade.IsoVg : "")} ({grade.Source})" : "")}");
-        Line($"Limit             {sheet.Limits.Governing.Percent:0.##} %: {sheet.Limits.Governing.Rule} ({sheet.Limits.Governing.Source})");
+        var slips = figures.LoadedSlipMetresPerHour is { } slip ? Invariant($", {slip:0.00} m/h of loaded slip") : "";
+        Line($"Articulations     {figures.ArticulationsPerHour:#,0} an hour{slips}");
+        var rated = rating.Rated is { } power ? Invariant($"{power.Kilowatts:0.0} kW ({power.Horsepower:0} hp)") : "none";
+        var asked = Invariant($"{rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}");
+        Line($"Classic rating    {rated} for {asked}. {rating.Basis} ({ClassicRating.Generation})");
+        Line($"Oil               {sheet.OilFeed.Text} ({sheet.OilFeed.Source}){Grade(sheet.OilGrade)}");
+        var limit = sheet.Limits.Governing;
+        Line($"Limit             {limit.Percent:0.##} %: {limit.Rule} ({limit.Source})");
         if (sheet is { ExpectedRate: { } rate, ExpectedHours: { } hours })
-            Line($"Expected wear     {rate.Middle:0.000} % per 1,000 h, 9 of 10 within {rate.Slow:0.000} and {rate.Fast:0.000}; {hours.Early:#,0} to {hours.Late:#,0} h to the limit of {sheet.Limits.Governing.Percent:0.##} %");
+        {
+            var widths = Invariant($"{rate.Middle:0.000} % per 1,000 h, 9 of 10 within {rate.Slow:0.000} and {rate.Fast:0.000}");
+            Line($"Expected wear     {widths}; {hours.Early:#,0} to {hours.Late:#,0} h to the limit of {limit.Percent:0.##} %");
+        }
+
         if (sheet.FromMemory.Count > 0) Line($"From memory, not verified: {string.Join(", ", sheet.FromMemory)}");
 
         void Line(FormattableString text) => screen.Output.WriteLine(Invariant(text));
     }
+
+    private static string Grade(OilGrade? grade) => grade is null
+        ? ""
+        : $"; {grade.Sae} {(grade.IsoVg.Length > 0 ? "or ISO VG " + grade.IsoVg : "")} ({grade.Source})";
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -15,7 +15,8 @@ internal static class ExportCommand
             Description = "The folder to write chains.csv, readings.csv and events.csv into; made if it is not there.",
         };
         var data = Shared.Data();
-        var command = new Command("export", "Writes the register, the readings and the events as files that import takes in again.")
+        var command =
+            new Command("export", "Writes the register, the readings and the events as files that import takes in again.")
         {
             folder, data,
         };

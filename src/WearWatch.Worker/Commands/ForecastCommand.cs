@@ -10,7 +10,8 @@ namespace WearWatch.Worker.Commands;
 internal static class ForecastCommand
 {
     private static readonly string[] Header =
-        ["chain", "elongation_pct", "rate_pct_per_1000h", "limit_pct", "counter_h_now", "remaining_h_p05", "remaining_h_p50", "remaining_h_p95", "condition"];
+        ["chain", "elongation_pct", "rate_pct_per_1000h", "limit_pct", "counter_h_now", "remaining_h_p05", "remaining_h_p50",
+            "remaining_h_p95", "condition"];
 
     public static Command Make(Screen screen)
     {
@@ -25,10 +26,12 @@ internal static class ForecastCommand
     {
         var folder = FleetFolder.Read(directory.FullName, TimeProvider.System.GetUtcNow());
         screen.Write(folder.Remarks);
-        var models = await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
+        var models =
+            await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
         var constants = await screen.WithProgressAsync(
             "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
-        var made = await screen.WithProgressAsync("Forecasting", p => FolderForecast.MakeAsync(folder.Chains, models, constants, p, ct));
+        var made = await screen.WithProgressAsync(
+            "Forecasting", p => FolderForecast.MakeAsync(folder.Chains, models, constants, p, ct));
         using (var writer = CsvWriter.Create(to.Create(), new CsvWriterOptions { NewLine = "\n" }))
         {
             writer.WriteRecord(Header);

@@ -24,32 +24,38 @@ internal static class GaugeCommand
             BenchOptions.Whole("pitches", "Number of pitches in the length."),
             lengthMm,
             lengthIn,
-            BenchOptions.Number("inside", "Between the end rollers in millimetres, together with --outside in place of a length."),
+            BenchOptions.Number(
+                "inside", "Between the end rollers in millimetres, together with --outside in place of a length."),
             BenchOptions.Number("outside", "Over the end rollers in millimetres."),
-            new Option<string?>("--tool") { Description = "With what it was measured; a tape if not given." }.AcceptOnlyFromAmong([.. FileWords.Tools.Keys]),
+            new Option<string?>("--tool") { Description = "With what it was measured; a tape if not given." }
+                .AcceptOnlyFromAmong([.. FileWords.Tools.Keys]),
             BenchOptions.Text("tape-class", "Accuracy class of the tape: I, II or III; II if not given."),
             BenchOptions.Tick("from-hook", "One end of the tape was its hook."),
             BenchOptions.Number("largest-error-mm", "Largest error of the caliper or the sensors, as their maker states it."),
-            BenchOptions.Text("first-link", "With which link the length begins: outer or inner. It matters for an odd number of pitches."),
+            BenchOptions.Text(
+                "first-link", "With which link the length begins: outer or inner. It matters for an odd number of pitches."),
             BenchOptions.Number("temperature-c", "Temperature of the chain in degrees Celsius."),
             BenchOptions.Number("tool-temperature-c", "Temperature of the tool in degrees Celsius; 20 if not given."),
             BenchOptions.Tick("taut", "The chain hung in its place, taut."),
             BenchOptions.Number("load-n", "The measuring load in newtons, where it was pulled straight."),
-            BenchOptions.Text("link-diameters", "Of a round link: its diameter where it is most worn, twice at right angles, such as \"17.1; 17.3\"."),
+            BenchOptions.Text("link-diameters",
+                "Of a round link: its diameter where it is most worn, twice at right angles, such as \"17.1; 17.3\"."),
             BenchOptions.Number("link-diameter-new", "Of a round link: its diameter when new; as its type if not given."),
             BenchOptions.Text("new-length", "Length of the same pitches when new, in the unit of the length."),
             BenchOptions.Tick("same-tool", "It was measured with the very same tool when new."),
             BenchOptions.Text("family", "The kind of chain; roller if not given."),
             BenchOptions.Text("teeth", "Teeth of the sprockets, such as 17,75, for the limit."),
             BenchOptions.Number("limit-pct", "The limit in percent, in place of the rules."),
-            BenchOptions.Tick("confirmed", "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal."),
+            BenchOptions.Tick(
+                "confirmed", "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal."),
             json,
         };
         command.Validators.Add(result =>
         {
             var told = Lengths.Count(name => result.GetResult(name) is not null);
             if (told != 1) result.AddError("Give one of --length-mm, --length-in, and --inside with --outside.");
-            if (result.GetResult("--pitch-mm") is null && result.GetResult("--type") is null) result.AddError("Give --pitch-mm or --type.");
+            if (result.GetResult("--pitch-mm") is null && result.GetResult("--type") is null)
+                result.AddError("Give --pitch-mm or --type.");
             if (result.GetResult("--pitches") is null) result.AddError("Option '--pitches' is required.");
         });
         command.SetAction(parsed =>
@@ -62,7 +68,8 @@ internal static class GaugeCommand
                 "unit" => inches is null ? "mm" : "in",
                 _ => others.Text(name),
             });
-            return BenchOptions.Tell(screen, GaugeBench.Answer(asked), sheet => Tell(screen, sheet, parsed.GetValue(json)), Doubted);
+            return BenchOptions.Tell(
+                screen, GaugeBench.Answer(asked), sheet => Tell(screen, sheet, parsed.GetValue(json)), Doubted);
         });
         return command.WithExamples(
             "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
@@ -83,11 +90,16 @@ internal static class GaugeCommand
         }
 
         var elongation = sheet.Elongation;
-        Line($"Elongation {elongation.Percent:0.000} % +- {elongation.ExpandedUncertaintyPercent:0.000} % (k = 2; standard uncertainty {elongation.StandardUncertaintyPercent:0.000} %)");
+        var (expanded, standard) = (elongation.ExpandedUncertaintyPercent, elongation.StandardUncertaintyPercent);
+        Line($"Elongation {elongation.Percent:0.000} % +- {expanded:0.000} % (k = 2; standard uncertainty {standard:0.000} %)");
         Line($"{FileWords.Of(sheet.Condition).Replace('_', ' ')}: {sheet.Verdict}");
         Line($"Uncertainty budget, percent of elongation:");
-        foreach (var component in sheet.Budget.Components)
-            Line($"  {component.Name,-28}{component.StandardUncertaintyPercent,7:0.0000}  {100 * sheet.Budget.ShareOf(component),4:0} %  {component.Source}");
+        foreach (var part in sheet.Budget.Components)
+        {
+            var share = 100 * sheet.Budget.ShareOf(part);
+            Line($"  {part.Name,-28}{part.StandardUncertaintyPercent,7:0.0000}  {share,4:0} %  {part.Source}");
+        }
+
         Line($"{sheet.Proposal.Advice}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
         Line($"{sheet.HeldAdvice}");
         if (sheet.LinkWear is { } link) Line($"{link.Verdict}");

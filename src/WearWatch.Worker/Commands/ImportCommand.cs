@@ -21,15 +21,19 @@ internal static class ImportCommand
         }.AcceptExistingOnly();
         var data = Shared.Data();
         var json = Shared.Json();
-        var command = new Command("import", "Takes files of chains, readings and events in. Rows that are known already change nothing.")
+        var command =
+            new Command("import", "Takes files of chains, readings and events in. Rows that are known already change nothing.")
         {
             paths, data, json,
         };
-        command.SetAction((parsed, ct) => RunAsync(parsed.GetRequiredValue(paths), parsed.GetRequiredValue(data), parsed.GetValue(json), screen, ct));
-        return command.WithExamples("wearwatch import ./plant-files", "wearwatch import march/readings.csv --data /srv/wearwatch --json");
+        command.SetAction((parsed, ct) =>
+            RunAsync(parsed.GetRequiredValue(paths), parsed.GetRequiredValue(data), parsed.GetValue(json), screen, ct));
+        return command.WithExamples(
+            "wearwatch import ./plant-files", "wearwatch import march/readings.csv --data /srv/wearwatch --json");
     }
 
-    private static async Task<int> RunAsync(FileSystemInfo[] paths, DirectoryInfo data, bool asJson, Screen screen, CancellationToken ct)
+    private static async Task<int> RunAsync(
+        FileSystemInfo[] paths, DirectoryInfo data, bool asJson, Screen screen, CancellationToken ct)
     {
         var files = paths.SelectMany(FilesOf).ToList();
         if (files.Count == 0)
@@ -41,7 +45,8 @@ internal static class ImportCommand
         using var host = Shared.Host(data);
         await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
         var import = host.Services.GetRequiredService<FileImport>();
-        var report = await screen.WithProgressAsync("Importing", p => import.ImportAsync(files, new ShareOfAll(files.Count, p), ct));
+        var report =
+            await screen.WithProgressAsync("Importing", p => import.ImportAsync(files, new ShareOfAll(files.Count, p), ct));
         return Tell(screen, report, asJson);
     }
 
@@ -51,19 +56,22 @@ internal static class ImportCommand
         foreach (var file in report.Files)
         {
             screen.Write(file.Remarks);
-            if (file.RemarkCount > file.Remarks.Count) screen.Error.WriteLine($"{file.Name}: ... and {file.RemarkCount - file.Remarks.Count} more remarks");
+            if (file.RemarkCount > file.Remarks.Count)
+                screen.Error.WriteLine($"{file.Name}: ... and {file.RemarkCount - file.Remarks.Count} more remarks");
         }
 
         if (asJson)
         {
             screen.Output.WriteLine(JsonSerializer.Serialize(
-                [.. report.Files.Select(f => new ImportJson(f.Name, FileWords.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused))],
+                [.. report.Files
+                    .Select(f => new ImportJson(f.Name, FileWords.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused))],
                 CommandJson.Default.ImportJsonArray));
         }
         else
         {
             foreach (var f in report.Files)
-                screen.Output.WriteLine($"{f.Name}: {f.Taken} new, {f.AlreadyKnown} already known, {f.Waiting} waiting for a person, {f.Refused} refused");
+                screen.Output.WriteLine($"{f.Name}: {f.Taken} new, {f.AlreadyKnown} already known, {f.Waiting} waiting for a "
+                    + $"person, {f.Refused} refused");
         }
 
         return report.Refused > 0 ? ExitCode.Refused : ExitCode.Done;

@@ -26,9 +26,11 @@ internal static class OilCommand
             BenchOptions.Number("surroundings-factor", "What the surroundings make of the handbook's interval."),
             json,
         };
-        command.SetAction(parsed => BenchOptions.Tell(screen, OilBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+        command.SetAction(parsed =>
+            BenchOptions.Tell(screen, OilBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
         return command.WithExamples(
-            "wearwatch oil --type 16B-1 --speed 0.8 --ambient-c 25", "wearwatch oil --type 80 --speed 2 --ambient-c 40 --method hand --json");
+            "wearwatch oil --type 16B-1 --speed 0.8 --ambient-c 25",
+            "wearwatch oil --type 80 --speed 2 --ambient-c 40 --method hand --json");
     }
 
     private static void Tell(Screen screen, OilSheet sheet, bool asJson)
@@ -41,9 +43,12 @@ internal static class OilCommand
 
         var advice = sheet.Advice;
         if (advice.Feed is { } feed) screen.Output.WriteLine($"How: {feed.Text} ({feed.Source})");
-        if (advice.Grade is { } grade) screen.Output.WriteLine($"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
+        if (advice.Grade is { } grade) screen.Output.WriteLine(
+            $"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
         if (advice.Amount is { } amount) screen.Output.WriteLine($"How much: {amount.Text} ({amount.Source})");
-        if (sheet.Plan.IntervalHours is { } hours) screen.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {sheet.Plan.Basis}"));
+        if (sheet.Plan.IntervalHours is { } hours) screen.Output
+            .WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {sheet.Plan.Basis}"));
         if (advice.Warning is { } warning) screen.Output.WriteLine("Warning: " + warning);
         foreach (var missing in advice.Missing) screen.Output.WriteLine("Missing: " + missing);
     }

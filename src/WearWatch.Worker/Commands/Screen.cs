@@ -13,7 +13,7 @@ public sealed record Screen(TextWriter Output, TextWriter Error, bool ShowsProgr
     public void Write(IEnumerable<RowRemark> remarks)
     {
         foreach (var remark in remarks)
-            Error.WriteLine($"{remark}{remark.Kind switch { RemarkKind.Waiting => " (waits for a person)", RemarkKind.Warning => " (warning)", _ => "" }}");
+            Error.WriteLine($"{remark}{KindOf(remark)}");
     }
 
     /// <summary>Does long work with a bar that shows how far it is, if a person watches.</summary>
@@ -27,6 +27,13 @@ public sealed record Screen(TextWriter Output, TextWriter Error, bool ShowsProgr
             return await work(new Bar(share => task.Value = share));
         });
     }
+
+    private static string KindOf(RowRemark remark) => remark.Kind switch
+    {
+        RemarkKind.Waiting => " (waits for a person)",
+        RemarkKind.Warning => " (warning)",
+        _ => "",
+    };
 
     /// <summary>Tells at once, on the teller's thread.</summary>
     private sealed class Bar(Action<double> show) : IProgress<double>

@@ -9,7 +9,8 @@ using WearWatch.Storage;
 namespace WearWatch.Worker.Demo;
 
 /// <summary>The simulated mill, for whoever wants to look around without a plant.</summary>
-public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> database, PlantSettings plant, FileImport import, TimeProvider clock)
+public sealed class DemoPlant(
+    DataFolder folder, IDbContextFactory<WearDb> database, PlantSettings plant, FileImport import, TimeProvider clock)
 {
     private const int Seed = 7;
 
@@ -18,7 +19,9 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
 
     private static readonly string[] Files = ["chains.csv", "events.csv", "readings.csv"];
 
-    /// <summary>Loads the mill: its register, three years of readings and events up to now. Loading it again changes nothing.</summary>
+    /// <summary>
+    /// Loads the mill: its register, three years of readings and events up to now. Loading it again changes nothing.
+    /// </summary>
     /// <returns>What was taken in; refused when the register holds a plant that is not the mill.</returns>
     public async Task<ImportReport> LoadAsync(IProgress<ImportProgress>? progress = null, CancellationToken ct = default)
     {
@@ -28,7 +31,8 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
             (row.Name, row.TimeZone, row.IsDemo) = (MillCalendar.MillName, MillCalendar.TimeZoneId, true);
             (row.Shifts, row.Utilisation) = (ShiftPlan.Text(Array.Empty<Shift>()), Math.Round(MillCalendar.Utilisation, 2));
             var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
-            row.Holidays = ShiftPlan.Text(MillCalendar.ShutdownDays(today.AddYears(-MillHistory.DefaultYears), today.AddYears(YearsAhead)));
+            row.Holidays =
+                ShiftPlan.Text(MillCalendar.ShutdownDays(today.AddYears(-MillHistory.DefaultYears), today.AddYears(YearsAhead)));
         }, ct);
         await DemoWorkshop.EquipAsync(database, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), ct);
         var written = await Task.Run(Write, ct);
@@ -42,7 +46,9 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
         return await db.Chains.AnyAsync(ct);
     }
 
-    /// <summary>Writes the mill's files once and keeps them, so that a load that was broken off goes on with the same mill.</summary>
+    /// <summary>
+    /// Writes the mill's files once and keeps them, so that a load that was broken off goes on with the same mill.
+    /// </summary>
     private string Write()
     {
         var kept = Path.Combine(folder.Root, "demo");
@@ -55,5 +61,6 @@ public sealed class DemoPlant(DataFolder folder, IDbContextFactory<WearDb> datab
     }
 
     private static ImportReport Refused() => new([new FileReport("demo", FileKind.Unknown, 0, 0, 0, 1,
-        [new RowRemark("demo", 0, "", "The register holds a plant already. Load the demo mill into another, empty data folder.", RemarkKind.Refused)], 1)]);
+        [new RowRemark("demo", 0, "", "The register holds a plant already. Load the demo mill into another, empty data folder.",
+            RemarkKind.Refused)], 1)]);
 }

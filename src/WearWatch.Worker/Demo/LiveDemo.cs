@@ -19,8 +19,8 @@ public sealed class LiveDemo(IDbContextFactory<WearDb> database, IOptions<Teleme
     private static readonly TimeSpan Tick = TimeSpan.FromSeconds(1);
 
     /// <summary>
-    /// Publishes some days of the past faster than they passed, then what happens from now on, until it is stopped. What is in the
-    /// plant's memory of an earlier run stays: it goes on from there.
+    /// Publishes some days of the past faster than they passed, then what happens from now on, until it is stopped. What is in
+    /// the plant's memory of an earlier run stays: it goes on from there.
     /// </summary>
     /// <param name="broker">Host and port of the broker.</param>
     /// <param name="days">Days of the past.</param>
@@ -31,15 +31,18 @@ public sealed class LiveDemo(IDbContextFactory<WearDb> database, IOptions<Teleme
     /// <param name="published">Told how many messages were acknowledged, and up to when.</param>
     /// <param name="ct">Stops it.</param>
     public async Task RunAsync(
-        (string Host, int Port) broker, int days, double speed, LiveFault fault, double faultDays, string faultyChain, Action<int, DateTimeOffset> published, CancellationToken ct)
+        (string Host, int Port) broker, int days, double speed, LiveFault fault, double faultDays, string faultyChain,
+        Action<int, DateTimeOffset> published, CancellationToken ct)
     {
         var start = clock.GetUtcNow();
         var mill = new LiveMill(new Mill(start, Seed), telemetry.Value.Plant, Seed);
         await MeasureInAsync(mill, start - TimeSpan.FromDays(days + 1), ct);
         using var client = new MqttClientFactory().CreateMqttClient();
-        await client.ConnectAsync(new MqttClientOptionsBuilder().WithTcpServer(broker.Host, broker.Port).WithProtocolVersion(MqttProtocolVersion.V500)
+        await client.ConnectAsync(
+            new MqttClientOptionsBuilder().WithTcpServer(broker.Host, broker.Port).WithProtocolVersion(MqttProtocolVersion.V500)
             .WithClientId("quillfen-mill").Build(), ct);
-        var (at, count, wrongFrom) = (await BeginAsync(start - TimeSpan.FromDays(days), ct), 0, start - TimeSpan.FromDays(faultDays));
+        var (at, count, wrongFrom) =
+            (await BeginAsync(start - TimeSpan.FromDays(days), ct), 0, start - TimeSpan.FromDays(faultDays));
         while (!ct.IsCancellationRequested)
         {
             var now = clock.GetUtcNow();
@@ -65,7 +68,9 @@ public sealed class LiveDemo(IDbContextFactory<WearDb> database, IOptions<Teleme
     private async Task<DateTimeOffset> BeginAsync(DateTimeOffset wanted, CancellationToken ct)
     {
         await using var db = await database.CreateDbContextAsync(ct);
-        return await db.Telemetry.MaxAsync(t => (DateTimeOffset?)t.At, ct) is { } last && last >= wanted ? last.AddTicks(1) : wanted;
+        return await db.Telemetry.MaxAsync(t => (DateTimeOffset?)t.At, ct) is { } last && last >= wanted
+            ? last.AddTicks(1)
+            : wanted;
     }
 
     /// <summary>The mill's fitters measured the sensors in before.</summary>

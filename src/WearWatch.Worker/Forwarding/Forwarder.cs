@@ -6,8 +6,11 @@ using WearWatch.Storage.Series;
 
 namespace WearWatch.Worker.Forwarding;
 
-/// <summary>Empties the outbox again and again. While the store is away it waits longer and longer, up to a minute; the intake goes on.</summary>
-public sealed class Forwarder(Outbox outbox, IOptions<InfluxOptions> options, TimeProvider clock, ILogger<Forwarder> logger) : BackgroundService
+/// <summary>
+/// Empties the outbox again and again. While the store is away it waits longer and longer, up to a minute; the intake goes on.
+/// </summary>
+public sealed class Forwarder(Outbox outbox, IOptions<InfluxOptions> options, TimeProvider clock, ILogger<Forwarder> logger)
+    : BackgroundService
 {
     private static readonly TimeSpan LongestPause = TimeSpan.FromMinutes(1);
 

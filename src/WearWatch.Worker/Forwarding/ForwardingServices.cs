@@ -13,7 +13,8 @@ internal static class ForwardingServices
     public static void AddForwarding(this IServiceCollection services, IConfiguration section)
     {
         services.AddOptions<InfluxOptions>().Bind(section.GetSection("Influx")).ValidateDataAnnotations()
-            .Validate(o => o.Url.Length == 0 || Uri.TryCreate(o.Url, UriKind.Absolute, out _), "Influx:Url has to be an address such as http://localhost:8086.")
+            .Validate(o => o.Url.Length == 0 || Uri.TryCreate(o.Url, UriKind.Absolute, out _),
+                "Influx:Url has to be an address such as http://localhost:8086.")
             .ValidateOnStart();
         if (!IsOn(section)) return;
         services.AddSingleton(provider => new SeriesReader(Address(provider)));
@@ -30,5 +31,6 @@ internal static class ForwardingServices
 
     private static bool IsOn(IConfiguration section) => !string.IsNullOrEmpty(section["Influx:Url"]);
 
-    private static SeriesAddress Address(IServiceProvider provider) => provider.GetRequiredService<IOptions<InfluxOptions>>().Value.Address!;
+    private static SeriesAddress Address(IServiceProvider provider) =>
+        provider.GetRequiredService<IOptions<InfluxOptions>>().Value.Address!;
 }

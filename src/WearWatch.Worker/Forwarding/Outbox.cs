@@ -8,7 +8,9 @@ using WearWatch.Storage.Series;
 namespace WearWatch.Worker.Forwarding;
 
 /// <summary>Sends telemetry on to a store of time series. A row waits in the plant's memory until it is there.</summary>
-/// <remarks>A process that is killed between sending and marking sends rows again: the store overwrites them with themselves.</remarks>
+/// <remarks>
+/// A process that is killed between sending and marking sends rows again: the store overwrites them with themselves.
+/// </remarks>
 public sealed class Outbox(IDbContextFactory<WearDb> database, SeriesWriter writer, TimeProvider clock, ILogger<Outbox> logger)
 {
     /// <summary>How many rows wait.</summary>
@@ -23,7 +25,8 @@ public sealed class Outbox(IDbContextFactory<WearDb> database, SeriesWriter writ
     public async Task<(SeriesAnswer Answer, int Sent)?> SendAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
-        var rows = await db.Telemetry.AsNoTracking().Where(t => t.AwaitsForwarding).OrderBy(t => t.Id).Take(SeriesWriter.MostLines).ToListAsync(ct);
+        var rows = await db.Telemetry.AsNoTracking().Where(t => t.AwaitsForwarding).OrderBy(t => t.Id)
+            .Take(SeriesWriter.MostLines).ToListAsync(ct);
         if (rows.Count == 0) return null;
         var ids = rows.Select(r => r.ChainId).Distinct().ToList();
         var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(ids).Contains(c.Id)).ToDictionaryAsync(c => c.Id, ct);
@@ -58,7 +61,8 @@ public sealed class Outbox(IDbContextFactory<WearDb> database, SeriesWriter writ
         if (sent.Count == 0) return;
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         await db.AddNewAsync(parked, p => p.TelemetryId, ct);
-        await db.Telemetry.Where(t => EF.Parameter(sent).Contains(t.Id)).ExecuteUpdateAsync(t => t.SetProperty(x => x.AwaitsForwarding, false), ct);
+        await db.Telemetry.Where(t => EF.Parameter(sent).Contains(t.Id))
+            .ExecuteUpdateAsync(t => t.SetProperty(x => x.AwaitsForwarding, false), ct);
         await transaction.CommitAsync(ct);
         if (parked.Count > 0) logger.Parked(parked.Count, parked[0].Reason);
     }

@@ -5,16 +5,21 @@ using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>Once a night of the plant: trains the fleet model, calibrates the constants of wear, looks whether forecasts held.</summary>
+/// <summary>
+/// Once a night of the plant: trains the fleet model, calibrates the constants of wear, looks whether forecasts held.
+/// </summary>
 /// <remarks>The review that comes next takes up what is new.</remarks>
 public sealed class FleetSchool(
-    FleetModels models, Calibrations calibrations, SpreadCheck spread, PlantSettings plant, JobBook book, IOptions<WearWatchOptions> options,
+    FleetModels models, Calibrations calibrations, SpreadCheck spread, PlantSettings plant, JobBook book,
+    IOptions<WearWatchOptions> options,
     TimeProvider clock)
 {
     /// <summary>The training in the book of jobs.</summary>
     public const string Job = "training of the fleet model";
 
-    /// <summary>Trains, if nothing was trained since the plant's last training hour. A night that was missed is made up for.</summary>
+    /// <summary>
+    /// Trains, if nothing was trained since the plant's last training hour. A night that was missed is made up for.
+    /// </summary>
     /// <returns>Whether there is something new.</returns>
     public async Task<bool> RunOnceAsync(CancellationToken ct = default)
     {
@@ -22,7 +27,8 @@ public sealed class FleetSchool(
         if (await book.DoneAtAsync(Job, ct) >= due || await models.TrainedAtAsync(ct) >= due) return false;
         var isNew = false;
         await book.RunAsync(
-            Job, async stop => isNew = await models.TrainAsync(stop) | await calibrations.CalibrateAsync(stop) | await spread.RunOnceAsync(stop), ct);
+            Job, async stop => isNew =
+                await models.TrainAsync(stop) | await calibrations.CalibrateAsync(stop) | await spread.RunOnceAsync(stop), ct);
         return isNew;
     }
 

@@ -5,7 +5,9 @@ using WearWatch.Plant.Settings;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>The folder into which files are dropped. What was taken in goes to <c>done</c>, what has refused rows to <c>refused</c>.</summary>
+/// <summary>
+/// The folder into which files are dropped. What was taken in goes to <c>done</c>, what has refused rows to <c>refused</c>.
+/// </summary>
 /// <remarks>
 /// A file is taken in before it is moved: a process that is killed in between takes it in again, which changes nothing. Not safe
 /// for use by two loops at once.
@@ -32,7 +34,8 @@ public sealed class Inbox(DataFolder folder, FileImport import, TimeProvider clo
         return report.Files.Count;
     }
 
-    private static bool IsOurs(string path) => path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && !Path.GetFileName(path).StartsWith('.');
+    private static bool IsOurs(string path) =>
+        path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && !Path.GetFileName(path).StartsWith('.');
 
     private SeenFile Look(string path)
     {
@@ -72,7 +75,8 @@ public sealed class Inbox(DataFolder folder, FileImport import, TimeProvider clo
         var (stem, extension) = (Path.GetFileNameWithoutExtension(name), Path.GetExtension(name));
         var path = Path.Combine(directory, name);
         for (var i = 0; File.Exists(path); i++)
-            path = Path.Combine(directory, FormattableString.Invariant($"{stem}.{clock.GetUtcNow():yyyyMMddTHHmmssZ}{(i > 0 ? $".{i}" : "")}{extension}"));
+            path = Path.Combine(directory,
+                FormattableString.Invariant($"{stem}.{clock.GetUtcNow():yyyyMMddTHHmmssZ}{(i > 0 ? $".{i}" : "")}{extension}"));
         return path;
     }
 

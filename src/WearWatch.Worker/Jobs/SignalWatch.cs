@@ -8,14 +8,16 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Worker.Jobs;
 
 /// <summary>Concludes from telemetry soon after it arrived, and once a minute whatever this process was told.</summary>
-public sealed class SignalWatch(SignalDesk desk, TelemetryNews news, TimeProvider clock, ILogger<SignalWatch> logger) : BackgroundService
+public sealed class SignalWatch(SignalDesk desk, TelemetryNews news, TimeProvider clock, ILogger<SignalWatch> logger)
+    : BackgroundService
 {
     private static readonly TimeSpan Every = TimeSpan.FromMinutes(1);
 
     /// <summary>Messages come in flocks; so long it is waited for the rest of one.</summary>
     private static readonly TimeSpan Flock = TimeSpan.FromMilliseconds(250);
 
-    private readonly Channel<bool> bell = Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
+    private readonly Channel<bool> bell =
+        Channel.CreateBounded<bool>(new BoundedChannelOptions(1) { FullMode = BoundedChannelFullMode.DropWrite });
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {

@@ -3,7 +3,9 @@ using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>Reviews the chains whose forecast is of yesterday, of an older fleet model, or older than their last reading.</summary>
+/// <summary>
+/// Reviews the chains whose forecast is of yesterday, of an older fleet model, or older than their last reading.
+/// </summary>
 public sealed class TimelyReview(DueReviews due, ChainReview review, ILogger<TimelyReview> logger)
 {
     /// <summary>Reviews what is due now.</summary>

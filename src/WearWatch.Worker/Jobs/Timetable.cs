@@ -25,12 +25,14 @@ internal static class Timetable
 
     private static void Share(IQuartzBuilder quartz, string database)
     {
-        quartz.ConfigureScheduler(scheduler => (scheduler.InstanceName, scheduler.InstanceId) = ("wearwatch", Guid.NewGuid().ToString("N")));
+        quartz.ConfigureScheduler(scheduler =>
+            (scheduler.InstanceName, scheduler.InstanceId) = ("wearwatch", Guid.NewGuid().ToString("N")));
         quartz.UsePersistentStore(store =>
         {
             store.UsePostgres(database);
             store.ProvisionSchema();
-            store.UseClustering(cluster => (cluster.CheckinInterval, cluster.CheckinMisfireThreshold) = (SignOfLifeEvery, Patience));
+            store.UseClustering(cluster =>
+                (cluster.CheckinInterval, cluster.CheckinMisfireThreshold) = (SignOfLifeEvery, Patience));
         });
     }
 

@@ -15,7 +15,8 @@ namespace WearWatch.Worker.Mqtt;
 /// acknowledges it to the sender, and a sender that got no acknowledgement sends it again.
 /// </remarks>
 public sealed class EmbeddedBroker(
-    TelemetryPump pump, IOptions<MqttOptions> mqtt, IOptions<TelemetryOptions> telemetry, ILogger<EmbeddedBroker> logger) : IHostedService, IDisposable
+    TelemetryPump pump, IOptions<MqttOptions> mqtt, IOptions<TelemetryOptions> telemetry, ILogger<EmbeddedBroker> logger)
+        : IHostedService, IDisposable
 {
     private readonly CancellationTokenSource stopping = new();
     private MqttServer? server;
@@ -61,7 +62,8 @@ public sealed class EmbeddedBroker(
         if (TelemetryTopic.Read(publish.ApplicationMessage.Topic)?.Plant != telemetry.Value.Plant) return;
         try
         {
-            await pump.StoreAsync(new Arrival(publish.ApplicationMessage.Topic, MqttIntake.Copy(publish.ApplicationMessage)), stopping.Token);
+            await pump.StoreAsync(
+                new Arrival(publish.ApplicationMessage.Topic, MqttIntake.Copy(publish.ApplicationMessage)), stopping.Token);
         }
         catch (OperationCanceledException)
         {
@@ -72,7 +74,8 @@ public sealed class EmbeddedBroker(
 
     private Task CheckAsync(ValidatingConnectionEventArgs connection)
     {
-        if (mqtt.Value.UserName.Length > 0 && (connection.UserName != mqtt.Value.UserName || connection.Password != mqtt.Value.Password))
+        if (mqtt.Value.UserName.Length > 0
+            && (connection.UserName != mqtt.Value.UserName || connection.Password != mqtt.Value.Password))
             connection.ReasonCode = MqttConnectReasonCode.BadUserNameOrPassword;
         return Task.CompletedTask;
     }

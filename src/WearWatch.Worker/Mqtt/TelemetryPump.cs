@@ -23,7 +23,8 @@ public sealed class TelemetryPump(TelemetryDesk desk, TimeProvider clock, ILogge
     private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(3);
     private static readonly TimeSpan AgainAfter = TimeSpan.FromSeconds(2);
 
-    private readonly Channel<Offer> waiting = Channel.CreateBounded<Offer>(new BoundedChannelOptions(MostWaiting) { SingleReader = true });
+    private readonly Channel<Offer> waiting =
+        Channel.CreateBounded<Offer>(new BoundedChannelOptions(MostWaiting) { SingleReader = true });
 
     /// <summary>When the last batch was stored; null when none was since the start.</summary>
     public DateTimeOffset? LastStoredAt { get; private set; }
@@ -32,7 +33,8 @@ public sealed class TelemetryPump(TelemetryDesk desk, TimeProvider clock, ILogge
     /// <param name="arrival">The message.</param>
     /// <param name="stored">Called once after it is committed to disk.</param>
     /// <param name="ct">Stops the waiting.</param>
-    public ValueTask OfferAsync(Arrival arrival, Func<Task> stored, CancellationToken ct) => waiting.Writer.WriteAsync(new Offer(arrival, stored), ct);
+    public ValueTask OfferAsync(Arrival arrival, Func<Task> stored, CancellationToken ct) =>
+        waiting.Writer.WriteAsync(new Offer(arrival, stored), ct);
 
     /// <summary>Offers a message and waits until it is committed to disk.</summary>
     public async Task StoreAsync(Arrival arrival, CancellationToken ct)

@@ -15,7 +15,8 @@ internal static class TelemetryServices
         services.AddSingleton<TelemetryPump>();
 
         services.AddOptions<MqttOptions>().Bind(section.GetSection("Mqtt")).ValidateDataAnnotations()
-            .Validate(o => IPAddress.TryParse(o.EmbeddedAddress, out _), "Mqtt:EmbeddedAddress has to be an address such as 127.0.0.1 or 0.0.0.0.")
+            .Validate(o => IPAddress.TryParse(o.EmbeddedAddress, out _),
+                "Mqtt:EmbeddedAddress has to be an address such as 127.0.0.1 or 0.0.0.0.")
             .ValidateOnStart();
         services.AddSingleton<BrokerLink>();
         services.AddSingleton<EmbeddedBroker>();

@@ -21,7 +21,8 @@ internal static class WatchingServices
         var address = new Uri(collector);
         services.AddOpenTelemetry()
             .ConfigureResource(resource => resource.AddService(Meters.Name))
-            .WithMetrics(metrics => metrics.AddMeter(Meters.Name, "Microsoft.AspNetCore.Hosting", "Npgsql").AddOtlpExporter(o => o.Endpoint = address))
+            .WithMetrics(metrics => metrics.AddMeter(Meters.Name, "Microsoft.AspNetCore.Hosting", "Npgsql")
+                .AddOtlpExporter(o => o.Endpoint = address))
             .WithTracing(traces => traces.AddSource(Meters.Name).AddOtlpExporter(o => o.Endpoint = address));
     }
 }

@@ -28,7 +28,9 @@ internal sealed class ApiCaller : IAsyncLifetime
 
     public async Task<HttpResponseMessage> TellAsync(string path, string body, string? key)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, "application/json") };
+        using var request = new HttpRequestMessage(
+            HttpMethod.Post, path)
+        { Content = new StringContent(body, Encoding.UTF8, "application/json") };
         if (key is not null) request.Headers.Add("Idempotency-Key", key);
         return await Http.SendAsync(request, Ct);
     }

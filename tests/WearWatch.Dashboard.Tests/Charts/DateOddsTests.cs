@@ -36,7 +36,8 @@ public sealed class DateOddsTests
     [Fact]
     public void What_has_been_run_since_the_reading_is_taken_off()
     {
-        var odds = DateOdds.Of(Forecast([.. Enumerable.Range(1, 99).Select(p => 10.0 * p)]), 200, ProductionCalendar.AlwaysRunning, A.Time());
+        var odds = DateOdds.Of(
+            Forecast([.. Enumerable.Range(1, 99).Select(p => 10.0 * p)]), 200, ProductionCalendar.AlwaysRunning, A.Time());
         Assert.Equal(0.2, odds.Already, 3);
     }
 

@@ -30,7 +30,11 @@ public sealed class WearChartPlanTests
     [Fact]
     public void A_forecast_without_end_is_drawn_without_a_number_that_is_none()
     {
-        var picture = Picture() with { Levels = [new(1.2, 6000, 6000, 6000, 6000, 6000), new(3, 9000, 14000, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity)] };
+        var picture = Picture() with
+        {
+            Levels = [new(1.2, 6000, 6000, 6000, 6000, 6000),
+            new(3, 9000, 14000, double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity)]
+        };
         var plan = Plan(picture);
         Assert.DoesNotContain("NaN", plan.OuterBand + plan.InnerBand + plan.MiddleLine);
         Assert.DoesNotContain("∞", plan.OuterBand + plan.InnerBand + plan.MiddleLine);
@@ -40,7 +44,10 @@ public sealed class WearChartPlanTests
     [Fact]
     public void A_far_limit_does_not_squeeze_the_readings_into_a_corner()
     {
-        var picture = Picture() with { Levels = [new(1.2, 6000, 6000, 6000, 6000, 6000), new(3, 500_000, 600_000, 700_000, 800_000, 900_000)] };
+        var picture = Picture() with
+        {
+            Levels = [new(1.2, 6000, 6000, 6000, 6000, 6000), new(3, 500_000, 600_000, 700_000, 800_000, 900_000)],
+        };
         Assert.True(Plan(picture).Hours.To <= 4 * 6100);
     }
 

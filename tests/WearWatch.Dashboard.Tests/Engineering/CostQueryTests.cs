@@ -24,10 +24,14 @@ public sealed class CostQueryTests : IAsyncLifetime
         await using (var db = await host.OpenAsync())
         {
             var chain = await db.Chains.Where(c => c.Name == "K-1").Select(c => c.Id).SingleAsync(Ct);
-            db.TelemetryHours.Add(new() { ChainId = chain, Kind = TelemetryKind.Oiling, Hour = now.AddDays(-1), Count = 4, Sum = 2.4 });
-            db.TelemetryDays.Add(new() { ChainId = chain, Kind = TelemetryKind.Oiling, Day = now.AddDays(-200), Count = 50, Sum = 30 });
-            db.TelemetryDays.Add(new() { ChainId = chain, Kind = TelemetryKind.Oiling, Day = now.AddDays(-500), Count = 10, Sum = 7 });
-            db.TelemetryDays.Add(new() { ChainId = chain, Kind = TelemetryKind.Temperature, Day = now.AddDays(-200), Count = 10, Sum = 500 });
+            db.TelemetryHours
+                .Add(new() { ChainId = chain, Kind = TelemetryKind.Oiling, Hour = now.AddDays(-1), Count = 4, Sum = 2.4 });
+            db.TelemetryDays
+                .Add(new() { ChainId = chain, Kind = TelemetryKind.Oiling, Day = now.AddDays(-200), Count = 50, Sum = 30 });
+            db.TelemetryDays
+                .Add(new() { ChainId = chain, Kind = TelemetryKind.Oiling, Day = now.AddDays(-500), Count = 10, Sum = 7 });
+            db.TelemetryDays
+                .Add(new() { ChainId = chain, Kind = TelemetryKind.Temperature, Day = now.AddDays(-200), Count = 10, Sum = 500 });
             await db.SaveChangesAsync(Ct);
         }
 

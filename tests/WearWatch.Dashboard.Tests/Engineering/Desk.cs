@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Tests.Engineering;
 /// <summary>Lives and scores with defaults, for the tests of the engineer's desk.</summary>
 internal static class Desk
 {
-    public static ChainCard Card(string name = "K-1", string line = "Press", string type = "16B-1", LubricationState? lubrication = LubricationState.Manual,
+    public static ChainCard Card(string name = "K-1", string line = "Press", string type = "16B-1",
+        LubricationState? lubrication = LubricationState.Manual,
         DustLevel? dust = DustLevel.Clean, double? load = 0.5) => new()
         {
             Name = name,
@@ -28,7 +29,8 @@ internal static class Desk
     public static FleetLives Fleet(params IEnumerable<BookedChain>[] chains) => new(1, [.. chains.SelectMany(c => c)]);
 
     /// <summary>A forecast at half of a life of 2,000 h, from 600 to 1,400 h left; the truth is 1,000.</summary>
-    public static RecordedForecast Recorded(double life = 2000, double share = 0.5, string model = "m1", string line = "Press") => new(
+    public static RecordedForecast Recorded(double life = 2000, double share = 0.5, string model = "m1", string line = "Press") =>
+        new(
         new ScoredForecast
         {
             Forecast = new WearForecast { LimitPercent = 3, ProbabilityPassed = 0, PercentilesHours = A.Percentiles(600, 1400) },

@@ -20,7 +20,8 @@ public sealed class LivesViewTests
         var view = LivesView.Of(TwoLines, By(LifeGrouping.Line));
         Assert.Equal(["Drying", "Press"], view.Groups.Select(g => g.Name));
         Assert.Contains("They do not last equally long.", view.DifferenceInWords, StringComparison.Ordinal);
-        Assert.All(view.Groups, g => Assert.True(g.B10Interval!.Value.Contains(g.Fit!.B10Hours) && g.MedianInterval!.Value.Contains(g.Fit!.MedianHours)));
+        Assert.All(view.Groups, g =>
+            Assert.True(g.B10Interval!.Value.Contains(g.Fit!.B10Hours) && g.MedianInterval!.Value.Contains(g.Fit!.MedianHours)));
     }
 
     [Fact]
@@ -35,7 +36,8 @@ public sealed class LivesViewTests
     public void Suspended_lives_count_by_why_they_are_suspended()
     {
         var group = Assert.Single(LivesView.Of(
-            Desk.Fleet([Desk.Chain(Desk.Card(), (5000, LifeEnd.ReachedLimit), (3000, LifeEnd.ReplacedBefore), (200, LifeEnd.StillRunning))]),
+            Desk.Fleet([Desk.Chain(
+                Desk.Card(), (5000, LifeEnd.ReachedLimit), (3000, LifeEnd.ReplacedBefore), (200, LifeEnd.StillRunning))]),
             By(LifeGrouping.All)).Groups);
         Assert.Equal((1, 1, 1), (group.Failures, group.ReplacedBefore, group.StillRunning));
         Assert.Equal(new LifeFitOutcome.TooFewFailures(1, 2), group.Outcome);
@@ -44,13 +46,15 @@ public sealed class LivesViewTests
     [Fact]
     public void Lives_of_unknown_fitting_are_left_out_and_counted()
     {
-        var chain = new BookedChain(1, Desk.Card(), 3, [new BookedLife(0, new Life(900, LifeEnd.ReachedLimit), FittingKnown: false)]);
+        var chain = new BookedChain(
+            1, Desk.Card(), 3, [new BookedLife(0, new Life(900, LifeEnd.ReachedLimit), FittingKnown: false)]);
         var view = LivesView.Of(Desk.Fleet([chain]), By(LifeGrouping.All));
         Assert.Equal((0, 1), (view.Lives, view.LeftOut));
     }
 
     [Fact]
-    public void A_plant_without_lives_has_nothing_to_show() => Assert.Equal(0, LivesView.Of(Desk.Fleet(), By(LifeGrouping.Type)).Lives);
+    public void A_plant_without_lives_has_nothing_to_show() =>
+        Assert.Equal(0, LivesView.Of(Desk.Fleet(), By(LifeGrouping.Type)).Lives);
 
     [Theory]
     [InlineData(LifeGrouping.Type, "16B-1")]
@@ -60,7 +64,8 @@ public sealed class LivesViewTests
     [InlineData(LifeGrouping.Load, "0.4 to 0.7")]
     [InlineData(LifeGrouping.Family, "roller")]
     [InlineData(LifeGrouping.All, "all chains")]
-    public void A_chain_belongs_to_the_group_that_its_card_names(LifeGrouping grouping, string group) => Assert.Equal(group, grouping.Of(Desk.Card()));
+    public void A_chain_belongs_to_the_group_that_its_card_names(LifeGrouping grouping, string group) =>
+        Assert.Equal(group, grouping.Of(Desk.Card()));
 
     [Fact]
     public void What_a_card_does_not_tell_makes_a_group_of_its_own()

@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Tests.Engineering;
 public sealed class PicturePlanTests
 {
     private static readonly ChartFrame Frame = new(600, 400);
-    private static readonly Life[] Lives = [Life(1000), Life(1500), Life(2200, LifeEnd.StillRunning), Life(2500), Life(3600), Life(4000, LifeEnd.ReplacedBefore)];
+    private static readonly Life[] Lives =
+        [Life(1000), Life(1500), Life(2200, LifeEnd.StillRunning), Life(2500), Life(3600), Life(4000, LifeEnd.ReplacedBefore)];
 
     private static Life Life(double hours, LifeEnd end = LifeEnd.ReachedLimit) => new(hours, end);
 
@@ -46,7 +47,8 @@ public sealed class PicturePlanTests
         var plan = new PaperPlan([GroupOfLives.Of("all", Lives, LifeLaw.Lognormal)], LifeLaw.Lognormal, Frame);
         var points = Assert.Single(plan.Traces).Points;
         Assert.Equal(4, points.Count);
-        Assert.All(points, p => Assert.True(plan.X(p.Hours) >= Frame.Left && plan.X(p.Hours) <= Frame.Right && plan.Y(p.ShareFailed) >= Frame.Top && plan.Y(p.ShareFailed) <= Frame.Bottom));
+        Assert.All(points, p => Assert.True(plan.X(p.Hours) >= Frame.Left && plan.X(p.Hours) <= Frame.Right
+            && plan.Y(p.ShareFailed) >= Frame.Top && plan.Y(p.ShareFailed) <= Frame.Bottom));
     }
 
     [Fact]
@@ -58,5 +60,6 @@ public sealed class PicturePlanTests
     }
 
     [Fact]
-    public void Five_groups_have_five_marks() => Assert.Equal(5, Enumerable.Range(0, 5).Select(g => GroupMark.Path(g, 10, 10)).Distinct().Count());
+    public void Five_groups_have_five_marks() =>
+        Assert.Equal(5, Enumerable.Range(0, 5).Select(g => GroupMark.Path(g, 10, 10)).Distinct().Count());
 }

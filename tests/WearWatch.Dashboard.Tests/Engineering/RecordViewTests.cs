@@ -21,9 +21,11 @@ public sealed class RecordViewTests
     [Fact]
     public void Groups_are_those_at_the_share_looked_at()
     {
-        var view = RecordView.Of([Desk.Recorded(model: "m2"), Desk.Recorded(), Desk.Recorded(), Desk.Recorded(share: 0.9, model: "m3")], ByModel);
+        var view = RecordView.Of(
+            [Desk.Recorded(model: "m2"), Desk.Recorded(), Desk.Recorded(), Desk.Recorded(share: 0.9, model: "m3")], ByModel);
         Assert.Equal([("m1", 2), ("m2", 1)], view.ByGroup.Select(g => (g.Group, g.Record.Count)));
-        Assert.Equal(["Press"], RecordView.Of([Desk.Recorded()], ByModel with { By = LifeGrouping.Line }).ByGroup.Select(g => g.Group));
+        Assert.Equal(
+            ["Press"], RecordView.Of([Desk.Recorded()], ByModel with { By = LifeGrouping.Line }).ByGroup.Select(g => g.Group));
     }
 
     // Exact binomial bands, 95 %: 90 of 100 is .824 to .951, 75 of 100 is .653 to .831, 199 of 200 is .972 to 1.
@@ -47,7 +49,8 @@ public sealed class RecordViewTests
     public void A_kept_forecast_is_scored_from_where_it_stood()
     {
         var chain = Desk.Chain(Desk.Card(), (12_000, LifeEnd.ReachedLimit));
-        var score = KeptRecord.Score(chain, chain.Lives[0], 0.75, A.Forecast(1)).Score; // last reading 6,000 h, 1,000 to 9,000 h left
+        // last reading 6,000 h, 1,000 to 9,000 h left
+        var score = KeptRecord.Score(chain, chain.Lives[0], 0.75, A.Forecast(1)).Score;
         Assert.Equal((6000, 9000, 0.75), (score.LastReadingHours, score.StandingHours, score.LifeShare));
         Assert.Equal((11_000.0 - 12_000) / 3000, score.RelativeError!.Value, 9);
         Assert.True(score.Held90);

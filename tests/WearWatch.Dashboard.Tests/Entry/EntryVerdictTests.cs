@@ -88,10 +88,16 @@ public sealed class EntryVerdictTests
     [Theory]
     [InlineData(50, 1234.0, "50", "1234")] // a miscount leaves the length as it was typed
     [InlineData(48, 1233.5, "48", "1233.5")]
-    public void A_slip_that_was_said_yes_to_corrects_the_form(int pitches, double lengthMm, string pitchesTyped, string lengthTyped)
+    public void A_slip_that_was_said_yes_to_corrects_the_form(
+        int pitches, double lengthMm, string pitchesTyped, string lengthTyped)
     {
         var form = Form("1234");
-        form.Take(new Slip(SlipKind.PitchesMiscounted, 0.9, 1, "over so many pitches") { Pitches = pitches, LengthMm = lengthMm, Chain = "K-1" });
+        form.Take(new Slip(SlipKind.PitchesMiscounted, 0.9, 1, "over so many pitches")
+        {
+            Pitches = pitches,
+            LengthMm = lengthMm,
+            Chain = "K-1",
+        });
         Assert.Equal((pitchesTyped, lengthTyped), (form.Pitches, form.Length));
     }
 
@@ -115,7 +121,8 @@ public sealed class EntryVerdictTests
         form.TakenAt = "2026-11-20T06:30";
         var reading = form.ToReading("K-1", A.Time("Europe/Vienna"), confirmed: true);
         Assert.Equal(new DateTimeOffset(2026, 11, 20, 5, 30, 0, TimeSpan.Zero), reading.TakenAt!.Value.ToUniversalTime());
-        Assert.Equal(("K-1", 48, "1234", true, "dashboard"), (reading.Chain, reading.Pitches, reading.Length, reading.Confirmed, reading.ToldBy));
+        Assert.Equal(("K-1", 48, "1234", true, "dashboard"),
+            (reading.Chain, reading.Pitches, reading.Length, reading.Confirmed, reading.ToldBy));
     }
 
     [Theory]

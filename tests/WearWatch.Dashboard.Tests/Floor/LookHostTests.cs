@@ -17,7 +17,8 @@ public sealed class LookHostTests : IAsyncLifetime
 
     /// <summary>The smallest file that is a picture by its segments: start, a frame of 8 x 8, a scan, end.</summary>
     private static readonly byte[] Jpeg =
-        [0xFF, 0xD8, 0xFF, 0xE1, 0, 6, 71, 80, 83, 33, 0xFF, 0xC0, 0, 11, 8, 0, 8, 0, 8, 1, 1, 0x11, 0, 0xFF, 0xDA, 0, 4, 1, 1, 7, 0xFF, 0xD9];
+        [0xFF, 0xD8, 0xFF, 0xE1, 0, 6, 71, 80, 83, 33, 0xFF, 0xC0, 0, 11, 8, 0, 8, 0, 8, 1, 1, 0x11, 0, 0xFF, 0xDA, 0, 4, 1, 1, 7,
+            0xFF, 0xD9];
 
     public async ValueTask InitializeAsync()
     {
@@ -88,10 +89,12 @@ public sealed class LookHostTests : IAsyncLifetime
     [InlineData("nowhere", "hooked_teeth", false, HttpStatusCode.UnprocessableEntity)]
     [InlineData("look-1", "sag", false, HttpStatusCode.UnprocessableEntity)] // that look says nothing of the sag
     [InlineData("look-1", "paint", false, HttpStatusCode.UnprocessableEntity)]
-    public async Task A_photo_that_is_none_or_belongs_nowhere_is_refused(string look, string point, bool nonsense, HttpStatusCode expected)
+    public async Task A_photo_that_is_none_or_belongs_nowhere_is_refused(
+        string look, string point, bool nonsense, HttpStatusCode expected)
     {
         await LookAsync("look-1", 1, ("hooked_teeth", true));
-        Assert.Equal(expected, (await PhotoAsync("p", look, point, nonsense ? "<svg onload=alert(1)>"u8.ToArray() : Jpeg)).StatusCode);
+        Assert.Equal(
+            expected, (await PhotoAsync("p", look, point, nonsense ? "<svg onload=alert(1)>"u8.ToArray() : Jpeg)).StatusCode);
         await using var db = await host.OpenAsync();
         Assert.False(await db.Photos.AnyAsync(Ct));
     }
@@ -101,7 +104,8 @@ public sealed class LookHostTests : IAsyncLifetime
     {
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await LookAsync("l", 1)).StatusCode);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await LookAsync("l", 1, ("paint", true))).StatusCode);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await LookAsync("l", 1, ("link_contact", true))).StatusCode); // a roller chain has none
+        // a roller chain has none
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await LookAsync("l", 1, ("link_contact", true))).StatusCode);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await LookAsync("l", 1, ("sag", true), ("sag", false))).StatusCode);
         await using var db = await host.OpenAsync();
         Assert.False(await db.Looks.AnyAsync(Ct));
@@ -132,7 +136,8 @@ public sealed class LookHostTests : IAsyncLifetime
         }));
 
     private Task<HttpResponseMessage> HappenAsync(string key, string kind, int day) => SendAsync(
-        "/api/v1/events", key, JsonContent.Create(new { chain = "K-1", @event = kind, taken_at = new DateTimeOffset(2026, 5, day, 8, 0, 0, TimeSpan.Zero) }));
+        "/api/v1/events", key, JsonContent.Create(
+            new { chain = "K-1", @event = kind, taken_at = new DateTimeOffset(2026, 5, day, 8, 0, 0, TimeSpan.Zero) }));
 
     private Task<HttpResponseMessage> PhotoAsync(string key, string look, string point, byte[] file)
     {

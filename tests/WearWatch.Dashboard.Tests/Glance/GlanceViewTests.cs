@@ -55,8 +55,10 @@ public sealed class GlanceViewTests
     [Fact]
     public void Lines_stand_by_name_with_their_next_early_date()
     {
-        var view = View(Chain(line: "Press", early: 50), Chain(line: "Press", early: -3), Chain(line: "Drying", early: 9), Chain(line: "Press", early: 20));
-        Assert.Equal([("Drying", 1, A.In(9)), ("Press", 3, A.In(20))], view.Lines.Select(l => (l.Line, l.Chains, l.NextDue!.Value)));
+        var view = View(Chain(line: "Press", early: 50), Chain(line: "Press", early: -3), Chain(line: "Drying", early: 9),
+            Chain(line: "Press", early: 20));
+        Assert.Equal(
+            [("Drying", 1, A.In(9)), ("Press", 3, A.In(20))], view.Lines.Select(l => (l.Line, l.Chains, l.NextDue!.Value)));
     }
 
     [Fact]
@@ -65,6 +67,7 @@ public sealed class GlanceViewTests
     private static GlanceView View(params ChainNow[] chains) => GlanceView.Of(chains, [], 0, [], A.Time());
 
     private static ChainNow Chain(
-        string name = "K", string line = "Press", Condition condition = Condition.WithinLimit, double? early = null, double? oil = null) =>
+        string name = "K", string line = "Press", Condition condition = Condition.WithinLimit, double? early = null, double? oil =
+            null) =>
         new(name, line, condition, early is { } e ? A.In(e) : null, oil is { } o ? A.In(o) : null);
 }

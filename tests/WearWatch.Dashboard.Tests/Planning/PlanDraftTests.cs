@@ -36,7 +36,9 @@ public sealed class PlanDraftTests
         var draft = await mill.DraftAsync();
         var last = draft.Picture.Input.Windows.Last(w => w.Line == "Debarking").Id;
         draft.Move("D-1", last);
-        draft.Take(await WearWatch.Planning.Plans.SwapPlanner.ProposeAsync(draft.ToPropose(), WearWatch.Planning.Plans.PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
+        draft.Take(await WearWatch.Planning.Plans.SwapPlanner
+            .ProposeAsync(
+                draft.ToPropose(), WearWatch.Planning.Plans.PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
         Assert.Equal(last, draft.Plan.Placements.Single(p => p.Chain == "D-1").Window?.Id);
     }
 
@@ -44,8 +46,10 @@ public sealed class PlanDraftTests
     public async Task Parallel_strands_move_together()
     {
         await using var mill = await PlannedMill.OpenAsync();
-        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("P-1", "", "press drive", null, null, false), TestContext.Current.CancellationToken);
-        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("P-2", "", "press drive", null, null, false), TestContext.Current.CancellationToken);
+        await mill.Get<PlanInputs>()
+            .SaveAsync(new SwapTermsLine("P-1", "", "press drive", null, null, false), TestContext.Current.CancellationToken);
+        await mill.Get<PlanInputs>()
+            .SaveAsync(new SwapTermsLine("P-2", "", "press drive", null, null, false), TestContext.Current.CancellationToken);
         var draft = await mill.DraftAsync();
         draft.Move("P-2", draft.Picture.Input.Windows.First(w => w.Line == "Press").Id);
         Assert.Equal(draft.PlaceOf("P-2").WindowId, draft.PlaceOf("P-1").WindowId);
@@ -71,7 +75,8 @@ public sealed class PlanDraftTests
         await using var mill = await PlannedMill.OpenAsync();
         await mill.KeepAsync(await mill.ProposedAsync());
         var inputs = await mill.Get<PlanInputs>().AskAsync(TestContext.Current.CancellationToken);
-        await mill.Get<PlanInputs>().RemoveRuleAsync(inputs.Rules.Single(r => r.Line == "Press").Id, TestContext.Current.CancellationToken);
+        await mill.Get<PlanInputs>()
+            .RemoveRuleAsync(inputs.Rules.Single(r => r.Line == "Press").Id, TestContext.Current.CancellationToken);
         Assert.Equal(["P-1", "P-2"], (await mill.DraftAsync()).Homeless);
     }
 }

@@ -5,7 +5,8 @@ namespace WearWatch.Dashboard.Tests.Planning;
 
 public sealed class PlanFormsTests
 {
-    private static ShutdownForm Shutdown(string line = "", string recurs = "FREQ=WEEKLY", string own = "", double hours = 8, int people = 2) =>
+    private static ShutdownForm Shutdown(
+        string line = "", string recurs = "FREQ=WEEKLY", string own = "", double hours = 8, int people = 2) =>
         new() { Line = line, Day = new DateOnly(2026, 11, 28), Recurs = recurs, OwnRule = own, Hours = hours, People = people };
 
     [Fact]
@@ -22,7 +23,8 @@ public sealed class PlanFormsTests
     [InlineData("", "", 0, 2, "A shutdown lasts more than 0 and at most 1,440 hours.")]
     [InlineData("", "", 2000, 2, "A shutdown lasts more than 0 and at most 1,440 hours.")]
     [InlineData("", "", 8, -1, "People: 0 to 500.")]
-    public void A_shutdown_that_cannot_be_is_told_what_is_wrong(string recurs, string own, double hours, int people, string told) =>
+    public void A_shutdown_that_cannot_be_is_told_what_is_wrong(
+        string recurs, string own, double hours, int people, string told) =>
         Assert.Equal(told, Shutdown("A", recurs, own, hours, people).Read(["A"]).Fault);
 
     [Fact]
@@ -32,10 +34,18 @@ public sealed class PlanFormsTests
     [Fact]
     public void A_part_with_its_deliveries_is_read_and_shown_the_same()
     {
-        var (spare, onOrder, fault) = new SpareForm { Designation = " 16B-1 ", InStock = 160, PackSize = 160, Price = 3, OnOrder = "2026-12-01 160\n2027-01-15 320" }.Read();
+        var (spare, onOrder, fault) = new SpareForm
+        {
+            Designation = " 16B-1 ",
+            InStock = 160,
+            PackSize = 160,
+            Price = 3,
+            OnOrder = "2026-12-01 160\n2027-01-15 320",
+        }.Read();
         Assert.Null(fault);
         Assert.Equal("16B-1 chain", spare!.Part.ToString());
-        Assert.Equal([new SpareDelivery(new DateOnly(2026, 12, 1), 160), new SpareDelivery(new DateOnly(2027, 1, 15), 320)], onOrder);
+        Assert.Equal(
+            [new SpareDelivery(new DateOnly(2026, 12, 1), 160), new SpareDelivery(new DateOnly(2027, 1, 15), 320)], onOrder);
     }
 
     [Theory]

@@ -22,17 +22,20 @@ public sealed class PlannedMill : IAsyncDisposable
         var mill = new PlannedMill();
         mill.Now = mill.Host.Services.GetRequiredService<TimeProvider>().GetUtcNow();
         await using var db = await mill.Host.OpenAsync();
-        ChainRow[] chains = [Chain("D-1", "Debarking", 80), Chain("D-2", "Debarking", 81), Chain("P-1", "Press", 100), Chain("P-2", "Press", 100)];
+        ChainRow[] chains = [Chain("D-1", "Debarking", 80), Chain("D-2", "Debarking", 81), Chain("P-1", "Press", 100),
+            Chain("P-2", "Press", 100)];
         db.Chains.AddRange(chains);
         await db.SaveChangesAsync();
         double[] medians = [500, 900, 1500, 1600];
         db.Forecasts.AddRange(chains.Select((c, i) => Forecast(c.Id, medians[i], mill.Now)));
-        db.Spares.Add(new SpareRow { Kind = "Chain", Designation = "16B-1", InStock = 160, LeadDays = 28, PackSize = 160, Price = 3 });
+        db.Spares.Add(
+            new SpareRow { Kind = "Chain", Designation = "16B-1", InStock = 160, LeadDays = 28, PackSize = 160, Price = 3 });
         await db.SaveChangesAsync();
         var first = DateTime.SpecifyKind(mill.Now.UtcDateTime.Date.AddDays(5).AddHours(6), DateTimeKind.Unspecified);
         await mill.Get<PlanInputs>().AddAsync([.. Lines.Select(line => new WindowRule
         {
-            Id = line, Line = line, FirstStart = first, Length = TimeSpan.FromHours(8), Recurrence = "FREQ=WEEKLY;INTERVAL=2", Crew = "fitters", CrewHours = 16,
+            Id = line, Line = line, FirstStart = first, Length = TimeSpan.FromHours(8), Recurrence = "FREQ=WEEKLY;INTERVAL=2",
+            Crew = "fitters", CrewHours = 16,
         })], TestContext.Current.CancellationToken);
         return mill;
     }
@@ -45,11 +48,13 @@ public sealed class PlannedMill : IAsyncDisposable
     public async Task<PlanDraft> ProposedAsync()
     {
         var draft = await DraftAsync();
-        draft.Take(await SwapPlanner.ProposeAsync(draft.ToPropose(), PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
+        draft.Take(await SwapPlanner.ProposeAsync(
+            draft.ToPropose(), PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
         return draft;
     }
 
-    public Task<int> KeepAsync(PlanDraft draft) => Get<PlanKeeping>().KeepAsync(draft, "planner", TestContext.Current.CancellationToken);
+    public Task<int> KeepAsync(PlanDraft draft) =>
+        Get<PlanKeeping>().KeepAsync(draft, "planner", TestContext.Current.CancellationToken);
 
     public async Task<List<SwapRow>> SwapsAsync()
     {
@@ -60,7 +65,16 @@ public sealed class PlannedMill : IAsyncDisposable
     public ValueTask DisposeAsync() => Host.DisposeAsync();
 
     private static ChainRow Chain(string name, string line, int pitches) =>
-        new() { Name = name, Line = line, Position = "drive", ChainType = "16B-1", PitchMm = 25.4, Pitches = pitches, SprocketTeeth = [17, 57] };
+        new()
+        {
+            Name = name,
+            Line = line,
+            Position = "drive",
+            ChainType = "16B-1",
+            PitchMm = 25.4,
+            Pitches = pitches,
+            SprocketTeeth = [17, 57],
+        };
 
     private static ForecastRow Forecast(int chainId, double medianH, DateTimeOffset now) => new()
     {

@@ -42,12 +42,15 @@ public sealed class CardHostTests : IAsyncLifetime
     public async Task A_card_goes_out_is_changed_and_the_change_is_recorded()
     {
         var card = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/card", Ct);
-        var answer = await PutAsync("K-2", card, ("centre_distance_mm", "950"), ("limit_set_reason", "\"jam\""), ("why", "\"measured\""), ("by", "\"Vera\""));
+        var answer = await PutAsync("K-2", card, ("centre_distance_mm", "950"), ("limit_set_reason", "\"jam\""),
+            ("why", "\"measured\""), ("by", "\"Vera\""));
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var kept = await answer.Content.ReadFromJsonAsync<JsonElement>(Ct);
-        Assert.Equal((950, card.GetProperty("revision").GetInt32() + 1), (kept.GetProperty("centre_distance_mm").GetDouble(), kept.GetProperty("revision").GetInt32()));
+        Assert.Equal((950, card.GetProperty("revision").GetInt32() + 1),
+            (kept.GetProperty("centre_distance_mm").GetDouble(), kept.GetProperty("revision").GetInt32()));
         var changes = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/card/changes", Ct);
-        Assert.Contains(changes.EnumerateArray(), c => (c.GetProperty("field").GetString(), c.GetProperty("why").GetString()) == ("centre_distance_mm", "measured"));
+        Assert.Contains(changes.EnumerateArray(),
+            c => (c.GetProperty("field").GetString(), c.GetProperty("why").GetString()) == ("centre_distance_mm", "measured"));
     }
 
     [Fact]
@@ -65,13 +68,15 @@ public sealed class CardHostTests : IAsyncLifetime
         var card = JsonSerializer.Deserialize<JsonElement>("""{"chain_type":"16B-1"}""");
         Assert.Equal(HttpStatusCode.Created, (await PutAsync("K-9", card)).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await PutAsync("K-9", card)).StatusCode);
-        Assert.Equal(25.4, (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-9", Ct)).GetProperty("pitch_mm").GetDouble());
+        Assert.Equal(
+            25.4, (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-9", Ct)).GetProperty("pitch_mm").GetDouble());
     }
 
     [Fact]
     public async Task What_is_wrong_is_told_by_field()
     {
-        var answer = await PutAsync("K-9", JsonSerializer.Deserialize<JsonElement>("""{"pitch_mm":-1,"dust":"sand","limit_pct":2}"""));
+        var answer =
+            await PutAsync("K-9", JsonSerializer.Deserialize<JsonElement>("""{"pitch_mm":-1,"dust":"sand","limit_pct":2}"""));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         var errors = (await answer.Content.ReadFromJsonAsync<JsonElement>(Ct)).GetProperty("errors");
         Assert.Equal(["dust", "pitch_mm"], errors.EnumerateObject().Select(e => e.Name).Order());
@@ -79,7 +84,8 @@ public sealed class CardHostTests : IAsyncLifetime
 
     private Task<HttpResponseMessage> PutAsync(string chain, JsonElement card, params (string Name, string Json)[] changes)
     {
-        var fields = card.EnumerateObject().Where(p => changes.All(c => c.Name != p.Name)).Select(p => $"\"{p.Name}\":{p.Value.GetRawText()}")
+        var fields = card.EnumerateObject().Where(p => changes.All(c => c.Name != p.Name))
+            .Select(p => $"\"{p.Name}\":{p.Value.GetRawText()}")
             .Concat(changes.Select(c => $"\"{c.Name}\":{c.Json}"));
         var request = new HttpRequestMessage(HttpMethod.Put, $"/api/v1/chains/{chain}/card")
         {

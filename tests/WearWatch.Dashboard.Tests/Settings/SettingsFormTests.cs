@@ -56,18 +56,21 @@ public sealed class SettingsFormTests
             Shifts = ShiftPlan.Text([new Shift(DayOfWeek.Monday, new TimeOnly(6, 0), TimeSpan.FromHours(16))]),
         };
         var form = SettingsForm.Of(plant);
-        Assert.Equal(("85", false, "06:00-22:00", "2026-12-25"), (form.UtilisationPercent, form.RoundTheClock, form.Days[0].Shifts, form.Holidays));
+        Assert.Equal(("85", false, "06:00-22:00", "2026-12-25"),
+            (form.UtilisationPercent, form.RoundTheClock, form.Days[0].Shifts, form.Holidays));
         var saved = new PlantRow { Name = "", TimeZone = "" };
         Assert.Empty(form.Read(out var change));
         change(saved);
-        Assert.Equal((plant.Name, plant.TimeZone, plant.Utilisation, plant.Shifts, plant.Holidays), (saved.Name, saved.TimeZone, saved.Utilisation, saved.Shifts, saved.Holidays));
+        Assert.Equal((plant.Name, plant.TimeZone, plant.Utilisation, plant.Shifts, plant.Holidays),
+            (saved.Name, saved.TimeZone, saved.Utilisation, saved.Shifts, saved.Holidays));
     }
 
     [Fact]
     public void Every_slip_is_told_at_its_field()
     {
         var form = SettingsForm.Of(new PlantRow { Name = "Mill", TimeZone = "UTC" });
-        (form.Name, form.TimeZone, form.UtilisationPercent, form.RoundTheClock, form.Holidays) = (" ", "Mars/Base", "130", false, "Christmas");
+        (form.Name, form.TimeZone, form.UtilisationPercent, form.RoundTheClock, form.Holidays) =
+            (" ", "Mars/Base", "130", false, "Christmas");
         form.Days[1].Shifts = "all day";
         Assert.Equal(["Tuesday", "holidays", "name", "utilisation", "zone"], form.Read(out _).Keys.Order(StringComparer.Ordinal));
     }

@@ -50,7 +50,8 @@ public sealed class HostTests : IAsyncLifetime
     public async Task A_page_tells_what_it_is_for_on_a_small_plant(string path, string expected)
     {
         using var client = host.CreateClient();
-        await host.Get<WearWatch.Plant.Intake.FileImport>().ImportAsync(SmallPlant.Files, null, TestContext.Current.CancellationToken);
+        await host.Get<WearWatch.Plant.Intake.FileImport>()
+            .ImportAsync(SmallPlant.Files, null, TestContext.Current.CancellationToken);
         var answer = await client.GetAsync(path, TestContext.Current.CancellationToken);
         var text = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
@@ -71,7 +72,8 @@ public sealed class HostTests : IAsyncLifetime
     {
         var answer = await host.CreateClient().GetAsync("/nowhere", TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
-        Assert.Contains("Nothing lives at this address", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("Nothing lives at this address",
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -99,5 +101,6 @@ public sealed class HostTests : IAsyncLifetime
         Assert.Contains("class=\"app dark\"", text, StringComparison.Ordinal);
     }
 
-    private static string Policy(HttpResponseMessage answer) => Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
+    private static string Policy(HttpResponseMessage answer) =>
+        Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
 }

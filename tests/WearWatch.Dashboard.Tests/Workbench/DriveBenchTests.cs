@@ -38,7 +38,8 @@ public sealed class DriveBenchTests
         var sheet = Bench.Drive(Fan);
         Assert.Equal(117.67, sheet.ExactPitches!.Value, 0.005);
         Assert.Equal(118, sheet.Drive.Pitches);
-        var back = Bench.Drive(FormattableString.Invariant($"{Fan.Replace("&centre=1000", "", StringComparison.Ordinal)}&centre={sheet.Figures.CentreDistanceMm - 1e-6:R}"));
+        var back = Bench.Drive(FormattableString.Invariant(
+            $"{Fan.Replace("&centre=1000", "", StringComparison.Ordinal)}&centre={sheet.Figures.CentreDistanceMm - 1e-6:R}"));
         Assert.Equal(118, back.ExactPitches!.Value, 1e-4);
     }
 
@@ -50,7 +51,8 @@ public sealed class DriveBenchTests
         Assert.Equal(2.413, bySpeed.Figures.Speed.MetresPerSecond, 1e-12);
     }
 
-    // Source: docs/references.md [44]: the common life basis is 3 % in 15,000 h, about 0.2 % per 1,000 h, and nobody knows better than a factor of some.
+    // Source: docs/references.md [44]: the common life basis is 3 % in 15,000 h, about 0.2 % per 1,000 h, and nobody knows better
+    // than a factor of some.
     [Fact]
     public void Wear_is_expected_with_its_width()
     {
@@ -80,17 +82,20 @@ public sealed class DriveBenchTests
     }
 
     [Fact]
-    public void Values_from_memory_are_named() => Assert.Contains("bearing area", DriveView.Of(Bench.Drive(Fan), UnitPreference.Si).FromMemory, StringComparison.Ordinal);
+    public void Values_from_memory_are_named() =>
+        Assert.Contains("bearing area", DriveView.Of(Bench.Drive(Fan), UnitPreference.Si).FromMemory, StringComparison.Ordinal);
 
     [Fact]
     public void An_odd_length_is_warned_of() => Assert.Contains(
-        "offset link", DriveView.Of(Bench.Drive("type=16A-1&teeth=19&driven_teeth=57&rpm=300&power=12&pitches=119"), UnitPreference.Si).Geometry[0].Note,
+        "offset link", DriveView.Of(
+            Bench.Drive("type=16A-1&teeth=19&driven_teeth=57&rpm=300&power=12&pitches=119"), UnitPreference.Si).Geometry[0].Note,
         StringComparison.Ordinal);
 
     [Fact]
     public void The_page_writes_in_a_persons_units()
     {
-        var view = DriveView.Of(Bench.Drive(Fan), new UnitPreference(LengthUnit.Inch, Horsepower: true, FeetPerMinute: true, Fahrenheit: true));
+        var view = DriveView.Of(
+            Bench.Drive(Fan), new UnitPreference(LengthUnit.Inch, Horsepower: true, FeetPerMinute: true, Fahrenheit: true));
         Assert.Contains(view.Geometry, f => f.Value == "39.5374 in");
         Assert.Contains(view.Motion, f => f.Value == "475 ft/min");
         Assert.Contains(view.Load, f => f.Note.StartsWith("16.09 hp", StringComparison.Ordinal));
@@ -98,5 +103,6 @@ public sealed class DriveBenchTests
 
     [Fact]
     public void What_is_wanted_is_asked_for() => Assert.Equal(
-        ["pitch_mm", "teeth", "driven_teeth", "power", "rpm", "pitches"], Bench.Refused(DriveBench.Answer(Bench.Ask("load=smooth"))));
+        ["pitch_mm", "teeth", "driven_teeth", "power", "rpm", "pitches"],
+        Bench.Refused(DriveBench.Answer(Bench.Ask("load=smooth"))));
 }

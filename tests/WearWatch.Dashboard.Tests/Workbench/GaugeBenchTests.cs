@@ -40,7 +40,8 @@ public sealed class GaugeBenchTests
         var sheet = Bench.Gauge("type=16B-1&pitches=24&length=617.5&from_hook=yes&tape_class=III");
         Assert.Equal(1, sheet.Budget.Components.Sum(sheet.Budget.ShareOf), 1e-12);
         Assert.Equal(2 * sheet.Budget.StandardUncertaintyPercent, sheet.Elongation.ExpandedUncertaintyPercent, 1e-12);
-        Assert.True(sheet.Budget.StandardUncertaintyPercent > Bench.Gauge("type=16B-1&pitches=24&length=617.5&tape_class=I").Budget.StandardUncertaintyPercent);
+        Assert.True(sheet.Budget.StandardUncertaintyPercent
+            > Bench.Gauge("type=16B-1&pitches=24&length=617.5&tape_class=I").Budget.StandardUncertaintyPercent);
     }
 
     // Common practice: an uncertainty of a tenth of the limit is good enough.
@@ -54,7 +55,8 @@ public sealed class GaugeBenchTests
         Assert.True(proposal.GoodEnough && int.IsEvenInteger(proposal.Pitches));
         Assert.True(Bench.Gauge($"type=16B-1&pitches={proposal.Pitches}&length={25.4 * proposal.Pitches}&{limit}").IsGoodEnough);
         if (proposal.Pitches > 4)
-            Assert.False(Bench.Gauge($"type=16B-1&pitches={proposal.Pitches - 2}&length={25.4 * (proposal.Pitches - 2)}&{limit}").IsGoodEnough);
+            Assert.False(Bench.Gauge(
+                $"type=16B-1&pitches={proposal.Pitches - 2}&length={25.4 * (proposal.Pitches - 2)}&{limit}").IsGoodEnough);
     }
 
     [Fact]
@@ -94,8 +96,10 @@ public sealed class GaugeBenchTests
     public void The_page_writes_in_a_persons_units()
     {
         var sheet = Bench.Gauge("type=16B-1&pitches=24&length=617.5");
-        Assert.Contains("617.5 mm over 24 pitches of 25.4 mm", GaugeView.Of(sheet, UnitPreference.Si).Measured, StringComparison.Ordinal);
-        Assert.Contains("24.311 in over 24 pitches of 1 in", GaugeView.Of(sheet, new UnitPreference(LengthUnit.Inch)).Measured, StringComparison.Ordinal);
+        Assert.Contains(
+            "617.5 mm over 24 pitches of 25.4 mm", GaugeView.Of(sheet, UnitPreference.Si).Measured, StringComparison.Ordinal);
+        Assert.Contains("24.311 in over 24 pitches of 1 in", GaugeView.Of(sheet, new UnitPreference(LengthUnit.Inch)).Measured,
+            StringComparison.Ordinal);
     }
 
     // Geometry: over 9 pitches a true 2 % reads 1.78 or 2.22 %.

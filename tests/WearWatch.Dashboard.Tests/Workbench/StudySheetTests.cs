@@ -5,12 +5,13 @@ namespace WearWatch.Dashboard.Tests.Workbench;
 
 public sealed class StudySheetTests
 {
-    // Source: docs/references.md [47], AIAG's published study: 10 parts, 3 appraisers, 3 trials. Published: repeatability 0.19993,
-    // reproducibility 0.22684 (roots of 0.03997 and 0.05146, interaction pooled), 4 distinct categories.
+    // Source: docs/references.md [47], AIAG's published study: 10 parts, 3 appraisers, 3 trials. Published: repeatability
+    // 0.19993, reproducibility 0.22684 (roots of 0.03997 and 0.05146, interaction pooled), 4 distinct categories.
     [Fact]
     public void The_published_study_is_read_from_its_file_and_gives_the_published_figures()
     {
-        var lines = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "data", "gauging", "gauge_rr_aiag.csv")).Select(l => l.Split(','));
+        var lines = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "data", "gauging", "gauge_rr_aiag.csv"))
+            .Select(l => l.Split(','));
         var text = string.Join('\n', lines.Select(c => $"{c[2]},{c[0]},{c[3]}"));
         var (readings, wrong) = StudySheet.Read(text);
         Assert.Null(wrong);
@@ -33,7 +34,8 @@ public sealed class StudySheetTests
         var (readings, wrong) = StudySheet.Read(text);
         Assert.Null(wrong);
         Assert.Equal(
-            [("1", "A", 1.1), ("1", "A", 1.2), ("1", "B", 1.3), ("1", "B", 1.4), ("2", "A", 2.1), ("2", "A", 2.2), ("2", "B", 2.3), ("2", "B", 2.4)],
+            [("1", "A", 1.1), ("1", "A", 1.2), ("1", "B", 1.3), ("1", "B", 1.4), ("2", "A", 2.1), ("2", "A", 2.2),
+                ("2", "B", 2.3), ("2", "B", 2.4)],
             readings.Select(r => (r.Section, r.Person, r.Value)));
     }
 
@@ -55,7 +57,8 @@ public sealed class StudySheetTests
     [Theory]
     [InlineData("300 300.1\n600 600.2", 2)]
     [InlineData("known,measured\n300,300.1\n600,600.2\n1200,1200.3", 3)]
-    public void Known_lengths_are_read_with_or_without_a_heading(string text, int count) => Assert.Equal(count, StudySheet.ReadKnown(text).Readings.Count);
+    public void Known_lengths_are_read_with_or_without_a_heading(string text, int count) =>
+        Assert.Equal(count, StudySheet.ReadKnown(text).Readings.Count);
 
     [Fact]
     public void A_line_that_is_no_pair_is_refused_with_its_number() =>

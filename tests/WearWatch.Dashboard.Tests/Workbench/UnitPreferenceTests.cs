@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Tests.Workbench;
 
 public sealed class UnitPreferenceTests
 {
-    private static readonly UnitPreference American = new(LengthUnit.Inch, Horsepower: true, FeetPerMinute: true, Fahrenheit: true);
+    private static readonly UnitPreference American =
+        new(LengthUnit.Inch, Horsepower: true, FeetPerMinute: true, Fahrenheit: true);
 
     [Fact]
     public void A_preference_survives_its_cookie()
@@ -21,7 +22,8 @@ public sealed class UnitPreferenceTests
     [InlineData(null)]
     [InlineData("")]
     [InlineData("; drop.table")]
-    public void What_a_cookie_does_not_name_is_SI(string? cookie) => Assert.Equal(UnitPreference.Si, UnitPreference.FromCookie(cookie));
+    public void What_a_cookie_does_not_name_is_SI(string? cookie) =>
+        Assert.Equal(UnitPreference.Si, UnitPreference.FromCookie(cookie));
 
     // Exact by definition, docs/references.md [39]: 25.4 mm, 0.3048/60 m/s; 1 hp = 745.699872 W; 0 and 100 degrees Celsius.
     [Fact]
@@ -65,7 +67,8 @@ public sealed class UnitPreferenceTests
     [InlineData("0,5 MW", 500_000)]
     [InlineData("10 hp", 7456.99872)]
     [InlineData("750 W", 750)]
-    public void Powers_are_read_with_their_unit(string text, double watts) => Assert.Equal(watts, QuantityKind.Power.Read(text)!.Value, 1e-6);
+    public void Powers_are_read_with_their_unit(string text, double watts) =>
+        Assert.Equal(watts, QuantityKind.Power.Read(text)!.Value, 1e-6);
 
     [Theory]
     [InlineData("-3 kW")]

@@ -40,11 +40,13 @@ public sealed class WorkbenchHostTests : IAsyncLifetime
         using var client = host.CreateClient(new() { AllowAutoRedirect = false });
         var answer = await ChooseAsync(client, "/gauge?type=16B-1");
         Assert.Equal("/gauge?type=16B-1", answer.Headers.Location!.ToString());
-        Assert.Contains("wearwatch-units=in.hp.ms.c", Assert.Single(answer.Headers.GetValues("Set-Cookie")), StringComparison.Ordinal);
+        Assert.Contains(
+            "wearwatch-units=in.hp.ms.c", Assert.Single(answer.Headers.GetValues("Set-Cookie")), StringComparison.Ordinal);
         Assert.Equal("/", (await ChooseAsync(client, "//elsewhere.example/")).Headers.Location!.ToString());
 
         client.DefaultRequestHeaders.Add("Cookie", "wearwatch-units=in.hp.ms.c");
-        Assert.Contains("24.311 in over 24 pitches", await client.GetStringAsync("/gauge?type=16B-1&pitches=24&length=617.5&unit=mm", Ct), StringComparison.Ordinal);
+        Assert.Contains("24.311 in over 24 pitches",
+            await client.GetStringAsync("/gauge?type=16B-1&pitches=24&length=617.5&unit=mm", Ct), StringComparison.Ordinal);
     }
 
     // K-2 has a limit of 2 % on its card, set by the plant; the rule of 3 % holds beside it.
@@ -66,7 +68,8 @@ public sealed class WorkbenchHostTests : IAsyncLifetime
         var gauge = await JsonAsync("/api/v1/gauge?type=16B-1&pitches=24&length=617.5");
         Assert.Equal(1.2959, gauge.GetProperty("elongation_pct").GetDouble(), 1e-4);
         Assert.Equal("within_limit", gauge.GetProperty("condition").GetString());
-        Assert.Equal(100, gauge.GetProperty("budget").EnumerateArray().Sum(c => c.GetProperty("share_of_variance_pct").GetDouble()), 1e-9);
+        Assert.Equal(
+            100, gauge.GetProperty("budget").EnumerateArray().Sum(c => c.GetProperty("share_of_variance_pct").GetDouble()), 1e-9);
         Assert.True(gauge.GetProperty("proposal").GetProperty("good_enough").GetBoolean());
     }
 
@@ -77,7 +80,8 @@ public sealed class WorkbenchHostTests : IAsyncLifetime
         var limit = await JsonAsync("/api/v1/limit?teeth=17,75&fixed_centres=yes");
         Assert.Equal(1.5, limit.GetProperty("limit_pct").GetDouble());
         Assert.Equal("fixed_centres", limit.GetProperty("reason").GetString());
-        Assert.Contains(limit.GetProperty("also_hold").EnumerateArray(), l => Math.Abs(l.GetProperty("limit_pct").GetDouble() - 200.0 / 75) < 1e-9);
+        Assert.Contains(limit.GetProperty("also_hold").EnumerateArray(),
+            l => Math.Abs(l.GetProperty("limit_pct").GetDouble() - 200.0 / 75) < 1e-9);
     }
 
     [Fact]
@@ -113,8 +117,17 @@ public sealed class WorkbenchHostTests : IAsyncLifetime
         Assert.True(problem.GetProperty("errors").TryGetProperty(field, out _));
     }
 
-    private async Task<JsonElement> JsonAsync(string path) => JsonDocument.Parse(await host.CreateClient().GetStringAsync(path, Ct)).RootElement;
+    private async Task<JsonElement> JsonAsync(string path) =>
+        JsonDocument.Parse(await host.CreateClient().GetStringAsync(path, Ct)).RootElement;
 
-    private static Task<HttpResponseMessage> ChooseAsync(HttpClient client, string back) => client.PostAsync("/units", new FormUrlEncodedContent(
-        new Dictionary<string, string> { ["length"] = "in", ["power"] = "hp", ["speed"] = "ms", ["temperature"] = "c", ["back"] = back }), Ct);
+    private static Task<HttpResponseMessage> ChooseAsync(HttpClient client, string back) =>
+        client.PostAsync("/units", new FormUrlEncodedContent(
+        new Dictionary<string, string>
+        {
+            ["length"] = "in",
+            ["power"] = "hp",
+            ["speed"] = "ms",
+            ["temperature"] = "c",
+            ["back"] = back,
+        }), Ct);
 }

@@ -1,4 +1,3 @@
-using CsCheck;
 using WearWatch.Lives;
 
 namespace WearWatch.Tests.Lives;

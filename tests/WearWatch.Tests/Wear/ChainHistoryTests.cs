@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
-using WearWatch.Running;
 using WearWatch.Wear;
 
 namespace WearWatch.Tests.Wear;

@@ -1,4 +1,3 @@
-using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Running;
 using WearWatch.Wear;

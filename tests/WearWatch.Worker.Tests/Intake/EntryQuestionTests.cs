@@ -24,7 +24,8 @@ public sealed class EntryQuestionTests
         var (slow, _) = await TwoChainsOnALineAsync(plant);
         var doubt = await plant.Get<EntryQuestion>().AskAsync(slow, Entry(percent: 2.4), ct: Ct);
         Assert.True(doubt!.IsDoubted);
-        Assert.Contains(doubt.Slips, slip => slip.Kind == SlipKind.OtherChain && slip.Words.Contains("C2", StringComparison.Ordinal));
+        Assert.Contains(doubt.Slips, slip => slip.Kind == SlipKind.OtherChain
+            && slip.Words.Contains("C2", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -56,7 +57,8 @@ public sealed class EntryQuestionTests
         for (var i = 1; i <= 5; i++)
         {
             var at = TestPlant.Start.AddDays(30 * (i - 6));
-            var told = await plant.Desk.TakeReadingAsync(A.Reading("C1", 500 * i, 0.2 + 0.1 * i, takenAt: at, confirmed: true), Ct);
+            var told = await plant.Desk
+                .TakeReadingAsync(A.Reading("C1", 500 * i, 0.2 + 0.1 * i, takenAt: at, confirmed: true), Ct);
             first ??= Assert.IsType<IntakeAnswer.Taken>(told).Id;
             await plant.Desk.TakeReadingAsync(A.Reading("C2", 500 * i, 0.2 + 0.38 * i, takenAt: at, confirmed: true), Ct);
         }

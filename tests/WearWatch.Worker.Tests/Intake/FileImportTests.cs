@@ -14,7 +14,8 @@ public sealed class FileImportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         var report = await plant.Import.ImportAsync(
-            [A.Readings(A.Row()), A.Events("C1,oiling,2026-05-01,,"), A.File("chains.csv", "chain,pitch_mm\nC1,25.4\n")], null, Ct);
+            [A.Readings(A.Row()), A.Events("C1,oiling,2026-05-01,,"), A.File("chains.csv", "chain,pitch_mm\nC1,25.4\n")], null,
+            Ct);
         Assert.Equal([FileKind.Chains, FileKind.Events, FileKind.Readings], report.Files.Select(f => f.Kind));
         Assert.Equal((3, 0, 0, 0), (report.Taken, report.AlreadyKnown, report.Waiting, report.Refused));
     }
@@ -38,7 +39,8 @@ public sealed class FileImportTests
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
         await plant.Import.ImportAsync([A.Readings(A.Row(counterH: 100), A.Row(counterH: 200))], null, Ct);
-        var report = await plant.Import.ImportAsync([A.Readings(A.Row(counterH: 100), A.Row(counterH: 200), A.Row(counterH: 300))], null, Ct);
+        var report = await plant.Import
+            .ImportAsync([A.Readings(A.Row(counterH: 100), A.Row(counterH: 200), A.Row(counterH: 300))], null, Ct);
         Assert.Equal((1, 2, 0, 0), (report.Taken, report.AlreadyKnown, report.Waiting, report.Refused));
     }
 
@@ -61,7 +63,8 @@ public sealed class FileImportTests
         Assert.Equal((2, 1, 2, 4), (file.Taken, file.AlreadyKnown, file.Waiting, file.Refused));
         Assert.Equal(
             [
-                (2, "counter_h", RemarkKind.Refused), (4, "", RemarkKind.Warning), (5, "chain", RemarkKind.Refused), (6, "pitches", RemarkKind.Refused),
+                (2, "counter_h", RemarkKind.Refused), (4, "", RemarkKind.Warning), (5, "chain", RemarkKind.Refused),
+                    (6, "pitches", RemarkKind.Refused),
                 (7, "length", RemarkKind.Waiting), (8, "counter_h", RemarkKind.Refused), (9, "counter_h", RemarkKind.Waiting),
             ],
             file.Remarks.Select(r => (r.Line, r.Column, r.Kind)));
@@ -86,7 +89,8 @@ public sealed class FileImportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        var report = await plant.Import.ImportAsync([A.Readings(A.Row(counterH: 400), A.Row(counterH: 300)), A.Events("C1,meter_reset,,500,0")], null, Ct);
+        var report = await plant.Import
+            .ImportAsync([A.Readings(A.Row(counterH: 400), A.Row(counterH: 300)), A.Events("C1,meter_reset,,500,0")], null, Ct);
         Assert.Empty(report.Files.SelectMany(f => f.Remarks));
     }
 
@@ -96,7 +100,8 @@ public sealed class FileImportTests
         await using var plant = await TestPlant.OpenAsync();
         ImportFile[] files =
         [
-            A.Readings(A.Row(counterH: 400), A.Row(counterH: 300), "C1,,500,tape,,40,1200,mm,", "x"), A.Events("C1,meter_reset,,500,0"),
+            A.Readings(A.Row(counterH: 400), A.Row(counterH: 300), "C1,,500,tape,,40,1200,mm,", "x"),
+                A.Events("C1,meter_reset,,500,0"),
             A.File("chains.csv", "chain,pitch_mm\nC1,25.4\n"),
         ];
         var preview = await plant.Import.PreviewAsync(files, null, Ct);
@@ -105,7 +110,8 @@ public sealed class FileImportTests
         Assert.Equal(preview.Files.Select(Told), report.Files.Select(Told));
         Assert.Equal((4, 1, 1), (preview.Taken, preview.Waiting, preview.Refused));
 
-        static string Told(FileReport f) => $"{f.Kind} {f.Taken} {f.AlreadyKnown} {f.Waiting} {f.Refused} {string.Join('|', f.Remarks)}";
+        static string Told(FileReport f) =>
+            $"{f.Kind} {f.Taken} {f.AlreadyKnown} {f.Waiting} {f.Refused} {string.Join('|', f.Remarks)}";
     }
 
     [Fact]
@@ -113,9 +119,11 @@ public sealed class FileImportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "line=L1 limit_pct=2.5");
-        var report = await plant.Import.ImportAsync([A.File("chains.csv", "chain,pitch_mm,limit_pct\nC1,25.4,2\nC2,19.05,\nC2,19.05,\n")], null, Ct);
+        var report = await plant.Import
+            .ImportAsync([A.File("chains.csv", "chain,pitch_mm,limit_pct\nC1,25.4,2\nC2,19.05,\nC2,19.05,\n")], null, Ct);
         await using var db = plant.Db();
-        Assert.Equal([("C1", "L1", 2.0), ("C2", "", null)], (await db.Chains.OrderBy(c => c.Name).ToListAsync(Ct)).Select(c => (c.Name, c.Line, c.LimitPct)));
+        Assert.Equal([("C1", "L1", 2.0), ("C2", "", null)], (await db.Chains.OrderBy(c => c.Name).ToListAsync(Ct))
+            .Select(c => (c.Name, c.Line, c.LimitPct)));
         Assert.Equal((2, 1, 4), (report.Taken, report.Refused, Assert.Single(report.Files[0].Remarks).Line));
     }
 
@@ -124,8 +132,10 @@ public sealed class FileImportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        var report = await plant.Import.ImportAsync([A.Readings([.. Enumerable.Range(0, 1500).Select(i => $"nobody,,{i},tape,,40,1020,mm,")])], null, Ct);
-        Assert.Equal((1500, 1500, FileReport.MostRemarks), (report.Refused, report.Files[0].RemarkCount, report.Files[0].Remarks.Count));
+        var report = await plant.Import
+            .ImportAsync([A.Readings([.. Enumerable.Range(0, 1500).Select(i => $"nobody,,{i},tape,,40,1020,mm,")])], null, Ct);
+        Assert.Equal(
+            (1500, 1500, FileReport.MostRemarks), (report.Refused, report.Files[0].RemarkCount, report.Files[0].Remarks.Count));
     }
 
     [Fact]
@@ -155,7 +165,8 @@ public sealed class FileImportTests
     private static async Task<(int, int, int, int)> CountsAsync(TestPlant plant)
     {
         await using var db = plant.Db();
-        return (await db.Chains.CountAsync(Ct), await db.Readings.CountAsync(Ct), await db.Events.CountAsync(Ct), await db.Forecasts.CountAsync(Ct));
+        return (await db.Chains.CountAsync(Ct), await db.Readings.CountAsync(Ct), await db.Events.CountAsync(Ct),
+            await db.Forecasts.CountAsync(Ct));
     }
 
     private sealed class Told : IProgress<ImportProgress>

@@ -64,7 +64,8 @@ public sealed class IntakeDeskTests
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
         var reading = A.Reading(key: "phone 1");
-        var answers = await Task.WhenAll(Enumerable.Range(0, 20).Select(_ => Task.Run(() => plant.Desk.TakeReadingAsync(reading, Ct))));
+        var answers =
+            await Task.WhenAll(Enumerable.Range(0, 20).Select(_ => Task.Run(() => plant.Desk.TakeReadingAsync(reading, Ct))));
         Assert.Single(answers.Cast<IntakeAnswer.Taken>(), a => !a.AlreadyKnown);
         Assert.Single(answers.Cast<IntakeAnswer.Taken>().Select(a => a.Id).Distinct());
     }
@@ -78,11 +79,13 @@ public sealed class IntakeDeskTests
     [InlineData("C1", 100.0, -2, "1020", "pitches")]
     [InlineData("C1", 100.0, 40, "long", "length")]
     [InlineData("C1", 100.0, 40, "", "length")]
-    public async Task What_cannot_be_read_is_refused_with_its_field_and_not_stored(string chain, double? counterH, int pitches, string length, string field)
+    public async Task What_cannot_be_read_is_refused_with_its_field_and_not_stored(
+        string chain, double? counterH, int pitches, string length, string field)
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        Assert.Equal(field, Field(await plant.Desk.TakeReadingAsync(A.Reading(chain, counterH, length: length, pitches: pitches), Ct)));
+        Assert.Equal(
+            field, Field(await plant.Desk.TakeReadingAsync(A.Reading(chain, counterH, length: length, pitches: pitches), Ct)));
         await using var db = plant.Db();
         Assert.Empty(await db.Readings.ToListAsync(Ct));
     }
@@ -109,7 +112,8 @@ public sealed class IntakeDeskTests
         var yes = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
         var row = Assert.Single(await db.StandingReadingsAsync(id, Ct));
         Assert.Equal((yes.Id, waiting.Id, "K. Sommer"), (row.Id, row.CorrectsId, row.ToldBy));
-        Assert.Equal(new IntakeAnswer.Taken(yes.Id, AlreadyKnown: true), await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
+        Assert.Equal(
+            new IntakeAnswer.Taken(yes.Id, AlreadyKnown: true), await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
     }
 
     // 42 pitches told as 40 read 5 % longer, which a chain could have: only its track knows better.
@@ -153,9 +157,11 @@ public sealed class IntakeDeskTests
         var id = await plant.AddChainAsync();
         var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 12), Ct));
         await using var db = plant.Db();
-        Assert.Equal(1, await db.Notices.CountAsync(n => n.ChainId == id && n.EndedAt == null && n.Kind == Wear.NoticeKind.ReadingHeldBack, Ct));
+        Assert.Equal(1, await db.Notices
+            .CountAsync(n => n.ChainId == id && n.EndedAt == null && n.Kind == Wear.NoticeKind.ReadingHeldBack, Ct));
         await plant.Desk.WithdrawAsync(waiting.Id, "K. Sommer", "slip of the pen", Ct);
-        Assert.Equal(0, await db.Notices.CountAsync(n => n.ChainId == id && n.EndedAt == null && n.Kind == Wear.NoticeKind.ReadingHeldBack, Ct));
+        Assert.Equal(0, await db.Notices
+            .CountAsync(n => n.ChainId == id && n.EndedAt == null && n.Kind == Wear.NoticeKind.ReadingHeldBack, Ct));
     }
 
     [Fact]
@@ -174,10 +180,13 @@ public sealed class IntakeDeskTests
     {
         await using var plant = await TestPlant.OpenAsync();
         var id = await plant.AddChainAsync();
-        var wrong = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(counterH: 100, percent: 5), Ct));
+        var wrong = Assert.IsType<IntakeAnswer.Taken>(
+            await plant.Desk.TakeReadingAsync(A.Reading(counterH: 100, percent: 5), Ct));
         await plant.Desk.TakeReadingAsync(A.Reading(counterH: 200, percent: 0.6), Ct);
-        var right = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.CorrectAsync(wrong.Id, A.Reading(counterH: 100, percent: 0.5), Ct));
-        var again = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.CorrectAsync(wrong.Id, A.Reading(counterH: 100, percent: 0.4), Ct));
+        var right = Assert.IsType<IntakeAnswer.Taken>(
+            await plant.Desk.CorrectAsync(wrong.Id, A.Reading(counterH: 100, percent: 0.5), Ct));
+        var again = Assert.IsType<IntakeAnswer.Taken>(
+            await plant.Desk.CorrectAsync(wrong.Id, A.Reading(counterH: 100, percent: 0.4), Ct));
         await using var db = plant.Db();
         Assert.Equal([again.Id, wrong.Id + 1], (await db.StandingReadingsAsync(id, Ct)).Select(r => r.Id));
         Assert.Equal(right.Id, (await db.Readings.SingleAsync(r => r.Id == again.Id, Ct)).CorrectsId);

@@ -22,7 +22,8 @@ public sealed class ManyRowsTests
         await using (var writer = new StreamWriter(path))
         {
             await writer.WriteLineAsync(A.ReadingsHeader);
-            for (var i = 0; i < Rows; i++) await writer.WriteLineAsync(i % 4 == 3 ? $"C1,,{i},tape,,0,1020,mm," : A.Row(counterH: i));
+            for (var i = 0; i < Rows; i++)
+                await writer.WriteLineAsync(i % 4 == 3 ? $"C1,,{i},tape,,0,1020,mm," : A.Row(counterH: i));
         }
 
         var memory = new Peak();

@@ -21,7 +21,8 @@ public sealed class ReadingJudgeTests
     [Theory]
     [InlineData(0.981)]
     [InlineData(1.099)]
-    public void A_length_just_inside_is_left_to_the_track(double share) => Assert.IsType<Judgement.Use>(Judge(Reading(100, share)));
+    public void A_length_just_inside_is_left_to_the_track(double share) =>
+        Assert.IsType<Judgement.Use>(Judge(Reading(100, share)));
 
     [Fact]
     public void A_counter_that_runs_back_a_little_waits() =>
@@ -37,15 +38,18 @@ public sealed class ReadingJudgeTests
 
     [Fact]
     public void A_recorded_reset_explains_a_fall() =>
-        Assert.Equal(new Judgement.Use(), ReadingJudge.Judge(Reading(20), So(last: 1000, A(ChainEventKind.MeterReset, 1010, 0)), Now, askAboutFalls: true));
+        Assert.Equal(new Judgement.Use(),
+            ReadingJudge.Judge(Reading(20), So(last: 1000, A(ChainEventKind.MeterReset, 1010, 0)), Now, askAboutFalls: true));
 
     [Fact]
     public void A_recorded_reset_of_long_ago_explains_nothing() =>
-        Assert.IsType<Judgement.Wait>(ReadingJudge.Judge(Reading(950), So(last: 1000, A(ChainEventKind.MeterReset, 800, 0)), Now, askAboutFalls: true));
+        Assert.IsType<Judgement.Wait>(
+            ReadingJudge.Judge(Reading(950), So(last: 1000, A(ChainEventKind.MeterReset, 800, 0)), Now, askAboutFalls: true));
 
     [Fact]
     public void A_replacement_that_leaves_the_counter_alone_explains_no_fall() =>
-        Assert.IsType<Judgement.Wait>(ReadingJudge.Judge(Reading(950), So(last: 1000, A(ChainEventKind.Replacement, 1010, 1010)), Now, askAboutFalls: true));
+        Assert.IsType<Judgement.Wait>(ReadingJudge.Judge(
+            Reading(950), So(last: 1000, A(ChainEventKind.Replacement, 1010, 1010)), Now, askAboutFalls: true));
 
     [Fact]
     public void A_reading_before_the_fitting_is_refused_by_its_counter() =>
@@ -54,12 +58,14 @@ public sealed class ReadingJudgeTests
     [Fact]
     public void A_reading_before_the_fitting_is_refused_by_its_date() =>
         Assert.Equal("taken_at", Assert.IsType<Judgement.Refuse>(
-            ReadingJudge.Judge(Reading(100) with { TakenAt = Now.AddDays(-2) }, So(card: Card with { FittedAt = Now }), Now)).Column);
+            ReadingJudge.Judge(
+                Reading(100) with { TakenAt = Now.AddDays(-2) }, So(card: Card with { FittedAt = Now }), Now)).Column);
 
     [Fact]
     public void A_reading_before_a_recorded_replacement_belongs_to_the_chain_before() =>
         Assert.Equal(new Judgement.Use(), ReadingJudge.Judge(
-            Reading(499), So(null, Card with { FittedCounter = new RunningHours(500) }, A(ChainEventKind.Replacement, 500, 500)), Now));
+            Reading(499), So(null, Card with { FittedCounter = new RunningHours(500) }, A(ChainEventKind.Replacement, 500, 500)),
+            Now));
 
     [Fact]
     public void A_reading_of_the_future_is_refused() =>
@@ -68,7 +74,8 @@ public sealed class ReadingJudgeTests
     [Fact]
     public void A_reading_told_late_is_not_a_counter_running_backwards() =>
         Assert.Equal(new Judgement.Use(), ReadingJudge.Judge(
-            Reading(900) with { TakenAt = Now.AddDays(-9) }, new ChainSoFar(Card, [], 1000, Now.AddDays(-1)), Now, askAboutFalls: true));
+            Reading(900) with { TakenAt = Now.AddDays(-9) }, new ChainSoFar(Card, [], 1000, Now.AddDays(-1)), Now,
+            askAboutFalls: true));
 
     private static ChainCard Card => new() { Name = "C1", PitchMm = 25.4 };
 
@@ -77,7 +84,8 @@ public sealed class ReadingJudgeTests
 
     private static ChainSoFar So(double? last = null, params ChainEvent[] events) => So(last, Card, events);
 
-    private static ChainSoFar So(double? last = null, ChainCard? card = null, params ChainEvent[] events) => new(card ?? Card, events, last);
+    private static ChainSoFar So(double? last = null, ChainCard? card = null, params ChainEvent[] events) =>
+        new(card ?? Card, events, last);
 
     private static Reading Reading(double counterH, double share = 1.005) => new()
     {

@@ -18,7 +18,10 @@ public sealed class StrandAndLoadTests
         await plant.Desk.TakeReadingAsync(A.Reading(percent: 0.5) with { Strand = 1, Held = Held.Taut }, Ct);
         await plant.Desk.TakeReadingAsync(A.Reading(percent: 0.6) with { Strand = 2, Held = Held.Under(1250.5) }, Ct);
         await plant.Desk.TakeReadingAsync(
-            A.Reading(length: MeasuredLengthText.OverRollers("345", "370"), pitches: 14, counterH: 900) with { Tool = Tool.Caliper }, Ct);
+            A.Reading(length: MeasuredLengthText.OverRollers("345", "370"), pitches: 14, counterH: 900) with
+            {
+                Tool = Tool.Caliper,
+            }, Ct);
         var before = await ReadingsAsync(plant, id);
 
         var folder = Path.Combine(plant.Folder.Root, "export");
@@ -57,7 +60,8 @@ public sealed class StrandAndLoadTests
         var plain = new Reading { Chain = "C1", Tool = Tool.Tape, Pitches = 40, LengthMm = 1020 };
         // Oracle: printf 'reading\037C1\037\037\037Tape\037\03740\0371020\037' | sha256sum
         Assert.Equal("3a172fd0f8cf719280cd0721da518b0e", Fingerprint.Of(plain));
-        Assert.Equal(4, new[] { plain, plain with { Strand = 1 }, plain with { Held = Held.Taut }, plain with { Held = Held.Under(1) } }
+        Assert.Equal(
+            4, new[] { plain, plain with { Strand = 1 }, plain with { Held = Held.Taut }, plain with { Held = Held.Under(1) } }
             .Select(Fingerprint.Of).Distinct().Count());
     }
 

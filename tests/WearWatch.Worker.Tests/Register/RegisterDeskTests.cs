@@ -60,7 +60,8 @@ public sealed class RegisterDeskTests : IAsyncLifetime
         var card = Card() with { SprocketTeeth = [17, 75], Duty = new Duty { SpeedMetresPerSecond = 1.5 } };
         Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Otto", "drive was changed", Ct));
         var changes = (await ChangesAsync()).Skip(1).ToList();
-        Assert.Equal([("speed_m_s", "", "1.5"), ("sprocket_teeth", "", "17 75")], changes.Select(c => (c.Field, c.From, c.To)).Order());
+        Assert.Equal(
+            [("speed_m_s", "", "1.5"), ("sprocket_teeth", "", "17 75")], changes.Select(c => (c.Field, c.From, c.To)).Order());
         Assert.All(changes, c => Assert.Equal(("Otto", "drive was changed", TestPlant.Start.AddHours(1)), (c.By, c.Why, c.At)));
     }
 
@@ -68,7 +69,8 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     public async Task A_change_moves_the_limit_at_once()
     {
         var kept = await AddAsync();
-        Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(Card() with { FixedCentres = true }, kept.Revision, "Otto", "as built", Ct));
+        Assert.IsType<RegisterAnswer.Kept>(
+            await Desk.ChangeAsync(Card() with { FixedCentres = true }, kept.Revision, "Otto", "as built", Ct));
         await using var db = plant.Db();
         // 1.5 % at fixed centres: docs/references.md [8].
         Assert.Equal(1.5, (await db.Forecasts.SingleAsync(f => f.IsLatest, Ct)).LimitPct);
@@ -78,8 +80,10 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     public async Task What_another_person_changed_in_the_meantime_is_not_lost()
     {
         var kept = await AddAsync();
-        Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(Card() with { Line = "Press" }, kept.Revision, "Otto", "moved", Ct));
-        var late = Assert.IsType<RegisterAnswer.Overtaken>(await Desk.ChangeAsync(Card() with { Pitches = 90 }, kept.Revision, "Vera", "counted", Ct));
+        Assert.IsType<RegisterAnswer.Kept>(
+            await Desk.ChangeAsync(Card() with { Line = "Press" }, kept.Revision, "Otto", "moved", Ct));
+        var late = Assert.IsType<RegisterAnswer.Overtaken>(
+            await Desk.ChangeAsync(Card() with { Pitches = 90 }, kept.Revision, "Vera", "counted", Ct));
         Assert.Equal(("Press", "Otto", "line"), (late.Now.Line, Assert.Single(late.Since).By, late.Since[0].Field));
         Assert.Null(late.Now.Pitches);
         Assert.IsType<RegisterAnswer.Kept>(
@@ -102,8 +106,10 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var kept = await AddAsync();
         var card = Card() with { Pitches = 90 };
-        Assert.Single(Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", Ct)).Changes);
-        Assert.Empty(Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", Ct)).Changes);
+        Assert.Single(
+            Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", Ct)).Changes);
+        Assert.Empty(
+            Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", Ct)).Changes);
         Assert.Equal(2, (await ChangesAsync()).Count);
     }
 
@@ -112,7 +118,8 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var kept = await AddAsync();
         Assert.Equal(["by", "limit_set_reason", "why"],
-            Fields(await Desk.ChangeAsync(Card() with { LimitPercent = 2 }, kept.Revision, " ", "", Ct)).Order(StringComparer.Ordinal));
+            Fields(await Desk.ChangeAsync(Card() with { LimitPercent = 2 }, kept.Revision, " ", "", Ct))
+                .Order(StringComparer.Ordinal));
         Assert.Single(await ChangesAsync());
         var reasoned = Card() with { LimitPercent = 2, LimitSetReason = "loose centres" };
         Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(reasoned, kept.Revision, "Vera", "after the jam", Ct));
@@ -120,7 +127,8 @@ public sealed class RegisterDeskTests : IAsyncLifetime
 
     [Fact]
     public async Task A_chain_cannot_have_been_fitted_in_the_future() =>
-        Assert.Equal(["fitted_at"], Fields(await Desk.AddAsync(Card() with { FittedAt = TestPlant.Start.AddDays(7) }, "Vera", ct: Ct)));
+        Assert.Equal(
+            ["fitted_at"], Fields(await Desk.AddAsync(Card() with { FittedAt = TestPlant.Start.AddDays(7) }, "Vera", ct: Ct)));
 
     [Fact]
     public async Task A_chain_that_is_not_in_the_register_cannot_be_changed() =>
@@ -150,9 +158,11 @@ public sealed class RegisterDeskTests : IAsyncLifetime
 
     private static ChainCard Card() => new() { Name = "C1", PitchMm = 25.4 };
 
-    private static IEnumerable<string> Fields(RegisterAnswer answer) => Assert.IsType<RegisterAnswer.Refused>(answer).Refusals.Select(r => r.Field);
+    private static IEnumerable<string> Fields(RegisterAnswer answer) =>
+        Assert.IsType<RegisterAnswer.Refused>(answer).Refusals.Select(r => r.Field);
 
-    private async Task<RegisterAnswer.Kept> AddAsync() => Assert.IsType<RegisterAnswer.Kept>(await Desk.AddAsync(Card(), "Vera", ct: Ct));
+    private async Task<RegisterAnswer.Kept> AddAsync() =>
+        Assert.IsType<RegisterAnswer.Kept>(await Desk.AddAsync(Card(), "Vera", ct: Ct));
 
     private async Task<List<CardChangeRow>> ChangesAsync()
     {

@@ -28,7 +28,9 @@ public sealed class SignalDeskTests
         await plant.Review.ReviewAsync([chain], null, Ct);
         Assert.Equal(48, (await LatestAsync(plant)).HoursNow, 6);
 
-        await TakeAsync(plant, Sent.Of("running", "\"counter_h\":500", at: Midnight), Sent.Of("running", "\"counter_h\":510", at: Midnight.AddDays(1)), Sent.Of("running", "\"counter_h\":516", at: Midnight.AddDays(2)));
+        await TakeAsync(plant, Sent.Of("running", "\"counter_h\":500", at: Midnight),
+            Sent.Of("running", "\"counter_h\":510", at: Midnight.AddDays(1)),
+            Sent.Of("running", "\"counter_h\":516", at: Midnight.AddDays(2)));
         Assert.Equal([chain], await ConcludeAsync(plant));
         Assert.Equal(16, (await plant.Get<WearWatch.Plant.Tracking.ChainReader>().AssessAsync(chain, Ct))!.HoursNow, 6);
         await using var db = plant.Db();
@@ -50,7 +52,8 @@ public sealed class SignalDeskTests
 
         await using var db = plant.Db();
         var reading = await db.Readings.SingleAsync(Ct);
-        Assert.Equal((Tool.Sensor, 40, 1021.3, 31.0, 0.08), (reading.Tool, reading.Pitches, reading.LengthMm, reading.TemperatureC, reading.LengthUncertaintyMm));
+        Assert.Equal((Tool.Sensor, 40, 1021.3, 31.0, 0.08),
+            (reading.Tool, reading.Pitches, reading.LengthMm, reading.TemperatureC, reading.LengthUncertaintyMm));
         Assert.NotNull((await LatestAsync(plant)).ElongationPct);
     }
 
@@ -60,14 +63,16 @@ public sealed class SignalDeskTests
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
         await plant.AddChainAsync("C2");
-        await TakeAsync(plant, Sent.Of("length", "\"pitches\":40,\"length_mm\":1021.3"), Sent.Of("length", "\"pitches\":40,\"length_mm\":1022.4", chain: "C2"));
+        await TakeAsync(plant, Sent.Of("length", "\"pitches\":40,\"length_mm\":1021.3"),
+            Sent.Of("length", "\"pitches\":40,\"length_mm\":1022.4", chain: "C2"));
         await using var db = plant.Db();
         var first = await db.Telemetry.OrderBy(t => t.Id).FirstAsync(Ct);
         await db.Telemetry.Where(t => t.Id == first.Id).ExecuteUpdateAsync(set => set.SetProperty(t => t.Payload, "{}"), Ct);
         await Assert.ThrowsAsync<AggregateException>(() => ConcludeAsync(plant));
         Assert.Equal(1022.4, Assert.Single(await db.Readings.ToListAsync(Ct)).LengthMm);
 
-        await db.Telemetry.Where(t => t.Id == first.Id).ExecuteUpdateAsync(set => set.SetProperty(t => t.Payload, first.Payload), Ct);
+        await db.Telemetry.Where(t => t.Id == first.Id)
+            .ExecuteUpdateAsync(set => set.SetProperty(t => t.Payload, first.Payload), Ct);
         await ConcludeAsync(plant);
         Assert.Equal([1021.3, 1022.4], await db.Readings.Select(r => r.LengthMm).Order().ToListAsync(Ct));
     }
@@ -80,7 +85,8 @@ public sealed class SignalDeskTests
         await plant.AddChainAsync("C2");
         for (var i = 0; i < 6; i++)
         {
-            await TakeAsync(plant, Sent.Of("oiling", "\"amount_cm3\":0.4", at: Midnight.AddHours(i)), Sent.Of("oiling", "\"amount_cm3\":0", "C2", Midnight.AddHours(i)));
+            await TakeAsync(plant, Sent.Of("oiling", "\"amount_cm3\":0.4", at: Midnight.AddHours(i)),
+                Sent.Of("oiling", "\"amount_cm3\":0", "C2", Midnight.AddHours(i)));
             await ConcludeAsync(plant);
         }
 
@@ -92,19 +98,22 @@ public sealed class SignalDeskTests
         Assert.Equal(new OilApplied(OilMethod.Lubricator, "", 0), told[1].Oil);
         Assert.False(told[1].BroughtOil);
         // Oracle: arithmetic, 6 strokes of 0.4 cm3; no stroke of C2 brought anything.
-        Assert.Equal([new OilUsed(new DateOnly(2026, 6, 1), "ISO_VG_100", 1, 2.4, 0)], (await plant.Get<OilConsumption>().AskAsync(Ct)).Select(u => u with { Millilitres = Math.Round(u.Millilitres, 9) }));
+        Assert.Equal([new OilUsed(new DateOnly(2026, 6, 1), "ISO_VG_100", 1, 2.4, 0)],
+            (await plant.Get<OilConsumption>().AskAsync(Ct)).Select(u => u with { Millilitres = Math.Round(u.Millilitres, 9) }));
     }
 
     [Theory]
     [InlineData(0.0, "the line is blocked, or it is empty")]
     [InlineData(null, "No pulse comes")]
-    public async Task A_lubricator_whose_strokes_end_or_bring_nothing_is_noticed_and_oil_ends_the_notice(double? later, string why)
+    public async Task A_lubricator_whose_strokes_end_or_bring_nothing_is_noticed_and_oil_ends_the_notice(
+        double? later, string why)
     {
         await using var plant = await TestPlant.OpenAsync();
         var chain = await plant.AddChainAsync("C1", "lubrication=auto");
         async Task DayAsync(int day, double? amount)
         {
-            if (amount is { } cm3) await TakeAsync(plant, Sent.Of("oiling", FormattableString.Invariant($"\"amount_cm3\":{cm3}"), at: Midnight.AddDays(day).AddHours(8)));
+            if (amount is { } cm3) await TakeAsync(plant,
+                Sent.Of("oiling", FormattableString.Invariant($"\"amount_cm3\":{cm3}"), at: Midnight.AddDays(day).AddHours(8)));
             await ConcludeAsync(plant);
             await plant.Review.ReviewAsync([chain], null, Ct);
             plant.Clock.Advance(TimeSpan.FromDays(1));
@@ -113,7 +122,8 @@ public sealed class SignalDeskTests
         async Task<List<NoticeRow>> NoticesAsync()
         {
             await using var db = plant.Db();
-            return await db.Notices.AsNoTracking().Where(n => n.Kind == NoticeKind.LubricatorSilent && n.EndedAt == null).ToListAsync(Ct);
+            return await db.Notices.AsNoTracking().Where(n => n.Kind == NoticeKind.LubricatorSilent && n.EndedAt == null)
+                .ToListAsync(Ct);
         }
 
         for (var day = 0; day < 6; day++) await DayAsync(day, 0.4);
@@ -131,7 +141,14 @@ public sealed class SignalDeskTests
         await using var plant = await TestPlant.OpenAsync();
         var chain = await plant.AddChainAsync();
         await using var db = plant.Db();
-        db.SensorPairs.Add(new SensorPairRow { ChainId = chain, From = Midnight.AddDays(-1), DistanceMm = distanceMm, DistanceUncertaintyMm = 0.05, DriverTeeth = 17 });
+        db.SensorPairs.Add(new SensorPairRow
+        {
+            ChainId = chain,
+            From = Midnight.AddDays(-1),
+            DistanceMm = distanceMm,
+            DistanceUncertaintyMm = 0.05,
+            DriverTeeth = 17,
+        });
         await db.SaveChangesAsync(Ct);
         var rig = new PassRig(new RigSetup(25.4, 120, 17, distanceMm, 1.0), 1.1, 5);
         await PassDayAsync(plant, rig, Midnight, default);
@@ -146,7 +163,8 @@ public sealed class SignalDeskTests
         await ConcludeAsync(plant);
         var reading = await db.Readings.SingleAsync(Ct);
         var elongation = Assert.IsType<GaugeOutcome.Measured>(
-            Gauge.Measure(25.4, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC, reading.LengthUncertaintyMm)).Elongation;
+            Gauge.Measure(25.4, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC,
+                reading.LengthUncertaintyMm)).Elongation;
         // Oracle: the simulator's truth; three standard uncertainties of the day.
         Assert.Equal(rig.TrueElongationPercent, elongation.Percent, 3 * elongation.ScatterPercent);
         Assert.InRange(elongation.ScatterPercent, 0.003, 0.012);
@@ -161,16 +179,23 @@ public sealed class SignalDeskTests
         Assert.Equal([null, PassDoubt.SensorMoved], await db.PassDays.OrderBy(p => p.Day).Select(p => p.Doubt).ToListAsync(Ct));
     }
 
-    // A fast chain, whose joints differ by less than the sensors' jitter: the pattern does not tell the whole pitches. What a fresh chain may
-    // be does: one pitch of 40 is 2.5 % of elongation.
+    // A fast chain, whose joints differ by less than the sensors' jitter: the pattern does not tell the whole pitches. What a
+    // fresh chain may be does: one pitch of 40 is 2.5 % of elongation.
     [Fact]
-    public async Task A_fast_chain_that_nobody_has_measured_is_counted_when_its_replacement_is_recorded_and_else_a_tape_is_asked_for()
+    public async Task A_fast_chain_never_measured_is_counted_when_its_replacement_is_recorded_and_else_a_tape_is_asked_for()
     {
         const double distanceMm = 40.1 * 25.4;
         await using var plant = await TestPlant.OpenAsync();
         int[] chains = [await plant.AddChainAsync(), await plant.AddChainAsync("C2")];
         await using var db = plant.Db();
-        db.SensorPairs.AddRange(chains.Select(c => new SensorPairRow { ChainId = c, From = Midnight.AddDays(-1), DistanceMm = distanceMm, DistanceUncertaintyMm = 0.05, DriverTeeth = 19 }));
+        db.SensorPairs.AddRange(chains.Select(c => new SensorPairRow
+        {
+            ChainId = c,
+            From = Midnight.AddDays(-1),
+            DistanceMm = distanceMm,
+            DistanceUncertaintyMm = 0.05,
+            DriverTeeth = 19,
+        }));
         await db.SaveChangesAsync(Ct);
         await plant.Desk.TakeEventAsync(A.Event("C2", ChainEventKind.Replacement, at: Midnight.AddHours(-1)), Ct);
         var rig = new PassRig(new RigSetup(25.4, 120, 19, distanceMm, 9.0), 0.2, 5);
@@ -187,16 +212,19 @@ public sealed class SignalDeskTests
         Assert.Equal(chains[1], (await db.Readings.SingleAsync(Ct)).ChainId);
     }
 
-    private static async Task PassDayAsync(TestPlant plant, PassRig rig, DateTimeOffset day, RigFault fault, string chain = "C1", int bursts = 40)
+    private static async Task PassDayAsync(
+        TestPlant plant, PassRig rig, DateTimeOffset day, RigFault fault, string chain = "C1", int bursts = 40)
     {
         for (var i = 0; i < bursts; i++)
         {
             var (first, second) = rig.Run(5, 25, 20, fault);
-            await TakeAsync(plant, Sent.Of("passes", $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}],\"temperature_c\":25", chain, day.AddMinutes(15 * i)));
+            var times = $"\"first_us\":[{string.Join(',', first)}],\"second_us\":[{string.Join(',', second)}]";
+            await TakeAsync(plant, Sent.Of("passes", times + ",\"temperature_c\":25", chain, day.AddMinutes(15 * i)));
         }
     }
 
-    private static Task<TelemetryTaken> TakeAsync(TestPlant plant, params Arrival[] arrivals) => plant.Get<TelemetryDesk>().TakeAsync(arrivals, Ct);
+    private static Task<TelemetryTaken> TakeAsync(TestPlant plant, params Arrival[] arrivals) =>
+        plant.Get<TelemetryDesk>().TakeAsync(arrivals, Ct);
 
     private static Task<IReadOnlyCollection<int>> ConcludeAsync(TestPlant plant) => plant.Get<SignalDesk>().RunOnceAsync(Ct);
 

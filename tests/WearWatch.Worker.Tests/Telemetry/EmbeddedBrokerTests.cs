@@ -32,7 +32,8 @@ public sealed class EmbeddedBrokerTests
     [Fact]
     public async Task Whoever_does_not_know_the_password_is_not_let_in()
     {
-        await using var plant = await TestPlant.OpenAsync(("Mqtt:Embedded", "true"), ("Mqtt:EmbeddedPort", "0"), ("Mqtt:UserName", "mill"), ("Mqtt:Password", "secret"));
+        await using var plant = await TestPlant.OpenAsync(
+            ("Mqtt:Embedded", "true"), ("Mqtt:EmbeddedPort", "0"), ("Mqtt:UserName", "mill"), ("Mqtt:Password", "secret"));
         await plant.StartAsync();
         await Assert.ThrowsAnyAsync<Exception>(() => ConnectAsync(plant));
         using var client = await ConnectAsync(plant, options => options.WithCredentials("mill", "secret"));
@@ -41,17 +42,21 @@ public sealed class EmbeddedBrokerTests
 
     private static async Task<IMqttClient> ConnectAsync(TestPlant plant, Action<MqttClientOptionsBuilder>? more = null)
     {
-        var options = new MqttClientOptionsBuilder().WithTcpServer("127.0.0.1", plant.Get<EmbeddedBroker>().Port).WithProtocolVersion(MqttProtocolVersion.V500);
+        var options = new MqttClientOptionsBuilder().WithTcpServer("127.0.0.1", plant.Get<EmbeddedBroker>().Port)
+            .WithProtocolVersion(MqttProtocolVersion.V500);
         more?.Invoke(options);
         var client = new MqttClientFactory().CreateMqttClient();
         var answer = await client.ConnectAsync(options.Build(), Ct);
-        return answer.ResultCode == MqttClientConnectResultCode.Success ? client : throw new InvalidOperationException(answer.ReasonString);
+        return answer.ResultCode == MqttClientConnectResultCode.Success
+            ? client
+            : throw new InvalidOperationException(answer.ReasonString);
     }
 
-    private static Task<MqttClientPublishResult> PublishAsync(IMqttClient client, WearWatch.Plant.Telemetry.Arrival arrival) => client.PublishAsync(new MqttApplicationMessage
-    {
-        Topic = arrival.Topic,
-        PayloadSegment = new ArraySegment<byte>(arrival.Payload.ToArray()),
-        QualityOfServiceLevel = MqttQualityOfServiceLevel.AtLeastOnce,
-    }, Ct);
+    private static Task<MqttClientPublishResult> PublishAsync(IMqttClient client, WearWatch.Plant.Telemetry.Arrival arrival) =>
+        client.PublishAsync(new MqttApplicationMessage
+        {
+            Topic = arrival.Topic,
+            PayloadSegment = new ArraySegment<byte>(arrival.Payload.ToArray()),
+            QualityOfServiceLevel = MqttQualityOfServiceLevel.AtLeastOnce,
+        }, Ct);
 }

@@ -13,7 +13,8 @@ internal static class Sent
     public static Arrival Raw(string topic, string payload) => new(topic, Encoding.UTF8.GetBytes(payload));
 
     /// <summary>A message of a chain: the fields after id and time, such as <c>"temperature_c":20</c>.</summary>
-    public static Arrival Of(string word, string fields, string chain = "C1", DateTimeOffset? at = null, string? id = null) => Raw(
+    public static Arrival Of(string word, string fields, string chain = "C1", DateTimeOffset? at = null, string? id = null) =>
+        Raw(
         $"wearwatch/v1/plant/{chain}/{word}",
         $$"""{"id":"{{id ?? NextId}}","at":"{{(at ?? TestPlant.Start).UtcDateTime:yyyy-MM-dd'T'HH:mm:ss.fff'Z'}}",{{fields}}}""");
 

@@ -16,9 +16,11 @@ public sealed class TelemetryTextTests
     [InlineData("passes", "\"first_us\":[0,25000,50000],\"second_us\":[100,25100,50100]", TelemetryKind.Passes, 3)]
     [InlineData("temperature", "\"temperature_c\":-12.5", TelemetryKind.Temperature, -12.5)]
     [InlineData("oiling", "\"amount_cm3\":0", TelemetryKind.Oiling, 0)]
-    public void A_message_is_read_with_its_figure_and_its_time_in_utc(string word, string fields, TelemetryKind kind, double value)
+    public void A_message_is_read_with_its_figure_and_its_time_in_utc(
+        string word, string fields, TelemetryKind kind, double value)
     {
-        var read = Assert.IsType<TelemetryText.Understood>(TelemetryText.Read(Sent.Raw($"wearwatch/v1/mill/DB-07/{word}", $"{{{Good},{fields}}}")));
+        var read = Assert.IsType<TelemetryText.Understood>(
+            TelemetryText.Read(Sent.Raw($"wearwatch/v1/mill/DB-07/{word}", $"{{{Good},{fields}}}")));
         Assert.Equal(("a", "DB-07", kind, value), (read.Message.Id, read.Message.Chain, read.Message.Kind, read.Message.Value));
         Assert.Equal(new DateTimeOffset(2026, 6, 1, 10, 0, 0, 500, TimeSpan.Zero), read.Message.At);
         Assert.Equal(TimeSpan.Zero, read.Message.At.Offset);
@@ -40,7 +42,8 @@ public sealed class TelemetryTextTests
     [InlineData("wearwatch/v1/mill//running")]
     [InlineData("other")]
     public void A_topic_that_is_none_of_ours_is_not_understood(string topic) =>
-        Assert.Contains("topic", Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw(topic, "{}"))).Reason, StringComparison.Ordinal);
+        Assert.Contains("topic", Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw(topic, "{}"))).Reason,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("running", "", "not JSON")]
@@ -52,21 +55,29 @@ public sealed class TelemetryTextTests
     [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-31T12:00:00Z\",\"on\":true}", "with its offset")]
     [InlineData("running", "{\"id\":\"a\",\"id\":\"b\",\"at\":\"2026-06-01T12:00:00Z\",\"on\":true}", "'id' stands in it twice")]
     [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\"}", "'counter_h' is missing")]
-    [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"counter_h\":-1}", "a number from 0 to 10,000,000, not -1")]
+    [InlineData(
+        "running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"counter_h\":-1}", "a number from 0 to 10,000,000, not -1")]
     [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"counter_h\":\"12\"}", "a number from 0")]
     [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"counter_h\":1e999}", "a number from 0")]
     [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"on\":1}", "true or false")]
-    [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"on\":true,\"pulses\":3}", "'pulses' is not known here")]
+    [InlineData(
+        "running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"on\":true,\"pulses\":3}", "'pulses' is not known here")]
     [InlineData("running", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"pulses\":3.5}", "a whole number")]
-    [InlineData("temperature", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"temperature_C\":30}", "'temperature_c' is missing")]
+    [InlineData(
+        "temperature", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"temperature_C\":30}", "'temperature_c' is missing")]
     [InlineData("oiling", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"amount_cm3\":null}", "'amount_cm3' is missing")]
     [InlineData("length", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"length_mm\":1020}", "'pitches' is missing")]
-    [InlineData("passes", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"first_us\":[0,2,1],\"second_us\":[1,2,3]}", "rising whole numbers")]
-    [InlineData("passes", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"first_us\":[0,1,2],\"second_us\":[1,2]}", "'second_us' has to be 3 to 10,000")]
-    public void What_is_wrong_is_said_with_the_field_and_what_is_wanted(string word, string payload, string expected) => Assert.Contains(
-        expected, Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw($"wearwatch/v1/mill/C1/{word}", payload))).Reason, StringComparison.OrdinalIgnoreCase);
+    [InlineData("passes", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"first_us\":[0,2,1],\"second_us\":[1,2,3]}",
+        "rising whole numbers")]
+    [InlineData("passes", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"first_us\":[0,1,2],\"second_us\":[1,2]}",
+        "'second_us' has to be 3 to 10,000")]
+    public void What_is_wrong_is_said_with_the_field_and_what_is_wanted(string word, string payload, string expected) =>
+        Assert.Contains(
+        expected, Assert.IsType<TelemetryText.NotUnderstood>(
+            TelemetryText.Read(Sent.Raw($"wearwatch/v1/mill/C1/{word}", payload))).Reason, StringComparison.OrdinalIgnoreCase);
 
     [Fact]
     public void A_payload_that_is_too_long_is_not_read() => Assert.Contains(
-        "256 KiB", Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw("wearwatch/v1/mill/C1/passes", new string(' ', TelemetryText.LongestBytes + 1)))).Reason, StringComparison.Ordinal);
+        "256 KiB", Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw(
+            "wearwatch/v1/mill/C1/passes", new string(' ', TelemetryText.LongestBytes + 1)))).Reason, StringComparison.Ordinal);
 }

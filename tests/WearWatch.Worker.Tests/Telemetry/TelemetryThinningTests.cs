@@ -12,13 +12,15 @@ public sealed class TelemetryThinningTests
     {
         await using var plant = await TestPlant.OpenAsync(("Telemetry:RawDays", "7"), ("Telemetry:HourlyDays", "31"));
         await plant.AddChainAsync();
-        await plant.Get<TelemetryDesk>().TakeAsync([Sent.Temperature(20), Sent.Temperature(30), Sent.Temperature(40, at: TestPlant.Start.AddMinutes(59))], Ct);
+        await plant.Get<TelemetryDesk>().TakeAsync(
+            [Sent.Temperature(20), Sent.Temperature(30), Sent.Temperature(40, at: TestPlant.Start.AddMinutes(59))], Ct);
         plant.Clock.Advance(TimeSpan.FromDays(8));
         Assert.Equal(0, await ThinAsync(plant)); // nothing was concluded from them yet
 
         await using var db = plant.Db();
         await db.TelemetryHours.ExecuteUpdateAsync(set => set.SetProperty(h => h.Concluded, h => h.Count), Ct);
-        await db.Telemetry.Where(t => t.Value == 30).ExecuteUpdateAsync(set => set.SetProperty(t => t.AwaitsForwarding, true), Ct);
+        await db.Telemetry.Where(t => t.Value == 30)
+            .ExecuteUpdateAsync(set => set.SetProperty(t => t.AwaitsForwarding, true), Ct);
         Assert.Equal(2, await ThinAsync(plant));
         Assert.Equal(30, (await db.Telemetry.SingleAsync(Ct)).Value); // it waits to be sent on
 

@@ -31,7 +31,8 @@ public sealed class CalibrationsTests
 
         await plant.Review.ReviewAsync(await plant.Get<DueReviews>().FindAsync(Ct), null, Ct);
         await using var db = plant.Db();
-        Assert.All(await db.Forecasts.Where(f => f.IsLatest).ToListAsync(Ct), f => Assert.Equal(knowledge.Version, f.ModelVersion));
+        Assert.All(await db.Forecasts.Where(f => f.IsLatest).ToListAsync(Ct),
+            f => Assert.Equal(knowledge.Version, f.ModelVersion));
         Assert.Empty(await plant.Get<DueReviews>().FindAsync(Ct));
     }
 

@@ -21,7 +21,8 @@ public sealed class ChainReviewTests
         var calendar = await plant.Get<PlantSettings>().CalendarAsync(Ct);
         var made = await plant.Review.AssessAsync([.. kept.Keys], Ct);
         Assert.Equal(60, made.Count);
-        Assert.All(made, chain => Assert.True(ForecastKeeping.IsSameForecast(kept[chain.Raw.Id], chain.ToRow(calendar, TestPlant.Start))));
+        Assert.All(made,
+            chain => Assert.True(ForecastKeeping.IsSameForecast(kept[chain.Raw.Id], chain.ToRow(calendar, TestPlant.Start))));
     }
 
     [Fact]
@@ -71,12 +72,14 @@ public sealed class ChainReviewTests
     {
         await using var plant = await TestPlant.OpenAsync();
         var id = await plant.AddChainAsync();
-        for (var i = 1; i <= 4; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.3 * i, takenAt: TestPlant.Start), Ct);
+        for (var i = 1; i <= 4; i++)
+            await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.3 * i, takenAt: TestPlant.Start), Ct);
         var before = await LatestAsync(plant, id);
         await plant.Get<PlantSettings>().ChangeAsync(p => p.Utilisation = 0.5, Ct);
         await plant.Review.ReviewAsync(null, null, Ct);
         var after = await LatestAsync(plant, id);
-        Assert.Equal(2 * (before.MiddleDate!.Value - TestPlant.Start).TotalHours, (after.MiddleDate!.Value - TestPlant.Start).TotalHours, 0.01);
+        Assert.Equal(2 * (before.MiddleDate!.Value - TestPlant.Start).TotalHours,
+            (after.MiddleDate!.Value - TestPlant.Start).TotalHours, 0.01);
         Assert.Equal(before.PercentilesH, after.PercentilesH);
     }
 
@@ -113,7 +116,8 @@ public sealed class ChainReviewTests
         plant.Clock.Advance(TimeSpan.FromMinutes(5));
         await using (var db = plant.Db())
         {
-            var notice = await db.Notices.SingleAsync(n => n.ChainId == id && n.Kind == NoticeKind.LimitNear && n.EndedAt == null, Ct);
+            var notice =
+                await db.Notices.SingleAsync(n => n.ChainId == id && n.Kind == NoticeKind.LimitNear && n.EndedAt == null, Ct);
             (notice.EndedAt, notice.JudgedReal, notice.JudgedBy) = (plant.Clock.GetUtcNow(), true, "K. Sommer");
             await db.SaveChangesAsync(Ct);
         }
@@ -142,7 +146,8 @@ public sealed class ChainReviewTests
     {
         await using var plant = await TestPlant.OpenAsync();
         var id = await plant.AddChainAsync();
-        await Task.WhenAll(Enumerable.Range(1, 12).Select(i => Task.Run(() => plant.Desk.TakeReadingAsync(A.Reading(counterH: 100 * i, percent: 0.1 * i, confirmed: true), Ct))));
+        await Task.WhenAll(Enumerable.Range(1, 12).Select(i =>
+            Task.Run(() => plant.Desk.TakeReadingAsync(A.Reading(counterH: 100 * i, percent: 0.1 * i, confirmed: true), Ct))));
         await using var db = plant.Db();
         var newest = await db.Forecasts.SingleAsync(f => f.ChainId == id && f.IsLatest, Ct);
         Assert.Equal(await db.Readings.MaxAsync(r => r.Id, Ct), newest.LastReadingId);

@@ -45,7 +45,8 @@ public sealed class KeptTracksTests
     {
         await using var plant = await TestPlant.OpenAsync();
         var id = await plant.AddChainAsync();
-        var first = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500, percent: 0.3), Ct));
+        var first = Assert.IsType<IntakeAnswer.Taken>(
+            await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500, percent: 0.3), Ct));
         await plant.Desk.TakeReadingAsync(A.Reading(counterH: 1000, percent: 0.6), Ct);
         await PoisonAsync(plant, id);
 

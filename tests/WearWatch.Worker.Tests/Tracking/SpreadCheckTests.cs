@@ -43,7 +43,8 @@ public sealed class SpreadCheckTests
         var wide = await db.Forecasts.AsNoTracking().FirstAsync(f => f.IsLatest && f.ChainId == narrow.ChainId, Ct);
         var spread = (await db.Spreads.SingleAsync(Ct)).ToSpread();
         Assert.Equal((spread.Early, spread.Late), (wide.EarlyExponent, wide.LateExponent));
-        Assert.Equal(narrow.PercentilesH.Select(h => Math.Round(h, 6)), spread.Undo(wide.ToForecast()).PercentilesHours.Select(h => Math.Round(h, 6)));
+        Assert.Equal(narrow.PercentilesH.Select(h => Math.Round(h, 6)),
+            spread.Undo(wide.ToForecast()).PercentilesHours.Select(h => Math.Round(h, 6)));
     }
 
     [Fact]
@@ -61,7 +62,8 @@ public sealed class SpreadCheckTests
         string[] names = [.. Enumerable.Range(0, Chains).Select(i => FormattableString.Invariant($"K{i:00}"))];
         await plant.Import.ImportAsync(
         [
-            A.File("chains.csv", "chain,pitch_mm,limit_pct,fitted_at,fitted_counter_h\n" + string.Concat(names.Select(n => $"{n},25.4,3,2026-01-01,0\n"))),
+            A.File("chains.csv", "chain,pitch_mm,limit_pct,fitted_at,fitted_counter_h\n"
+                + string.Concat(names.Select(n => $"{n},25.4,3,2026-01-01,0\n"))),
             A.File("readings.csv", A.ReadingsHeader + "\n" + string.Concat(names.SelectMany(n => Enumerable.Range(1, 5)
                 .Select(i => FormattableString.Invariant($"{n},2026-0{i}-20,{500 * i},tape,,40,{A.Length(0.8 * i)},mm,\n"))))),
         ], null, Ct);

@@ -34,7 +34,8 @@ public sealed record SentOnState(int Waiting, int Refused, string LastReason, st
 /// <param name="BrokerIsWell">Whether it stands.</param>
 /// <param name="SentOn">How the sending on to the store of time series stands; null where none is set.</param>
 public sealed record ArrivalsView(
-    IReadOnlyList<SourceRow> Sources, IReadOnlyList<AsideRow> Aside, int AsideCount, string Broker, bool BrokerIsWell, SentOnState? SentOn)
+    IReadOnlyList<SourceRow> Sources, IReadOnlyList<AsideRow> Aside, int AsideCount, string Broker, bool BrokerIsWell,
+    SentOnState? SentOn)
 {
     /// <summary>How many sources are late.</summary>
     public int Late => Sources.Count(s => s.LateBy is not null);

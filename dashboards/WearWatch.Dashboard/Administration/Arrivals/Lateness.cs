@@ -5,7 +5,9 @@ public static class Lateness
 {
     private static readonly TimeSpan Least = TimeSpan.FromHours(2);
 
-    /// <summary>How long it has been silent; null while that is within its habit: twice its longest silence, and two hours at least.</summary>
+    /// <summary>
+    /// How long it has been silent; null while that is within its habit: twice its longest silence, and two hours at least.
+    /// </summary>
     /// <param name="hours">The hours in which it sent, by time.</param>
     /// <param name="now">The moment.</param>
     public static TimeSpan? Of(IReadOnlyList<DateTimeOffset> hours, DateTimeOffset now)

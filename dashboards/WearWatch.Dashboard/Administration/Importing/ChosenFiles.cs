@@ -3,7 +3,10 @@ using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Administration.Importing;
 
-/// <summary>The files that a person chose, kept in a folder of their own until they are taken in: a browser's stream can be read once only.</summary>
+/// <summary>
+/// The files that a person chose, kept in a folder of their own until they are taken in: a browser's stream can be read once
+/// only.
+/// </summary>
 public sealed class ChosenFiles : IDisposable
 {
     /// <summary>The largest file that is taken from a browser: a million readings have about 60 MB.</summary>

@@ -4,25 +4,32 @@ using Microsoft.AspNetCore.Authorization.Policy;
 
 namespace WearWatch.Dashboard.Administration.People;
 
-/// <summary>Answers a program that may not do what it asks by RFC 9457, never by a page: the entry queue of a phone keeps what it has then.</summary>
+/// <summary>
+/// Answers a program that may not do what it asks by RFC 9457, never by a page: the entry queue of a phone keeps what it has
+/// then.
+/// </summary>
 internal sealed class AccessAnswers : IAuthorizationMiddlewareResultHandler
 {
     private readonly AuthorizationMiddlewareResultHandler pages = new();
 
     /// <summary>Whether a program asks: it gets no page and no redirect.</summary>
     public static bool IsForProgram(HttpContext http) =>
-        http.Request.Path.StartsWithSegments("/api") || http.Request.Path.StartsWithSegments("/openapi") || KeySession.TokenOf(http.Request) is not null;
+        http.Request.Path.StartsWithSegments("/api") || http.Request.Path.StartsWithSegments("/openapi")
+            || KeySession.TokenOf(http.Request) is not null;
 
     /// <summary>A problem with a word by which programs tell it from others.</summary>
     public static IResult Problem(int status, string title, string detail, string code) =>
-        Results.Problem(statusCode: status, title: title, detail: detail, extensions: new Dictionary<string, object?> { ["code"] = code });
+        Results.Problem(
+            statusCode: status, title: title, detail: detail, extensions: new Dictionary<string, object?> { ["code"] = code });
 
-    public Task HandleAsync(RequestDelegate next, HttpContext context, AuthorizationPolicy policy, PolicyAuthorizationResult authorizeResult)
+    public Task HandleAsync(
+        RequestDelegate next, HttpContext context, AuthorizationPolicy policy, PolicyAuthorizationResult authorizeResult)
     {
         if (authorizeResult.Succeeded || !IsForProgram(context)) return pages.HandleAsync(next, context, policy, authorizeResult);
         return authorizeResult.Challenged
             ? Unknown(context).ExecuteAsync(context)
-            : Problem(403, "Not allowed", $"This needs the role {Roles(policy)}. Nothing was stored.", "missing_role").ExecuteAsync(context);
+            : Problem(403, "Not allowed", $"This needs the role {Roles(policy)}. Nothing was stored.", "missing_role")
+            .ExecuteAsync(context);
     }
 
     private static IResult Unknown(HttpContext http)

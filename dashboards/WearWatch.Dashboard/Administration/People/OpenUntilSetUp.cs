@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Administration.People;
 public sealed class OpenUntilSetUp(RequestDelegate next, SetUp setUp)
 {
     private const string How =
-        "Nobody is set up here yet, so WearWatch answers only to the machine it runs on. Open /people/first there in a browser, or run the "
+        "Nobody is set up here yet, so WearWatch answers only to the machine it runs on. Open /people/first there in a browser, "
+        + "or run the "
         + "dashboard there with the arguments: administrator NAME";
 
     public async Task InvokeAsync(HttpContext http)
@@ -34,7 +35,10 @@ public sealed class OpenUntilSetUp(RequestDelegate next, SetUp setUp)
 
     private static Task RefuseAsync(HttpContext http)
     {
-        if (AccessAnswers.IsForProgram(http)) return AccessAnswers.Problem(403, "Not set up", How, "not_set_up").ExecuteAsync(http);
-        return new RazorComponentResult<DoorNotice>(new { Heading = "The administrator is not set up yet", Text = How }) { StatusCode = 403 }.ExecuteAsync(http);
+        if (AccessAnswers.IsForProgram(http))
+            return AccessAnswers.Problem(403, "Not set up", How, "not_set_up").ExecuteAsync(http);
+        return new RazorComponentResult<DoorNotice>(
+            new { Heading = "The administrator is not set up yet", Text = How })
+        { StatusCode = 403 }.ExecuteAsync(http);
     }
 }

@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Administration.People;
 
 /// <summary>Signs people in; one who is switched off is not let in.</summary>
 public sealed class PersonSignIn(
-    UserManager<PersonRow> people, IHttpContextAccessor http, IUserClaimsPrincipalFactory<PersonRow> claims, IOptions<IdentityOptions> options,
+    UserManager<PersonRow> people, IHttpContextAccessor http, IUserClaimsPrincipalFactory<PersonRow> claims,
+    IOptions<IdentityOptions> options,
     ILogger<SignInManager<PersonRow>> log, IAuthenticationSchemeProvider schemes, IUserConfirmation<PersonRow> confirmation,
     TimeProvider clock)
     : SignInManager<PersonRow>(people, http, claims, options, log, schemes, confirmation)
@@ -17,14 +18,23 @@ public sealed class PersonSignIn(
 
     public override Task<bool> CanSignInAsync(PersonRow user) => Task.FromResult(!user.IsOff);
 
-    /// <summary>Begins a person's session on a shared tablet. It ends by itself when nobody touches the tablet for a while (half an hour: common practice).</summary>
+    /// <summary>
+    /// Begins a person's session on a shared tablet. It ends by itself when nobody touches the tablet for a while (half an hour:
+    /// common practice).
+    /// </summary>
     public Task SwitchToAsync(PersonRow person, TabletRow tablet) => Context.SignInAsync(
         IdentityConstants.ApplicationScheme, Who.Of(person, IdentityConstants.ApplicationScheme, tablet.Id),
-        new AuthenticationProperties { IssuedUtc = clock.GetUtcNow(), ExpiresUtc = clock.GetUtcNow() + untouched, AllowRefresh = true });
+        new AuthenticationProperties
+        {
+            IssuedUtc = clock.GetUtcNow(),
+            ExpiresUtc = clock.GetUtcNow() + untouched,
+            AllowRefresh = true,
+        });
 
     /// <summary>What the session of a person who signs in says.</summary>
     internal sealed class Claims : IUserClaimsPrincipalFactory<PersonRow>
     {
-        public Task<ClaimsPrincipal> CreateAsync(PersonRow user) => Task.FromResult(Who.Of(user, IdentityConstants.ApplicationScheme));
+        public Task<ClaimsPrincipal> CreateAsync(PersonRow user) =>
+            Task.FromResult(Who.Of(user, IdentityConstants.ApplicationScheme));
     }
 }

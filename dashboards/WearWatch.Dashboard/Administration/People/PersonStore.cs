@@ -7,4 +7,6 @@ namespace WearWatch.Dashboard.Administration.People;
 
 /// <summary>Where ASP.NET Core Identity finds people and their passkeys.</summary>
 internal sealed class PersonStore(WearDb db, IdentityErrorDescriber words)
-    : UserOnlyStore<PersonRow, WearDb, int, IdentityUserClaim<int>, IdentityUserLogin<int>, IdentityUserToken<int>, IdentityUserPasskey<int>>(db, words);
+    : UserOnlyStore<
+        PersonRow, WearDb, int, IdentityUserClaim<int>, IdentityUserLogin<int>, IdentityUserToken<int>, IdentityUserPasskey<int>>(
+        db, words);

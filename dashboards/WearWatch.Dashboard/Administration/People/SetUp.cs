@@ -17,12 +17,15 @@ public sealed class SetUp(IDbContextFactory<WearDb> database)
         return done = await db.People.AnyAsync(ct);
     }
 
-    /// <summary>Whether a request comes from this machine and not through a proxy, which would make everybody look near.</summary>
+    /// <summary>
+    /// Whether a request comes from this machine and not through a proxy, which would make everybody look near.
+    /// </summary>
     /// <remarks>Without an address it did not come over a network at all.</remarks>
     public static bool IsNear(HttpContext http)
     {
         var headers = http.Request.Headers;
-        if (headers.ContainsKey("Forwarded") || headers.ContainsKey("X-Forwarded-For") || headers.ContainsKey("X-Original-For")) return false;
+        if (headers.ContainsKey("Forwarded") || headers.ContainsKey("X-Forwarded-For") || headers.ContainsKey("X-Original-For"))
+            return false;
         return http.Connection.RemoteIpAddress is not { } from || IPAddress.IsLoopback(from);
     }
 

@@ -6,10 +6,15 @@ using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Administration.People;
 
-/// <summary>Whether a session still stands. Every request asks, so that a role that is taken away is gone with the next one.</summary>
+/// <summary>
+/// Whether a session still stands. Every request asks, so that a role that is taken away is gone with the next one.
+/// </summary>
 public sealed class Standing(IDbContextFactory<WearDb> database, SetUp setUp)
 {
-    /// <summary>The session as it is now, with the roles of now; null when it has ended: a changed password, a person switched off, a tablet withdrawn.</summary>
+    /// <summary>
+    /// The session as it is now, with the roles of now; null when it has ended: a changed password, a person switched off, a
+    /// tablet withdrawn.
+    /// </summary>
     public async Task<ClaimsPrincipal?> NowAsync(ClaimsPrincipal session, CancellationToken ct = default)
     {
         if (session.IsOpen()) return await setUp.IsDoneAsync(ct) ? null : session;
@@ -26,7 +31,8 @@ public sealed class Standing(IDbContextFactory<WearDb> database, SetUp setUp)
     public static async Task CheckAsync(CookieValidatePrincipalContext cookie)
     {
         var standing = cookie.HttpContext.RequestServices.GetRequiredService<Standing>();
-        if (await standing.NowAsync(cookie.Principal!, cookie.HttpContext.RequestAborted) is { } now) cookie.ReplacePrincipal(now);
+        if (await standing.NowAsync(cookie.Principal!, cookie.HttpContext.RequestAborted) is { } now)
+            cookie.ReplacePrincipal(now);
         else cookie.RejectPrincipal();
     }
 }

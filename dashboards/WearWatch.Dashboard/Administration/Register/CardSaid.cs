@@ -11,6 +11,7 @@ public static class CardSaid
     {
         var who = answer.Since is [var first, ..] ? first.By : "Somebody";
         var what = answer.Since.Count > 0 ? string.Join(", ", answer.Since.Select(CardChangeLine.Words)) : "the card";
-        return $"Not saved: in the meantime {who} changed {what}. That stands in the form now, and what you typed stays. Look at it and save again.";
+        return $"Not saved: in the meantime {who} changed {what}. That stands in the form now, and what you typed stays. Look "
+            + $"at it and save again.";
     }
 }

@@ -31,7 +31,8 @@ public sealed class SettingsForm
 
     /// <summary>The weekdays as people here count them.</summary>
     public static IReadOnlyList<DayOfWeek> Week { get; } =
-        [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday, DayOfWeek.Saturday, DayOfWeek.Sunday];
+        [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday, DayOfWeek.Saturday,
+            DayOfWeek.Sunday];
 
     /// <summary>What is kept, as a person would type it.</summary>
     public static SettingsForm Of(PlantRow plant)
@@ -44,7 +45,8 @@ public sealed class SettingsForm
             UtilisationPercent = (100 * plant.Utilisation).ToString("0.#", CultureInfo.InvariantCulture),
             RoundTheClock = shifts.Count == 0,
             Days = [.. Week.Select(day => new ShiftDay(day, ShiftText.Write(shifts.Where(s => s.Day == day))))],
-            Holidays = string.Join('\n', ShiftPlan.Holidays(plant.Holidays).Order().Select(d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))),
+            Holidays = string.Join('\n', ShiftPlan.Holidays(plant.Holidays).Order()
+                .Select(d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))),
         };
     }
 
@@ -53,7 +55,8 @@ public sealed class SettingsForm
     {
         var faults = new Dictionary<string, string>();
         if (Name.Trim().Length is 0 or > 80) faults["name"] = "A name of 1 to 80 characters.";
-        if (!TimeZoneInfo.TryFindSystemTimeZoneById(TimeZone, out _)) faults["zone"] = "A time zone of the IANA list, such as Europe/Vienna.";
+        if (!TimeZoneInfo.TryFindSystemTimeZoneById(TimeZone, out _))
+            faults["zone"] = "A time zone of the IANA list, such as Europe/Vienna.";
         var utilisation = Technician.Entry.EntryForm.Number(UtilisationPercent) / 100;
         if (utilisation is not (> 0 and <= 1)) faults["utilisation"] = "A share above 0 and at most 100 %.";
         var shifts = new List<Shift>();
@@ -63,7 +66,8 @@ public sealed class SettingsForm
             else faults[day.Day.ToString()] = "Shifts such as 06:00-14:00, 22:00-06:00.";
         }
 
-        if (!RoundTheClock && faults.Count == 0 && shifts.Count == 0) faults["shifts"] = "A plant that never runs has no dates: give at least one shift, or round the clock.";
+        if (!RoundTheClock && faults.Count == 0 && shifts.Count == 0)
+            faults["shifts"] = "A plant that never runs has no dates: give at least one shift, or round the clock.";
         if (ShiftText.Overlap(shifts)) faults["shifts"] = "Two shifts overlap: hours would count twice.";
         if (ReadHolidays() is not { } holidays)
         {
@@ -82,9 +86,11 @@ public sealed class SettingsForm
     private List<DateOnly>? ReadHolidays()
     {
         var dates = new List<DateOnly>();
-        foreach (var line in Holidays.Split(['\n', ',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
+        foreach (var line in Holidays.Split(
+            ['\n', ',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!DateOnly.TryParseExact(line, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) return null;
+            if (!DateOnly.TryParseExact(line, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+                return null;
             dates.Add(date);
         }
 

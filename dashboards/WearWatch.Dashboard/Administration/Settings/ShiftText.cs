@@ -19,7 +19,8 @@ public static class ShiftText
             var ends = part.Split(['-', '–'], StringSplitOptions.TrimEntries);
             if (ends.Length != 2 || Time(ends[0]) is not { } start) return null;
             if (ends[1] == "24:00") shifts.Add(new Shift(day, start, TimeSpan.FromHours(24) - start.ToTimeSpan()));
-            else if (Time(ends[1]) is { } end) shifts.Add(new Shift(day, start, start == end ? TimeSpan.FromHours(24) : end - start));
+            else if (Time(ends[1]) is { } end)
+                shifts.Add(new Shift(day, start, start == end ? TimeSpan.FromHours(24) : end - start));
             else return null;
         }
 
@@ -30,7 +31,8 @@ public static class ShiftText
     public static bool Overlap(IReadOnlyList<Shift> shifts)
     {
         var week = TimeSpan.FromDays(7);
-        var stretches = shifts.Select(s => (Start: TimeSpan.FromDays((int)s.Day) + s.Start.ToTimeSpan(), s.Length)).OrderBy(s => s.Start).ToList();
+        var stretches = shifts.Select(s => (Start: TimeSpan.FromDays((int)s.Day) + s.Start.ToTimeSpan(), s.Length))
+            .OrderBy(s => s.Start).ToList();
         for (var i = 0; i < stretches.Count; i++)
         {
             var next = stretches[(i + 1) % stretches.Count].Start + (i + 1 == stretches.Count ? week : TimeSpan.Zero);
@@ -41,7 +43,9 @@ public static class ShiftText
     }
 
     private static TimeOnly? Time(string text) =>
-        TimeOnly.TryParseExact(text, ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) ? time : null;
+        TimeOnly.TryParseExact(text, ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
+            ? time
+            : null;
 
     private static string Text(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -11,5 +11,6 @@ namespace WearWatch.Dashboard.Engineer.Changes;
 /// <param name="JudgedBy">Who.</param>
 /// <param name="Nearby">What else happened at the chain about then.</param>
 public sealed record RateChangeRow(
-    long NoticeId, string Chain, string Line, DateTimeOffset RaisedAt, DateTimeOffset? EndedAt, string Why, bool? JudgedReal, string JudgedBy,
+    long NoticeId, string Chain, string Line, DateTimeOffset RaisedAt, DateTimeOffset? EndedAt, string Why, bool? JudgedReal,
+    string JudgedBy,
     IReadOnlyList<string> Nearby);

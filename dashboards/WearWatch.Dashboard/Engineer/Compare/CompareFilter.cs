@@ -15,7 +15,9 @@ public sealed record CompareFilter(LifeGrouping By, CompareSide A, CompareSide B
         var values = QueryHelpers.ParseQuery(query);
         string Text(string name) => values.GetValueOrDefault(name).ToString();
         DateOnly? Day(string name) =>
-            DateOnly.TryParseExact(Text(name), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+            DateOnly.TryParseExact(Text(name), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+                ? day
+                : null;
         return new(
             LifeGroupings.FromQuery(query, LifeGrouping.Line),
             new(Text("a"), Day("a_from"), Day("a_to")),
@@ -27,5 +29,6 @@ public sealed record CompareFilter(LifeGrouping By, CompareSide A, CompareSide B
 
     private static string Of(string name, CompareSide side) =>
         (side.Group.Length > 0 ? $"&{name}={Uri.EscapeDataString(side.Group)}" : "")
-        + (side.From is { } from ? $"&{name}_from={from:yyyy-MM-dd}" : "") + (side.To is { } to ? $"&{name}_to={to:yyyy-MM-dd}" : "");
+        + (side.From is { } from ? $"&{name}_from={from:yyyy-MM-dd}" : "")
+        + (side.To is { } to ? $"&{name}_to={to:yyyy-MM-dd}" : "");
 }

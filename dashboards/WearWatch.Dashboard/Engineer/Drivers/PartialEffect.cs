@@ -4,7 +4,9 @@ using WearWatch.Learning;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
 
-/// <summary>How the wear rate of the plant's typical chain changes with one quantity, over the range that the plant has.</summary>
+/// <summary>
+/// How the wear rate of the plant's typical chain changes with one quantity, over the range that the plant has.
+/// </summary>
 /// <param name="Quantity">The quantity with its unit.</param>
 /// <param name="Points">The rate over that of the typical chain, with its 90 % interval, by rising quantity.</param>
 /// <param name="Typical">The typical chain's value.</param>
@@ -13,7 +15,9 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
     private const int PointsDrawn = 24;
     private const int FewestChains = 5;
 
-    /// <summary>The effects of hours since oiling where they are told, load and speed; none where hardly a chain tells the quantity.</summary>
+    /// <summary>
+    /// The effects of hours since oiling where they are told, load and speed; none where hardly a chain tells the quantity.
+    /// </summary>
     public static IReadOnlyList<PartialEffect> Of(IReadOnlyList<ChainCard> cards, FleetModel model)
     {
         var loads = Told(cards, c => c.Duty.RelativeLoad);
@@ -26,11 +30,14 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
             .. oilAges.Length < FewestChains || !model.Uses(FleetModel.HoursSinceOiling) ? [] : new[]
             {
                 Along(
-                    "hours since oiling", oilAges, value => typical with { Duty = typical.Duty with { HoursSinceOiling = value } },
+                    "hours since oiling", oilAges,
+                    value => typical with { Duty = typical.Duty with { HoursSinceOiling = value } },
                     typical with { Duty = typical.Duty with { HoursSinceOiling = oilAges[oilAges.Length / 2] } }, model),
             },
-            Along("relative load", loads, value => typical with { Duty = typical.Duty with { RelativeLoad = value } }, typical, model),
-            Along("speed, m/s", speeds, value => typical with { Duty = typical.Duty with { SpeedMetresPerSecond = value } }, typical, model),
+            Along("relative load", loads, value => typical with { Duty = typical.Duty with { RelativeLoad = value } }, typical,
+                model),
+            Along("speed, m/s", speeds, value => typical with { Duty = typical.Duty with { SpeedMetresPerSecond = value } },
+                typical, model),
         ];
     }
 
@@ -46,11 +53,16 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
     /// <summary>The middle of every number and the commonest of every state.</summary>
     private static ChainCard TypicalChain(IReadOnlyList<ChainCard> cards, double[] loads, double[] speeds)
     {
-        var commonest = cards.GroupBy(c => (c.Family, c.ChainType, c.Duty.Lubrication, c.Duty.Dust)).MaxBy(g => g.Count())!.First();
+        var commonest = cards.GroupBy(c => (c.Family, c.ChainType, c.Duty.Lubrication, c.Duty.Dust))
+            .MaxBy(g => g.Count())!.First();
         return commonest with
         {
             Line = "",
-            Duty = commonest.Duty with { RelativeLoad = loads[loads.Length / 2], SpeedMetresPerSecond = speeds[speeds.Length / 2] },
+            Duty = commonest.Duty with
+            {
+                RelativeLoad = loads[loads.Length / 2],
+                SpeedMetresPerSecond = speeds[speeds.Length / 2],
+            },
         };
     }
 

@@ -13,7 +13,8 @@ public sealed record WhatIf(string What, RateChange Change)
 
     /// <summary>All that could be done to a chain, what helps most first.</summary>
     public static IReadOnlyList<WhatIf> Of(ChainCard card, FleetModel model) =>
-        [.. Changes(card, model).Select(c => new WhatIf(c.What, model.Change(card, c.Card))).OrderByDescending(w => w.Change.LifeFactor)];
+        [.. Changes(card, model).Select(c => new WhatIf(c.What, model.Change(card, c.Card)))
+            .OrderByDescending(w => w.Change.LifeFactor)];
 
     private static IEnumerable<(string What, ChainCard Card)> Changes(ChainCard card, FleetModel model)
     {
@@ -24,9 +25,12 @@ public sealed record WhatIf(string What, RateChange Change)
             yield return ("oil it by hand, when it is due", With(d => d with { Lubrication = LubricationState.Manual }));
         if (model.Uses(FleetModel.HoursSinceOiling) && card.Duty.HoursSinceOiling is { } age)
             yield return ("oil it twice as often", With(d => d with { HoursSinceOiling = age / 2 }));
-        if (card.Duty.Dust is DustLevel.Heavy) yield return ("keep the heavy dust off", With(d => d with { Dust = DustLevel.Moderate }));
-        if (card.Duty.Dust is > DustLevel.Clean) yield return ("enclose it: no dust", With(d => d with { Dust = DustLevel.Clean }));
-        if (card.Duty.RelativeLoad is { } load) yield return ("a fifth less load", With(d => d with { RelativeLoad = load * AFifthLess }));
+        if (card.Duty.Dust is DustLevel.Heavy)
+            yield return ("keep the heavy dust off", With(d => d with { Dust = DustLevel.Moderate }));
+        if (card.Duty.Dust is > DustLevel.Clean)
+            yield return ("enclose it: no dust", With(d => d with { Dust = DustLevel.Clean }));
+        if (card.Duty.RelativeLoad is { } load)
+            yield return ("a fifth less load", With(d => d with { RelativeLoad = load * AFifthLess }));
         if (card.Duty.SpeedMetresPerSecond is { } speed)
             yield return ("a fifth slower", With(d => d with { SpeedMetresPerSecond = speed * AFifthLess }));
         if (SizeUp(card) is { } larger) yield return larger;
@@ -35,7 +39,8 @@ public sealed record WhatIf(string What, RateChange Change)
     /// <summary>The next size of the same kind: the same pull spreads over a larger joint, at the same speed.</summary>
     private static (string What, ChainCard Card)? SizeUp(ChainCard card)
     {
-        if (card.Duty.RelativeLoad is not { } load || ChainCatalogue.Find(card.ChainType) is not { JointAreaMm2: { } area } now) return null;
+        if (card.Duty.RelativeLoad is not { } load || ChainCatalogue.Find(card.ChainType) is not { JointAreaMm2: { } area } now)
+            return null;
         var next = ChainCatalogue.All
             .Where(t => t.Standard == now.Standard && t.Family == now.Family && t.Strands == now.Strands
                 && t.JointAreaMm2 is not null && t.PitchMm is { } p && p.Value > card.PitchMm)

@@ -21,15 +21,20 @@ public static class RecordExports
     {
         routes.MapGet("/engineering/record.csv", async (HttpContext http, RecordQuery records, CancellationToken ct) =>
             CsvExport.File("record.csv", ScoreHeader, (await records.ForecastsAsync(Filter(http).Remade, ct)).Select(ScoreRow)));
-        routes.MapGet("/engineering/record/calibration.csv", async (HttpContext http, RecordQuery records, CancellationToken ct) =>
+        routes.MapGet(
+            "/engineering/record/calibration.csv", async (HttpContext http, RecordQuery records, CancellationToken ct) =>
         {
             var view = await records.AskAsync(Filter(http), ct);
             return CsvExport.File("calibration.csv", CalibrationHeader, view.Looked.Calibration.Select(CalibrationRow));
         });
-        routes.MapGet("/engineering/record/coverage.svg", async (HttpContext http, RecordQuery records, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<CoverageChart>("coverage.svg", new() { ["View"] = await records.AskAsync(Filter(http), ct) }));
-        routes.MapGet("/engineering/record/calibration.svg", async (HttpContext http, RecordQuery records, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<CalibrationChart>("calibration.svg", new() { ["Record"] = (await records.AskAsync(Filter(http), ct)).Looked }));
+        routes.MapGet("/engineering/record/coverage.svg",
+            async (HttpContext http, RecordQuery records, PictureExport pictures, CancellationToken ct) =>
+            await pictures.SvgAsync<CoverageChart>(
+                "coverage.svg", new() { ["View"] = await records.AskAsync(Filter(http), ct) }));
+        routes.MapGet("/engineering/record/calibration.svg",
+            async (HttpContext http, RecordQuery records, PictureExport pictures, CancellationToken ct) =>
+            await pictures.SvgAsync<CalibrationChart>(
+                "calibration.svg", new() { ["Record"] = (await records.AskAsync(Filter(http), ct)).Looked }));
     }
 
     private static RecordFilter Filter(HttpContext http) => RecordFilter.FromQuery(http.Request.QueryString.Value ?? "");

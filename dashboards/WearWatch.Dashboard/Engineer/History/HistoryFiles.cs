@@ -14,7 +14,8 @@ public static class HistoryFiles
         routes.MapGet("/engineering/history/{table}.csv", (HistoryTables tables, string table) => tables.Of(table) is { } found
             ? Results.Stream(to => WriteCsvAsync(found, to), MediaTypeNames.Text.Csv, found.Name + ".csv")
             : Results.NotFound());
-        routes.MapGet("/engineering/history/{table}.parquet", async (HistoryTables tables, string table, CancellationToken ct) => tables.Of(table) is { } found
+        routes.MapGet("/engineering/history/{table}.parquet",
+            async (HistoryTables tables, string table, CancellationToken ct) => tables.Of(table) is { } found
             ? Results.Stream(await ParquetAsync(found, ct), "application/vnd.apache.parquet", found.Name + ".parquet")
             : Results.NotFound());
     }
@@ -30,7 +31,8 @@ public static class HistoryFiles
     private static async Task<Stream> ParquetAsync(HistoryTable table, CancellationToken ct)
     {
         var file = new FileStream(
-            Path.GetTempFileName(), FileMode.Create, FileAccess.ReadWrite, FileShare.None, BufferBytes, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
+            Path.GetTempFileName(), FileMode.Create, FileAccess.ReadWrite, FileShare.None, BufferBytes,
+            FileOptions.DeleteOnClose | FileOptions.Asynchronous);
         try
         {
             await HistoryParquet.WriteAsync(table, file, ct);

@@ -1,6 +1,8 @@
 namespace WearWatch.Dashboard.Engineer.History;
 
-/// <summary>A table of the plant's history, as those get it who compute elsewhere. It is read page by page, by rising row number.</summary>
+/// <summary>
+/// A table of the plant's history, as those get it who compute elsewhere. It is read page by page, by rising row number.
+/// </summary>
 /// <param name="Name">Its name in addresses and files.</param>
 /// <param name="Meaning">What a row is.</param>
 /// <param name="Columns">Its columns; the first is the row's number.</param>

@@ -5,7 +5,9 @@ using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Engineer.History;
 
-/// <summary>The tables of the open data door: the register, all that was told, all that was forecast, and the lives that follow.</summary>
+/// <summary>
+/// The tables of the open data door: the register, all that was told, all that was forecast, and the lives that follow.
+/// </summary>
 public sealed class HistoryTables(IDbContextFactory<WearDb> databases, LifeBook book)
 {
     /// <summary>All tables.</summary>

@@ -16,7 +16,8 @@ public sealed record LivesFilter(LifeGrouping By, bool Lognormal, IReadOnlyList<
     {
         var values = QueryHelpers.ParseQuery(query);
         return new(
-            Enum.TryParse<LifeGrouping>(values.GetValueOrDefault("by"), ignoreCase: true, out var by) && Enum.IsDefined(by) ? by : LifeGrouping.Type,
+            Enum.TryParse<LifeGrouping>(values.GetValueOrDefault("by"), ignoreCase: true, out var by)
+                && Enum.IsDefined(by) ? by : LifeGrouping.Type,
             values.GetValueOrDefault("paper") == "lognormal",
             [.. values.GetValueOrDefault("show").OfType<string>().Distinct().Take(MostShown)]);
     }
@@ -28,7 +29,12 @@ public sealed record LivesFilter(LifeGrouping By, bool Lognormal, IReadOnlyList<
 
     /// <summary>The same with one group taken in or out.</summary>
     public LivesFilter Toggle(string group, IReadOnlyList<string> drawn) =>
-        this with { Shown = drawn.Contains(group) ? [.. drawn.Where(g => g != group)] : [.. drawn.TakeLast(MostShown - 1), group] };
+        this with
+        {
+            Shown = drawn.Contains(group)
+            ? [.. drawn.Where(g => g != group)]
+            : [.. drawn.TakeLast(MostShown - 1), group]
+        };
 
     public bool Equals(LivesFilter? other) => other is not null && ToQuery() == other.ToQuery();
 

@@ -35,7 +35,8 @@ public sealed record LivesView
         (_, 0) => "Too few failures to compare these groups.",
         _ => string.Create(
             CultureInfo.InvariantCulture,
-            $"Log-rank test of the {groups} groups drawn: chi-square {difference.ChiSquare:0.00} on {difference.DegreesOfFreedom}, "
+            $"Log-rank test of the {groups} groups drawn: chi-square {difference.ChiSquare:0.00} on "
+            + $"{difference.DegreesOfFreedom}, "
             + $"p {Chance(difference.PValue)}. {Conclusion(difference.PValue)}"),
     };
 

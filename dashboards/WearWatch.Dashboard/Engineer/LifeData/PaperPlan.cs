@@ -4,7 +4,9 @@ using WearWatch.Lives;
 
 namespace WearWatch.Dashboard.Engineer.LifeData;
 
-/// <summary>Where everything on probability paper lies: ln hours along, the law's height up, so that its lives lie on a line.</summary>
+/// <summary>
+/// Where everything on probability paper lies: ln hours along, the law's height up, so that its lives lie on a line.
+/// </summary>
 public sealed class PaperPlan
 {
     private const int MostPoints = 250;
@@ -24,8 +26,10 @@ public sealed class PaperPlan
         Height = new LinearScale(law.Height(lowest) - 0.1, law.Height(highest) + 0.1, frame.Bottom, frame.Top);
         // From the first failure or where the lines begin, to the longest life seen; a flat line would go on for decades of both.
         var longest = groups.SelectMany(g => g.Lives).Select(l => l.Hours).DefaultIfEmpty(1000).Max();
-        var from = all.Select(p => p.Hours).Concat(groups.Select(g => g.Fit?.HoursAt(0.01)).OfType<double>()).DefaultIfEmpty(longest / 10).Min();
-        LogHours = new LinearScale(Math.Log(Math.Max(from, longest / 300) * 0.9), Math.Log(longest * 1.1), frame.Left, frame.Right);
+        var from = all.Select(p => p.Hours).Concat(groups.Select(g => g.Fit?.HoursAt(0.01)).OfType<double>())
+            .DefaultIfEmpty(longest / 10).Min();
+        LogHours = new LinearScale(
+            Math.Log(Math.Max(from, longest / 300) * 0.9), Math.Log(longest * 1.1), frame.Left, frame.Right);
         ShareTicks = [.. Shares.Where(s => law.Height(s) >= Height.From && law.Height(s) <= Height.To)];
         HourTicks = [.. Decades()];
         Traces = [.. groups.Select(g => Trace(g, points[g], withBand: groups.Count == 1))];
@@ -51,7 +55,9 @@ public sealed class PaperPlan
     {
         var every = Math.Max(1, points.Count / MostPoints);
         var line = group.Fit is { } fit ? $"M{Point(fit, Height.From)}L{Point(fit, Height.To)}" : "";
-        return new PaperTrace(group.Name, [.. points.Where((_, i) => i % every == 0)], line, withBand && group.Fit is { } one ? Band(one) : "");
+        return new PaperTrace(group.Name, [.. points.Where((_, i) => i % every == 0)], line, withBand && group.Fit is { } one
+            ? Band(one)
+            : "");
     }
 
     private string Point(LifeFit fit, double height) => $"{N(X(fit.HoursAt(law.ShareFailed(height))))} {N(Height.At(height))}";

@@ -37,16 +37,19 @@ public sealed class SurvivalPlan
             group.Name,
             Stairs(steps.Select(s => (s.Hours, s.Surviving)), start: 1),
             withBand ? Band(group.Curve) : "",
-            string.Concat(suspended.Where((_, i) => i % every == 0).Select(s => $"M{N(Hours.At(s.Hours))} {N(Share.At(s.Surviving) - 4)}v8")),
+            string.Concat(suspended.Where((_, i) => i % every == 0)
+                .Select(s => $"M{N(Hours.At(s.Hours))} {N(Share.At(s.Surviving) - 4)}v8")),
             $"{group.Name}: {Show.Count(group.Failures, "failure")} of {Show.Count(group.Lives.Count)}, {Median(group)}");
     }
 
-    private static string Median(GroupOfLives group) => group.Curve.MedianHours is { } hours ? "half fail by " + Show.Hours(hours) : "fewer than half have failed";
+    private static string Median(GroupOfLives group) =>
+        group.Curve.MedianHours is { } hours ? "half fail by " + Show.Hours(hours) : "fewer than half have failed";
 
     // There and back: the upper stairs forwards, the lower ones backwards.
     private string Band(SurvivalCurve curve)
     {
-        var band = curve.Steps.Zip(curve.Band(BandKind.LogLog, GroupOfLives.Confidence)).Where(b => !double.IsNaN(b.Second.Low)).ToList();
+        var band = curve.Steps.Zip(curve.Band(BandKind.LogLog, GroupOfLives.Confidence)).Where(b => !double.IsNaN(b.Second.Low))
+            .ToList();
         if (band.Count == 0) return "";
         var path = new StringBuilder(Stairs(band.Select(b => (b.First.Hours, b.Second.High)), start: 1));
         for (var i = band.Count - 1; i >= 0; i--)

@@ -13,8 +13,11 @@ public sealed record RecordFilter(bool Remade, double AtShare, LifeGrouping? By)
     public static RecordFilter FromQuery(string query)
     {
         var values = QueryHelpers.ParseQuery(query);
-        var at = int.TryParse(values.GetValueOrDefault("at"), NumberStyles.None, CultureInfo.InvariantCulture, out var percent) ? percent : 50;
-        var named = Enum.TryParse<LifeGrouping>(values.GetValueOrDefault("by"), ignoreCase: true, out var by) && Enum.IsDefined(by);
+        var at = int.TryParse(values.GetValueOrDefault("at"), NumberStyles.None, CultureInfo.InvariantCulture, out var percent)
+            ? percent
+            : 50;
+        var named = Enum.TryParse<LifeGrouping>(values.GetValueOrDefault("by"), ignoreCase: true, out var by)
+            && Enum.IsDefined(by);
         return new(
             values.GetValueOrDefault("source") == "remade",
             RecordedForecast.Shares.MinBy(s => Math.Abs(100 * s - at)),

@@ -15,9 +15,11 @@ public sealed class RecordQuery(LifeBook book, KeptRecord kept, RemadeRecord rem
     }
 
     /// <summary>The scored forecasts themselves; of those made again, what there is so far.</summary>
-    public async Task<IReadOnlyList<RecordedForecast>> ForecastsAsync(bool madeAgain, CancellationToken ct) => (await LookAsync(madeAgain, ct)).Forecasts;
+    public async Task<IReadOnlyList<RecordedForecast>> ForecastsAsync(bool madeAgain, CancellationToken ct) =>
+        (await LookAsync(madeAgain, ct)).Forecasts;
 
-    private async Task<(IReadOnlyList<RecordedForecast> Forecasts, (int Done, int Of)? Progress)> LookAsync(bool madeAgain, CancellationToken ct)
+    private async Task<(IReadOnlyList<RecordedForecast> Forecasts, (int Done, int Of)? Progress)> LookAsync(
+        bool madeAgain, CancellationToken ct)
     {
         var fleet = await book.ReadAsync(ct);
         if (!madeAgain) return (await kept.ReadAsync(fleet, ct), null);

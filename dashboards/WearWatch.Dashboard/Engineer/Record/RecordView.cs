@@ -34,7 +34,8 @@ public sealed record RecordView
         return new RecordView
         {
             ByShare = [.. RecordedForecast.Shares.Select(s => (s, TrackRecord.Of([.. byShare[s].Select(f => f.Score)])))],
-            ByGroup = [.. looked.GroupBy(filter.GroupOf).OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
+            ByGroup = [.. looked.GroupBy(filter.GroupOf).OrderByDescending(g => g.Count())
+                .ThenBy(g => g.Key, StringComparer.Ordinal)
                 .Select(g => (g.Key, TrackRecord.Of([.. g.Select(f => f.Score)])))],
             Looked = TrackRecord.Of([.. looked.Select(f => f.Score)]),
             Filter = filter,

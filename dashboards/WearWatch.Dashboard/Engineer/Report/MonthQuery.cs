@@ -12,7 +12,8 @@ namespace WearWatch.Dashboard.Engineer.Report;
 
 /// <summary>Asks for the report of a month.</summary>
 public sealed class MonthQuery(
-    IDbContextFactory<WearDb> databases, LifeBook book, RecordQuery records, CostQuery costs, PlantSettings settings, PlantClock clock)
+    IDbContextFactory<WearDb> databases, LifeBook book, RecordQuery records, CostQuery costs, PlantSettings settings,
+    PlantClock clock)
 {
     private static readonly TimeSpan Ahead = TimeSpan.FromDays(56);
 
@@ -34,7 +35,8 @@ public sealed class MonthQuery(
         var record = await records.ForecastsAsync(madeAgain: false, ct);
         var (start, end, soon) = (time.StartOf(month), time.StartOf(month.AddMonths(1)), time.Now + Ahead);
         await using var db = await databases.CreateDbContextAsync(ct);
-        var conditions = await db.Forecasts.Where(f => f.IsLatest).GroupBy(f => f.Condition).Select(g => new { g.Key, Count = g.Count() }).ToListAsync(ct);
+        var conditions = await db.Forecasts.Where(f => f.IsLatest).GroupBy(f => f.Condition)
+            .Select(g => new { g.Key, Count = g.Count() }).ToListAsync(ct);
         var due =
             from forecast in db.Forecasts
             where forecast.IsLatest && (forecast.Condition == Condition.SwapNow || forecast.EarlyDate < soon)
@@ -42,7 +44,8 @@ public sealed class MonthQuery(
             orderby forecast.Condition == Condition.SwapNow descending, forecast.EarlyDate
             select new DueChain(
                 chain.Name, chain.Line, forecast.Condition, forecast.EarlyDate,
-                db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapOutcome.Planned).Select(s => s.Start).FirstOrDefault());
+                db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapOutcome.Planned).Select(s => s.Start)
+                    .FirstOrDefault());
         var raised =
             from notice in db.Notices
             where notice.RaisedAt >= start && notice.RaisedAt < end
@@ -59,8 +62,10 @@ public sealed class MonthQuery(
             Due = await due.AsNoTracking().ToListAsync(ct),
             Raised = [.. (await raised.AsNoTracking().ToListAsync(ct)).Select(r => (r.notice, r.Name))],
             PlantNotices = await db.PlantNotices.AsNoTracking().Where(n => n.EndedAt == null).ToListAsync(ct),
-            Unjudged = await db.Notices.CountAsync(n => n.Kind == NoticeKind.RateHasRisen && n.EndedAt == null && n.JudgedReal == null, ct),
-            Waiting = await db.Readings.CountAsync(r => r.Standing == ReadingStanding.Waiting && !db.Readings.Any(c => c.CorrectsId == r.Id), ct),
+            Unjudged = await db.Notices
+                .CountAsync(n => n.Kind == NoticeKind.RateHasRisen && n.EndedAt == null && n.JudgedReal == null, ct),
+            Waiting = await db.Readings
+                .CountAsync(r => r.Standing == ReadingStanding.Waiting && !db.Readings.Any(c => c.CorrectsId == r.Id), ct),
             Fleet = fleet,
             Record = record,
             Terms = await costs.TermsAsync(ct),

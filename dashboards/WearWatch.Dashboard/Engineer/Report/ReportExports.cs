@@ -15,7 +15,8 @@ public static class ReportExports
 
     /// <summary>The month that a query string names, as <c>?month=2026-10</c>; null for none.</summary>
     public static DateOnly? MonthOf(string query) => DateOnly.TryParseExact(
-        QueryHelpers.ParseQuery(query).GetValueOrDefault("month") + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var month)
+        QueryHelpers.ParseQuery(query).GetValueOrDefault("month") + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture,
+        DateTimeStyles.None, out var month)
         ? month
         : null;
 }

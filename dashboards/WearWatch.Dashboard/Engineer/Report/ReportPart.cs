@@ -7,7 +7,9 @@ namespace WearWatch.Dashboard.Engineer.Report;
 public sealed record ReportPart(string Heading, IReadOnlyList<string> Sentences, ReportTable? Table = null);
 
 /// <summary>A small table.</summary>
-/// <param name="Head">Its columns; the first names the row, the others are figures unless <paramref name="Words"/> says so.</param>
+/// <param name="Head">
+/// Its columns; the first names the row, the others are figures unless <paramref name="Words"/> says so.
+/// </param>
 /// <param name="Rows">Its rows.</param>
 /// <param name="Words">Whether all columns are words.</param>
 public sealed record ReportTable(IReadOnlyList<string> Head, IReadOnlyList<IReadOnlyList<string>> Rows, bool Words = false);

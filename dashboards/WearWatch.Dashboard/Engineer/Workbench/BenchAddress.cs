@@ -4,7 +4,10 @@ using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Engineer.Workbench;
 
-/// <summary>What stands in a calculation's fields, as texts by name. It is the page's address, so that a calculation can be sent to a colleague.</summary>
+/// <summary>
+/// What stands in a calculation's fields, as texts by name. It is the page's address, so that a calculation can be sent to a
+/// colleague.
+/// </summary>
 /// <param name="Path">The page.</param>
 /// <param name="Texts">The texts that are not empty.</param>
 public sealed record BenchAddress(string Path, ImmutableSortedDictionary<string, string> Texts)
@@ -34,9 +37,11 @@ public sealed record BenchAddress(string Path, ImmutableSortedDictionary<string,
     };
 
     /// <summary>What is asked; a name that was not told falls back to what the person's units make of it.</summary>
-    public Asked Ask(Func<string, string?>? otherwise = null) => new(name => Texts.TryGetValue(name, out var text) ? text : otherwise?.Invoke(name));
+    public Asked Ask(Func<string, string?>? otherwise = null) =>
+        new(name => Texts.TryGetValue(name, out var text) ? text : otherwise?.Invoke(name));
 
-    public override string ToString() => QueryHelpers.AddQueryString(Path, Texts.Select(p => KeyValuePair.Create(p.Key, (string?)p.Value)));
+    public override string ToString() =>
+        QueryHelpers.AddQueryString(Path, Texts.Select(p => KeyValuePair.Create(p.Key, (string?)p.Value)));
 
     public bool Equals(BenchAddress? other) => other is not null && other.ToString() == ToString();
 

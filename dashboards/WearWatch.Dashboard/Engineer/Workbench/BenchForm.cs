@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Engineer.Workbench;
 /// <param name="Refusals">What is wrong, by name.</param>
 /// <param name="Units">The person's units.</param>
 /// <param name="Go">Takes the changed texts.</param>
-public sealed record BenchForm(BenchAddress Address, IReadOnlyList<Refusal> Refusals, UnitPreference Units, Action<BenchAddress> Go)
+public sealed record BenchForm(
+    BenchAddress Address, IReadOnlyList<Refusal> Refusals, UnitPreference Units, Action<BenchAddress> Go)
 {
     /// <summary>What is wrong with what stands in a field; null for an empty one, which is only still wanted.</summary>
     public string? WrongWith(string name) =>

@@ -5,7 +5,9 @@ using WearWatch.Units;
 
 namespace WearWatch.Dashboard.Engineer.Workbench;
 
-/// <summary>How a field's text changes between a person's unit and that of the address. Text that cannot be read stays as it is.</summary>
+/// <summary>
+/// How a field's text changes between a person's unit and that of the address. Text that cannot be read stays as it is.
+/// </summary>
 /// <param name="ToScreen">From the address to the screen.</param>
 /// <param name="ToAddress">From the screen to the address.</param>
 public sealed record FieldUnits(Func<string, string> ToScreen, Func<string, string> ToAddress)
@@ -29,12 +31,15 @@ public sealed record FieldUnits(Func<string, string> ToScreen, Func<string, stri
 
     /// <summary>A length that carries its unit in the address.</summary>
     public static FieldUnits MarkedLength(UnitPreference units) => new(
-        text => text, text => LengthText.Read(text, units.Length) is LengthText.Understood && Number(text) is not null ? $"{text.Trim()} {units.LengthMark}" : text);
+        text => text, text => LengthText.Read(text, units.Length) is LengthText.Understood && Number(text) is not null
+            ? $"{text.Trim()} {units.LengthMark}"
+            : text);
 
     private static FieldUnits Same { get; } = new(text => text, text => text);
 
     private static double? Number(string text) =>
-        double.TryParse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) && double.IsFinite(value) ? value : null;
+        double.TryParse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+            && double.IsFinite(value) ? value : null;
 
     // Adding zero takes the sign off a rounded minus zero.
     private static string Text(double value) => (value + 0.0).ToString(Digits, CultureInfo.InvariantCulture);

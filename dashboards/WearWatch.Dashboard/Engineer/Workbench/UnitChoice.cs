@@ -8,7 +8,8 @@ internal static class UnitChoice
 {
     private static readonly string[] Fields = ["length", "power", "speed", "temperature"];
 
-    public static void MapUnits(this IEndpointRouteBuilder app) => app.MapPost("/units", Choose).DisableAntiforgery().ExcludeFromDescription();
+    public static void MapUnits(this IEndpointRouteBuilder app) =>
+        app.MapPost("/units", Choose).DisableAntiforgery().ExcludeFromDescription();
 
     // A preference is all that a foreign page could change here, so it needs no token.
     private static async Task<IResult> Choose(HttpContext http, CancellationToken ct)
@@ -26,5 +27,6 @@ internal static class UnitChoice
         return Results.LocalRedirect(Local(form["back"].ToString()));
     }
 
-    private static string Local(string back) => back.StartsWith('/') && !back.StartsWith("//", StringComparison.Ordinal) && !back.Contains('\\') ? back : "/";
+    private static string Local(string back) =>
+        back.StartsWith('/') && !back.StartsWith("//", StringComparison.Ordinal) && !back.Contains('\\') ? back : "/";
 }

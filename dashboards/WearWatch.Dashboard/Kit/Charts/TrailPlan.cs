@@ -4,7 +4,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Kit.Charts;
 
-/// <summary>Where everything lies in the picture of how a forecast moved: across the reading, up the hours at which the limit is reached.</summary>
+/// <summary>
+/// Where everything lies in the picture of how a forecast moved: across the reading, up the hours at which the limit is reached.
+/// </summary>
 public sealed class TrailPlan
 {
     private const double Left = 58, Right = 628, Top = 18, Bottom = 218;
@@ -20,7 +22,8 @@ public sealed class TrailPlan
         var read = this.steps.Select(s => s.Observation.HoursSinceFitting).DefaultIfEmpty(0).ToList();
         var highest = this.steps.Skip(this.steps.Count / 3).Select(s => s.MiddleAtHours!.Value).DefaultIfEmpty(1).Max();
         Across = new LinearScale(read[0], Math.Max(read[^1], read[0] + 1), Left, Right);
-        Up = new LinearScale(Math.Min(read[0], this.steps.Select(s => s.EarlyAtHours!.Value).DefaultIfEmpty(0).Min()), Math.Max(Headroom * highest, 1), Bottom, Top);
+        Up = new LinearScale(Math.Min(read[0], this.steps.Select(s => s.EarlyAtHours!.Value).DefaultIfEmpty(0).Min()),
+            Math.Max(Headroom * highest, 1), Bottom, Top);
     }
 
     public LinearScale Across { get; }
@@ -32,7 +35,8 @@ public sealed class TrailPlan
 
     /// <summary>From the early to the late end; a late end out of sight runs off the top.</summary>
     public string Band => IsDrawn
-        ? Path([.. steps.Select(s => (X(s), Up.At(s.EarlyAtHours!.Value))), .. steps.Reverse().Select(s => (X(s), Up.At(s.LateAtHours ?? 2 * Up.To)))]) + "Z"
+        ? Path([.. steps.Select(s => (X(s), Up.At(s.EarlyAtHours!.Value))),
+            .. steps.Reverse().Select(s => (X(s), Up.At(s.LateAtHours ?? 2 * Up.To)))]) + "Z"
         : "";
 
     public string Middle => Path([.. steps.Select(s => (X(s), Up.At(s.MiddleAtHours!.Value)))]);
@@ -47,7 +51,8 @@ public sealed class TrailPlan
     private static string Path(IReadOnlyList<(double X, double Y)> points)
     {
         var path = new StringBuilder();
-        foreach (var (x, y) in points) path.Append(CultureInfo.InvariantCulture, $"{(path.Length == 0 ? 'M' : 'L')}{x:0.#} {y:0.#}");
+        foreach (var (x, y) in points) path.Append(
+            CultureInfo.InvariantCulture, $"{(path.Length == 0 ? 'M' : 'L')}{x:0.#} {y:0.#}");
         return path.ToString();
     }
 }

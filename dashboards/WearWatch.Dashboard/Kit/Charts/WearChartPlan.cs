@@ -75,7 +75,8 @@ public sealed class WearChartPlan
         var limit = picture.Levels.Count > 0 ? picture.Levels[^1] : null;
         var ahead = limit switch
         {
-            { MiddleH: var m, LateH: var l } when double.IsFinite(m) => Math.Min(double.IsFinite(l) ? l * 1.04 : double.MaxValue, m * PastMiddle),
+            { MiddleH: var m, LateH: var l } when double.IsFinite(m) =>
+                Math.Min(double.IsFinite(l) ? l * 1.04 : double.MaxValue, m * PastMiddle),
             { EarlyH: var e } when double.IsFinite(e) => e * PastMiddle,
             _ => 0,
         };
@@ -86,7 +87,8 @@ public sealed class WearChartPlan
     private static (double Low, double High) PercentEnds(WearPicture picture)
     {
         var low = picture.Readings.Where(r => !r.Doubtful).Select(r => r.Percent - r.ErrorPercent).Append(0).Min();
-        var high = picture.Readings.Where(r => !r.Doubtful).Select(r => r.Percent + r.ErrorPercent).Append(picture.LimitPercent).Max();
+        var high = picture.Readings.Where(r => !r.Doubtful).Select(r => r.Percent + r.ErrorPercent).Append(picture.LimitPercent)
+            .Max();
         return (Math.Max(low, -0.6), high + 0.08 * (high - low));
     }
 
@@ -105,7 +107,8 @@ public sealed class WearChartPlan
 
     private string Line(IEnumerable<(double Hours, double Percent)> points)
     {
-        var text = string.Join("L", points.Select(p => $"{Show.Coordinate(Hours.At(p.Hours))} {Show.Coordinate(Percent.At(p.Percent))}"));
+        var text = string.Join(
+            "L", points.Select(p => $"{Show.Coordinate(Hours.At(p.Hours))} {Show.Coordinate(Percent.At(p.Percent))}"));
         return text.Length == 0 ? "" : "M" + text;
     }
 }

@@ -11,9 +11,12 @@ public sealed record PictureReading(double Hours, double Percent, double ErrorPe
 /// <summary>What was believed after a reading.</summary>
 public sealed record PictureTrack(double Hours, double Percent);
 
-/// <summary>When an elongation is reached, in running hours since fitting: early (5 %), quarter, middle, three quarters, late (95 %).</summary>
+/// <summary>
+/// When an elongation is reached, in running hours since fitting: early (5 %), quarter, middle, three quarters, late (95 %).
+/// </summary>
 /// <remarks>Infinite where there is no end in sight.</remarks>
-public sealed record PictureLevel(double Percent, double EarlyH, double QuarterH, double MiddleH, double ThreeQuartersH, double LateH);
+public sealed record PictureLevel(
+    double Percent, double EarlyH, double QuarterH, double MiddleH, double ThreeQuartersH, double LateH);
 
 /// <summary>One chain's wear over its running hours, as it is to be drawn.</summary>
 public sealed record WearPicture

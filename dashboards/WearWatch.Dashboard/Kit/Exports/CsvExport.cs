@@ -14,7 +14,8 @@ public static class CsvExport
         Results.File(Encoding.UTF8.GetBytes(Text(header, rows)), MediaTypeNames.Text.Csv, fileName);
 
     /// <summary>The text of the file.</summary>
-    public static string Text(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<object?>> rows) => Lines(rows.Prepend(header));
+    public static string Text(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<object?>> rows) =>
+        Lines(rows.Prepend(header));
 
     /// <summary>Rows of the file.</summary>
     public static string Lines(IEnumerable<IReadOnlyList<object?>> rows)

@@ -7,7 +7,10 @@ using Microsoft.AspNetCore.Components.Web;
 namespace WearWatch.Dashboard.Kit.Exports;
 
 /// <summary>Draws a chart of a page as a picture file that needs no page around it.</summary>
-/// <remarks>The page's own component draws it, and its own colours of the light look are written into it: what is printed is what was seen.</remarks>
+/// <remarks>
+/// The page's own component draws it, and its own colours of the light look are written into it: what is printed is what was
+/// seen.
+/// </remarks>
 public sealed partial class PictureExport(IServiceProvider services, ILoggerFactory loggers, IWebHostEnvironment host)
 {
     private readonly Lazy<string> style = new(() => Style(Read(host, "app.css"), Read(host, "engineering.css")));
@@ -29,7 +32,8 @@ public sealed partial class PictureExport(IServiceProvider services, ILoggerFact
     {
         // The light look is named first, so that the first value of a name is its light one.
         var values = new Dictionary<string, string>();
-        foreach (Match named in Named().Matches(appCss + chartCss)) values.TryAdd(named.Groups[1].Value, named.Groups[2].Value.Trim());
+        foreach (Match named in Named().Matches(appCss + chartCss))
+            values.TryAdd(named.Groups[1].Value, named.Groups[2].Value.Trim());
         var rules = string.Concat(ChartRule().Matches(chartCss).Select(r => r.Value.Trim() + "\n"));
         return ".desk-chart{background:" + values.GetValueOrDefault("paper", "#fff") + ";font-family:sans-serif}\n"
             + Used().Replace(rules, used => values.GetValueOrDefault(used.Groups[1].Value, "currentColor"));

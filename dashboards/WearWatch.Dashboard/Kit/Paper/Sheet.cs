@@ -55,7 +55,8 @@ internal sealed class Sheet : IDisposable
     public void Strong(string words) => Flow(words, bold, 3);
 
     /// <summary>A name with its value, or with room to write it in.</summary>
-    public void Row(string name, string value, double least = 0) => Cells([(name, bold, NameWidth, false), (value, text, width - NameWidth, false)], least);
+    public void Row(string name, string value, double least = 0) =>
+        Cells([(name, bold, NameWidth, false), (value, text, width - NameWidth, false)], least);
 
     /// <summary>A table: the first column wider than the others; figures stand at the right.</summary>
     public void Table(IReadOnlyList<string> head, IReadOnlyList<IReadOnlyList<string>> rows, bool figures)

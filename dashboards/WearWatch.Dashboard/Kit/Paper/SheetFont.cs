@@ -7,7 +7,8 @@ internal sealed class SheetFont : IFontResolver
 {
     public const string Family = "DejaVu Sans";
 
-    public FontResolverInfo ResolveTypeface(string familyName, bool isBold, bool isItalic) => new(isBold ? "DejaVuSans-Bold" : "DejaVuSans");
+    public FontResolverInfo ResolveTypeface(string familyName, bool isBold, bool isItalic) =>
+        new(isBold ? "DejaVuSans-Bold" : "DejaVuSans");
 
     public byte[] GetFont(string faceName)
     {

@@ -42,11 +42,14 @@ public static class Show
     /// <summary>A count with its noun: 1 chain, 2 chains.</summary>
     public static string Count(int count, string noun) => $"{Count(count)} {noun}{(count == 1 ? "" : "s")}";
 
-    /// <summary>A text of the domain as a sentence: a capital first, a full stop last, no line broken between a figure and its unit.</summary>
+    /// <summary>
+    /// A text of the domain as a sentence: a capital first, a full stop last, no line broken between a figure and its unit.
+    /// </summary>
     public static string Sentence(string text)
     {
         if (text.Length == 0) return text;
-        var sentence = char.ToUpperInvariant(text[0]) + text[1..].Replace(" %", "\u00A0%", StringComparison.Ordinal).Replace("± ", "±\u00A0", StringComparison.Ordinal);
+        var sentence = char.ToUpperInvariant(text[0]) + text[1..].Replace(" %", "\u00A0%", StringComparison.Ordinal)
+            .Replace("± ", "±\u00A0", StringComparison.Ordinal);
         return sentence[^1] is '.' or '?' or '!' ? sentence : sentence + ".";
     }
 

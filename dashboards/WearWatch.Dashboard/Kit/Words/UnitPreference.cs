@@ -8,7 +8,8 @@ namespace WearWatch.Dashboard.Kit.Words;
 /// <param name="Horsepower">Whether powers are in horsepower, not in kilowatts.</param>
 /// <param name="FeetPerMinute">Whether speeds are in feet a minute, not in metres a second.</param>
 /// <param name="Fahrenheit">Whether temperatures are in degrees Fahrenheit, not Celsius.</param>
-public sealed record UnitPreference(LengthUnit Length = LengthUnit.Millimetre, bool Horsepower = false, bool FeetPerMinute = false, bool Fahrenheit = false)
+public sealed record UnitPreference(
+    LengthUnit Length = LengthUnit.Millimetre, bool Horsepower = false, bool FeetPerMinute = false, bool Fahrenheit = false)
 {
     /// <summary>Name of the cookie that remembers it.</summary>
     public const string Cookie = "wearwatch-units";
@@ -23,11 +24,13 @@ public sealed record UnitPreference(LengthUnit Length = LengthUnit.Millimetre, b
     public static UnitPreference FromCookie(string? value)
     {
         var marks = (value ?? "").Split('.');
-        return new(marks.Contains("in") ? LengthUnit.Inch : LengthUnit.Millimetre, marks.Contains("hp"), marks.Contains("ftmin"), marks.Contains("f"));
+        return new(marks.Contains("in") ? LengthUnit.Inch : LengthUnit.Millimetre, marks.Contains("hp"), marks.Contains("ftmin"),
+            marks.Contains("f"));
     }
 
     /// <summary>The value of the cookie.</summary>
-    public string ToCookie() => $"{LengthMark}.{(Horsepower ? "hp" : "kw")}.{(FeetPerMinute ? "ftmin" : "ms")}.{(Fahrenheit ? "f" : "c")}";
+    public string ToCookie() =>
+        $"{LengthMark}.{(Horsepower ? "hp" : "kw")}.{(FeetPerMinute ? "ftmin" : "ms")}.{(Fahrenheit ? "f" : "c")}";
 
     public string LengthMark => Length == LengthUnit.Inch ? "in" : "mm";
 
@@ -39,12 +42,15 @@ public sealed record UnitPreference(LengthUnit Length = LengthUnit.Millimetre, b
 
     /// <summary>A length: two decimals in millimetres, four in inches.</summary>
     public string OfLength(double? millimetres) => millimetres is { } mm
-        ? new Length(mm).In(Length).ToString(Length == LengthUnit.Inch ? "#,0.####" : "#,0.##", CultureInfo.InvariantCulture) + " " + LengthMark
+        ? new Length(mm).In(Length)
+        .ToString(Length == LengthUnit.Inch ? "#,0.####" : "#,0.##", CultureInfo.InvariantCulture) + " " + LengthMark
         : Nothing;
 
     /// <summary>A length to be found on a rule: whole millimetres, or the nearest thirty-second of an inch.</summary>
     public string OnRule(double? millimetres) => millimetres is { } mm and >= 0
-        ? Length == LengthUnit.Inch ? InchFraction.Nearest(new Length(mm), graduation: 32).ToString() : Text(mm, "#,0") + " " + LengthMark
+        ? Length == LengthUnit.Inch
+        ? InchFraction.Nearest(new Length(mm), graduation: 32).ToString()
+        : Text(mm, "#,0") + " " + LengthMark
         : Nothing;
 
     public string OfArea(double? squareMillimetres) => squareMillimetres is { } area
@@ -61,7 +67,9 @@ public sealed record UnitPreference(LengthUnit Length = LengthUnit.Millimetre, b
     };
 
     public string OfPressure(double? newtonsPerMm2) => newtonsPerMm2 is { } pressure
-        ? Length == LengthUnit.Inch ? Text(pressure * 25.4 * 25.4 / Force.NewtonsPerPound, "#,0") + " psi" : Text(pressure, "0.0") + " N/mm²"
+        ? Length == LengthUnit.Inch
+        ? Text(pressure * 25.4 * 25.4 / Force.NewtonsPerPound, "#,0") + " psi"
+        : Text(pressure, "0.0") + " N/mm²"
         : Nothing;
 
     public string OfPower(double? watts) => watts is { } w
@@ -77,7 +85,8 @@ public sealed record UnitPreference(LengthUnit Length = LengthUnit.Millimetre, b
         ? Length == LengthUnit.Inch ? Text(m / 0.3048, "#,0.##") + " ft" : Text(m, "#,0.##") + " m"
         : Nothing;
 
-    public string OfTemperature(double? celsius) => celsius is { } c ? Text(Fahrenheit ? new Temperature(c).Fahrenheit : c, "0.#") + " " + TemperatureMark : Nothing;
+    public string OfTemperature(double? celsius) =>
+        celsius is { } c ? Text(Fahrenheit ? new Temperature(c).Fahrenheit : c, "0.#") + " " + TemperatureMark : Nothing;
 
     private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -7,7 +7,8 @@ using WearWatch.Storage;
 namespace WearWatch.Dashboard.Overview.OneChain;
 
 /// <summary>Asks for all that a chain's page shows.</summary>
-public sealed class OneChainQuery(IDbContextFactory<WearDb> databases, ChainReader reader, PlantSettings settings, PlantClock clock)
+public sealed class OneChainQuery(
+    IDbContextFactory<WearDb> databases, ChainReader reader, PlantSettings settings, PlantClock clock)
 {
     private const int ForecastsShown = 60;
     private const int NoticesShown = 20;

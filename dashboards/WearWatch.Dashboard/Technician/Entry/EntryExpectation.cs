@@ -2,7 +2,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Technician.Entry;
 
-/// <summary>What a chain's next reading is expected to show, so that a slip is seen while the tape is still on the chain.</summary>
+/// <summary>
+/// What a chain's next reading is expected to show, so that a slip is seen while the tape is still on the chain.
+/// </summary>
 /// <param name="Percent">The elongation to be expected.</param>
 /// <param name="DeviationPercent">Standard deviation of what the reading may show, its own uncertainty left out.</param>
 public sealed record EntryExpectation(double Percent, double DeviationPercent)
@@ -17,7 +19,8 @@ public sealed record EntryExpectation(double Percent, double DeviationPercent)
         var grown = assessment.RatePercentPer1000Hours * Math.Max(0, hoursSinceReading) / 1000;
         var start = assessment.ElongationPercent ?? assessment.Prior.MeanStartPercent;
         var startDeviation = assessment.ElongationStandardDeviationPercent ?? assessment.Prior.StandardDeviationStartPercent;
-        return new EntryExpectation(start + grown, Math.Sqrt(startDeviation * startDeviation + Square(grown * assessment.LogRateStandardDeviation)));
+        return new EntryExpectation(
+            start + grown, Math.Sqrt(startDeviation * startDeviation + Square(grown * assessment.LogRateStandardDeviation)));
     }
 
     private static double Square(double value) => value * value;

@@ -3,7 +3,9 @@ using Microsoft.Extensions.FileProviders;
 
 namespace WearWatch.Dashboard.Technician.Floor;
 
-/// <summary>The files of the floor that a phone keeps, and a name for their state: another build is kept beside the old one, then instead.</summary>
+/// <summary>
+/// The files of the floor that a phone keeps, and a name for their state: another build is kept beside the old one, then instead.
+/// </summary>
 /// <param name="Build">The name: a hash of the files and of the program that draws the document.</param>
 /// <param name="Paths">Where they are served.</param>
 public sealed record FloorFiles(string Build, IReadOnlyList<string> Paths)
@@ -15,7 +17,8 @@ public sealed record FloorFiles(string Build, IReadOnlyList<string> Paths)
     /// <summary>Reads them once.</summary>
     public static FloorFiles Of(IFileProvider files)
     {
-        List<IFileInfo> all = [.. files.GetDirectoryContents(Folder).Where(f => kept.Contains(Path.GetExtension(f.Name))).OrderBy(f => f.Name, StringComparer.Ordinal)];
+        List<IFileInfo> all = [.. files.GetDirectoryContents(Folder).Where(f => kept.Contains(Path.GetExtension(f.Name)))
+            .OrderBy(f => f.Name, StringComparer.Ordinal)];
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         hash.AppendData(typeof(FloorFiles).Assembly.ManifestModule.ModuleVersionId.ToByteArray());
         foreach (var file in all)

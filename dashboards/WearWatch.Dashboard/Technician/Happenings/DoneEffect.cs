@@ -19,9 +19,11 @@ public static class DoneEffect
         ChainEventKind.Inspection => ["It stands in the record; no date changes by it."],
         ChainEventKind.Tensioned => ["It stands in the record; the wear and its dates stay as they are."],
         ChainEventKind.Shortened => [Shorter(after), "Wear is counted by the pitch, so that it and its dates stay as they are."],
-        ChainEventKind.SprocketReplaced => ["What was found at the old teeth is settled; change the card if the number of teeth changed."],
+        ChainEventKind.SprocketReplaced =>
+            ["What was found at the old teeth is settled; change the card if the number of teeth changed."],
         ChainEventKind.Replacement => [.. Fitted(before, after)],
-        ChainEventKind.MeterReset => [$"The chain's own hours run on: {Show.Hours(after.Assessment.HoursNow)}. From here on tell what the new counter shows."],
+        ChainEventKind.MeterReset => [$"The chain's own hours run on: {Show.Hours(after.Assessment.HoursNow)}. From here on "
+            + $"tell what the new counter shows."],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

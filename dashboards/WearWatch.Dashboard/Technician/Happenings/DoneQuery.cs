@@ -16,6 +16,7 @@ public sealed class DoneQuery(IDbContextFactory<WearDb> databases, ChainReview r
         if (await db.Chains.Where(c => c.Name == name).Select(c => (int?)c.Id).FirstOrDefaultAsync(ct) is not { } id) return null;
         if (await review.AssessAsync([id], ct) is not [var reviewed]) return null;
         var early = await db.Forecasts.Where(f => f.ChainId == id && f.IsLatest).Select(f => f.EarlyDate).FirstOrDefaultAsync(ct);
-        return new DoneChain(reviewed.Raw, reviewed.Assessment, await settings.CalendarAsync(ct), early, reviewed.Oiling, await clock.NowAsync(ct));
+        return new DoneChain(reviewed.Raw, reviewed.Assessment, await settings.CalendarAsync(ct), early, reviewed.Oiling,
+            await clock.NowAsync(ct));
     }
 }

@@ -12,7 +12,9 @@ namespace WearWatch.Dashboard.Technician.Oiling;
 /// <param name="Card">Its card with what its position has shown.</param>
 /// <param name="Advice">What the trade's tables say.</param>
 /// <param name="Due">When it is due.</param>
-/// <param name="Effect">What became of its wear after the last change of its oiling; null where nothing changed or nothing can be said yet.</param>
+/// <param name="Effect">
+/// What became of its wear after the last change of its oiling; null where nothing changed or nothing can be said yet.
+/// </param>
 /// <param name="Time">Now.</param>
 public sealed record AdviceView(ChainCard Card, OilAdvice Advice, OilingDue Due, OilEffectWatch? Effect, PlantTime Time);
 
@@ -28,6 +30,7 @@ public sealed class AdviceQuery(IDbContextFactory<WearDb> databases, ChainReview
         var calendar = await settings.CalendarAsync(ct);
         return new AdviceView(
             chain.Seen, OilAdvice.For(chain.Seen), chain.Oiling,
-            OilEffectWatch.Of(chain.Assessment.History.Current, chain.Raw.Readings, chain.Raw.Events, calendar), await clock.NowAsync(ct));
+            OilEffectWatch.Of(chain.Assessment.History.Current, chain.Raw.Readings, chain.Raw.Events, calendar),
+            await clock.NowAsync(ct));
     }
 }

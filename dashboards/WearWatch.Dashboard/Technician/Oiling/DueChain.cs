@@ -14,7 +14,8 @@ namespace WearWatch.Dashboard.Technician.Oiling;
 /// <param name="Advice">What the trade's tables say.</param>
 /// <param name="Missed">Oilings that should have been done since the last one, but for the one that is due now.</param>
 public sealed record DueChain(
-    int Id, string Name, string Line, string Position, DueState State, DateTimeOffset At, bool LooksAtOiler, string Grade, OilAdvice Advice,
+    int Id, string Name, string Line, string Position, DueState State, DateTimeOffset At, bool LooksAtOiler, string Grade,
+    OilAdvice Advice,
     int Missed)
 {
     /// <summary>What is to be done, in few words.</summary>

@@ -8,7 +8,8 @@ public static class OilDesk
 {
     private static readonly string[] UsedHeader = ["month", "grade", "oilings", "amount_ml", "oilings_without_amount"];
 
-    public static IServiceCollection AddOilDesk(this IServiceCollection services) => services.AddSingleton<DueQuery>().AddSingleton<AdviceQuery>();
+    public static IServiceCollection AddOilDesk(this IServiceCollection services) =>
+        services.AddSingleton<DueQuery>().AddSingleton<AdviceQuery>();
 
     public static IEndpointRouteBuilder MapOilFiles(this IEndpointRouteBuilder routes)
     {

@@ -45,7 +45,9 @@ public sealed class TermsForm
             HeavyDustFactor = Factor("heavy", HeavyDust),
             WarmFactor = Factor("warm", Warm),
             FirstIntervalFactor = Factor("first", First),
-            PulsesMissed = EntryForm.Number(PulsesMissed) is >= 1 and <= 1000 and var missed ? missed : Fault("pulses", "A number of pulses from 1 on."),
+            PulsesMissed = EntryForm.Number(PulsesMissed) is >= 1 and <= 1000 and var missed
+                ? missed
+                : Fault("pulses", "A number of pulses from 1 on."),
         };
         return faults;
 

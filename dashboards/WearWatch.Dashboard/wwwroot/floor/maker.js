@@ -1,7 +1,10 @@
 // Who makes the entries: the person who is signed in, kept for hours without signal; without sign-in, the name that was typed.
 import { keepValue, value } from './store.js';
 
-/** Who is signed in now by the server: { id, name, and shared on a shared tablet }, or { stop } when it cannot be asked or nobody is. */
+/**
+ * Who is signed in now by the server: { id, name, and shared on a shared tablet }, or { stop } when it cannot be asked or
+ * nobody is.
+ */
 export async function whoIsHere() {
   let response;
   try {

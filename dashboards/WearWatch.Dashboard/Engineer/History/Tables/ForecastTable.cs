@@ -12,7 +12,8 @@ internal static class ForecastTable
 
     public static HistoryTable Of(IDbContextFactory<WearDb> databases) => percents
         .Aggregate(Before(), (shape, p) => shape.Number(
-            $"remaining_h_p{p:00}", $"hours left from the last reading at {p} %; empty beyond the horizon", x => x.Row.ToForecast().Quantile(p)))
+            $"remaining_h_p{p:00}", $"hours left from the last reading at {p} %; empty beyond the horizon",
+            x => x.Row.ToForecast().Quantile(p)))
         .Number("early_exponent", "spread of its early side; 1 as made", x => x.Row.EarlyExponent)
         .Number("late_exponent", "spread of its late side", x => x.Row.LateExponent)
         .Moment("early_date", "the planner's date", x => x.Row.EarlyDate)
@@ -33,7 +34,8 @@ internal static class ForecastTable
         .Whole("readings", "readings used", x => x.Row.ReadingsUsed)
         .Number("last_reading_h", "running hours since fitting at the last reading", x => x.Row.HoursAtLastReading)
         .Number("now_h", "and when it was made", x => x.Row.HoursNow)
-        .Number("elongation_pct", "steady elongation by the track, the rest of the run-in counted as done", x => x.Row.ElongationPct)
+        .Number("elongation_pct", "steady elongation by the track, the rest of the run-in counted as done",
+            x => x.Row.ElongationPct)
         .Number("rate_pct_per_1000h", "wear rate", x => x.Row.RatePctPer1000H)
         .Number("limit_pct", "the limit", x => x.Row.LimitPct);
 }

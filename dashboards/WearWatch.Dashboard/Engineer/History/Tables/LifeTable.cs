@@ -22,10 +22,12 @@ internal static class LifeTable
         .Number("last_pct", "last elongation read", x => x.Life.LastPercent)
         .YesNo("fitting_known", "whether its hours count from its fitting", x => x.Life.FittingKnown)
         .YesNo("broke", "whether it broke while it ran", x => x.Life.Broke)
-        .Table("lives", "A fitted chain from fitting to its limit, or as far as it is known; worked out anew from all that was told.",
+        .Table("lives",
+            "A fitted chain from fitting to its limit, or as far as it is known; worked out anew from all that was told.",
             async (after, take, ct) =>
             [
-                .. (await book.ReadAsync(ct)).Chains.SelectMany(c => c.Lives.Select(l => (Chain: c, Life: l))).Select((x, i) => (x.Chain, x.Life, Number: i + 1L))
+                .. (await book.ReadAsync(ct)).Chains.SelectMany(c => c.Lives.Select(l => (Chain: c, Life: l)))
+                    .Select((x, i) => (x.Chain, x.Life, Number: i + 1L))
                     .SkipWhile(x => x.Number <= after).Take(take)
             ]);
 }

@@ -12,7 +12,8 @@ internal static class LookTable
         .Moment("taken_at", "when", x => x.Row.TakenAt)
         .Whole("points", "how many points were looked at", x => x.Row.Findings.Count)
         .Text("found", "at which of them something was found, with semicolons between", x => Found(x.Row))
-        .Text("notes", "what was written to these", x => string.Join("; ", x.Row.Findings.Where(f => f.Found && f.Note.Length > 0).Select(f => f.Note)))
+        .Text("notes", "what was written to these",
+            x => string.Join("; ", x.Row.Findings.Where(f => f.Found && f.Note.Length > 0).Select(f => f.Note)))
         .Text("told_by", "person or program", x => x.Row.ToldBy)
         .Moment("received_at", "when it arrived", x => x.Row.ReceivedAt)
         .Table("looks", "A look at a chain as it was told.", databases,
@@ -22,5 +23,6 @@ internal static class LookTable
                            orderby look.Id
                            select new OfChain<LookRow>(look, chain.Name));
 
-    private static string Found(LookRow look) => string.Join("; ", look.Findings.Where(f => f.Found).Select(f => FileWords.Of(f.Point)));
+    private static string Found(LookRow look) =>
+        string.Join("; ", look.Findings.Where(f => f.Found).Select(f => FileWords.Of(f.Point)));
 }

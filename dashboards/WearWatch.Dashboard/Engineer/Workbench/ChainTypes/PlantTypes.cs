@@ -9,7 +9,9 @@ namespace WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 /// <param name="Chains">How many chains are of it.</param>
 public sealed record PlantType(ChainType Type, int Chains);
 
-/// <summary>The types that a plant brought itself: inverted-tooth chain, a maker's own pitch, anything that no standard describes.</summary>
+/// <summary>
+/// The types that a plant brought itself: inverted-tooth chain, a maker's own pitch, anything that no standard describes.
+/// </summary>
 public sealed class PlantTypes(IDbContextFactory<WearDb> databases)
 {
     public async Task<IReadOnlyList<PlantType>> AskAsync(CancellationToken ct)
@@ -19,7 +21,8 @@ public sealed class PlantTypes(IDbContextFactory<WearDb> databases)
         return [.. chains
             .Where(c => ChainCatalogue.Find(c.ChainType) is null)
             .GroupBy(c => c)
-            .Select(same => new PlantType(ChainType.Custom(NameOf(same.Key.ChainType), same.Key.Family, same.Key.PitchMm), same.Count()))
+            .Select(same =>
+                new PlantType(ChainType.Custom(NameOf(same.Key.ChainType), same.Key.Family, same.Key.PitchMm), same.Count()))
             .OrderBy(t => t.Type.Designation, StringComparer.Ordinal).ThenBy(t => t.Type.PitchMm!.Value.Value)];
     }
 

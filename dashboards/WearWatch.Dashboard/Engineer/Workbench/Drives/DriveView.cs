@@ -48,35 +48,53 @@ public sealed record DriveView
         {
             Geometry =
             [
-                new("Length", $"{Show.Count(drive.Pitches)} pitches, {units.OfLength(drive.Pitches * drive.PitchMm)}", LengthNote(sheet)),
-                new("Centre distance", units.OfLength(figures.CentreDistanceMm), Text(figures.CentreDistanceMm / drive.PitchMm, "0.0") + " pitches"),
-                new("Pitch diameters", $"{units.OfLength(figures.PitchDiameterMm)} and {units.OfLength(figures.DrivenPitchDiameterMm)}", ""),
+                new("Length", $"{Show.Count(drive.Pitches)} pitches, {units.OfLength(drive.Pitches * drive.PitchMm)}",
+                    LengthNote(sheet)),
+                new("Centre distance", units.OfLength(figures.CentreDistanceMm),
+                    Text(figures.CentreDistanceMm / drive.PitchMm, "0.0") + " pitches"),
+                new("Pitch diameters",
+                    $"{units.OfLength(figures.PitchDiameterMm)} and {units.OfLength(figures.DrivenPitchDiameterMm)}", ""),
                 new("Ratio", Text((double)drive.DrivenTeeth / drive.Teeth, "0.###") + " to 1", ""),
-                new("Slack span to aim for", units.OnRule(ChainLoop.SlackShare(false) * figures.CentreDistanceMm), "total movement in its middle; half of it where fast, jerky or upright"),
+                new("Slack span to aim for", units.OnRule(ChainLoop.SlackShare(false) * figures.CentreDistanceMm),
+                    "total movement in its middle; half of it where fast, jerky or upright"),
             ],
             Load =
             [
-                new("Pull", units.OfForce(figures.Pull.Newtons), $"{units.OfPower(drive.Power.Watts)} at {units.OfSpeed(figures.Speed.MetresPerSecond)}"),
-                new("Centrifugal pull", units.OfForce(figures.CentrifugalPull?.Newtons), figures.CentrifugalPull is null ? "give the chain's mass a metre" : ""),
-                new("Safety factor", Text(figures.SafetyFactor, "0.0"), figures.SafetyFactor is null ? "tensile strength not known: an impossible power cannot be seen" : "tensile strength over the whole pull; 7 is the least"),
-                new("Bearing pressure", units.OfPressure(figures.BearingPressureNewtonsPerMm2), figures.BearingPressureNewtonsPerMm2 is null ? "bearing area not known" : ""),
+                new("Pull", units.OfForce(figures.Pull.Newtons),
+                    $"{units.OfPower(drive.Power.Watts)} at {units.OfSpeed(figures.Speed.MetresPerSecond)}"),
+                new("Centrifugal pull", units.OfForce(figures.CentrifugalPull?.Newtons), figures.CentrifugalPull is null
+                    ? "give the chain's mass a metre"
+                    : ""),
+                new("Safety factor", Text(figures.SafetyFactor, "0.0"), figures.SafetyFactor is null
+                    ? "tensile strength not known: an impossible power cannot be seen"
+                    : "tensile strength over the whole pull; 7 is the least"),
+                new("Bearing pressure", units.OfPressure(figures.BearingPressureNewtonsPerMm2),
+                    figures.BearingPressureNewtonsPerMm2 is null ? "bearing area not known" : ""),
             ],
             Motion =
             [
-                new("Chain speed", units.OfSpeed(figures.Speed.MetresPerSecond), $"{Text(drive.Rpm, "#,0.##")} rpm; {Text(LinkRate.LinksPerMinute(figures.Speed, drive.PitchMm), "#,0")} links a minute"),
+                new("Chain speed", units.OfSpeed(figures.Speed.MetresPerSecond),
+                    $"{Text(drive.Rpm, "#,0.##")} rpm; {Text(LinkRate.LinksPerMinute(figures.Speed, drive.PitchMm), "#,0")} "
+                    + $"links a minute"),
                 new("Speed swings by", Text(figures.SpeedVariationPercent, "0.0") + " %", "the polygon of the smaller sprocket"),
-                new("Articulations", Text(figures.ArticulationsPerHour, "#,0") + " an hour", $"{Text(figures.LoopsPerHour, "#,0.#")} rounds an hour"),
-                new("Loaded slip", units.OfWay(figures.LoadedSlipMetresPerHour) is var way && figures.LoadedSlipMetresPerHour is null ? way : way + " an hour", "of each pin in its bush"),
+                new("Articulations", Text(figures.ArticulationsPerHour, "#,0") + " an hour",
+                    $"{Text(figures.LoopsPerHour, "#,0.#")} rounds an hour"),
+                new("Loaded slip", units.OfWay(figures.LoadedSlipMetresPerHour) is var way
+                    && figures.LoadedSlipMetresPerHour is null ? way : way + " an hour", "of each pin in its bush"),
             ],
             Rating = new(
                 "Classic rating", rating.Rated is null ? "none" : units.OfPower(rating.Rated.Value.Watts),
-                rating.Basis + (rating.StrandFactor is { } strands && rating.Rated is not null ? $"; strand factor {Text(strands, "0.0")}" : "")),
+                rating.Basis + (rating.StrandFactor is { } strands && rating.Rated is not null
+                    ? $"; strand factor {Text(strands, "0.0")}"
+                    : "")),
             Carries = rating.IsEnough,
             Asked = units.OfPower(rating.Asked.Watts),
             ServiceFactor = Text(rating.ServiceFactor, "0.0"),
             Alternatives = [.. sheet.Alternatives.Select(c => new RatedLine(
                 c.Type.Designation, units.OfPower(c.Rated.Watts), units.OfSpeed(c.Speed.MetresPerSecond), FeedWords(c.OilFeed)))],
-            Feed = $"{Capital(FeedWords(sheet.OilFeed))}: by hand or drip up to {units.OfSpeed(sheet.OilFeed.ManualUpTo.MetresPerSecond)}, bath or disc up to {units.OfSpeed(sheet.OilFeed.BathUpTo.MetresPerSecond)}, above it an oil stream.",
+            Feed = $"{Capital(FeedWords(sheet.OilFeed))}: by hand or drip up to "
+                + $"{units.OfSpeed(sheet.OilFeed.ManualUpTo.MetresPerSecond)}, bath or disc up to "
+                + $"{units.OfSpeed(sheet.OilFeed.BathUpTo.MetresPerSecond)}, above it an oil stream.",
             FeedSource = new Sourced(0, sheet.OilFeed.Source, sheet.OilFeed.IsVerified),
             OilIsEnough = sheet.OilIsEnough,
             Oil = OilWords(sheet, units),
@@ -95,7 +113,9 @@ public sealed record DriveView
     private static string OilWords(DriveSheet sheet, UnitPreference units) => sheet switch
     {
         { AmbientC: null } => "Tell the temperature of the surroundings, and the grade of the oil stands here.",
-        { OilGrade: { } grade } => $"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at {units.OfTemperature(sheet.AmbientC)} ({grade.Source.Replace("docs/references.md ", "source ", StringComparison.Ordinal)}). {Capital(grade.Remark)}",
+        { OilGrade: { } grade } => $"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at "
+            + $"{units.OfTemperature(sheet.AmbientC)} "
+            + $"({grade.Source.Replace("docs/references.md ", "source ", StringComparison.Ordinal)}). {Capital(grade.Remark)}",
         _ => $"No table reaches {units.OfTemperature(sheet.AmbientC)}: ask the maker of the oil.",
     };
 
@@ -109,7 +129,8 @@ public sealed record DriveView
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
-    private static string Text(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? Show.Nothing;
+    private static string Text(double? value, string format) =>
+        value?.ToString(format, CultureInfo.InvariantCulture) ?? Show.Nothing;
 }
 
 /// <summary>A figure with a word on it.</summary>

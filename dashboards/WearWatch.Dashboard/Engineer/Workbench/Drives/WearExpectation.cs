@@ -23,8 +23,10 @@ public sealed record WearExpectation(string Rate, string Hours, double BandFrom,
     {
         if (sheet is not { ExpectedRate: { } rate, ExpectedHours: { } hours, Prior: { } prior }) return null;
         return new WearExpectation(
-            $"{Show.Rate(rate.Middle)}; nine of ten such drives lie between {Show.RateFigure(rate.Slow)} and {Show.RateFigure(rate.Fast)}",
-            $"{Show.Hours(Rounded(hours.Early))} to {Show.Hours(Rounded(hours.Late))}, the middle at {Show.Hours(Rounded(hours.Middle))}, from new to the limit of {sheet.Limits.Governing.Percent:0.##} %",
+            $"{Show.Rate(rate.Middle)}; nine of ten such drives lie between {Show.RateFigure(rate.Slow)} and "
+            + $"{Show.RateFigure(rate.Fast)}",
+            $"{Show.Hours(Rounded(hours.Early))} to {Show.Hours(Rounded(hours.Late))}, the middle at "
+            + $"{Show.Hours(Rounded(hours.Middle))}, from new to the limit of {sheet.Limits.Governing.Percent:0.##} %",
             At(hours.Early), At(hours.Late), At(hours.Middle), prior.Source);
     }
 

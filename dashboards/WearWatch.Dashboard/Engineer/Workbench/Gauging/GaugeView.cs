@@ -45,13 +45,18 @@ public sealed record GaugeView
         Verdict = sheet.Verdict,
         Doubted = sheet.Doubt is not null,
         LinkWear = sheet.LinkWear?.Verdict,
-        Measured = $"{units.OfLength(sheet.Span.LengthMm)} over {Show.Count(sheet.Span.Pitches)} pitches of {units.OfLength(sheet.Span.PitchMm)}"
-            + (sheet.Span.New is { } fresh ? $", {units.OfLength(fresh.LengthMm)} when new" : $", nominal {units.OfLength(sheet.Span.NominalMm)}"),
+        Measured = $"{units.OfLength(sheet.Span.LengthMm)} over {Show.Count(sheet.Span.Pitches)} pitches of "
+            + $"{units.OfLength(sheet.Span.PitchMm)}"
+            + (sheet.Span.New is { } fresh
+                ? $", {units.OfLength(fresh.LengthMm)} when new"
+                : $", nominal {units.OfLength(sheet.Span.NominalMm)}"),
         Budget = [.. sheet.Budget.Components.Select(c => new BudgetLine(
             c.Name, Percent(c.StandardUncertaintyPercent, "0.0000"), 100 * sheet.Budget.ShareOf(c), c.Repeats, c.Source))],
         Combined = Percent(sheet.Elongation.StandardUncertaintyPercent, "0.0000"),
-        Proposal = $"{(sheet.IsGoodEnough ? "The least that would do" : "Measure more")}: {Show.Count(sheet.Proposal.Pitches)} pitches ({units.OfLength(sheet.Proposal.LengthMm)}), with a standard uncertainty of "
-            + $"{Percent(sheet.Proposal.StandardUncertaintyPercent, "0.000")}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.",
+        Proposal = $"{(sheet.IsGoodEnough ? "The least that would do" : "Measure more")}: {Show.Count(sheet.Proposal.Pitches)} "
+            + $"pitches ({units.OfLength(sheet.Proposal.LengthMm)}), with a standard uncertainty of "
+            + $"{Percent(sheet.Proposal.StandardUncertaintyPercent, "0.000")}, "
+            + $"{(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.",
         GoodEnough = sheet.IsGoodEnough,
         Remarks = [.. RemarksOn(sheet)],
     };
@@ -62,13 +67,16 @@ public sealed record GaugeView
         if (span.LinksAlternate && int.IsOddInteger(span.Pitches))
         {
             yield return span.FirstLink == FirstLink.NotTold
-                ? "An odd number of pitches: only every other link grows, so the reading may be off by one part in the number of pitches. Measure an even number, or say with which link it begins."
+                ? "An odd number of pitches: only every other link grows, so the reading may be off by one part in the number "
+                    + "of pitches. Measure an even number, or say with which link it begins."
                 : "An odd number of pitches, corrected for the link that it begins with. An even number needs no correction.";
         }
 
-        if (sheet.Proposal.Advice.IndexOf(';', StringComparison.Ordinal) is > 0 and var at) yield return Capital(sheet.Proposal.Advice[(at + 2)..].Split(" (")[0]) + ".";
+        if (sheet.Proposal.Advice.IndexOf(';', StringComparison.Ordinal) is > 0 and var at)
+            yield return Capital(sheet.Proposal.Advice[(at + 2)..].Split(" (")[0]) + ".";
         if (span.ChainTemperatureC is null) yield return "No temperature told: chain and tool are taken as equally warm.";
-        if (!sheet.Limit.IsVerified) yield return "The limit was only recalled, not read at its source: judge it before you rely on it.";
+        if (!sheet.Limit.IsVerified)
+            yield return "The limit was only recalled, not read at its source: judge it before you rely on it.";
         yield return "Measure the worst place of the chain, taut, clean, with no offset link inside the length.";
     }
 

@@ -3,7 +3,9 @@ namespace WearWatch.Dashboard.Engineer.Workbench.Studies;
 /// <summary>Invented studies to try the page with. The people are letters, the chains do not exist.</summary>
 public static class StudyExample
 {
-    /// <summary>Ten sections of worn chain, three people, two trials each, elongation in percent. B holds the tape a little slack.</summary>
+    /// <summary>
+    /// Ten sections of worn chain, three people, two trials each, elongation in percent. B holds the tape a little slack.
+    /// </summary>
     public const string Crossed = """
         section	A	A	B	B	C	C
         1	0.42	0.45	0.36	0.38	0.44	0.43

@@ -13,7 +13,8 @@ namespace WearWatch.Dashboard.Engineer.Workbench.Studies;
 /// <param name="Variance">The table of the analysis of variance.</param>
 /// <param name="Interaction">What was made of the interaction.</param>
 public sealed record StudyView(
-    string Size, string Advice, bool? Good, IReadOnlyList<string> Columns, IReadOnlyList<StudyRow> Rows, IReadOnlyList<VarianceRow> Variance,
+    string Size, string Advice, bool? Good, IReadOnlyList<string> Columns, IReadOnlyList<StudyRow> Rows,
+    IReadOnlyList<VarianceRow> Variance,
     string Interaction)
 {
     /// <summary>The view of a study.</summary>
@@ -22,18 +23,25 @@ public sealed record StudyView(
     public static StudyView Of(CrossedStudy study, double? limit)
     {
         var byVariance = MeasuringQuality.ByVariance(study);
-        IReadOnlyList<MeasuringQuality> ways = MeasuringQuality.ByRanges(study) is { } byRanges ? [byVariance, byRanges] : [byVariance];
+        IReadOnlyList<MeasuringQuality> ways = MeasuringQuality.ByRanges(study) is { } byRanges
+            ? [byVariance, byRanges]
+            : [byVariance];
         var table = VarianceTable.Of(study);
         return new StudyView(
-            $"{Show.Count(study.Sections.Count, "section")}, {Show.Count(study.People.Count)} people or tools, {Show.Count(study.Trials, "trial")} each",
+            $"{Show.Count(study.Sections.Count, "section")}, {Show.Count(study.People.Count)} people or tools, "
+            + $"{Show.Count(study.Trials, "trial")} each",
             byVariance.Advice,
-            byVariance.DistinctCategories < 5 || byVariance.MeasuringPercentOfTotal > 30 ? false : byVariance.MeasuringPercentOfTotal <= 10 ? true : null,
+            byVariance.DistinctCategories < 5
+                || byVariance.MeasuringPercentOfTotal > 30 ? false : byVariance.MeasuringPercentOfTotal <= 10 ? true : null,
             [.. ways.Select(w => w.Method)],
             [.. FiguresOf(ways, limit)],
-            [Line("Sections", table.Sections), Line("People", table.People), Line("Sections by people", table.Interaction), Line("Repeats", table.Repeats)],
+            [Line("Sections", table.Sections), Line("People", table.People), Line("Sections by people", table.Interaction),
+                Line("Repeats", table.Repeats)],
             table.InteractionP > MeasuringQuality.PoolingProbability
-                ? $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: taken for chance and pooled with the repeats."
-                : $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: some people see some sections differently.");
+                ? $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: taken for chance and pooled "
+                    + $"with the repeats."
+                : $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: some people see some sections "
+                    + $"differently.");
     }
 
     private static IEnumerable<StudyRow> FiguresOf(IReadOnlyList<MeasuringQuality> ways, double? limit)
@@ -44,8 +52,10 @@ public sealed record StudyView(
         yield return Share("Between sections", w => w.SectionSd);
         yield return Share("Everything", w => w.TotalSd);
         yield return new("Measuring over everything", [.. ways.Select(w => Percent(w.MeasuringPercentOfTotal))]);
-        yield return new("Classes of wear it can tell apart", [.. ways.Select(w => w.DistinctCategories >= 1000 ? "any" : Show.Count(w.DistinctCategories))]);
-        if (limit is { } l) yield return new("Six deviations over the limit", [.. ways.Select(w => Percent(w.PercentOfLimit(l)))]);
+        yield return new("Classes of wear it can tell apart",
+            [.. ways.Select(w => w.DistinctCategories >= 1000 ? "any" : Show.Count(w.DistinctCategories))]);
+        if (limit is { } l)
+            yield return new("Six deviations over the limit", [.. ways.Select(w => Percent(w.PercentOfLimit(l)))]);
 
         StudyRow Share(string name, Func<MeasuringQuality, double> sd) =>
             new(name, [.. ways.Select(w => $"{Text(sd(w))} ({Percent(w.VariancePercent(sd(w)))} of the variance)")]);
