@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Globalization;
 using WearWatch.Planning.Plans;
 
 namespace WearWatch.Benchmarks.Planning;

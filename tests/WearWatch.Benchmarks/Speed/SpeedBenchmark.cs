@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Benchmarks.Rivals;
 using WearWatch.Learning;
 using WearWatch.Trends;
