@@ -30,6 +30,7 @@ using WearWatch.Dashboard.Technician.Happenings;
 using WearWatch.Dashboard.Technician.Oiling;
 using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Bench;
+using WearWatch.Plant.Settings;
 using WearWatch.Worker;
 using WearWatch.Worker.Demo;
 
@@ -44,7 +45,6 @@ builder.Services.AddRadzenCookieThemeService(options =>
 });
 builder.Services.AddDataProtection().SetApplicationName("WearWatch");
 builder.Services.AddSingleton<IConfigureOptions<KeyManagementOptions>, KeyRing>();
-builder.Services.AddSingleton<PlantClock>();
 builder.Services.AddSingleton<GlanceQuery>();
 builder.Services.AddSingleton<ChainListQuery>();
 builder.Services.AddSingleton<OneChainQuery>();

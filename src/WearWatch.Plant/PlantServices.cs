@@ -3,6 +3,7 @@ using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Oiling;
+using WearWatch.Plant.Planning;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Signals;
@@ -23,6 +24,7 @@ public static class PlantServices
         services.AddSingleton<IDbContextFactory<WearDb>>(provider => provider.GetRequiredService<WearStore>());
         services.AddSingleton<PlantNews>();
         services.AddSingleton<PlantSettings>();
+        services.AddSingleton<PlantClock>();
         services.AddSingleton<FleetModels>();
         services.AddSingleton<Calibrations>();
         services.AddSingleton<LifeBook>();
@@ -49,6 +51,10 @@ public static class PlantServices
         services.AddSingleton<PassConclusion>();
         services.AddSingleton<SingleConclusions>();
         services.AddSingleton<SignalDesk>();
+        services.AddSingleton<PlanQuery>();
+        services.AddSingleton<KeptPlan>();
+        services.AddSingleton<PlanInputs>();
+        services.AddSingleton<PlanKeeping>();
         return services;
     }
 }

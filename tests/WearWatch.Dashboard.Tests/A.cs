@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Gauging;
+using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;

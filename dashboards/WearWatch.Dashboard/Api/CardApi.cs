@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Register;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 

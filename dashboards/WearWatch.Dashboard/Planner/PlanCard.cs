@@ -1,23 +1,8 @@
+using WearWatch.Plant.Planning;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Planner;
-
-/// <summary>How the parts of a swap stand.</summary>
-public enum PartState
-{
-    /// <summary>The store keeps no record of them.</summary>
-    NotOnRecord,
-
-    /// <summary>On the shelf or on order in time.</summary>
-    InTime,
-
-    /// <summary>To be ordered; an ordinary order still arrives.</summary>
-    ToOrder,
-
-    /// <summary>Only haste brings them in time.</summary>
-    Express,
-}
 
 /// <summary>A swap on the board.</summary>
 /// <param name="Chain">The chain's name.</param>

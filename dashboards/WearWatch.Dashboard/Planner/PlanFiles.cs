@@ -2,6 +2,7 @@ using System.Text;
 using SpreadCheetah;
 using SpreadCheetah.Worksheets;
 using WearWatch.Planning.Plans;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Planner;
 

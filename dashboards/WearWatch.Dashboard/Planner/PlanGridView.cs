@@ -2,6 +2,8 @@ using System.Globalization;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Windows;
+using WearWatch.Plant.Planning;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Planner;
 

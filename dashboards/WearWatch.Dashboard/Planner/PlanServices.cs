@@ -1,12 +1,8 @@
 namespace WearWatch.Dashboard.Planner;
 
-/// <summary>What the planner's pages ask.</summary>
+/// <summary>What the planner's pages ask beside the plant's library.</summary>
 public static class PlanServices
 {
-    public static IServiceCollection AddSwapPlanning(this IServiceCollection services) => services
-        .AddSingleton<PlanQuery>()
-        .AddSingleton<KeptPlan>()
-        .AddSingleton<JobCardQuery>()
-        .AddSingleton<PlanInputs>()
-        .AddSingleton<PlanKeeping>();
+    /// <summary>Adds the job cards.</summary>
+    public static IServiceCollection AddSwapPlanning(this IServiceCollection services) => services.AddSingleton<JobCardQuery>();
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Planner;
 

@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Plans;
+using WearWatch.Plant.Planning;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Planner;

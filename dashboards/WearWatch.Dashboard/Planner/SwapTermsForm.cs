@@ -1,3 +1,5 @@
+using WearWatch.Plant.Planning;
+
 namespace WearWatch.Dashboard.Planner;
 
 /// <summary>What the swap of one chain takes, as it is typed.</summary>

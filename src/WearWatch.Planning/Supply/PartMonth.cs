@@ -9,4 +9,8 @@ namespace WearWatch.Planning.Supply;
 /// <param name="Available">What is there by the end of the month when nothing more is ordered, before anything is taken.</param>
 /// <param name="ExpectedShortage">What is missing by the end of the month, in expectation, when nothing more is ordered.</param>
 public sealed record PartMonth(
-    DateOnly Month, int Planned, double Expected, int Low, int High, int Available, double ExpectedShortage);
+    DateOnly Month, int Planned, double Expected, int Low, int High, int Available, double ExpectedShortage)
+{
+    /// <summary>Whether it tells something: something is planned, or a twentieth of a piece or more is expected or missing.</summary>
+    public bool TellsSomething => Planned > 0 || Expected >= 0.05 || ExpectedShortage >= 0.05;
+}

@@ -5,6 +5,7 @@ using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Settings;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.Engineering;

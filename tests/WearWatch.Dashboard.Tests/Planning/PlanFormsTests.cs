@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Planner;
+using WearWatch.Plant.Planning;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Planning;

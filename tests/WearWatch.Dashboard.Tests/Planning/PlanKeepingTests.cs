@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Planning;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 

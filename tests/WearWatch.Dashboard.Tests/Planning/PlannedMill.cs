@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Windows;
+using WearWatch.Plant.Planning;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 

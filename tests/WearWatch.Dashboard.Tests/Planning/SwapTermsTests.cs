@@ -2,6 +2,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Tests.Planning;
 

@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Gauging;
+using WearWatch.Plant.Settings;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.Words;

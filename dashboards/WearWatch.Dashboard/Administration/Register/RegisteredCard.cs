@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.Register;

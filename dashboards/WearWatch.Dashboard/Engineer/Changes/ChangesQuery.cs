@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Administration.Register;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;

@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Engineer.Changes;
 

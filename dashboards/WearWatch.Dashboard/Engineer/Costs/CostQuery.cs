@@ -1,10 +1,11 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
-using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Oiling;
+using WearWatch.Plant.Planning;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Engineer.Costs;

@@ -1,6 +1,6 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Costs;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Engineer.Costs;
 

@@ -1,6 +1,7 @@
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 

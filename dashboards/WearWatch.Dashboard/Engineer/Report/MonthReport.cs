@@ -1,5 +1,6 @@
 
 using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Engineer.Report;
 

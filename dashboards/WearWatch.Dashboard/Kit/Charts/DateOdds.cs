@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Wear;
 

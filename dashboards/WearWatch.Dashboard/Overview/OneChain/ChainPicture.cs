@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Plant.Settings;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.OneChain;

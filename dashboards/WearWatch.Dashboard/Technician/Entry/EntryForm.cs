@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;
 

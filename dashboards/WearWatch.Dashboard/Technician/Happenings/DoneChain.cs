@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lubrication;
+using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;

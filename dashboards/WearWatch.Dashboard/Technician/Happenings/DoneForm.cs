@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Technician.Entry;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Technician.Happenings;
 

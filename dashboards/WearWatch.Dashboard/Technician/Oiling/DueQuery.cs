@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lubrication;
 using WearWatch.Plant.Oiling;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Technician.Oiling;

@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Technician.Floor;
+using WearWatch.Plant.Settings;
 using WearWatch.Rounds;
 using WearWatch.Running;
 

@@ -1,6 +1,6 @@
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>Where a draft puts a chain's swap.</summary>
 /// <param name="WindowId">The window, or null to keep it out of the horizon.</param>

@@ -1,7 +1,7 @@
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>
 /// Hands out the store to the swaps of a draft in the order of their shutdowns, and says of each how its parts stand.
@@ -10,6 +10,7 @@ public sealed class PartStates
 {
     private readonly Dictionary<string, PartState> states = [];
 
+    /// <summary>Hands out the store to a draft as it stands.</summary>
     public PartStates(PlanDraft draft)
     {
         var input = draft.Board.Input;
@@ -32,5 +33,6 @@ public sealed class PartStates
         }
     }
 
+    /// <summary>How the parts of a swap stand.</summary>
     public PartState Of(Placement placement) => states.GetValueOrDefault(placement.Chain, PartState.NotOnRecord);
 }

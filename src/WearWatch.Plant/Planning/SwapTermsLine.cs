@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>What the swap of one chain takes, where it is not what its family and length say.</summary>
 /// <param name="Chain">The chain's name.</param>

@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
@@ -7,7 +6,7 @@ using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>Gathers what a plan is made from: forecasts, shutdowns, store, costs, and the decisions that stand.</summary>
 public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings settings, PlantClock clock)
@@ -18,6 +17,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     /// <summary>Pitches taken for a chain whose length the register does not have.</summary>
     public const int UsualPitches = 100;
 
+    /// <summary>All that a plan is made from, as of now.</summary>
     public async Task<PlanPicture> AskAsync(CancellationToken ct)
     {
         var time = await clock.NowAsync(ct);
@@ -57,6 +57,9 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             time, rules.Count > 0);
     }
 
+    /// <summary>The pitches that a swap of a chain takes.</summary>
+    public static int PitchesOf(ChainRow chain) => chain.Pitches ?? UsualPitches;
+
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);
 
@@ -64,7 +67,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         ChainRow chain, ForecastRow forecast, SwapTermsRow terms, SwapWork work, PlanInput frame, PlanningCostsRow costs)
     {
         var runSince = frame.Calendar.Between(forecast.MadeAt, frame.Now).Hours;
-        var pitches = chain.Pitches ?? UsualPitches;
+        var pitches = PitchesOf(chain);
         var type = TypeOf(chain);
         var price = frame.Spares.FirstOrDefault(s => s.Part == new Part(PartKind.Chain, type))?.Price is > 0 and var each ? each : costs.UsualPitchPrice;
         return new SwapTask

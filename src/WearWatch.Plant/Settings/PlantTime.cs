@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace WearWatch.Dashboard.Kit.Words;
+namespace WearWatch.Plant.Settings;
 
 /// <summary>A moment and the plant's time zone: what turns stored moments into the words on a screen.</summary>
 /// <param name="Now">The moment for which the screen is drawn.</param>

@@ -4,7 +4,7 @@ using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>Keeps decisions on swaps, and what became of them.</summary>
 public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk desk, TimeProvider clock)

@@ -1,7 +1,7 @@
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>What the board shows of a chain beside its swap.</summary>
 /// <param name="Row">The register's row.</param>

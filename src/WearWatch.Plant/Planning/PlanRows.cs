@@ -4,12 +4,12 @@ using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>The planner's rows in the words of the planner's domain.</summary>
 public static class PlanRows
 {
-    /// <summary>The costs until a plant sets its own. Assumptions, as the page says.</summary>
+    /// <summary>The costs until a plant sets its own. Assumptions, marked so wherever they are shown.</summary>
     public static PlanningCostsRow UsualCosts()
     {
         var usual = new PlanningCosts();
@@ -29,6 +29,7 @@ public static class PlanRows
         };
     }
 
+    /// <summary>What things cost.</summary>
     public static PlanningCosts ToCosts(PlanningCostsRow row, IEnumerable<LineCostRow> lines) => new()
     {
         Money = row.Money,
@@ -42,8 +43,10 @@ public static class PlanRows
         ExpressShare = row.ExpressShare,
     };
 
+    /// <summary>What the swaps of a family take.</summary>
     public static SwapWork ToWork(SwapWorkRow row) => new(row.Hours, row.HoursPer100Pitches, row.People);
 
+    /// <summary>A planned shutdown.</summary>
     public static WindowRule ToRule(WindowRuleRow row) => new()
     {
         Id = row.Key,
@@ -56,8 +59,10 @@ public static class PlanRows
         CrewHours = row.CrewHours,
     };
 
+    /// <summary>A part of the store.</summary>
     public static Part ToPart(SpareRow row) => new(Enum.Parse<PartKind>(row.Kind), row.Designation);
 
+    /// <summary>A part's stock; what is on order comes at the beginning of its day.</summary>
     public static Spare ToSpare(SpareRow row, TimeZoneInfo zone) => new()
     {
         Part = ToPart(row),

@@ -1,7 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Planning.Swaps;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>What the swaps of a family take.</summary>
 /// <param name="Family">The family.</param>

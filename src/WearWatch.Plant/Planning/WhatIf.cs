@@ -1,6 +1,6 @@
 using WearWatch.Planning.Plans;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>Other circumstances to look at a plan under: crews, deliveries, one shutdown moved.</summary>
 /// <param name="CrewPercent">Crew hours in percent of those planned.</param>
@@ -9,8 +9,10 @@ namespace WearWatch.Dashboard.Planner;
 /// <param name="WindowDays">Days by which it is moved; negative for earlier.</param>
 public sealed record WhatIf(int CrewPercent = 100, int DeliveriesLateDays = 0, string WindowId = "", int WindowDays = 0)
 {
+    /// <summary>Whether it supposes nothing.</summary>
     public bool IsReal => this is { CrewPercent: 100, DeliveriesLateDays: 0 } && (WindowId.Length == 0 || WindowDays == 0);
 
+    /// <summary>The input under these circumstances.</summary>
     public PlanInput Apply(PlanInput input) => input with
     {
         Windows = [.. input.Windows.Select(w => w with

@@ -1,17 +1,18 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>Reads and changes what a person gives the planner: shutdowns, the store, what swaps take, costs.</summary>
 public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock clock)
 {
+    /// <summary>All of it.</summary>
     public async Task<PlanInputsView> AskAsync(CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
@@ -50,6 +51,7 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         await db.SaveChangesAsync(ct);
     }
 
+    /// <summary>Takes a shutdown off, with all its starts.</summary>
     public async Task RemoveRuleAsync(int id, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
@@ -77,12 +79,14 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         await db.SaveChangesAsync(ct);
     }
 
+    /// <summary>Takes a part off the record of the store.</summary>
     public async Task RemoveSpareAsync(int id, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         await db.Spares.Where(s => s.Id == id).ExecuteDeleteAsync(ct);
     }
 
+    /// <summary>Writes down what things cost, and what an hour of a stopped line does where it is another amount.</summary>
     public async Task SaveAsync(PlanningCostsRow costs, IReadOnlyList<LineCostRow> lines, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);

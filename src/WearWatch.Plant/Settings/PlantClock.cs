@@ -1,6 +1,4 @@
-using WearWatch.Plant.Settings;
-
-namespace WearWatch.Dashboard.Kit.Words;
+namespace WearWatch.Plant.Settings;
 
 /// <summary>Gives the plant's time to the queries behind the pages.</summary>
 public sealed class PlantClock(PlantSettings settings, TimeProvider clock)

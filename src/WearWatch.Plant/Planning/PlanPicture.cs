@@ -1,8 +1,8 @@
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Plans;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>All that the planner's pages start from.</summary>
 /// <param name="Input">What a plan is made from.</param>

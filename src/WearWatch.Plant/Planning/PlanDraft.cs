@@ -2,17 +2,20 @@ using System.Collections.Immutable;
 using WearWatch.Planning.Plans;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Planner;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>
 /// A plan on the board that nobody has kept yet: moved, locked, annotated and undone without touching the real one.
 /// </summary>
 public sealed class PlanDraft
 {
+    private static readonly PlannerEffort Effort = PlannerEffort.Usual;
+
     private readonly ImmutableDictionary<string, DraftPlace> start;
     private readonly Stack<ImmutableDictionary<string, DraftPlace>> before = [];
     private ImmutableDictionary<string, DraftPlace> places;
 
+    /// <summary>Starts from the plan that is kept.</summary>
     public PlanDraft(PlanPicture picture)
     {
         Picture = picture;
@@ -27,11 +30,13 @@ public sealed class PlanDraft
         ByDueDate = SwapPlanner.ByEarliestDueDate(picture.Input);
     }
 
+    /// <summary>What the plan is made from.</summary>
     public PlanPicture Picture { get; }
 
     /// <summary>Chains whose swap stood in a shutdown that is no longer planned; they have to be placed anew.</summary>
     public IReadOnlyList<string> Homeless { get; }
 
+    /// <summary>Counts what places cost, under the circumstances that are supposed.</summary>
     public SwapBoard Board { get; private set; }
 
     /// <summary>The draft as it stands now.</summary>
@@ -49,17 +54,21 @@ public sealed class PlanDraft
     /// <summary>The proof that came with the last proposal, until something is moved.</summary>
     public SwapPlan? Proposal { get; private set; }
 
+    /// <summary>Whether there is a step to take back.</summary>
     public bool CanUndo => before.Count > 0;
 
+    /// <summary>Whether it differs from the plan that is kept.</summary>
     public bool IsChanged =>
         !places.OrderBy(p => p.Key, StringComparer.Ordinal).SequenceEqual(start.OrderBy(p => p.Key, StringComparer.Ordinal));
 
+    /// <summary>The window's id of each chain that was placed; null for not in the horizon.</summary>
     public IReadOnlyDictionary<string, string?> Windows => places.ToDictionary(p => p.Key, p => p.Value.WindowId);
 
+    /// <summary>Where a chain's swap stands.</summary>
     public DraftPlace PlaceOf(string chain) => places.GetValueOrDefault(chain, DraftPlace.Nowhere);
 
     /// <summary>The input for the planner: what a person placed stays.</summary>
-    public PlanInput ToPropose() =>
+    private PlanInput ToPropose() =>
         Board.Input with { Kept = places.Where(p => p.Value.IsKept).ToDictionary(p => p.Key, p => p.Value.WindowId) };
 
     /// <summary>Moves a swap by hand, and its parallel strands with it; a locked one stays.</summary>
@@ -77,9 +86,17 @@ public sealed class PlanDraft
     public void Hold(string chain, SwapPlacing placing) =>
         Change(p => p.SetItems(Board.Together(chain).Select(c => KeyValuePair.Create(c, PlaceOf(c) with { Placing = placing }))));
 
+    /// <summary>Writes a note on the decision.</summary>
     public void Annotate(string chain, string note) => Change(p => p.SetItem(chain, PlaceOf(chain) with { Note = note.Trim() }));
 
-    public void Take(SwapPlan proposal)
+    /// <summary>Lets the planner propose where the swaps go that no person has placed, and takes what it proposes.</summary>
+    /// <param name="progress">Hears how far it is.</param>
+    /// <param name="stop">Ends the search; the draft stays as it was.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public async Task ProposeAsync(IProgress<PlanStage>? progress = null, CancellationToken stop = default) =>
+        Take(await SwapPlanner.ProposeAsync(ToPropose(), Effort, progress, stop));
+
+    private void Take(SwapPlan proposal)
     {
         Change(p => p.SetItems(proposal.Placements.Where(x => !PlaceOf(x.Chain).IsKept)
             .Select(x => KeyValuePair.Create(
@@ -87,6 +104,7 @@ public sealed class PlanDraft
         Proposal = proposal;
     }
 
+    /// <summary>Takes the last step back.</summary>
     public void Undo()
     {
         if (before.TryPop(out var last)) Show(last);
