@@ -4,6 +4,7 @@ using System.Text;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Swaps;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Tests.Planning;
 
@@ -12,8 +13,8 @@ public sealed class PlanFilesTests
     [Fact]
     public async Task Lists_sheets_calendars_and_job_cards_leave_the_house_whole()
     {
-        await using var mill = await PlannedMill.OpenAsync();
-        await mill.KeepAsync(await mill.ProposedAsync());
+        await using var mill = await PlannedHost.OpenAsync();
+        await mill.KeepAProposalAsync();
         using var client = mill.Host.CreateClient();
         async Task<byte[]> Get(string path) => await client.GetByteArrayAsync(path, TestContext.Current.CancellationToken);
 
@@ -40,13 +41,23 @@ public sealed class PlanFilesTests
     [Fact]
     public async Task A_job_card_names_the_cut_the_links_the_sprockets_and_the_cautions()
     {
-        await using var mill = await PlannedMill.OpenAsync();
-        await mill.KeepAsync(await mill.ProposedAsync());
+        await using var mill = await PlannedHost.OpenAsync();
+        await mill.KeepAProposalAsync();
         var card = (await mill.Get<JobCardQuery>().AskAsync("D-2", TestContext.Current.CancellationToken))!;
         Assert.Contains(("Length", "81 pitches: cut 79 pitches + 1 connecting link + 1 offset link"), card.Facts);
         Assert.Contains(("Sprockets", "17 teeth and 57 teeth: look at their teeth"), card.Facts);
         Assert.Contains(Caution.BeforeTouching, card.Cautions);
         Assert.Null(await mill.Get<JobCardQuery>().AskAsync("nobody", TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task Sprockets_that_go_with_a_chain_stand_on_its_job_card()
+    {
+        await using var mill = await PlannedHost.OpenAsync();
+        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("D-1", "", "", 6, 2, WithSprockets: true), TestContext.Current.CancellationToken);
+        var card = await mill.Get<JobCardQuery>().AskAsync("D-1", TestContext.Current.CancellationToken);
+        Assert.Contains(("From the store", "79 pitches of 16B-1 chain, 1 16B-1 connecting link, 1 16B-1 z17 sprocket, 1 16B-1 z57 sprocket"), card!.Facts);
+        Assert.Contains(("Sprockets", "17 teeth and 57 teeth: replace them with the chain"), card.Facts);
     }
 
     // RFC 4180, 2: fields with commas, quotes or line breaks are quoted, quotes are doubled.

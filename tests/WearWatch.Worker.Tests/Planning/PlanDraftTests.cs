@@ -1,8 +1,7 @@
-using WearWatch.Dashboard.Planner;
 using WearWatch.Plant.Planning;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Tests.Planning;
+namespace WearWatch.Worker.Tests.Planning;
 
 public sealed class PlanDraftTests
 {
@@ -37,9 +36,7 @@ public sealed class PlanDraftTests
         var draft = await mill.DraftAsync();
         var last = draft.Picture.Input.Windows.Last(w => w.Line == "Debarking").Id;
         draft.Move("D-1", last);
-        draft.Take(await WearWatch.Planning.Plans.SwapPlanner
-            .ProposeAsync(
-                draft.ToPropose(), WearWatch.Planning.Plans.PlannerEffort.Usual, null, TestContext.Current.CancellationToken));
+        await draft.ProposeAsync(stop: TestContext.Current.CancellationToken);
         Assert.Equal(last, draft.Plan.Placements.Single(p => p.Chain == "D-1").Window?.Id);
     }
 

@@ -1,11 +1,10 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planner;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Planning;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Tests.Planning;
+namespace WearWatch.Worker.Tests.Planning;
 
 public sealed class PlanKeepingTests
 {
@@ -43,7 +42,7 @@ public sealed class PlanKeepingTests
         var swap = (await mill.SwapsAsync())[0];
         var answer = await mill.Get<PlanKeeping>().DoneAsync(swap.Id, mill.Now, null, "B-2", "fine", "fitter", TestContext.Current.CancellationToken);
         Assert.IsType<IntakeAnswer.Taken>(answer);
-        await using var db = await mill.Host.OpenAsync();
+        await using var db = mill.Db();
         var happened = Assert.Single(await db.StandingEventsAsync(swap.ChainId, TestContext.Current.CancellationToken));
         Assert.Equal((ChainEventKind.Replacement, "B-2", "fitter"), (happened.Kind, happened.Lot, happened.ToldBy));
         Assert.Equal(SwapOutcome.Done, (await mill.SwapsAsync())[0].Outcome);

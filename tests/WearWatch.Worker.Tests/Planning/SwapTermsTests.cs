@@ -1,10 +1,9 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Planner;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 using WearWatch.Plant.Planning;
 
-namespace WearWatch.Dashboard.Tests.Planning;
+namespace WearWatch.Worker.Tests.Planning;
 
 /// <summary>What a swap takes: by family and length, or as one chain needs it.</summary>
 public sealed class SwapTermsTests
@@ -25,7 +24,7 @@ public sealed class SwapTermsTests
     }
 
     [Fact]
-    public async Task Sprockets_that_go_with_a_chain_come_from_the_store_stand_on_the_job_card_and_are_not_lost_by_waiting()
+    public async Task Sprockets_that_go_with_a_chain_come_from_the_store_with_its_job_and_are_not_lost_by_waiting()
     {
         await using var mill = await PlannedMill.OpenAsync();
         await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("D-1", "", "", 6, 2, WithSprockets: true), Ct);
@@ -34,9 +33,8 @@ public sealed class SwapTermsTests
         Assert.Equal((6.0, 2, 0.0), (swap.Hours, swap.People, swap.SprocketPrice));
         Assert.Equal(["16B-1 z17", "16B-1 z57"], swap.Needs.Where(n => n.Part.Kind == PartKind.Sprocket).Select(n => n.Part.Designation));
 
-        var card = await mill.Get<JobCardQuery>().AskAsync("D-1", Ct);
-        Assert.Contains(("From the store", "79 pitches of 16B-1 chain, 1 16B-1 connecting link, 1 16B-1 z17 sprocket, 1 16B-1 z57 sprocket"), card!.Facts);
-        Assert.Contains(("Sprockets", "17 teeth and 57 teeth: replace them with the chain"), card.Facts);
-        Assert.Contains(("Sprockets", "17 teeth and 57 teeth: look at their teeth"), (await mill.Get<JobCardQuery>().AskAsync("D-2", Ct))!.Facts);
+        var kept = await mill.Get<KeptPlan>().AskAsync(Ct);
+        Assert.Equal(["16B-1 z17", "16B-1 z57"], kept.JobOf("D-1")!.Task.Needs.Where(n => n.Part.Kind == PartKind.Sprocket).Select(n => n.Part.Designation));
+        Assert.Equal((true, false), (kept.JobOf("D-1")!.Task.TakesSprockets, kept.JobOf("D-2")!.Task.TakesSprockets));
     }
 }
