@@ -11,6 +11,6 @@ namespace WearWatch.Planning.Supply;
 public sealed record PartMonth(
     DateOnly Month, int Planned, double Expected, int Low, int High, int Available, double ExpectedShortage)
 {
-    /// <summary>Whether it tells something: something is planned, or a twentieth of a piece or more is expected or missing.</summary>
+    /// <summary>Whether it is worth a line: something is planned, or 0.05 pieces or more are expected or missing.</summary>
     public bool TellsSomething => Planned > 0 || Expected >= 0.05 || ExpectedShortage >= 0.05;
 }

@@ -11,11 +11,13 @@ namespace WearWatch.Plant.Planning;
 public sealed record KeptPlanView(PlanPicture Picture, SwapPlan Plan, IReadOnlyList<PartOrder> Orders)
 {
     /// <summary>The lines with a chain in the plan.</summary>
-    public IReadOnlyList<string> Lines => [.. Picture.Faces.Values.Select(f => f.Row.Line).Distinct().Order(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Lines =>
+        [.. Picture.Faces.Values.Select(f => f.Row.Line).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>What must be ordered, the most pressing first.</summary>
     public IReadOnlyList<PartOrder> ToOrder =>
-        [.. Orders.Where(o => o.Quantity > 0).OrderBy(o => o.LatestOrder).ThenBy(o => o.Spare.Part.ToString(), StringComparer.Ordinal)];
+        [.. Orders.Where(o => o.Quantity > 0)
+            .OrderBy(o => o.LatestOrder).ThenBy(o => o.Spare.Part.ToString(), StringComparer.Ordinal)];
 
     /// <summary>The swap of a chain with all that belongs to it; null when the chain is not in the plan.</summary>
     public SwapJob? JobOf(string chain)

@@ -16,7 +16,8 @@ public sealed class PlannedHost : IAsyncDisposable
     {
         var mill = new PlannedHost();
         await using var db = await mill.Host.OpenAsync();
-        await MillRows.AddAsync(db, mill.Get<PlanInputs>(), mill.Get<TimeProvider>().GetUtcNow(), TestContext.Current.CancellationToken);
+        var now = mill.Get<TimeProvider>().GetUtcNow();
+        await MillRows.AddAsync(db, mill.Get<PlanInputs>(), now, TestContext.Current.CancellationToken);
         return mill;
     }
 

@@ -7,7 +7,7 @@ using WearWatch.Wear;
 
 namespace WearWatch.Worker.Tests.Planning;
 
-/// <summary>What a small mill holds: four chains on two lines, some of the store, and a shutdown of both lines every fortnight.</summary>
+/// <summary>What a small mill holds: four chains on two lines, some spares, and a shutdown of both every fortnight.</summary>
 internal static class MillRows
 {
     private static readonly string[] Lines = ["Debarking", "Press"];
@@ -23,7 +23,8 @@ internal static class MillRows
         await db.SaveChangesAsync(ct);
         double[] medians = [500, 900, 1500, 1600];
         db.Forecasts.AddRange(chains.Select((c, i) => Forecast(c.Id, medians[i], now)));
-        db.Spares.Add(new SpareRow { Kind = "Chain", Designation = "16B-1", InStock = 160, LeadDays = 28, PackSize = 160, Price = 3 });
+        db.Spares.Add(
+            new SpareRow { Kind = "Chain", Designation = "16B-1", InStock = 160, LeadDays = 28, PackSize = 160, Price = 3 });
         await db.SaveChangesAsync(ct);
         var first = DateTime.SpecifyKind(now.UtcDateTime.Date.AddDays(5).AddHours(6), DateTimeKind.Unspecified);
         await inputs.AddAsync([.. Lines.Select(line => new WindowRule
