@@ -16,7 +16,6 @@ using WearWatch.Dashboard.Engineer;
 using WearWatch.Dashboard.Engineer.Signals;
 using WearWatch.Dashboard.Engineer.Workbench;
 using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Dashboard.Overview.Glance;
 using WearWatch.Dashboard.Overview.Notices;
@@ -30,7 +29,6 @@ using WearWatch.Dashboard.Technician.Happenings;
 using WearWatch.Dashboard.Technician.Oiling;
 using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Bench;
-using WearWatch.Plant.Settings;
 using WearWatch.Worker;
 using WearWatch.Worker.Demo;
 

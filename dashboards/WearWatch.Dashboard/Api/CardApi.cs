@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Windows;
 using WearWatch.Plant.Planning;

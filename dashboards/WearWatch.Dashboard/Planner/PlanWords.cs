@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Planning;
 using WearWatch.Plant.Settings;

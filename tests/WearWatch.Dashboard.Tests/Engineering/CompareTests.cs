@@ -1,7 +1,6 @@
 using WearWatch.Dashboard.Engineer;
 using WearWatch.Dashboard.Engineer.Compare;
 using WearWatch.Dashboard.Engineer.Costs;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;

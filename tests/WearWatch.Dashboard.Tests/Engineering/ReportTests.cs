@@ -1,7 +1,6 @@
 using System.Text;
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Report;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;

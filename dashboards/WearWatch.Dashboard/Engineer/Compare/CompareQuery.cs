@@ -1,6 +1,5 @@
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Record;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Settings;
 

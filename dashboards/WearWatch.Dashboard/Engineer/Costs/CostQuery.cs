@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Oiling;

@@ -1,5 +1,4 @@
 using WearWatch.Dashboard.Engineer.Costs;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;

@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Record;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;

@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lubrication;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;

@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lubrication;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.Settings;

@@ -1,4 +1,3 @@
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Plant.Settings;
 using WearWatch.Rounds;
