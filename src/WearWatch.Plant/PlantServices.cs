@@ -2,11 +2,15 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Notices;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.Planning;
+using WearWatch.Plant.People;
 using WearWatch.Plant.Register;
+using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Signals;
+using WearWatch.Plant.Studies;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
@@ -29,6 +33,7 @@ public static class PlantServices
         services.AddSingleton<Calibrations>();
         services.AddSingleton<LifeBook>();
         services.AddSingleton<KeptRecord>();
+        services.AddSingleton<RemadeRecord>();
         services.AddSingleton<SpreadCheck>();
         services.AddSingleton<ChainReader>();
         services.AddSingleton<ChainReview>();
@@ -55,6 +60,23 @@ public static class PlantServices
         services.AddSingleton<KeptPlan>();
         services.AddSingleton<PlanInputs>();
         services.AddSingleton<PlanKeeping>();
+        services.AddSingleton<SensorPairs>();
+        services.AddSingleton<FloorQuery>();
+        services.AddSingleton<RoundDesk>();
+        services.AddSingleton<NoticeJudging>();
+        services.AddSingleton<PlantNoticeBoard>();
+        services.AddSingleton<StudyBook>();
+        services.AddPeople();
         return services;
+    }
+
+    /// <summary>Who may do what. People are asked for by a request, since their passwords are checked by its services.</summary>
+    private static void AddPeople(this IServiceCollection services)
+    {
+        services.AddSingleton<PeopleNews>();
+        services.AddSingleton<KeyDesk>();
+        services.AddSingleton<TabletDesk>();
+        services.AddScoped<PinDesk>();
+        services.AddScoped<PeopleDesk>();
     }
 }

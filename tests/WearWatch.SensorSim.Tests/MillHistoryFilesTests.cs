@@ -1,4 +1,5 @@
 
+
 namespace WearWatch.SensorSim.Tests;
 
 /// <summary>The files as an importer sees them: the format of design, and nothing that cannot be in a mill.</summary>

@@ -6,6 +6,7 @@ using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Inspections;
+using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Wear;

@@ -1,3 +1,4 @@
+using WearWatch.Plant.Notices;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Overview.Notices;
@@ -25,12 +26,12 @@ internal static class NoticesApi
             n.Id, n.Chain, n.Line, Tokens.Of(n.Kind), n.Urgent, n.Why, n.WhatToDo, n.RaisedAt, n.EndedAt, n.JudgedReal, n.JudgedBy))]);
     }
 
-    private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeBoard board, long id, CancellationToken ct)
+    private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeJudging judging, long id, CancellationToken ct)
     {
         var told = await Told<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;
-        return await board.JudgeAsync(id, body.Real, Maker.Name(who, body.By), ct) ? Results.NoContent() : Problems.NotFound($"There is no notice {id}.");
+        return await judging.JudgeAsync(id, body.Real, Maker.Name(who, body.By), ct) ? Results.NoContent() : Problems.NotFound($"There is no notice {id}.");
     }
 }

@@ -9,6 +9,8 @@ using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Dashboard.Engineer.Report;
 using WearWatch.Dashboard.Kit.Exports;
+using WearWatch.Plant.Books;
+using WearWatch.Plant.Notices;
 
 namespace WearWatch.Dashboard.Engineer;
 
@@ -18,7 +20,6 @@ public static class EngineeringDesk
     /// <summary>Adds the queries behind its pages.</summary>
     public static IServiceCollection AddEngineeringDesk(this IServiceCollection services) => services
         .AddSingleton<LivesQuery>()
-        .AddSingleton<RemadeRecord>()
         .AddSingleton<RecordQuery>()
         .AddSingleton<HistoryTables>()
         .AddSingleton<CostQuery>()
@@ -26,7 +27,6 @@ public static class EngineeringDesk
         .AddSingleton<MonthQuery>()
         .AddSingleton<DriversQuery>()
         .AddSingleton<ChangesQuery>()
-        .AddSingleton<RateChangeJudging>()
         .AddScoped<PictureExport>()
         .AddHostedService<DeskOpening>();
 

@@ -1,21 +1,19 @@
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.JSInterop;
 using WearWatch.Dashboard.Administration.People;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Shell;
 
 /// <summary>The name under which a person's words are kept: the signed-in person's, or before anybody is set up the one that the browser remembers.</summary>
 public sealed class Signature(IJSRuntime script, AuthenticationStateProvider people)
 {
-    /// <summary>What stands for a person who gave no name.</summary>
-    public const string Nobody = "dashboard";
-
     /// <summary>The name under which words are kept now.</summary>
     public async Task<string> NameAsync()
     {
         if (await KnownAsync() is { } known) return known;
         await using var module = await script.InvokeAsync<IJSObjectReference>("import", "./app.js");
-        return await module.InvokeAsync<string?>("signature") is { Length: > 0 } name ? name : Nobody;
+        return await module.InvokeAsync<string?>("signature") is { Length: > 0 } name ? name : PersonName.Nobody;
     }
 
     /// <summary>Signs: what is typed counts only while nobody is set up, and is remembered then.</summary>

@@ -1,4 +1,3 @@
-
 namespace WearWatch.Plant.Files;
 
 /// <summary>The columns of one kind of file.</summary>

@@ -1,4 +1,3 @@
-
 namespace WearWatch.Plant.Files;
 
 /// <summary>The header row of a file: what is in the file, and in which column.</summary>

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -13,9 +14,6 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
 {
     /// <summary>A chain is planned for when its limit falls into the horizon with at least this probability.</summary>
     public const double WorthPlanning = 0.05;
-
-    /// <summary>Pitches taken for a chain whose length the register does not have.</summary>
-    public const int UsualPitches = 100;
 
     /// <summary>All that a plan is made from, as of now.</summary>
     public async Task<PlanPicture> AskAsync(CancellationToken ct)
@@ -58,7 +56,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     }
 
     /// <summary>The pitches that a swap of a chain takes.</summary>
-    public static int PitchesOf(ChainRow chain) => chain.Pitches ?? UsualPitches;
+    public static int PitchesOf(ChainRow chain) => chain.Pitches ?? CostTerms.UsualPitches;
 
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);

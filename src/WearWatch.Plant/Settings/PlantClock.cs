@@ -1,3 +1,5 @@
+using WearWatch.Plant.Settings;
+
 namespace WearWatch.Plant.Settings;
 
 /// <summary>Gives the plant's time to the queries behind the pages.</summary>

@@ -4,6 +4,7 @@ using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Tests.Engineering;

@@ -5,6 +5,7 @@ using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Notices;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
@@ -138,11 +139,11 @@ public sealed class DeskHostTests : IAsyncLifetime
             notice = row.Id;
         }
 
-        Assert.True(await host.Get<RateChangeJudging>().JudgeAsync(notice, real: false, "R. Engineer", Stop));
+        Assert.True(await host.Get<NoticeJudging>().JudgeRateChangeAsync(notice, real: false, "R. Engineer", Stop));
         var view = await host.Get<ChangesQuery>().AskAsync(Stop);
         Assert.Equal(new ObservedShare(0, 1), view.Real);
         Assert.Equal((false, "R. Engineer", true), (view.Rows[0].JudgedReal!.Value, view.Rows[0].JudgedBy, view.Rows[0].EndedAt is not null));
-        Assert.False(await host.Get<RateChangeJudging>().JudgeAsync(notice + 1, real: true, "", Stop));
+        Assert.False(await host.Get<NoticeJudging>().JudgeRateChangeAsync(notice + 1, real: true, "", Stop));
     }
 
     [Fact]

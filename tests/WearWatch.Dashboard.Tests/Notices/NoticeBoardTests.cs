@@ -1,3 +1,4 @@
+using WearWatch.Plant.Notices;
 using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -38,17 +39,17 @@ public sealed class NoticeBoardTests : IAsyncLifetime
     [Fact]
     public async Task A_judgement_is_kept_told_to_the_screens_and_can_be_taken_back()
     {
-        var board = host.Get<NoticeBoard>();
+        var judging = host.Get<NoticeJudging>();
         var id = (await AskAsync(new NoticeFilter()))[0].Id;
         var told = new List<int>();
         host.Get<WearWatch.Storage.PlantNews>().ChainsChanged += ids => told.AddRange(ids);
-        Assert.True(await board.JudgeAsync(id, false, "Ina", Ct));
+        Assert.True(await judging.JudgeAsync(id, false, "Ina", Ct));
         var judged = (await AskAsync(new NoticeFilter()))[0];
         Assert.Equal((false, "Ina"), (judged.JudgedReal, judged.JudgedBy));
         Assert.Equal([1], told);
-        Assert.True(await board.JudgeAsync(id, null, "Ina", Ct));
+        Assert.True(await judging.JudgeAsync(id, null, "Ina", Ct));
         Assert.Null((await AskAsync(new NoticeFilter()))[0].JudgedReal);
-        Assert.False(await board.JudgeAsync(99, true, "Ina", Ct));
+        Assert.False(await judging.JudgeAsync(99, true, "Ina", Ct));
     }
 
     [Fact]

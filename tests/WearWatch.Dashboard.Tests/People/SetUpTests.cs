@@ -6,6 +6,7 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Dashboard.Administration.People;
+using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.People;

@@ -3,6 +3,7 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Administration.People;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Tests.People;
 

@@ -6,6 +6,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Tests.People;
 
@@ -125,7 +126,7 @@ public sealed class TabletTests : IAsyncLifetime
         }
 
         await AssertNoTabletAsync(token);
-        elsewhere.Http.DefaultRequestHeaders.Add("Cookie", TabletDesk.Cookie + "=1");
+        elsewhere.Http.DefaultRequestHeaders.Add("Cookie", TabletCookie.Name + "=1");
         await AssertNoTabletAsync(token);
 
         await TypeAsync(tablet, Right);

@@ -6,6 +6,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Rounds;
 using WearWatch.Rounds;
 
 namespace WearWatch.Dashboard.Tests.Rounds;

@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Engineer.Workbench.Studies;
+using WearWatch.Plant.Studies;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Workbench;

@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Engineer.Workbench;
 using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.Signals;
 using WearWatch.Plant.Telemetry;

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Identity;
+using WearWatch.Plant.People;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Authorization;
+using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.Extensions.Options;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Administration.People;
 

@@ -1,6 +1,7 @@
 using System.Security.Claims;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Administration.People;
 

@@ -1,5 +1,6 @@
 using System.Buffers.Text;
 using Microsoft.AspNetCore.Identity;
+using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Mvc;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Administration.People;
 

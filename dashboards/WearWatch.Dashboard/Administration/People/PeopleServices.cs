@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.People;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -16,9 +17,9 @@ internal static class PeopleServices
 
     public static IServiceCollection AddPeople(this IServiceCollection services)
     {
-        services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<PeopleNews>().AddSingleton<KeyDesk>().AddSingleton<TabletDesk>().AddScoped<PinDesk>();
+        services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<TabletCookie>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
-        services.AddScoped<PeopleDesk>().AddScoped<PasskeyDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
+        services.AddScoped<PasskeyDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
         services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, OpenPage>().AddCascadingAuthenticationState();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, AccessAnswers>();
         services.AddAllowed().AddSignInLimit().AddHttpContextAccessor();

@@ -1,5 +1,6 @@
 using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.Http.HttpResults;
+using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Administration.People;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Security.Claims;
+using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;

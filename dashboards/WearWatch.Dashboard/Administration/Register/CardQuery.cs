@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 

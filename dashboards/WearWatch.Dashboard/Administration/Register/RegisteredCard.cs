@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 

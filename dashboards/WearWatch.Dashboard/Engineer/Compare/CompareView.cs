@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Engineer.Compare;

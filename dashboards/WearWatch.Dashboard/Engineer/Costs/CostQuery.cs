@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.Planning;
 using WearWatch.Plant.Settings;
@@ -35,7 +36,7 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
             PlanRows.ToCosts(row, await db.LineCosts.AsNoTracking().ToListAsync(ct)), prices, row.UsualPitchPrice, row.SprocketPrice);
     }
 
-    private async Task<Dictionary<int, (OilUsed Year, OilUsed Before)>> OilingsAsync(CostPeriod year, CancellationToken ct)
+    private async Task<Dictionary<int, (OilGiven Year, OilGiven Before)>> OilingsAsync(CostPeriod year, CancellationToken ct)
     {
         var (first, turn, end) = (year.YearBefore.From, year.From, year.To);
         await using var db = await databases.CreateDbContextAsync(ct);
@@ -50,8 +51,8 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
             group s by new { s.ChainId, InYear = s.At >= turn } into g
             select new { g.Key.ChainId, g.Key.InYear, Count = 0, Ml = g.Sum(s => s.Millilitres) };
         var found = (await oilings.ToListAsync(ct)).Concat(await strokes.ToListAsync(ct)).ToLookup(o => o.ChainId);
-        OilUsed In(int chain, bool inYear) =>
-            found[chain].Where(o => o.InYear == inYear).Aggregate(default(OilUsed), (sum, o) => new(sum.Oilings + o.Count, sum.Millilitres + o.Ml));
+        OilGiven In(int chain, bool inYear) =>
+            found[chain].Where(o => o.InYear == inYear).Aggregate(default(OilGiven), (sum, o) => new(sum.Oilings + o.Count, sum.Millilitres + o.Ml));
         return found.ToDictionary(g => g.Key, g => (In(g.Key, inYear: true), In(g.Key, inYear: false)));
     }
 }

@@ -1,3 +1,5 @@
+using WearWatch.Plant.Costs;
+
 namespace WearWatch.Dashboard.Engineer.Costs;
 
 /// <summary>What the page of costs shows.</summary>
@@ -34,7 +36,7 @@ public sealed record CostView
     /// <param name="now">The end of the year.</param>
     /// <param name="oilings">Oilings by chain, in the year and in the one before.</param>
     public static CostView Of(
-        WearWatch.Plant.Books.FleetLives fleet, CostTerms terms, LifeGrouping by, DateTimeOffset now, IReadOnlyDictionary<int, (OilUsed Year, OilUsed Before)> oilings)
+        WearWatch.Plant.Books.FleetLives fleet, CostTerms terms, LifeGrouping by, DateTimeOffset now, IReadOnlyDictionary<int, (OilGiven Year, OilGiven Before)> oilings)
     {
         var year = CostPeriod.YearUpTo(now);
         var groups = new Dictionary<string, (CostSheet Year, CostSheet Before)>();

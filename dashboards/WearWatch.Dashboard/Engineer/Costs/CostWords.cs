@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Plant.Costs;
 
 namespace WearWatch.Dashboard.Engineer.Costs;
 

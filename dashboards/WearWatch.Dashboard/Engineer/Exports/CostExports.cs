@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Engineer.Compare;
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Dashboard.Kit.Exports;
+using WearWatch.Plant.Costs;
 
 namespace WearWatch.Dashboard.Engineer.Exports;
 

@@ -1,5 +1,6 @@
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;

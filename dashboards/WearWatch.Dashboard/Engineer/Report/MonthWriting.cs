@@ -4,6 +4,7 @@ using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Engineer.Report;

@@ -25,22 +25,6 @@ public sealed class SignalsQuery(IDbContextFactory<WearDb> databases, TimeProvid
         return new SignalsView(chain, running, await DriftAsync(db, chain.Id, ct), passes, sensors, (strokes.Count(s => s <= 0), strokes.Count));
     }
 
-    /// <summary>Keeps the sensors as they were measured in, from now on.</summary>
-    public async Task MeasureInAsync(int chainId, double distanceMm, double uncertaintyMm, int? teeth, string by, CancellationToken ct)
-    {
-        await using var db = await databases.CreateDbContextAsync(ct);
-        db.SensorPairs.Add(new SensorPairRow
-        {
-            ChainId = chainId,
-            From = clock.GetUtcNow(),
-            DistanceMm = distanceMm,
-            DistanceUncertaintyMm = uncertaintyMm,
-            DriverTeeth = teeth,
-            ToldBy = by,
-        });
-        await db.SaveChangesAsync(ct);
-    }
-
     private static async Task<MeterDrift?> DriftAsync(WearDb db, int chainId, CancellationToken ct)
     {
         var record = (await db.RunningAsync([chainId], ct)).GetValueOrDefault(chainId);

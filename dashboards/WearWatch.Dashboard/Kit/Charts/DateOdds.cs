@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Wear;

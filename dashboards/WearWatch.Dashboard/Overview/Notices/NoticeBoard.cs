@@ -4,7 +4,7 @@ using WearWatch.Storage;
 namespace WearWatch.Dashboard.Overview.Notices;
 
 /// <summary>Asks for notices, and keeps what a person says of them.</summary>
-public sealed class NoticeBoard(IDbContextFactory<WearDb> databases, PlantNews news)
+public sealed class NoticeBoard(IDbContextFactory<WearDb> databases)
 {
     private const int Most = 500;
 
@@ -25,16 +25,5 @@ public sealed class NoticeBoard(IDbContextFactory<WearDb> databases, PlantNews n
                 n.notice.Id, n.notice.ChainId, n.chain.Name, n.chain.Line, n.notice.Kind, n.notice.Urgent, n.notice.Why, n.notice.WhatToDo,
                 n.notice.RaisedAt, n.notice.EndedAt, n.notice.JudgedReal, n.notice.JudgedBy))
             .ToListAsync(ct);
-    }
-
-    /// <summary>Keeps a person's judgement; null takes it back. False when there is no such notice.</summary>
-    public async Task<bool> JudgeAsync(long noticeId, bool? real, string by, CancellationToken ct)
-    {
-        await using var db = await databases.CreateDbContextAsync(ct);
-        if (await db.Notices.FindAsync([noticeId], ct) is not { } notice) return false;
-        (notice.JudgedReal, notice.JudgedBy) = (real, real is null ? "" : by);
-        await db.SaveChangesAsync(ct);
-        news.Tell([notice.ChainId]);
-        return true;
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using WearWatch.Entries;
 using WearWatch.Gauging;
+using WearWatch.Plant.People;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
@@ -81,7 +82,7 @@ public sealed class EntryForm
     /// <summary>What is sent.</summary>
     public NewReading ToReading(string chain, PlantTime time, bool confirmed) => new(
         Key, chain, TimeOf(time), CounterH, Tool, Place.Trim(), PitchCount ?? 0, Length, Unit, TemperatureC,
-        By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody, confirmed);
+        By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody, confirmed);
 
     /// <summary>A number with a decimal point or comma; null for anything else.</summary>
     public static double? Number(string text) =>

@@ -2,6 +2,7 @@ using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Technician.Entry;
+using WearWatch.Plant.People;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 
@@ -66,7 +67,7 @@ public sealed class DoneForm
         return new NewEvent(
             Key, chain.Name, Kind!.Value, Moment(chain.Time) ?? toldAt, before, ChangesCounter ? EntryForm.Number(CounterAfter) : before,
             ToldNote(),
-            By.Trim().Length > 0 ? By.Trim() : Shell.Signature.Nobody)
+            By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody)
         {
             Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
         };

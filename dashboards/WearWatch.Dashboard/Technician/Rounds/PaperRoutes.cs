@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Dashboard.Technician.Labels;
+using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Technician.Rounds;

@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>What is said at a shared tablet.</summary>
 public static class PinWords

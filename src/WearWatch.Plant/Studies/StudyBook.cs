@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Engineer.Workbench.Studies;
+namespace WearWatch.Plant.Studies;
 
 /// <summary>The measuring studies that were kept.</summary>
 public sealed class StudyBook(IDbContextFactory<WearDb> databases, TimeProvider clock)

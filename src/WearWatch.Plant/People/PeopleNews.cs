@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>Tells open pages of this process that somebody's rights changed, so that they do not go on with old ones.</summary>
 public sealed class PeopleNews

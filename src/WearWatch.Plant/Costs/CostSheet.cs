@@ -1,7 +1,6 @@
-
 using WearWatch.Plant.Books;
 
-namespace WearWatch.Dashboard.Engineer.Costs;
+namespace WearWatch.Plant.Costs;
 
 /// <summary>What some chains cost in a period. Amounts are in the plant's own money.</summary>
 public sealed record CostSheet

@@ -1,6 +1,6 @@
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>Roles in words, as they stand on screens, in the API and in a session.</summary>
 public static class RoleWords

@@ -6,7 +6,7 @@ using WearWatch.Running;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
-namespace WearWatch.Dashboard.Technician.Floor;
+namespace WearWatch.Plant.Rounds;
 
 /// <summary>A position's chain as the floor knows it: what a phone needs without signal, and what is to be done there.</summary>
 public sealed record FloorChain

@@ -1,11 +1,11 @@
 using System.Security.Cryptography;
 using System.Text;
-using Microsoft.AspNetCore.WebUtilities;
+using System.Buffers.Text;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>Makes, finds and withdraws the keys of machines.</summary>
 public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clock)
@@ -29,7 +29,7 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
         if (roles.HasFlag(PersonRoles.Administrator)) return new Made("", "A machine does not administer.");
         await using var db = await database.CreateDbContextAsync(ct);
         if (await db.ApiKeys.AnyAsync(k => k.Name == name, ct)) return new Made("", $"There is a key '{name}' already; a withdrawn one keeps its name too.");
-        var key = Mark + WebEncoders.Base64UrlEncode(RandomNumberGenerator.GetBytes(SecretBytes));
+        var key = Mark + Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
         db.ApiKeys.Add(new ApiKeyRow { Name = name, Hash = HashOf(key), Roles = roles, MadeBy = by, MadeAt = clock.GetUtcNow() });
         await db.SaveChangesAsync(ct);
         return new Made(key, null);

@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Technician.Rounds;
+namespace WearWatch.Plant.Rounds;
 
 /// <summary>Moves in the order in which the plant is walked: a place among those of its line, or a whole line among the lines.</summary>
 public static class WalkMoves

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>Lets people in by PIN on shared tablets, and counts what is wrong.</summary>
 public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<PersonRow> hasher, TimeProvider clock)

@@ -4,7 +4,7 @@ using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Technician.Rounds;
+namespace WearWatch.Plant.Rounds;
 
 /// <summary>Asks for today's rounds, keeps who takes them and in which order the plant is walked.</summary>
 public sealed class RoundDesk(IDbContextFactory<WearDb> databases, FloorQuery floor, PlantSettings settings, PlantClock clock)

@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Overview.Notices;
+namespace WearWatch.Plant.Notices;
 
 /// <summary>Asks for notices about the whole plant, and closes one when a person has seen it.</summary>
 public sealed class PlantNoticeBoard(IDbContextFactory<WearDb> databases, TimeProvider clock)

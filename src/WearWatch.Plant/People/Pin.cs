@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>What can be a PIN, and how often a wrong one may be tried.</summary>
 public static class Pin

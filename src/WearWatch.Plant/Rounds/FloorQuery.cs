@@ -7,7 +7,7 @@ using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
-namespace WearWatch.Dashboard.Technician.Floor;
+namespace WearWatch.Plant.Rounds;
 
 /// <summary>Asks for all chains as the floor knows them: a few questions to the database for the whole plant, and none to the track.</summary>
 public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSettings settings)

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>Adds people and changes what they may do. Nobody is ever deleted: entries keep their maker.</summary>
 public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<WearDb> database, PeopleNews news, TimeProvider clock)

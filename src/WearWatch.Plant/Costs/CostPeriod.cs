@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Engineer.Costs;
+namespace WearWatch.Plant.Costs;
 
 /// <summary>A stretch of time for which costs are told.</summary>
 /// <param name="From">Its first moment.</param>

@@ -4,7 +4,7 @@ using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;
 
-namespace WearWatch.Dashboard.Engineer.Record;
+namespace WearWatch.Plant.Books;
 
 /// <summary>Makes the forecasts of a life again as they would have been made then, from no more than was known then.</summary>
 public static class Remaking

@@ -1,11 +1,13 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Wear;
 
-namespace WearWatch.Dashboard.Engineer.Record;
+namespace WearWatch.Plant.Books;
 
 /// <summary>The track record of forecasts made again for lives that ended before any forecast was kept, such as an imported history.</summary>
 /// <remarks>

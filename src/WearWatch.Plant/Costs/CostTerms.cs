@@ -2,7 +2,7 @@ using WearWatch.Chains;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Planning;
 
-namespace WearWatch.Dashboard.Engineer.Costs;
+namespace WearWatch.Plant.Costs;
 
 /// <summary>What chains, stops and breakdowns are taken to cost: the planner's figures, which a person sets at the plan's inputs.</summary>
 /// <param name="Costs">Stops and breakdowns.</param>
@@ -12,7 +12,10 @@ namespace WearWatch.Dashboard.Engineer.Costs;
 public sealed record CostTerms(
     PlanningCosts Costs, IReadOnlyDictionary<string, double> PitchPrices, double UsualPitchPrice, double SprocketPrice)
 {
+    /// <summary>Pitches taken for a chain whose length the register does not have.</summary>
+    public const int UsualPitches = 100;
+
     /// <summary>The price of a whole chain.</summary>
     public double ChainPrice(ChainCard card) =>
-        (card.Pitches ?? PlanQuery.UsualPitches) * PitchPrices.GetValueOrDefault(card.ChainType, UsualPitchPrice);
+        (card.Pitches ?? UsualPitches) * PitchPrices.GetValueOrDefault(card.ChainType, UsualPitchPrice);
 }

@@ -3,7 +3,7 @@ using WearWatch.Plant.Settings;
 using WearWatch.Rounds;
 using WearWatch.Running;
 
-namespace WearWatch.Dashboard.Technician.Rounds;
+namespace WearWatch.Plant.Rounds;
 
 /// <summary>A task of a stop, and whether it has been done today.</summary>
 public sealed record StopTask(RoundTask Task, bool Done);
