@@ -29,9 +29,6 @@ using WearWatch.Dashboard.Technician.Happenings;
 using WearWatch.Dashboard.Technician.Oiling;
 using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Bench;
-using WearWatch.Plant.Notices;
-using WearWatch.Plant.Rounds;
-using WearWatch.Plant.Settings;
 using WearWatch.Worker;
 using WearWatch.Worker.Demo;
 

@@ -1,8 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
-using WearWatch.Dashboard.Technician.Floor;
-using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Inspections;

@@ -1,7 +1,7 @@
-using WearWatch.Plant.Notices;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Overview.Notices;
+using WearWatch.Plant.Notices;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Api;

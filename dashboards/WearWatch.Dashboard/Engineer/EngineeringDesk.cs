@@ -1,4 +1,3 @@
-
 using WearWatch.Dashboard.Engineer.Changes;
 using WearWatch.Dashboard.Engineer.Compare;
 using WearWatch.Dashboard.Engineer.Costs;
@@ -9,8 +8,6 @@ using WearWatch.Dashboard.Engineer.LifeData;
 using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Dashboard.Engineer.Report;
 using WearWatch.Dashboard.Kit.Exports;
-using WearWatch.Plant.Books;
-using WearWatch.Plant.Notices;
 
 namespace WearWatch.Dashboard.Engineer;
 

@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
-using WearWatch.Plant.Books;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;

@@ -1,5 +1,4 @@
 using WearWatch.Lives;
-using WearWatch.Plant.Books;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;

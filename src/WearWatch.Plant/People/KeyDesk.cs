@@ -1,6 +1,6 @@
+using System.Buffers.Text;
 using System.Security.Cryptography;
 using System.Text;
-using System.Buffers.Text;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;

@@ -1,4 +1,3 @@
-using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Plant.Settings;
 using WearWatch.Rounds;
 using WearWatch.Running;

@@ -1,5 +1,3 @@
-using WearWatch.Plant.Settings;
-
 namespace WearWatch.Plant.Settings;
 
 /// <summary>Gives the plant's time to the queries behind the pages.</summary>

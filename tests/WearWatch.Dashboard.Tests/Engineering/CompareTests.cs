@@ -1,6 +1,5 @@
 using WearWatch.Dashboard.Engineer;
 using WearWatch.Dashboard.Engineer.Compare;
-using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;

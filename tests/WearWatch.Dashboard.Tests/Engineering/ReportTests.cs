@@ -1,5 +1,4 @@
 using System.Text;
-using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Report;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;

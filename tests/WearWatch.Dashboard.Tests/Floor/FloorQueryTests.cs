@@ -1,5 +1,3 @@
-
-using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Plant.Rounds;
 
 namespace WearWatch.Dashboard.Tests.Floor;

@@ -1,5 +1,5 @@
-using WearWatch.Plant.Notices;
 using WearWatch.Dashboard.Overview.Notices;
+using WearWatch.Plant.Notices;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 

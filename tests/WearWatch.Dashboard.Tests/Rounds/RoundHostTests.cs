@@ -3,8 +3,6 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Technician.Floor;
-using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Rounds;
 using WearWatch.Rounds;

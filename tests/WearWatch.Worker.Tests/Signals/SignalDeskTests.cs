@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
-using WearWatch.Plant.Costs;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.Signals;
 using WearWatch.Plant.Telemetry;

@@ -1,7 +1,6 @@
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.Options;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Storage;

@@ -1,4 +1,3 @@
-using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;

@@ -3,7 +3,6 @@ using WearWatch.Gauging;
 using WearWatch.Signals;
 using WearWatch.Signals.Running;
 using WearWatch.Storage;
-using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Engineer.Signals;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using WearWatch.Entries;
 using WearWatch.Gauging;
-using WearWatch.Plant.People;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.People;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 using WearWatch.Units;

@@ -2,8 +2,8 @@ using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Technician.Entry;
-using WearWatch.Plant.People;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.People;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Technician.Happenings;

@@ -1,5 +1,4 @@
 using QRCoder;
-using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Plant.Rounds;
 
 namespace WearWatch.Dashboard.Technician.Labels;

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using WearWatch.Dashboard.Technician.Floor;
 using WearWatch.Dashboard.Technician.Labels;
 using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
