@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Learning;
 
@@ -23,7 +24,7 @@ internal sealed record DutyInput(string Name, IReadOnlyList<string> Columns, Fun
         Number("pitch", "ln(pitch / 25.4 mm)", card => card.PitchMm / 25.4),
         Number("teeth", "ln(teeth / 38)", card => card.SprocketTeeth.Count > 0 ? card.SprocketTeeth.Max() / 38.0 : null),
         Number("length", "ln(pitches / 100)", card => card.Pitches / 100.0),
-        State("family", card => (ChainFamily?)card.Family, ordinary: ChainFamily.Roller),
+        Family,
         Number(FleetModel.HoursSinceOiling, "ln(hours since oiling / 24 h)", card => card.Duty.HoursSinceOiling / 24) with { OnTrial = true },
         new("temperature", ["temperature over 20 °C in 10 K"], card => card.Duty.AmbientC is { } c ? [(c - 20) / 10] : null) { OnTrial = true },
     ];
@@ -31,6 +32,17 @@ internal sealed record DutyInput(string Name, IReadOnlyList<string> Columns, Fun
     /// <summary>Whether it has to lower the error on unseen chains before it is used (<see cref="InputTrial"/>).</summary>
     /// <remarks>Such an input rests on how well a plant keeps its records, which differs; the others stand on every card.</remarks>
     public bool OnTrial { get; private init; }
+
+    /// <summary>A column for each kind of chain but the usual one, by its name.</summary>
+    private static DutyInput Family
+    {
+        get
+        {
+            ChainFamily[] others = [.. ChainFamily.All.Where(f => !f.IsUsual)];
+            return new DutyInput(
+                "family", [.. others.Select(f => $"family {f}")], card => [.. others.Select(f => f == card.Family ? 1.0 : 0.0)]);
+        }
+    }
 
     private static DutyInput Number(string name, string column, Func<ChainCard, double?> value) =>
         new(name, [column], card => value(card) is > 0 and < double.PositiveInfinity and var v ? [Math.Log(v)] : null);

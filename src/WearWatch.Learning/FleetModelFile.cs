@@ -46,8 +46,11 @@ internal static class FleetModelFile
     {
         try
         {
-            return JsonSerializer.Deserialize(stream, FleetJson.Default.FleetStatistics)
+            var statistics = JsonSerializer.Deserialize(stream, FleetJson.Default.FleetStatistics)
                 ?? throw new InvalidDataException("The file holds no statistics of a fleet model.");
+            return statistics.Line.Design.Inputs.All(input => input.FitsThisProgram)
+                ? statistics
+                : throw new InvalidDataException("The fleet model was saved by a program that knew other kinds of chain.");
         }
         catch (JsonException error)
         {

@@ -19,6 +19,9 @@ internal sealed record LearnedInput(
 {
     private readonly DutyInput input = DutyInput.All.Single(i => i.Name == Name);
 
+    /// <summary>Whether it has a column for each value that this program knows, each kind of chain among them.</summary>
+    public bool FitsThisProgram => Mean.Count == input.Columns.Count;
+
     /// <summary>Number of columns, with the one that marks the untold where there is one.</summary>
     public int Width => Mean.Count + (UntoldShare > 0 ? 1 : 0);
 

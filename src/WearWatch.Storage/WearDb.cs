@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
+using WearWatch.Chains.Families;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 
@@ -98,9 +99,12 @@ public class WearDb : DbContext
 
     public DbSet<PhotoRow> Photos => Set<PhotoRow>();
 
-    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
+        configurationBuilder.Properties<ChainFamily>().HaveConversion<FamilyName>();
+    }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {

@@ -1,9 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Gauging;
-using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Storage;
 using WearWatch.Wear;
 
 namespace WearWatch.Browser.Tests;
@@ -24,7 +25,7 @@ public static class SeededMill
             Line = Lines[i % Lines.Length],
             Position = $"drive {i / Lines.Length:000}",
             ChainType = i % 3 == 0 ? "20B-2" : "16B-1",
-            Family = i % 5 == 0 ? ChainFamily.Conveyor : ChainFamily.Roller,
+            Family = i % 5 == 0 ? ChainFamily.Named("conveyor") : ChainFamily.Usual,
             PitchMm = 25.4,
             Pitches = 120,
         }).ToList();

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
@@ -18,8 +19,8 @@ public static class A
     public static DateTimeOffset In(double days) => Now.AddDays(days);
 
     public static ChainRow Chain(string name = "K-1", string line = "Press", string position = "infeed", string type = "16B-1",
-        ChainFamily family = ChainFamily.Roller, double pitchMm = 25.4) =>
-        new() { Name = name, Line = line, Position = position, ChainType = type, Family = family, PitchMm = pitchMm, Pitches = 120, FittedCounterH = 0 };
+        ChainFamily? family = null, double pitchMm = 25.4) =>
+        new() { Name = name, Line = line, Position = position, ChainType = type, Family = family ?? ChainFamily.Usual, PitchMm = pitchMm, Pitches = 120, FittedCounterH = 0 };
 
     public static ForecastRow Forecast(int chainId, Condition condition = Condition.WithinLimit, double? earlyInDays = 100,
         double? elongationPct = 1.2, double ratePct = 0.2, long? lastReadingId = null, double? oilInDays = null, bool latest = true) => new()

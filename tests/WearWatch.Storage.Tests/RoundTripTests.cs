@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Running;
 using WearWatch.Storage.Engines;
@@ -19,7 +20,7 @@ public sealed class RoundTripTests
             Line = "L",
             Position = "P",
             ChainType = "16B-1",
-            Family = ChainFamily.Conveyor,
+            Family = ChainFamily.Named("conveyor"),
             PitchMm = 25.4,
             Pitches = 120,
             SprocketTeeth = [17, 75],

@@ -13,7 +13,7 @@ internal static class CardWire
         Line = row.Line,
         Position = row.Position,
         ChainType = row.ChainType,
-        Family = Tokens.Of(row.Family),
+        Family = row.Family.Name,
         PitchMm = row.PitchMm,
         Pitches = row.Pitches,
         SprocketTeeth = row.SprocketTeeth,

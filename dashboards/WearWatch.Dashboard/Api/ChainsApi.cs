@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Storage;
@@ -35,14 +35,14 @@ internal static class ChainsApi
         if (skip is < 0) return Problems.Refused("skip", "0 or more.");
         if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
         if (condition is not null && Tokens.Read<Condition>(condition) is null) return Problems.Refused("condition", "One of " + Tokens.All<Condition>() + ".");
-        if (family is not null && Tokens.Read<ChainFamily>(family) is null) return Problems.Refused("family", "One of " + Tokens.All<ChainFamily>() + ".");
+        if (family is not null && ChainFamily.Find(family) is null) return Problems.Refused("family", "One of " + string.Join(", ", ChainFamily.All) + ".");
         if (sort is not null && Tokens.Read<ChainSort>(sort) is null) return Problems.Refused("sort", "One of " + Tokens.All<ChainSort>() + ".");
         var filter = new ChainFilter
         {
             Search = search ?? "",
             Line = line,
             Condition = Tokens.Read<Condition>(condition),
-            Family = Tokens.Read<ChainFamily>(family),
+            Family = ChainFamily.Find(family),
             DueBefore = dueBefore,
             Sort = Tokens.Read<ChainSort>(sort) ?? ChainSort.Early,
             Descending = descending ?? false,
@@ -75,11 +75,11 @@ internal static class ChainsApi
     }
 
     private static ChainJson ToJson(ChainListRow row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), Tokens.Of(row.Condition), row.ElongationPct, row.RatePctPer1000H,
+        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, Tokens.Of(row.Condition), row.ElongationPct, row.RatePctPer1000H,
         row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt, row.LastReadingAt);
 
     private static ChainCardJson ToJson(ChainRow row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), row.PitchMm, row.Pitches, row.SprocketTeeth, row.FittedAt,
+        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.PitchMm, row.Pitches, row.SprocketTeeth, row.FittedAt,
         row.FittedCounterH, row.LimitPct, row.LoadRel, row.SpeedMS, row.Lubrication is { } oil ? Tokens.Of(oil) : null,
         row.Dust is { } dust ? Tokens.Of(dust) : null, row.Lot);
 

@@ -1,9 +1,8 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Entries;
-using WearWatch.Gauging;
-using WearWatch.Inspections;
 using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
@@ -45,20 +44,24 @@ internal static class FloorApi
             [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
             await rounds.PersonsAsync(time.Today, ct),
             chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.Lifts)),
-            chains.Select(c => c.Row.Family).Distinct().ToDictionary(Tokens.Of, MeasuringGuide.For),
+            chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
+            chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, ToJson),
             chains.DistinctBy(CautionName).ToDictionary(CautionName, Points)));
     }
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
-        [.. Checklist.For(chain.Row.Family, chain.Row.Lifts).Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
+        [.. chain.Row.Family.CheckPoints(chain.Row.Lifts).Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
 
-    private static string CautionName(FloorChain chain) => Tokens.Of(chain.Row.Family) + (chain.Row.Lifts ? "_lifts" : "");
+    private static FloorKindJson ToJson(ChainFamily family) =>
+        new(family.LinksAlternate, Tokens.Of(family.Measured), family.NewLengthTolerancePercent.Value);
+
+    private static string CautionName(FloorChain chain) => chain.Row.Family.Name + (chain.Row.Lifts ? "_lifts" : "");
 
     private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks)
     {
         var (row, forecast, proposal) = (chain.Row, chain.Forecast, chain.Proposal);
         return new FloorChainJson(
-            row.Id, row.Name, row.Line, row.Position, row.ChainType, Tokens.Of(row.Family), row.PitchMm, row.Pitches, row.Strands, CautionName(chain),
+            row.Id, row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.PitchMm, row.Pitches, row.Strands, CautionName(chain),
             Tokens.Of(forecast?.Condition ?? Condition.NotKnown), forecast?.ElongationPct, chain.LimitPercent, forecast?.EarlyDate,
             chain.LastCounterH, Last(chain), new FloorSpanJson(proposal.Pitches, proposal.LengthMm), Expected(forecast), tasks);
     }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Inspections;

@@ -36,7 +36,7 @@ public static class LifeGroupings
         LifeGrouping.Lubrication => card.Duty.Lubrication is { } state ? TradeWords.Of(state) : "not told",
         LifeGrouping.Dust => card.Duty.Dust is { } dust ? TradeWords.Of(dust) : "not told",
         LifeGrouping.Load => LoadBand(card.Duty.RelativeLoad),
-        LifeGrouping.Family => TradeWords.Of(card.Family),
+        LifeGrouping.Family => card.Family.Words,
         LifeGrouping.Lot => card.Lot.Length > 0 ? card.Lot : "no lot told",
         _ => throw new UnreachableException($"Grouping {grouping} has no groups."),
     };

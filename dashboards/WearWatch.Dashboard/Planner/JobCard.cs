@@ -1,6 +1,5 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
-using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Dashboard.Planner;
 
@@ -39,7 +38,7 @@ public sealed record JobCard
     public static IReadOnlyList<string> ToolsFor(ChainFamily family) =>
     [
         "locks and tags, tester for zero energy", "chain breaker or pin press for this pitch", "chain puller", "straightedge for the alignment of the sprockets",
-        family is ChainFamily.Conveyor or ChainFamily.RoundLink or ChainFamily.Leaf ? "lifting gear and props for the chain and its load" : "support for the slack strand",
+        family.PropAtSwap,
         "tape of class I or II, or caliper, for the baseline", "oil of the grade that the chain runs with",
     ];
 
@@ -51,9 +50,7 @@ public sealed record JobCard
         "Slacken the take-up. Open the old chain on a sprocket and draw it out; keep it for a look at its joints.",
         "Look at the sprockets: hooked or worn teeth go with the chain. Check their alignment with the straightedge.",
         $"Make up the new chain: {CutInWords(cut)}, {pitches} pitches in all. Count twice.",
-        family is ChainFamily.Roller or ChainFamily.Bush or ChainFamily.DoublePitch
-            ? "Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running."
-            : "Draw it in and close it as its maker says; secure every pin.",
+        family.ClosingStep,
         "Set the slack. Oil it. Turn it by hand once round.",
         "Measure the new chain over as many pitches as can be reached, tensioned and standing: it is the baseline.",
         "Refit the guards, take off your own lock, run it and listen. Enter what stands below.",

@@ -20,7 +20,7 @@ public sealed class JobCardQuery(KeptPlan kept)
             [
                 ("Line, position", string.Join(", ", new[] { row.Line, row.Position }.Where(t => t.Length > 0))),
                 ("Shutdown", job.Placement.Window is { } w ? $"{time.Moment(w.Start)} to {time.Moment(w.End)}{(w.Crew.Length > 0 ? ", crew " + w.Crew : "")}" : "not placed in a shutdown yet"),
-                ("Chain", FormattableString.Invariant($"{PlanQuery.TypeOf(row)}, {TradeWords.Of(row.Family)}, pitch {row.PitchMm:0.###} mm")),
+                ("Chain", FormattableString.Invariant($"{PlanQuery.TypeOf(row)}, {row.Family.Words}, pitch {row.PitchMm:0.###} mm")),
                 ("Length", row.Pitches is null ? "not on record: count the old chain" : $"{pitches} pitches: {JobCard.CutInWords(job.Cut)}"),
                 ("From the store", JobCard.PartsInWords(job.Task.Needs)),
                 ("Sprockets", row.SprocketTeeth.Count > 0

@@ -40,11 +40,11 @@ internal static class ChainsFile
             isFittingKnown ? first.Lot : "");
     }
 
-    /// <summary>The file format's word: it has one for all chains whose links are alike, welded or cranked.</summary>
+    /// <summary>The file format's word.</summary>
     private static string FamilyWord(ChainFamily family) => family switch
     {
         ChainFamily.DoublePitch => "double_pitch",
-        ChainFamily.WeldedSteel => "offset_link",
+        ChainFamily.WeldedSteel => "welded_steel",
         ChainFamily.RoundLink => "round_link",
         _ => Name(family),
     };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 using WearWatch.Units;
@@ -60,6 +61,15 @@ public sealed class Asked(Func<string, string?> textOf)
         foreach (var value in Enum.GetValues<T>())
             if (text == Plain(value.ToString())) return value;
         return Refuse<T>(name, $"'{Text(name)}' is none of {string.Join(", ", Enum.GetValues<T>().Select(FileWords.Of))}.");
+    }
+
+    /// <summary>A kind of chain by its name in files; case and the mark between words do not matter.</summary>
+    public ChainFamily? Family(string name)
+    {
+        if (!Told(name)) return null;
+        if (ChainFamily.Find(Text(name)) is { } family) return family;
+        Refuse(name, $"'{Text(name)}' is none of {string.Join(", ", ChainFamily.All)}.");
+        return null;
     }
 
     /// <summary>A length; a plain number is in the unit given.</summary>

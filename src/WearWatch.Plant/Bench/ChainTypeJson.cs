@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Plant.Files;
 
 namespace WearWatch.Plant.Bench;
 
@@ -9,7 +8,7 @@ public sealed record ChainTypeJson(
     IReadOnlyList<double> PitchChoicesMm, IReadOnlyList<ChainValueJson> Values)
 {
     public static ChainTypeJson Of(ChainType type) => new(
-        type.Designation, type.AlsoCalled, type.Counterpart, type.Standard, FileWords.Of(type.Family), type.Strands, type.PitchChoicesMm,
+        type.Designation, type.AlsoCalled, type.Counterpart, type.Standard, type.Family.Name, type.Strands, type.PitchChoicesMm,
         [.. TypeValue.Of(type).Where(v => v.Value is not null).Select(v => new ChainValueJson(v.Key, v.Value!.Value.Value, v.Value.Value.Source, v.Value.Value.IsVerified))]);
 }
 

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Drives;
 using WearWatch.Lubrication;
 using WearWatch.Plant.Settings;
@@ -77,6 +78,7 @@ public static class DriveBench
             case DriveOutcome.Refused refused:
                 return new BenchAnswer<DriveSheet>.Refused([new Refusal(refused.Field, refused.Reason)]);
             case DriveOutcome.Worked worked:
+                var family = type?.Family ?? ChainFamily.Usual;
                 var feed = OilFeed.For(drive.PitchMm, worked.Figures.Speed);
                 return new BenchAnswer<DriveSheet>.Answered(new DriveSheet
                 {
@@ -88,9 +90,9 @@ public static class DriveBench
                     Alternatives = DriveRating.Alternatives(drive, RatingFactors.Service(load, mover)),
                     OilFeed = feed,
                     OilIsEnough = lubrication is { } fitted ? feed.IsEnough(fitted) : null,
-                    OilGrade = ambient is { } celsius ? OilGrade.For(type?.Family ?? ChainFamily.Roller, new Temperature(celsius)) : null,
+                    OilGrade = ambient is { } celsius ? family.OilFor(new Temperature(celsius)) : null,
                     AmbientC = ambient,
-                    Prior = ExpectedWear.Prior(worked.Figures, drive.PitchMm, lubrication),
+                    Prior = family.HasExpectedWear ? ExpectedWear.Prior(worked.Figures, drive.PitchMm, lubrication) : null,
                     Limits = limits,
                 });
             default:

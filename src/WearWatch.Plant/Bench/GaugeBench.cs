@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
 
@@ -37,11 +38,11 @@ public static class GaugeBench
             Pitches = pitches.Value,
             LengthsMm = lengthsMm,
             Instrument = instrument,
-            Family = asked.Word<ChainFamily>("family") ?? type?.Family ?? ChainFamily.Roller,
+            Family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual,
             FirstLink = asked.Word<FirstLink>("first_link") ?? FirstLink.NotTold,
             ChainTemperatureC = asked.Number("temperature_c"),
             ToolTemperatureC = asked.Number("tool_temperature_c"),
-            NewLengthTolerancePercent = type?.NewLengthTolerancePercent?.Value ?? 0.15,
+            ListedTolerancePercent = type?.NewLengthTolerancePercent?.Value,
             Held = Held.From(asked.Tick("taut"), loadN),
             New = newLength is { } fresh ? new NewLength(fresh.Millimetres, instrument, asked.Tick("same_tool")) : null,
         };

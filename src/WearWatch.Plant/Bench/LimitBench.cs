@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Drives;
 
 namespace WearWatch.Plant.Bench;
@@ -29,7 +30,7 @@ public static class LimitBench
 
     private static LimitCase Case(Asked asked, ChainType? type)
     {
-        var family = asked.Word<ChainFamily>("family") ?? type?.Family ?? ChainFamily.Roller;
+        var family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual;
         return new LimitCase
         {
             Family = family,
@@ -39,7 +40,7 @@ public static class LimitBench
             Timing = asked.Tick("timing"),
             Positioning = asked.Tick("positioning"),
             HighPerformance = asked.Tick("high_performance"),
-            Lifts = asked.Tick("lifts") || family == ChainFamily.Leaf,
+            Lifts = family.Lifts(asked.Tick("lifts")),
             TakeUpTravelMm = asked.Number("take_up_mm", 0, 100_000),
             ChainPitches = asked.Whole("chain_pitches", 1, 100_000),
             PitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value,

@@ -14,7 +14,7 @@ public sealed record LimitJson(
         return new LimitJson(
             governing.Percent, FileWords.Of(governing.Reason), governing.Source, governing.Rule, governing.IsVerified, governing.PlanFromPercent,
             [.. sheet.Limits.AlsoHold.Select(Rule)], [.. sheet.Limits.Advice.Select(Rule)], sheet.Sprockets,
-            sheet.Slack is { } slack ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches, slack.NextRemovalPercent, slack.Advice) : null);
+            sheet.Slack is { } slack ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches, slack.NextRemovalPercent, sheet.SlackAdvice!) : null);
 
         static LimitRuleJson Rule(ReplacementLimit limit) => new(limit.Percent, FileWords.Of(limit.Reason), limit.Source, limit.Rule, limit.IsVerified);
     }

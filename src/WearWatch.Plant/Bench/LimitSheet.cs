@@ -9,7 +9,10 @@ namespace WearWatch.Plant.Bench;
 public sealed record LimitSheet(LimitCase Case, LimitVerdict Limits, double? ElongationPercent)
 {
     /// <summary>What to do about the sprockets at the swap.</summary>
-    public string Sprockets => SprocketAdvice.For(Case.Family, ElongationPercent);
+    public string Sprockets => Case.Family.SprocketAdvice(ElongationPercent);
+
+    /// <summary>What to do about the slack; null where <see cref="Slack"/> is.</summary>
+    public string? SlackAdvice => Slack?.AdviceFor(Case.Family, Case.Lifts);
 
     /// <summary>What the elongation does to the length; null when length, pitch or elongation is not known.</summary>
     public Shortening? Slack => Case is { ChainPitches: { } pitches, PitchMm: { } pitchMm } && ElongationPercent is { } elongation

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Lubrication;
 
 namespace WearWatch.Plant.Bench;
@@ -19,7 +20,7 @@ public static class OilBench
         {
             Name = "asked",
             PitchMm = pitchMm ?? 1,
-            Family = asked.Word<ChainFamily>("family") ?? type?.Family ?? ChainFamily.Roller,
+            Family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual,
             Strands = asked.Whole("strands", 1, 24) ?? type?.Strands ?? 1,
             OilMethod = asked.Word<OilMethod>("method"),
             OilingIntervalHours = asked.Number("interval_h", 0.001, 100_000),

@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Planning.Costs;
-using WearWatch.Plant.Planning;
 
 namespace WearWatch.Plant.Costs;
 

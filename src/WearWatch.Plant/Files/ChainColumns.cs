@@ -1,4 +1,3 @@
-using WearWatch.Chains;
 using WearWatch.Running;
 
 namespace WearWatch.Plant.Files;
@@ -26,8 +25,8 @@ public static class ChainColumns
             (c, v) => c with { Duty = c.Duty with { Lubrication = v } }),
         ChainColumn.Word("dust", FileWords.Dust, c => c.Duty.Dust, (c, v) => c with { Duty = c.Duty with { Dust = v } }),
 
-        ChainColumn.Word("family", FileWords.Families, c => c.Family is ChainFamily.Roller ? null : c.Family,
-            (c, v) => c with { Family = v ?? ChainFamily.Roller }, always: false),
+        new("family", c => c.Family.IsUsual ? "" : c.Family.Name, (row, c) => c with { Family = row.Family("family") },
+            Always: false),
         new("sprocket_teeth", c => string.Join(' ', c.SprocketTeeth), (row, c) => c with { SprocketTeeth = row.Teeth("sprocket_teeth") }, Always: false),
         ChainColumn.Text("lot", c => c.Lot, (c, v) => c with { Lot = v }, always: false),
         ChainColumn.Text("limit_set_reason", c => c.LimitSetReason, (c, v) => c with { LimitSetReason = v }, always: false),

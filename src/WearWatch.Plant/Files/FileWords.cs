@@ -14,8 +14,6 @@ public static class FileWords
 
     public static FrozenDictionary<string, DustLevel> Dust { get; } = Lowered<DustLevel>();
 
-    public static FrozenDictionary<string, ChainFamily> Families { get; } = Lowered<ChainFamily>();
-
     public static FrozenDictionary<string, ChainEventKind> Events { get; } = Lowered<ChainEventKind>();
 
     public static FrozenDictionary<string, OilMethod> OilMethods { get; } = Lowered<OilMethod>();

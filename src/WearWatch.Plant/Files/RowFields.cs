@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Plant.Files;
 
@@ -125,6 +126,16 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
 
     /// <summary>A number as files have it, to the last digit; empty for none.</summary>
     public static string Text(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "";
+
+    /// <summary>A kind of chain; the usual one where the field is empty or at fault.</summary>
+    public ChainFamily Family(string column)
+    {
+        var text = Text(column);
+        if (text.Length == 0) return ChainFamily.Usual;
+        if (ChainFamily.Find(text) is { } family) return family;
+        Fault(column, $"'{text}' is not one of {string.Join(", ", ChainFamily.All)}.");
+        return ChainFamily.Usual;
+    }
 
     /// <summary>One of a few words; null when the field is empty or at fault.</summary>
     public T? Word<T>(string column, IReadOnlyDictionary<string, T> words)

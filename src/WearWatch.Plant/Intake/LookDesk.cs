@@ -79,7 +79,7 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
         if (look.Findings.Count == 0) faults.Add(new("findings", "Say of at least one point whether it is in order."));
         if (look.Findings.DistinctBy(f => f.Point).Count() < look.Findings.Count) faults.Add(new("findings", "A point stands there twice."));
         if (look.Findings.Any(f => f.Note.Length > LongestNote)) faults.Add(new("findings", $"A note is longer than {LongestNote} characters."));
-        foreach (var finding in look.Findings.Where(f => chain is not null && Checklist.Find(f.Point, chain.Family, chain.Lifts) is null))
+        foreach (var finding in look.Findings.Where(f => chain is not null && chain.Family.CheckPoint(f.Point, chain.Lifts) is null))
             faults.Add(new("findings", $"{finding.Point} is not looked at on this kind of chain."));
         return faults;
     }

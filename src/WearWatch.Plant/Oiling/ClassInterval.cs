@@ -1,4 +1,4 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Lubrication.Intervals;
 
 namespace WearWatch.Plant.Oiling;

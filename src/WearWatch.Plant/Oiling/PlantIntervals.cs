@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Lubrication;
 using WearWatch.Lubrication.Intervals;
 using WearWatch.Plant.Settings;
@@ -59,7 +60,7 @@ public sealed class PlantIntervals(
     private static IReadOnlyList<ClassInterval> Make(List<(ChainCard Card, OiledLife Life)> lives, OilTerms terms, WearConstants wear) =>
     [
         Learn(null, lives, terms, wear),
-        .. lives.GroupBy(l => l.Card.Family).OrderBy(g => g.Key).Select(g => Learn(g.Key, [.. g], terms, wear)),
+        .. lives.GroupBy(l => l.Card.Family).OrderBy(g => g.Key.Place).Select(g => Learn(g.Key, [.. g], terms, wear)),
     ];
 
     private static ClassInterval Learn(

@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
-using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
@@ -119,7 +118,7 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
     }
 
     private static IReadOnlyList<SwapWorkLine> WorksOf(IEnumerable<ChainRow> chains, IReadOnlyList<SwapWorkRow> own) =>
-        [.. chains.Select(c => c.Family).Distinct().Order().Select(family => own.FirstOrDefault(w => w.Family == family) is { } row
+        [.. chains.Select(c => c.Family).Distinct().OrderBy(family => family.Place).Select(family => own.FirstOrDefault(w => w.Family == family) is { } row
             ? new SwapWorkLine(family, PlanRows.ToWork(row), IsOwn: true)
-            : new SwapWorkLine(family, SwapWork.UsualFor(family), IsOwn: false))];
+            : new SwapWorkLine(family, family.UsualSwap, IsOwn: false))];
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
@@ -43,7 +44,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         var tasks = chains
             .Select(c => (c.chain, c.forecast, Task: TaskOf(
                 c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
-                works.GetValueOrDefault(c.chain.Family) ?? SwapWork.UsualFor(c.chain.Family), frame, costs)))
+                works.GetValueOrDefault(c.chain.Family) ?? c.chain.Family.UsualSwap, frame, costs)))
             // A swap whose shutdown has begun waits for a word on what became of it, and is in no new plan before.
             .Where(t => planned.GetValueOrDefault(t.chain.Id) is not { } swap || !(swap.Start <= now))
             .Where(t => planned.ContainsKey(t.chain.Id) || t.Task.Left.ProbabilityPast(horizonHours) >= WorthPlanning)
@@ -77,7 +78,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             HoursRun = forecast.HoursNow + runSince,
             Hours = terms.Hours ?? work.HoursFor(pitches),
             People = terms.People ?? work.People,
-            Needs = [.. ChainCut.For(chain.Family, pitches).Needs(type), .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
+            Needs = [.. PartNeed.Of(chain.Family.Cut(pitches), type), .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
             ChainPrice = price * pitches,
             SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice, // sprockets that are replaced in any case are not lost by waiting
             ParallelGroup = terms.ParallelGroup,

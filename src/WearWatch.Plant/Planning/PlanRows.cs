@@ -1,6 +1,6 @@
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Costs;
 using WearWatch.Planning.Supply;
-using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
 using WearWatch.Storage.Rows;
 

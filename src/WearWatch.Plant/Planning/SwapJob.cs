@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Swaps;
 

@@ -1,5 +1,4 @@
-using WearWatch.Chains;
-using WearWatch.Planning.Swaps;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Plant.Planning;
 

@@ -21,7 +21,7 @@ public static class CardText
     {
         var texts = ChainColumns.All.ToDictionary(c => c.Name, c => c.Write(card));
         texts[Name] = card.Name;
-        texts["family"] = FileWords.Of(card.Family);
+        texts["family"] = card.Family.Name;
         return texts;
     }
 

@@ -56,7 +56,7 @@ namespace WearWatch.Storage.Migrations
                     Line = table.Column<string>(type: "TEXT", nullable: false),
                     Position = table.Column<string>(type: "TEXT", nullable: false),
                     ChainType = table.Column<string>(type: "TEXT", nullable: false),
-                    Family = table.Column<int>(type: "INTEGER", nullable: false),
+                    Family = table.Column<string>(type: "TEXT", nullable: false),
                     PitchMm = table.Column<double>(type: "REAL", nullable: false),
                     Pitches = table.Column<int>(type: "INTEGER", nullable: true),
                     SprocketTeeth = table.Column<string>(type: "TEXT", nullable: false),
@@ -389,7 +389,7 @@ namespace WearWatch.Storage.Migrations
                 {
                     Id = table.Column<int>(type: "INTEGER", nullable: false)
                         .Annotation("Sqlite:Autoincrement", true),
-                    Family = table.Column<int>(type: "INTEGER", nullable: false),
+                    Family = table.Column<string>(type: "TEXT", nullable: false),
                     Hours = table.Column<double>(type: "REAL", nullable: false),
                     HoursPer100Pitches = table.Column<double>(type: "REAL", nullable: false),
                     People = table.Column<int>(type: "INTEGER", nullable: false)

@@ -156,8 +156,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int?>("Dust")
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("Family")
-                        .HasColumnType("INTEGER");
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<long?>("FittedAt")
                         .HasColumnType("INTEGER");
@@ -1420,8 +1421,9 @@ namespace WearWatch.Storage.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("Family")
-                        .HasColumnType("INTEGER");
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.Property<double>("Hours")
                         .HasColumnType("REAL");

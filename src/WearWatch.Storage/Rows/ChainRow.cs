@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Running;
 
 namespace WearWatch.Storage.Rows;
@@ -17,7 +18,7 @@ public sealed class ChainRow
 
     public string ChainType { get; set; } = "";
 
-    public ChainFamily Family { get; set; }
+    public ChainFamily Family { get; set; } = ChainFamily.Usual;
 
     public double PitchMm { get; set; }
 

@@ -1,4 +1,4 @@
-using WearWatch.Inspections;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Storage.Rows;
 

@@ -1,4 +1,4 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Storage.Rows;
 
@@ -7,7 +7,7 @@ public sealed class SwapWorkRow
 {
     public int Id { get; init; }
 
-    public ChainFamily Family { get; init; }
+    public required ChainFamily Family { get; init; }
 
     /// <summary>Hours for the first pitches.</summary>
     public double Hours { get; set; }

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text.Json;
+using WearWatch.Chains;
 using WearWatch.Drives;
-using WearWatch.Lubrication;
 using WearWatch.Plant.Bench;
 
 namespace WearWatch.Worker.Commands;

@@ -53,7 +53,7 @@ internal static class LimitCommand
         foreach (var other in sheet.Limits.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
         foreach (var advice in sheet.Limits.Advice) screen.Output.WriteLine(Line("  advice:", advice));
         screen.Output.WriteLine("Sprockets: " + sheet.Sprockets);
-        if (sheet.Slack is { } slack) screen.Output.WriteLine("Slack: " + slack.Advice);
+        if (sheet.SlackAdvice is { } slack) screen.Output.WriteLine("Slack: " + slack);
     }
 
     private static string Line(string what, ReplacementLimit limit) =>

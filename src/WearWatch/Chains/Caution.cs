@@ -1,3 +1,5 @@
+using WearWatch.Chains.Families;
+
 namespace WearWatch.Chains;
 
 /// <summary>
@@ -30,24 +32,5 @@ public static class Caution
     /// <param name="family">The kind of chain.</param>
     /// <param name="lifts">Whether it lifts or holds a load.</param>
     public static IReadOnlyList<string> For(ChainFamily family, bool lifts = false) =>
-        [.. Particular(family, lifts || family == ChainFamily.Leaf), BeforeTouching, WhoDecides];
-
-    private static IEnumerable<string> Particular(ChainFamily family, bool lifts)
-    {
-        if (lifts) yield return Lifting;
-        switch (family)
-        {
-            case ChainFamily.Leaf:
-                yield return "Replace the chains of a pair together; look at plates, pins, anchors and sheaves too.";
-                break;
-            case ChainFamily.RoundLink:
-                yield return "Measure the links' diameters where they touch, too: a length over 11 links hides a single bad one.";
-                break;
-            case ChainFamily.Conveyor or ChainFamily.OffsetLink:
-                yield return "A conveyor may start from afar, and an inclined one may run back: secure it against both.";
-                break;
-            default:
-                break;
-        }
-    }
+        [.. family.Lifts(lifts) ? [Lifting] : Array.Empty<string>(), .. family.Cautions, BeforeTouching, WhoDecides];
 }

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Running;
 
 namespace WearWatch.Chains;
@@ -24,7 +25,7 @@ public sealed record ChainCard
     public string ChainType { get; init; } = "";
 
     /// <summary>The kind of chain.</summary>
-    public ChainFamily Family { get; init; } = ChainFamily.Roller;
+    public ChainFamily Family { get; init; } = ChainFamily.Usual;
 
     /// <summary>Nominal pitch in millimetres.</summary>
     public required double PitchMm
@@ -95,8 +96,14 @@ public sealed record ChainCard
     /// <summary>Whether it is a high-performance drive.</summary>
     public bool HighPerformance { get; init; }
 
-    /// <summary>Whether it lifts or holds a load; every leaf chain does.</summary>
+    /// <summary>Whether its card says that it lifts or holds a load; <see cref="HoldsLoad"/> knows its kind, too.</summary>
     public bool Lifts { get; init; }
+
+    /// <summary>Whether it lifts or holds a load, by its card or by its kind.</summary>
+    public bool HoldsLoad => Family.Lifts(Lifts);
+
+    /// <summary>Whether pitches may be taken out of it to make up for wear.</summary>
+    public bool MayBeShortened => Family.Shortens(Lifts);
 
     /// <summary>Distance of the two shafts in millimetres.</summary>
     public double? CentreDistanceMm

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Chains;
 
@@ -62,12 +63,12 @@ public static class ChainCatalogue
             .OrderBy(type => type.Designation.StartsWith(words[0], StringComparison.OrdinalIgnoreCase) ? 0 : 1)];
     }
 
-    /// <summary>The kind of chain by its designation; roller chain, the commonest, when it is not known.</summary>
-    public static ChainFamily FamilyOf(string? designation) => Find(designation)?.Family ?? ChainFamily.Roller;
+    /// <summary>The kind of chain by its designation; the commonest when it is not known.</summary>
+    public static ChainFamily FamilyOf(string? designation) => Find(designation)?.Family ?? ChainFamily.Usual;
 
     private static string Described(ChainType type) => string.Create(CultureInfo.InvariantCulture,
-        $"{type.Designation} {string.Join(' ', type.AlsoCalled)} {type.Counterpart} {type.Standard} {type.Family} "
-        + $"{type.PitchMm?.Value:0.###} mm");
+        $"{type.Designation} {string.Join(' ', type.AlsoCalled)} {type.Counterpart} {type.Standard} "
+        + $"{type.Family} {type.Family.Words} {type.PitchMm?.Value:0.###} mm");
 
     private static string Normal(string designation)
     {

@@ -1,3 +1,5 @@
+using WearWatch.Chains.Families;
+
 namespace WearWatch.Chains;
 
 /// <summary>A catalogue size of a chain. What is not known of it is null; every number carries its source.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Chains;
 
@@ -10,13 +11,12 @@ namespace WearWatch.Chains;
 /// </remarks>
 internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
 {
-    private static readonly string[] Tables =
-        ["short-pitch.csv", "double-pitch.csv", "leaf.csv", "conveyor.csv", "welded-steel.csv", "round-link.csv"];
-
     // From memory: the pitches of ISO 1977 and DIN 8165.
     private static readonly double[] ConveyorPitchesMm = [40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000];
 
     public string Designation => Cell("designation");
+
+    public ChainFamily Family => ChainFamily.Named(Cell("family"));
 
     public string[] Names => [Designation, .. Also];
 
@@ -33,7 +33,7 @@ internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
         AlsoCalled = Also,
         Counterpart = Cell("counterpart"),
         Standard = Cell("standard"),
-        Family = Enum.Parse<ChainFamily>(Cell("family")),
+        Family = Family,
         Strands = strands,
         PitchMm = Number("pitch_mm"),
         PitchChoicesMm = PitchChoices(),
@@ -52,7 +52,10 @@ internal sealed class ChainTypeRow(IReadOnlyDictionary<string, string> cells)
         NewLengthTolerancePercent = Number("longer_pct"),
     };
 
-    public static IEnumerable<ChainTypeRow> ReadAll() => Tables.SelectMany(Read);
+    /// <summary>The rows of all tables, in the order of the kinds that they are of.</summary>
+    public static IEnumerable<ChainTypeRow> ReadAll() => Assembly.GetExecutingAssembly().GetManifestResourceNames()
+        .Where(name => name.EndsWith(".csv", StringComparison.Ordinal))
+        .Select(name => Read(name).ToList()).OrderBy(table => table[0].Family.Place).SelectMany(rows => rows);
 
     private static IEnumerable<ChainTypeRow> Read(string table)
     {

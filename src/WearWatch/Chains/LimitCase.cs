@@ -1,10 +1,12 @@
+using WearWatch.Chains.Families;
+
 namespace WearWatch.Chains;
 
 /// <summary>What decides at which elongation a chain is to be replaced.</summary>
 public sealed record LimitCase
 {
     /// <summary>The kind of chain.</summary>
-    public ChainFamily Family { get; init; } = ChainFamily.Roller;
+    public ChainFamily Family { get; init; } = ChainFamily.Usual;
 
     /// <summary>Teeth of the sprockets; the largest counts. Empty when not known.</summary>
     public IReadOnlyList<int> SprocketTeeth
@@ -57,7 +59,7 @@ public sealed record LimitCase
         Timing = card.Timing,
         Positioning = card.Positioning,
         HighPerformance = card.HighPerformance,
-        Lifts = card.Lifts || card.Family is ChainFamily.Leaf,
+        Lifts = card.HoldsLoad,
         TakeUpTravelMm = card.TakeUpTravelMm,
         ChainPitches = card.Pitches,
         PitchMm = card.PitchMm,

@@ -22,6 +22,13 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     /// <summary>The elongation from which a swap must be planned, where the rule names one of its own; in percent.</summary>
     public double? PlanFromPercent { get; init; }
 
+    /// <summary>
+    /// The one rule that is meant for any chain. It governs kinds that have no rule of their own, and is advice for others.
+    /// </summary>
+    internal static ReplacementLimit OfAnyChain { get; } = Read(
+        2, LimitReason.General, 28,
+        "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and wheels together");
+
     /// <summary>The limit of a roller chain: <c>min(3, 200/N)</c> percent, N the teeth of the largest sprocket.</summary>
     /// <remarks>
     /// Source: docs/references.md [8], [9]. One of the pages prints (2.00/N) %, which is the fraction, not the percent.
@@ -33,4 +40,12 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     /// <param name="card">The chain.</param>
     /// <param name="pitchesOut">Pitches that were taken out of it since it was fitted.</param>
     public static ReplacementLimit For(ChainCard card, int pitchesOut = 0) => LimitRules.For(card, pitchesOut).Governing;
+
+    /// <summary>A limit that was read at a numbered source of docs/references.md.</summary>
+    internal static ReplacementLimit Read(double percent, LimitReason reason, int reference, string rule) =>
+        new(percent, reason, $"docs/references.md [{reference}]") { Rule = rule };
+
+    /// <summary>A limit that was recalled and not read.</summary>
+    internal static ReplacementLimit Recalled(double percent, LimitReason reason, string rule) =>
+        new(percent, reason, Sourced.Memory) { Rule = rule, IsVerified = false };
 }

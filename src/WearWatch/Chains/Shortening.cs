@@ -1,3 +1,5 @@
+using WearWatch.Chains.Families;
+
 namespace WearWatch.Chains;
 
 /// <summary>What elongation does to a chain's length: slack for the take-up, and pitches that can be taken out.</summary>
@@ -44,8 +46,16 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
             ? 100 * (2 * travel + @case.PitchesOut * pitchMm) / ((pitches - @case.PitchesOut) * pitchMm)
             : null;
 
-    /// <summary>What to do about the slack, in plain words.</summary>
-    public string Advice => RemovablePitches > 0
+    /// <summary>What to do about the slack of a chain, in plain words.</summary>
+    /// <param name="family">The kind of chain.</param>
+    /// <param name="lifts">Whether its card says that it lifts.</param>
+    public string AdviceFor(ChainFamily family, bool lifts) => family.Shortens(lifts) ? AdviceToShorten : Never;
+
+    private const string Never =
+        "Never shorten or splice this chain: it is judged by its wear, and replaced whole. "
+        + "Slack that the take-up cannot hold needs a competent person.";
+
+    private string AdviceToShorten => RemovablePitches > 0
         ? $"Take out {RemovablePitches} pitches and set the take-up back; join with a new connecting link, not an offset link."
         : FormattableString.Invariant($"Nothing to take out yet: two pitches can go at {NextRemovalPercent:0.0} %.");
 }

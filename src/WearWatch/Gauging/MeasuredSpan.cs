@@ -1,4 +1,4 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Gauging;
 
@@ -20,7 +20,7 @@ public sealed record MeasuredSpan
     public Instrument Instrument { get; init; } = new Instrument.Tape();
 
     /// <summary>The kind of chain. Of links that are all alike any number may be measured.</summary>
-    public ChainFamily Family { get; init; } = ChainFamily.Roller;
+    public ChainFamily Family { get; init; } = ChainFamily.Usual;
 
     /// <summary>With which link the length begins.</summary>
     public FirstLink FirstLink { get; init; }
@@ -33,8 +33,11 @@ public sealed record MeasuredSpan
     /// <summary>Temperature of the tool in degrees Celsius; null for 20.</summary>
     public double? ToolTemperatureC { get; init; }
 
-    /// <summary>How much longer than nominal a new chain of this type may be, in percent. From memory: 0.15 by ISO 606.</summary>
-    public double NewLengthTolerancePercent { get; init; } = 0.15;
+    /// <summary>How much longer than nominal a new chain of this type may be, in percent; null leaves it to its kind.</summary>
+    public double? ListedTolerancePercent { get; init; }
+
+    /// <summary>How much longer than nominal it may have been when new, in percent.</summary>
+    public double NewLengthTolerancePercent => ListedTolerancePercent ?? Family.NewLengthTolerancePercent.Value;
 
     /// <summary>The measured length when new; null measures against nominal.</summary>
     public NewLength? New { get; init; }
@@ -49,7 +52,7 @@ public sealed record MeasuredSpan
     public double NominalMm => Pitches * PitchMm;
 
     /// <summary>Whether inner and outer links alternate, so that only every other pitch grows.</summary>
-    public bool LinksAlternate => Family is not (ChainFamily.OffsetLink or ChainFamily.RoundLink or ChainFamily.InvertedTooth);
+    public bool LinksAlternate => Family.LinksAlternate;
 
     /// <summary>
     /// What a reading over an odd number of pitches shows of the true elongation: <c>1 - 1/N</c> or <c>1 + 1/N</c>.

@@ -1,5 +1,3 @@
-using WearWatch.Chains;
-
 namespace WearWatch.Gauging;
 
 /// <summary>How many pitches to measure so that the measurement is good enough for the limit.</summary>
@@ -13,9 +11,6 @@ public sealed record SpanProposal(int Pitches, double LengthMm, double StandardU
     /// <summary>An uncertainty of a tenth of the limit costs little of the chain's life. Common practice.</summary>
     public const double ShareOfLimit = 0.1;
 
-    /// <summary>Round-steel link chain is measured over 11 links. From memory.</summary>
-    public const int RoundLinks = 11;
-
     /// <summary>Longer than this no tape is held straight by one person.</summary>
     private const double LongestMm = 3000;
 
@@ -28,7 +23,7 @@ public sealed record SpanProposal(int Pitches, double LengthMm, double StandardU
     /// <param name="chainPitches">Pitches of the whole chain, when known: more cannot be measured.</param>
     public static SpanProposal For(MeasuredSpan span, double limitPercent, int? chainPitches = null)
     {
-        if (span.Family == ChainFamily.RoundLink) return Over(span, RoundLinks, limitPercent, "Measure over 11 links");
+        if (span.Family.FixedSpan is { } links) return Over(span, links, limitPercent, $"Measure over {links} links");
         var step = span.LinksAlternate ? 2 : 1;
         var most = Math.Max(FewestPitches, (int)(LongestMm / span.PitchMm));
         if (chainPitches is { } all) most = Math.Clamp(all, 1, most);

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Inspections;
 

@@ -14,7 +14,7 @@ public static class LookNotice
     public static Notice? Of(ChainCard card, IReadOnlyList<Look> looks, IReadOnlyList<ChainEvent> events)
     {
         var standing = Look.Standing(looks, Last(events, ChainEventKind.Replacement) ?? card.FittedAt, Last(events, ChainEventKind.SprocketReplaced))
-            .Select(s => (s.Finding, s.Since, Point: Checklist.Find(s.Finding.Point, card.Family, card.Lifts)))
+            .Select(s => (s.Finding, s.Since, Point: card.Family.CheckPoint(s.Finding.Point, card.Lifts)))
             .Where(s => s.Point is not null).OrderByDescending(s => s.Point!.StopsTheChain).ToList();
         if (standing.Count == 0) return null;
         var found = standing.Select(s =>

@@ -33,7 +33,7 @@ public sealed record OilAdvice
         var speed = card.Duty.SpeedMetresPerSecond;
         var ambient = card.Duty.AmbientC;
         var feed = speed is { } v ? OilFeed.For(card.PitchMm, new Speed(v)) : null;
-        var grade = ambient is { } c ? OilGrade.For(card.Family, new Temperature(c)) : null;
+        var grade = ambient is { } c ? card.Family.OilFor(new Temperature(c)) : null;
         return new OilAdvice
         {
             Feed = feed,

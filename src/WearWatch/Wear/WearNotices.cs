@@ -16,13 +16,15 @@ internal static class WearNotices
         if (chain.Condition is not (Condition.SwapNow or Condition.PlanASwap)) return null;
         var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
         var isTakeUp = chain.Limit.Reason == LimitReason.TakeUpTravel;
+        var shortens = isTakeUp && chain.Card.MayBeShortened;
         var kind = isTakeUp ? NoticeKind.TakeUpEnds : NoticeKind.LimitNear;
         var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % allowed{(isTakeUp ? ": then the take-up is at its end" : "")}");
         if (chain.Condition == Condition.SwapNow)
         {
             return new(
                 kind, true, Text($"{state}; odds that the limit is passed: {passed:P0}."),
-                isTakeUp ? "Take pitches out if wear still allows it, else fit a new chain." : "Fit a new chain, and look at the sprockets.");
+                shortens ? "Take pitches out if wear still allows it, else fit a new chain."
+                    : "Fit a new chain, and look at the sprockets.");
         }
 
         var early = chain.DateAt(5, calendar, now) is { } date
@@ -30,7 +32,8 @@ internal static class WearNotices
             : Text($"the limit may be passed already ({passed:P0})");
         return new(
             kind, false, $"{state}; {early}.",
-            isTakeUp ? "Plan to take pitches out, or a swap, before that day." : "Plan a swap before that day, and order the chain.");
+            shortens ? "Plan to take pitches out, or a swap, before that day."
+                : "Plan a swap before that day, and order the chain.");
     }
 
     private static Notice? RateHasRisen(Assessment chain)

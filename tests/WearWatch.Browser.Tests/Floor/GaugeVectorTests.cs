@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 using WearWatch.Units;
 
@@ -36,7 +36,8 @@ public sealed class GaugeVectorTests(Screen screen)
           const { fixed } = await import('/floor/figures.js');
           return JSON.stringify(JSON.parse(entries).map(entry => {
             const form = { ...entry, counter: '', pitches: String(entry.pitches), place: '', strand: '', taut: true };
-            const read = readForm(form, { pitch_mm: entry.pitchMm, family: entry.family, last_counter_h: null });
+            const kind = { links_alternate: entry.linksAlternate, new_length_tolerance_pct: entry.newLengthTolerancePercent };
+            const read = readForm(form, { pitch_mm: entry.pitchMm, kind, last_counter_h: null });
             const refusal = read.faults.length ?? read.faults.temperature_c;
             if (refusal) return `refused ${refusal}`;
             const { percent, standardUncertaintyPercent, scatterPercent, doubted } = read.gauged;
@@ -90,8 +91,8 @@ public sealed class GaugeVectorTests(Screen screen)
                 : new TypedLength(Text(mm, unit, chance), "");
         });
         var temperature = chance.Next(3) == 0 ? (chance.Next(-70, 120) + chance.Next(10) / 10.0).ToString(CultureInfo.InvariantCulture) : "";
-        var family = Enum.GetValues<ChainFamily>()[chance.Next(Enum.GetValues<ChainFamily>().Length)];
-        return new TypedEntry(pitchMm, pitches, unit, tool, [.. lengths], temperature, JsonNamingPolicy.SnakeCaseLower.ConvertName(family.ToString()));
+        var family = ChainFamily.All[chance.Next(ChainFamily.All.Count)];
+        return new TypedEntry(pitchMm, pitches, unit, tool, [.. lengths], temperature, family.Name);
     }
 
     /// <summary>A length as a person types it: decimals with point or comma, fractions on an inch rule, now and then nonsense.</summary>
@@ -109,7 +110,11 @@ public sealed class GaugeVectorTests(Screen screen)
     private sealed record TypedEntry(
         double PitchMm, int Pitches, string Unit, string Tool, IReadOnlyList<TypedLength> Lengths, string Temperature, string Family)
     {
+        public bool LinksAlternate => FamilyOf.LinksAlternate;
+
+        public double NewLengthTolerancePercent => FamilyOf.NewLengthTolerancePercent.Value;
+
         [System.Text.Json.Serialization.JsonIgnore]
-        public ChainFamily FamilyOf => Enum.Parse<ChainFamily>(Family.Replace("_", "", StringComparison.Ordinal), ignoreCase: true);
+        public ChainFamily FamilyOf => ChainFamily.Named(Family);
     }
 }

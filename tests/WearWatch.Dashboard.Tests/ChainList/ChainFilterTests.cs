@@ -1,4 +1,4 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Wear;
 
@@ -14,7 +14,7 @@ public sealed class ChainFilterTests
             Search = "drum & 50%",
             Line = "Press 2",
             Condition = Condition.PlanASwap,
-            Family = ChainFamily.DoublePitch,
+            Family = ChainFamily.Named("double_pitch"),
             DueBefore = new DateOnly(2027, 1, 4),
             Sort = ChainSort.LastReading,
             Descending = true,

@@ -1,4 +1,4 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Wear;
 
@@ -12,7 +12,7 @@ public sealed class ChainListQueryTests : IAsyncLifetime
     {
         await using var db = await host.OpenAsync();
         db.Chains.AddRange(
-            A.Chain("K-1", "Press", "infeed"), A.Chain("K-2", "Drying", "drum 50% load"), A.Chain("K-3", "Press", "outfeed", "BL634", ChainFamily.Leaf));
+            A.Chain("K-1", "Press", "infeed"), A.Chain("K-2", "Drying", "drum 50% load"), A.Chain("K-3", "Press", "outfeed", "BL634", ChainFamily.Named("leaf")));
         await db.SaveChangesAsync(TestContext.Current.CancellationToken);
         var reading = A.Reading(1);
         db.Readings.Add(reading);
@@ -55,7 +55,7 @@ public sealed class ChainListQueryTests : IAsyncLifetime
     public async Task Line_and_family_narrow_the_list()
     {
         Assert.Equal(["K-1", "K-3"], await NamesAsync(new ChainFilter { Line = "Press" }));
-        Assert.Equal(["K-3"], await NamesAsync(new ChainFilter { Family = ChainFamily.Leaf }));
+        Assert.Equal(["K-3"], await NamesAsync(new ChainFilter { Family = ChainFamily.Named("leaf") }));
     }
 
     public static TheoryData<ChainSort> Sorts => [.. Enum.GetValues<ChainSort>()];

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text.Json;
 using ParquetSharp;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Engineer.History;
 using WearWatch.Inspections;
 using WearWatch.Plant.Intake;

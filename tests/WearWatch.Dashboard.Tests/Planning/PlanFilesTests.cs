@@ -1,9 +1,9 @@
 using System.IO.Compression;
 using System.Net;
 using System.Text;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Planner;
-using WearWatch.Planning.Swaps;
 using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Tests.Planning;
@@ -69,9 +69,9 @@ public sealed class PlanFilesTests
     [Fact]
     public void Every_kind_of_chain_has_tools_and_steps_that_begin_with_the_lock()
     {
-        foreach (var family in Enum.GetValues<ChainFamily>())
+        foreach (var family in ChainFamily.All)
         {
-            Assert.Contains("lock", JobCard.StepsFor(family, ChainCut.For(family, 80), 80)[0], StringComparison.Ordinal);
+            Assert.Contains("lock", JobCard.StepsFor(family, family.Cut(80), 80)[0], StringComparison.Ordinal);
             Assert.NotEmpty(JobCard.ToolsFor(family));
         }
     }

@@ -1,5 +1,5 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Inspections;
+using WearWatch.Chains.Families;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Demo;
 

@@ -23,7 +23,6 @@ public sealed class WordsTests
     public void Every_word_of_the_trade_is_there_and_means_one_thing()
     {
         OneWordEach<LimitReason>(TradeWords.Of);
-        OneWordEach<ChainFamily>(TradeWords.Of);
         OneWordEach<Tool>(TradeWords.Of);
         OneWordEach<ChainEventKind>(TradeWords.Of);
         OneWordEach<NoticeKind>(TradeWords.Of);

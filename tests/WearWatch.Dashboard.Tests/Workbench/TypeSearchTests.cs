@@ -1,9 +1,9 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Engineer.Workbench;
 using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
-using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 
@@ -14,7 +14,7 @@ public sealed class TypeSearchTests
     {
         Assert.Equal("16B-1", Search("find=16b").Found[0].Designation);
         Assert.All(Search("pitch_mm=25.4").Found, t => Assert.True(t.PitchMm is null ? t.PitchChoicesMm.Any(p => Math.Abs(p - 25.4) < 0.31) : Math.Abs(t.PitchMm.Value.Value - 25.4) < 0.31));
-        Assert.All(Search("family=leaf").Found, t => Assert.Equal(ChainFamily.Leaf, t.Family));
+        Assert.All(Search("family=leaf").Found, t => Assert.Equal(ChainFamily.Named("leaf"), t.Family));
         Assert.Contains(Search("pitch_mm=160").Found, t => t.Designation == "M112");
         Assert.Empty(Search("find=nothing like it").Found);
     }

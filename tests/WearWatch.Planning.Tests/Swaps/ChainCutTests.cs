@@ -1,6 +1,5 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
-using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Planning.Tests.Swaps;
 
@@ -12,7 +11,7 @@ public sealed class ChainCutTests
     {
         foreach (var pitches in Enumerable.Range(3, 400))
         {
-            var cut = ChainCut.For(ChainFamily.Roller, pitches);
+            var cut = ChainFamily.Usual.Cut(pitches);
             Assert.Equal(pitches, cut.CutPitches + cut.ConnectingLinks + cut.OffsetLinks);
             Assert.Equal(1, cut.CutPitches % 2);
             Assert.Equal(pitches % 2, cut.OffsetLinks);
@@ -21,11 +20,11 @@ public sealed class ChainCutTests
 
     [Fact]
     public void Links_that_are_all_alike_need_no_offset_link() =>
-        Assert.Equal(new ChainCut(81, 0, 0), ChainCut.For(ChainFamily.OffsetLink, 81));
+        Assert.Equal(new ChainCut(81, 0, 0), ChainFamily.Named("offset_link").Cut(81));
 
     [Fact]
     public void An_odd_chain_takes_chain_a_connecting_link_and_an_offset_link_from_the_shelf() =>
         Assert.Equal(
             [new(new(PartKind.Chain, "16B-1"), 79), new(new(PartKind.ConnectingLink, "16B-1"), 1), new(new(PartKind.OffsetLink, "16B-1"), 1)],
-            ChainCut.For(ChainFamily.Roller, 81).Needs("16B-1"));
+            PartNeed.Of(ChainFamily.Usual.Cut(81), "16B-1"));
 }

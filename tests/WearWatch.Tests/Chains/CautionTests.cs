@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 
 namespace WearWatch.Tests.Chains;
@@ -5,7 +6,7 @@ namespace WearWatch.Tests.Chains;
 public sealed class CautionTests
 {
     [Fact]
-    public void Every_kind_of_chain_is_touched_only_when_locked_out() => Assert.All(Enum.GetValues<ChainFamily>(), family =>
+    public void Every_kind_of_chain_is_touched_only_when_locked_out() => Assert.All(ChainFamily.All, family =>
     {
         Assert.Contains(Caution.BeforeTouching, Caution.For(family));
         Assert.Equal(Caution.WhoDecides, Caution.For(family)[^1]);
@@ -15,16 +16,8 @@ public sealed class CautionTests
     [Fact]
     public void A_chain_that_lifts_is_never_passed_by_a_figure_alone()
     {
-        Assert.Equal(Caution.Lifting, Caution.For(ChainFamily.Leaf)[0]);
+        Assert.Equal(Caution.Lifting, Caution.For(ChainFamily.Named("leaf"))[0]);
         Assert.Equal(Caution.Lifting, Caution.For(new ChainCard { Name = "K1", PitchMm = 25.4, Lifts = true })[0]);
-        Assert.DoesNotContain(Caution.Lifting, Caution.For(ChainFamily.Roller));
+        Assert.DoesNotContain(Caution.Lifting, Caution.For(ChainFamily.Usual));
     }
-
-    [Fact]
-    public void Every_kind_of_chain_has_signs_besides_elongation_with_their_source() =>
-        Assert.All(Enum.GetValues<ChainFamily>(), family =>
-    {
-        Assert.NotEmpty(DiscardSign.For(family));
-        Assert.All(DiscardSign.For(family), sign => Assert.Matches(@"^docs/references\.md \[\d+\]$|^from memory", sign.Source));
-    });
 }

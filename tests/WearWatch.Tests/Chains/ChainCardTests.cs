@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 
 namespace WearWatch.Tests.Chains;
@@ -26,13 +27,13 @@ public sealed class ChainCardTests
     {
         var card = Card();
 
-        Assert.Equal((ChainFamily.Roller, 1, 1.0), (card.Family, card.Strands, card.OilingSurroundingsFactor));
+        Assert.Equal((ChainFamily.Usual, 1, 1.0), (card.Family, card.Strands, card.OilingSurroundingsFactor));
         Assert.Equal((3.0, LimitReason.General), (ReplacementLimit.For(card).Percent, ReplacementLimit.For(card).Reason));
     }
 
     [Fact]
     public void A_leaf_chain_lifts_whether_the_card_says_so_or_not() =>
-        Assert.True(LimitCase.Of(Card() with { Family = ChainFamily.Leaf }).Lifts);
+        Assert.True(LimitCase.Of(Card() with { Family = ChainFamily.Named("leaf") }).Lifts);
 
     [Fact]
     public void What_is_computed_from_sourced_numbers_is_as_sure_as_the_less_sure()

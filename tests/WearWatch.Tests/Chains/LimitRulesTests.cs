@@ -1,4 +1,5 @@
 using CsCheck;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 
 namespace WearWatch.Tests.Chains;
@@ -45,22 +46,23 @@ public sealed class LimitRulesTests
 
     // Sources: docs/references.md [31], [27], [27], [22] and [30], and [28] for kinds without a rule of their own.
     [Theory]
-    [InlineData(ChainFamily.DoublePitch, 1.5)]
-    [InlineData(ChainFamily.Conveyor, 3.0)]
-    [InlineData(ChainFamily.OffsetLink, 3.0)]
-    [InlineData(ChainFamily.Leaf, 3.0)]
-    [InlineData(ChainFamily.Bush, 2.0)]
-    [InlineData(ChainFamily.RoundLink, 2.0)]
-    [InlineData(ChainFamily.InvertedTooth, 2.0)]
-    [InlineData(ChainFamily.Custom, 2.0)]
-    public void Every_kind_of_chain_has_its_general_limit(ChainFamily family, double percent) =>
-        Assert.Equal(percent, LimitRules.For(new LimitCase { Family = family }).Governing.Percent);
+    [InlineData("double_pitch", 1.5)]
+    [InlineData("conveyor", 3.0)]
+    [InlineData("offset_link", 3.0)]
+    [InlineData("welded_steel", 3.0)]
+    [InlineData("leaf", 3.0)]
+    [InlineData("bush", 2.0)]
+    [InlineData("round_link", 2.0)]
+    [InlineData("inverted_tooth", 2.0)]
+    [InlineData("custom", 2.0)]
+    public void Every_kind_of_chain_has_its_general_limit(string family, double percent) =>
+        Assert.Equal(percent, LimitRules.For(new LimitCase { Family = ChainFamily.Named(family) }).Governing.Percent);
 
     [Theory]
-    [InlineData(ChainFamily.Conveyor)]
-    [InlineData(ChainFamily.Leaf)]
-    public void Conveyor_and_leaf_chain_are_planned_from_two_percent(ChainFamily family) =>
-        Assert.Equal(2, LimitRules.For(new LimitCase { Family = family }).Governing.PlanFromPercent);
+    [InlineData("conveyor")]
+    [InlineData("leaf")]
+    public void Conveyor_and_leaf_chain_are_planned_from_two_percent(string family) =>
+        Assert.Equal(2, LimitRules.For(new LimitCase { Family = ChainFamily.Named(family) }).Governing.PlanFromPercent);
 
     [Fact]
     public void The_lowest_binding_limit_governs_and_the_others_are_told_in_order()
@@ -85,7 +87,7 @@ public sealed class LimitRulesTests
 
     [Fact]
     public void Figures_from_memory_never_govern() =>
-        Gen.Select(Gen.Enum<ChainFamily>(), Gen.Bool, Gen.Bool, Gen.Bool,
+        Gen.Select(Gen.Int[0, ChainFamily.All.Count - 1].Select(i => ChainFamily.All[i]), Gen.Bool, Gen.Bool, Gen.Bool,
             Gen.Int[5, 200]).Sample((family, fixedCentres, parallel, lifts, teeth) =>
         {
             var verdict = LimitRules.For(new LimitCase
@@ -104,11 +106,11 @@ public sealed class LimitRulesTests
     [Fact]
     public void Figures_from_memory_are_shown_as_advice()
     {
-        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.DoublePitch }).Advice, l =>
+        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.Named("double_pitch") }).Advice, l =>
             l is { Percent: 1, IsVerified: false });
         Assert.Contains(LimitRules.For(new LimitCase { FixedCentres = true }).Advice, l =>
             l is { Percent: 0.7, IsVerified: false });
-        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.RoundLink }).Advice, l =>
+        Assert.Contains(LimitRules.For(new LimitCase { Family = ChainFamily.Named("round_link") }).Advice, l =>
             l is { Percent: 2, IsVerified: false });
     }
 

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Units;
 
@@ -36,7 +37,7 @@ public sealed class MeasuringLoadTests
     [Fact]
     public void Without_a_strength_the_chain_is_measured_in_place()
     {
-        var custom = ChainType.Custom("our own", ChainFamily.Custom, 33);
+        var custom = ChainType.Custom("our own", ChainFamily.Named("custom"), 33);
 
         Assert.Null(MeasuringLoad.For(custom));
         Assert.StartsWith("Measure in place", MeasuringLoad.Advice(custom), StringComparison.Ordinal);

@@ -1,4 +1,5 @@
 using CsCheck;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 
 namespace WearWatch.Tests.Chains;
@@ -15,7 +16,7 @@ public sealed class ShorteningTests
         Assert.Equal(1.8 * 25.4, shortening.TakeUpUsedMm, 1e-9);
         Assert.Equal(2, shortening.RemovablePitches);
         Assert.Equal(100.0 * 4 / 120, shortening.NextRemovalPercent, 1e-12);
-        Assert.Contains("Take out 2 pitches", shortening.Advice, StringComparison.Ordinal);
+        Assert.Contains("Take out 2 pitches", shortening.AdviceFor(ChainFamily.Usual, lifts: false), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -24,7 +25,7 @@ public sealed class ShorteningTests
         var shortening = Shortening.Of(60, 25.4, 1);
 
         Assert.Equal(0, shortening.RemovablePitches);
-        Assert.Contains("two pitches can go at 3.3 %", shortening.Advice, StringComparison.Ordinal);
+        Assert.Contains("two pitches can go at 3.3 %", shortening.AdviceFor(ChainFamily.Usual, lifts: false), StringComparison.Ordinal);
     }
 
     // Geometry: 118 pitches at 3 % are 121.54 pitches long, 1.54 more than the 120 of the new chain.
@@ -57,11 +58,27 @@ public sealed class ShorteningTests
                 && shortening.NextRemovalPercent > percent - 1e-6;
         });
 
+    // Sources: docs/references.md [22], [30]: a worn lifting chain is never spliced or repaired in part.
     [Theory]
-    [InlineData(ChainFamily.Roller, 2.5, null, "Above 2 %")]
-    [InlineData(ChainFamily.Roller, 1.0, 3, "third chain")]
-    [InlineData(ChainFamily.Conveyor, null, null, "Look at the teeth")]
-    [InlineData(ChainFamily.Leaf, 3.0, null, "never splice")]
-    public void Advice_on_sprockets_comes_with_every_swap(ChainFamily family, double? percent, int? chains, string says) =>
-        Assert.Contains(says, SprocketAdvice.For(family, percent, chains), StringComparison.Ordinal);
+    [InlineData("roller", false, true)]
+    [InlineData("conveyor", false, true)]
+    [InlineData("roller", true, false)]
+    [InlineData("leaf", false, false)]
+    [InlineData("round_link", false, false)]
+    public void Nobody_is_told_to_shorten_a_chain_that_lifts(string family, bool lifts, bool shortens)
+    {
+        var kind = ChainFamily.Named(family);
+        var advice = Shortening.Of(120, 25.4, 3).AdviceFor(kind, lifts);
+        Assert.Equal(shortens, advice.Contains("Take out 2 pitches", StringComparison.Ordinal));
+        Assert.Equal(!shortens, advice.Contains("Never shorten", StringComparison.Ordinal));
+        Assert.Equal(shortens, new ChainCard { Name = "K1", PitchMm = 25.4, Family = kind, Lifts = lifts }.MayBeShortened);
+    }
+
+    [Theory]
+    [InlineData("roller", 2.5, null, "Above 2 %")]
+    [InlineData("roller", 1.0, 3, "third chain")]
+    [InlineData("conveyor", null, null, "Look at the teeth")]
+    [InlineData("leaf", 3.0, null, "never splice")]
+    public void Advice_on_sprockets_comes_with_every_swap(string family, double? percent, int? chains, string says) =>
+        Assert.Contains(says, ChainFamily.Named(family).SprocketAdvice(percent, chains), StringComparison.Ordinal);
 }

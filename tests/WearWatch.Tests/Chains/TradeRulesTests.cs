@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 
 namespace WearWatch.Tests.Chains;
 
 /// <summary>
-/// Every rule of tests/data/trade/wear_limits.csv, each with its source there, against what LimitRules and DiscardSign say.
+/// Every rule of tests/data/trade/wear_limits.csv, each with its source there, against what LimitRules and the checklists say.
 /// </summary>
 public sealed class TradeRulesTests
 {
@@ -20,18 +21,18 @@ public sealed class TradeRulesTests
         ["WL04"] = () => Governing(new() { HighPerformance = true }),
         ["WL05"] = () => Governing(new() { Positioning = true }),
         ["WL06"] = () => Advised(new(), "docs/references.md [11]"),
-        ["WL07"] = () => Advised(new() { Family = ChainFamily.Conveyor }, "docs/references.md [11]"),
-        ["WL08"] = () => Governing(new() { Family = ChainFamily.Conveyor }),
+        ["WL07"] = () => Advised(new() { Family = ChainFamily.Named("conveyor") }, "docs/references.md [11]"),
+        ["WL08"] = () => Governing(new() { Family = ChainFamily.Named("conveyor") }),
         ["WL09"] = () => Advised(new(), "docs/references.md [28]"),
         ["WL10"] = () => Governing(new() { Timing = true }),
-        ["WL11"] = () => LimitRules.For(new LimitCase { Family = ChainFamily.Leaf }).Governing.PlanFromPercent!.Value,
-        ["WL12"] = () => Governing(new() { Family = ChainFamily.Leaf }),
-        ["WL13"] = () => PercentIn(ChainFamily.Leaf, @"worn by (\d+) % of their height"),
-        ["WL14"] = () => Governing(new() { Family = ChainFamily.DoublePitch }),
+        ["WL11"] = () => LimitRules.For(new LimitCase { Family = ChainFamily.Named("leaf") }).Governing.PlanFromPercent!.Value,
+        ["WL12"] = () => Governing(new() { Family = ChainFamily.Named("leaf") }),
+        ["WL13"] = () => PercentIn(ChainFamily.Named("leaf"), @"worn by (\d+) % of their height"),
+        ["WL14"] = () => Governing(new() { Family = ChainFamily.Named("double_pitch") }),
         ["WL18"] = () => Advised(new() { FixedCentres = true }, Sourced.Memory),
-        ["WL19"] = () => 100 - 100 * PercentIn(ChainFamily.Conveyor, @"to (0\.\d+) of their diameter if case"),
-        ["WL20"] = () => 100 - 100 * PercentIn(ChainFamily.Conveyor, @"to (0\.\d+) if through"),
-        ["WL21"] = () => Advised(new() { Family = ChainFamily.Bush }, Sourced.Memory),
+        ["WL19"] = () => 100 - 100 * PercentIn(ChainFamily.Named("conveyor"), @"to (0\.\d+) of their diameter if case"),
+        ["WL20"] = () => 100 - 100 * PercentIn(ChainFamily.Named("conveyor"), @"to (0\.\d+) if through"),
+        ["WL21"] = () => Advised(new() { Family = ChainFamily.Named("bush") }, Sourced.Memory),
     };
 
     public static TheoryData<string> Ids => [.. TradeTable.Read("wear_limits.csv").Select(row => row["rule_id"]).Except(LeftOut)];
@@ -55,7 +56,7 @@ public sealed class TradeRulesTests
     // The two ends of the printed range of conveyor chain: plan at 2, replace at 3 %.
     [Fact]
     public void The_lower_end_of_a_printed_range_is_where_planning_begins() =>
-        Assert.Equal(2, LimitRules.For(new LimitCase { Family = ChainFamily.Conveyor }).Governing.PlanFromPercent);
+        Assert.Equal(2, LimitRules.For(new LimitCase { Family = ChainFamily.Named("conveyor") }).Governing.PlanFromPercent);
 
     private static double Governing(LimitCase @case) => LimitRules.For(@case).Governing.Percent;
 
@@ -63,6 +64,6 @@ public sealed class TradeRulesTests
         LimitRules.For(@case).Advice.First(limit => limit.Source == source).Percent;
 
     private static double PercentIn(ChainFamily family, string pattern) => double.Parse(
-        DiscardSign.For(family).Select(sign => Regex.Match(sign.Text, pattern)).First(match => match.Success).Groups[1].Value,
+        family.CheckPoints(lifts: false).Select(point => Regex.Match(point.Ask, pattern)).First(match => match.Success).Groups[1].Value,
         CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,5 @@
 using CsCheck;
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 
 namespace WearWatch.Tests.Gauging;
@@ -35,7 +35,7 @@ public sealed class SpanProposalTests
 
     [Fact]
     public void Link_chain_is_measured_over_eleven_links() =>
-        Assert.Equal(11, SpanProposal.For(Span(28) with { Family = ChainFamily.RoundLink }, limitPercent: 2).Pitches);
+        Assert.Equal(11, SpanProposal.For(Span(28) with { Family = ChainFamily.Named("round_link") }, limitPercent: 2).Pitches);
 
     private static MeasuredSpan Span(double pitchMm) => new() { PitchMm = pitchMm, Pitches = 2, LengthsMm = [2 * pitchMm] };
 

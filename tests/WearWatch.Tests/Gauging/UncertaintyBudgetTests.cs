@@ -1,5 +1,5 @@
 using CsCheck;
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 
 namespace WearWatch.Tests.Gauging;
@@ -115,7 +115,7 @@ public sealed class UncertaintyBudgetTests
         Assert.Equal(2.0 / 9, Component(UncertaintyBudget.Of(odd), "odd number of pitches"), 1e-9);
         Assert.DoesNotContain(UncertaintyBudget.Of(odd with { FirstLink = FirstLink.Inner }).Components, c =>
             c.Name.StartsWith("odd", StringComparison.Ordinal));
-        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Family = ChainFamily.OffsetLink }).Components, c =>
+        Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Family = ChainFamily.Named("offset_link") }).Components, c =>
             c.Name.StartsWith("odd", StringComparison.Ordinal));
         Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Pitches = 10 }).Components, c =>
             c.Name.StartsWith("odd", StringComparison.Ordinal));

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Inspections;
 
@@ -7,25 +8,38 @@ public sealed class LookTests
 {
     private static readonly DateTimeOffset Day = new(2026, 11, 1, 8, 0, 0, TimeSpan.Zero);
 
-    public static TheoryData<ChainFamily, bool> Families =>
-        [.. Enum.GetValues<ChainFamily>().SelectMany(f => new[] { (f, false), (f, true) })];
+    public static TheoryData<string, bool> Families =>
+        [.. ChainFamily.All.SelectMany(f => new[] { (f.Name, false), (f.Name, true) })];
 
     [Theory]
     [MemberData(nameof(Families))]
-    public void Every_kind_of_chain_has_a_checklist_with_advice_and_source_each_point_once(ChainFamily family, bool lifts)
+    public void Every_kind_of_chain_has_a_checklist_with_advice_and_source_each_point_once(string family, bool lifts)
     {
-        var points = Checklist.For(family, lifts);
+        var points = ChainFamily.Named(family).CheckPoints(lifts);
         Assert.Equal(points.Count, points.Select(p => p.Point).Distinct().Count());
         Assert.All(points, p => Assert.True(p.Ask.Length > 0 && p.Advice.EndsWith('.') && p.Source.Length > 0, p.ToString()));
-        Assert.True(Checklist.Find(LookPoint.CrackedOrTurnedParts, family, lifts)!.StopsTheChain);
+        Assert.True(ChainFamily.Named(family).CheckPoint(LookPoint.CrackedOrTurnedParts, lifts)!.StopsTheChain);
     }
 
     [Theory]
-    [InlineData(ChainFamily.Roller, false, false)]
-    [InlineData(ChainFamily.Roller, true, true)]
-    [InlineData(ChainFamily.Leaf, false, true)]
-    public void What_lifts_is_looked_at_up_to_its_anchors(ChainFamily family, bool lifts, bool asked) =>
-        Assert.Equal(asked, Checklist.Find(LookPoint.AnchorsAndSheaves, family, lifts) is not null);
+    [InlineData("roller", false, false)]
+    [InlineData("roller", true, true)]
+    [InlineData("leaf", false, true)]
+    public void What_lifts_is_looked_at_up_to_its_anchors(string family, bool lifts, bool asked) =>
+        Assert.Equal(asked, ChainFamily.Named(family).CheckPoint(LookPoint.AnchorsAndSheaves, lifts) is not null);
+
+    // Source: docs/references.md [30]: at any elongation these reject a chain that lifts; oil and a new link do not heal them.
+    [Theory]
+    [MemberData(nameof(Families))]
+    public void What_is_mended_on_a_drive_stops_a_chain_that_lifts(string family, bool lifts)
+    {
+        var kind = ChainFamily.Named(family);
+        LookPoint[] rejecting = [LookPoint.StiffJoints, LookPoint.PlateWear, LookPoint.Corrosion];
+        Assert.All(kind.CheckPoints(lifts).Where(p => rejecting.Contains(p.Point)), p => Assert.Equal(kind.Lifts(lifts), p.StopsTheChain));
+        Assert.All(
+            kind.CheckPoints(lifts).Where(p => kind.Lifts(lifts)),
+            p => Assert.DoesNotContain("shorten by", p.Advice, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void A_finding_stands_until_a_later_look_says_that_the_point_is_in_order()

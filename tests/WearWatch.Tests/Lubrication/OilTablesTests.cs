@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Lubrication;
 using WearWatch.Tests.Chains;
@@ -64,7 +65,7 @@ public sealed class OilTablesTests
     // Source: docs/references.md [49], rows U.
     [Fact]
     public void Conveyor_chain_has_a_table_of_its_own() => Assert.All(Bands("U"), band =>
-        Assert.Equal("SAE " + band.Row["sae"], OilGrade.For(ChainFamily.Conveyor, new Temperature(band.Middle))!.Sae));
+        Assert.Equal("SAE " + band.Row["sae"], ChainFamily.Named("conveyor").OilFor(new Temperature(band.Middle))!.Sae));
 
     // Source: docs/references.md [11], rows T; the doubtful last one is left out.
     [Fact]

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
 using WearWatch.Running;
@@ -33,7 +34,7 @@ public sealed class ChainTextTests
     {
         // ISO 606: 16B has a pitch of 25.4 mm, which is 16 sixteenths of an inch. docs/references.md
         var card = Assert.IsType<FileItem.Chain>(Assert.Single(Rows("chain,chain_type\nC1,16B-1\n"))).Card;
-        Assert.Equal((25.4, ChainFamily.Roller), (card.PitchMm, card.Family));
+        Assert.Equal((25.4, ChainFamily.Usual), (card.PitchMm, card.Family));
     }
 
     [Theory]
@@ -66,7 +67,7 @@ public sealed class ChainTextTests
             Line = "L, with a comma",
             Position = "P \"quoted\"",
             ChainType = "M112x160",
-            Family = ChainFamily.Conveyor,
+            Family = ChainFamily.Named("conveyor"),
             PitchMm = 160,
             Pitches = 200,
             SprocketTeeth = [8, 12],

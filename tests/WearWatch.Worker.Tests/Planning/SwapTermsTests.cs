@@ -1,6 +1,5 @@
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
-using WearWatch.Planning.Swaps;
 using WearWatch.Plant.Planning;
 
 namespace WearWatch.Worker.Tests.Planning;
@@ -15,9 +14,9 @@ public sealed class SwapTermsTests
     {
         await using var mill = await PlannedMill.OpenAsync();
         var inputs = mill.Get<PlanInputs>();
-        Assert.Equal([new SwapWorkLine(ChainFamily.Roller, SwapWork.UsualFor(ChainFamily.Roller), IsOwn: false)], (await inputs.AskAsync(Ct)).Works);
+        Assert.Equal([new SwapWorkLine(ChainFamily.Usual, ChainFamily.Usual.UsualSwap, IsOwn: false)], (await inputs.AskAsync(Ct)).Works);
 
-        await inputs.SaveAsync(ChainFamily.Roller, new SwapWork(2, 1, 3), Ct);
+        await inputs.SaveAsync(ChainFamily.Usual, new SwapWork(2, 1, 3), Ct);
         Assert.True(Assert.Single((await inputs.AskAsync(Ct)).Works).IsOwn);
         var swap = (await mill.DraftAsync()).Picture.Input.Tasks.Single(t => t.Chain == "P-1");
         Assert.Equal((3.0, 3), (swap.Hours, swap.People)); // 2 h, and 1 h for its 100 pitches

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
@@ -13,7 +14,7 @@ public sealed class CardTextTests
         Line = "Press",
         Position = "infeed",
         ChainType = "M112x160",
-        Family = ChainFamily.Conveyor,
+        Family = ChainFamily.Named("conveyor"),
         PitchMm = 160,
         Pitches = 240,
         SprocketTeeth = [8, 12],

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Plant.Register;
 using WearWatch.Storage.Rows;
 
@@ -18,7 +19,7 @@ public static class CardChangeLine
 
     private static string Usual(string field, string text) => (field, text) switch
     {
-        ("family", "") => "roller",
+        ("family", "") => ChainFamily.Usual.Name,
         ("strands", "") or ("oiling_surroundings_factor", "") => "1",
         _ => text,
     };

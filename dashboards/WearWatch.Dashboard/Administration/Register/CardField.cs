@@ -1,3 +1,4 @@
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Files;
 
@@ -36,7 +37,7 @@ public sealed record CardField(string Column, string Name, string Unit = "", str
         ("What it is",
         [
             new("chain_type", "Chain type", Hint: "such as 16B-1, 80, C2060", Kind: FieldKind.Text),
-            new("family", "Family", Kind: FieldKind.OneOf) { Choices = Words(FileWords.Families, TradeWords.Of) },
+            new("family", "Family", Kind: FieldKind.OneOf) { Choices = [.. ChainFamily.All.Select(f => (f.Name, f.Words))] },
             new("pitch_mm", "Pitch", "mm"),
             new("strands", "Strands", Hint: "left out: 1"),
             new("pitches", "Length of the chain", "pitches"),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
@@ -52,7 +53,7 @@ public sealed class CardForm
     public string TypeWords => this["chain_type"].Trim() is not { Length: > 0 } text ? ""
         : ChainCatalogue.Find(text) is not { } type ? "Not in the catalogue: write its family and pitch."
         : type.PitchMm is not { } pitch ? $"Made in several pitches: write one of {string.Join(", ", type.PitchChoicesMm.Take(6))} mm behind it, such as {type.Designation}x{type.PitchChoicesMm[0]:0.#}."
-        : $"{TradeWords.Of(type.Family)} chain, {Show.Millimetres(pitch.Value)} pitch, {Show.Count(type.Strands, "strand")}; {type.Standard}.";
+        : $"{type.Family.Words} chain, {Show.Millimetres(pitch.Value)} pitch, {Show.Count(type.Strands, "strand")}; {type.Standard}.";
 
     /// <summary>The text in a field. A chain type that the catalogue knows fills in what follows from it.</summary>
     public string this[string column]
@@ -100,7 +101,7 @@ public sealed class CardForm
         Judge();
     }
 
-    private static Dictionary<string, string> Empty() => new() { ["family"] = FileWords.Of(ChainFamily.Roller) };
+    private static Dictionary<string, string> Empty() => new() { ["family"] = ChainFamily.Usual.Name };
 
     private Dictionary<string, string> ShownOf(ChainRow row)
     {
@@ -115,7 +116,7 @@ public sealed class CardForm
     private void FillFromType()
     {
         if (ChainCatalogue.Find(this["chain_type"]) is not { } type) return;
-        typed["family"] = FileWords.Of(type.Family);
+        typed["family"] = type.Family.Name;
         typed["strands"] = type.Strands == 1 ? "" : RowFields.Text(type.Strands);
         if (type.PitchMm is { } pitch) typed["pitch_mm"] = RowFields.Text(pitch.Value);
     }

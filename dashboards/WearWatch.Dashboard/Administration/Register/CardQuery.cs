@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 

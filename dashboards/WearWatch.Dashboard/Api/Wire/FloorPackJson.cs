@@ -4,7 +4,11 @@ namespace WearWatch.Dashboard.Api.Wire;
 internal sealed record FloorPackJson(
     DateTimeOffset MadeAt, FloorPlantJson Plant, IReadOnlyList<FloorChainJson> Chains, IReadOnlyDictionary<string, string> Hands,
     IReadOnlyDictionary<string, IReadOnlyList<string>> Cautions, IReadOnlyDictionary<string, IReadOnlyList<string>> Guides,
+    IReadOnlyDictionary<string, FloorKindJson> Kinds,
     IReadOnlyDictionary<string, IReadOnlyList<FloorPointJson>> Checklists);
+
+/// <summary>What the gauge has to know of a kind of chain: pin_middles or link_edges, how much longer a new one may be.</summary>
+internal sealed record FloorKindJson(bool LinksAlternate, string Measured, double NewLengthTolerancePct);
 
 /// <summary>The plant; its mark is what its labels carry.</summary>
 internal sealed record FloorPlantJson(string Name, string Mark, string TimeZone, double RunningHoursPerWeek, bool Simulated);

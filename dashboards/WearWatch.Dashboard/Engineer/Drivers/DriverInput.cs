@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Kit.Words;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
@@ -25,8 +26,8 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
                 new("lubrication " + TradeWords.Of(s), "against by hand when due", 1, c => c.Duty.Lubrication == s),
             "dust" when Enum.TryParse<DustLevel>(words[1], out var d) =>
                 new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
-            "family" when Enum.TryParse<ChainFamily>(words[1], out var f) =>
-                new(TradeWords.Of(f) + " chain", "against roller chain", 1, c => c.Family == f),
+            "family" when ChainFamily.Find(words[1]) is { } f =>
+                new(f.Words + " chain", $"against {ChainFamily.Usual.Words} chain", 1, c => c.Family == f),
             "lot" => new("lot " + words[1], "against the average lot", 1, c => c.Lot == words[1]),
             "line" => new("line " + words[1], "against the average line", 1, c => c.Line == words[1]),
             "temperature" => new("temperature of the surroundings", "10 °C warmer", 1, c => c.Duty.AmbientC is not null),

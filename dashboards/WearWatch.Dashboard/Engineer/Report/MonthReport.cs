@@ -1,4 +1,3 @@
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Engineer.Report;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Wear;

@@ -24,21 +24,6 @@ public static class TradeWords
         _ => throw new UnreachableException($"Limit reason {reason} has no words."),
     };
 
-    /// <summary>A chain family.</summary>
-    public static string Of(ChainFamily family) => family switch
-    {
-        ChainFamily.Roller => "roller",
-        ChainFamily.Bush => "bush",
-        ChainFamily.DoublePitch => "double-pitch",
-        ChainFamily.Conveyor => "conveyor",
-        ChainFamily.Leaf => "leaf",
-        ChainFamily.OffsetLink => "offset-link",
-        ChainFamily.RoundLink => "round-link",
-        ChainFamily.InvertedTooth => "inverted-tooth",
-        ChainFamily.Custom => "custom",
-        _ => throw new UnreachableException($"Family {family} has no words."),
-    };
-
     /// <summary>A tool.</summary>
     public static string Of(Tool tool) => tool switch
     {

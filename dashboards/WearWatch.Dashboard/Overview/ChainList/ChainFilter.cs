@@ -1,6 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
-using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Wear;
 
@@ -37,7 +37,7 @@ public sealed record ChainFilter
             Search = Value("search")?.Trim() ?? "",
             Line = Value("line"),
             Condition = ConditionWords.FromToken(Value("condition")),
-            Family = Named<ChainFamily>(Value("family")),
+            Family = ChainFamily.Find(Value("family")),
             DueBefore = DateOnly.TryParseExact(Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
             Sort = Named<ChainSort>(Value("sort")) ?? default,
             Descending = Value("descending") == "yes",
@@ -51,7 +51,7 @@ public sealed record ChainFilter
         if (Search.Length > 0) query["search"] = Search;
         if (Line is not null) query["line"] = Line;
         if (Condition is { } condition) query["condition"] = ConditionWords.Token(condition);
-        if (Family is { } family) query["family"] = family.ToString().ToLowerInvariant();
+        if (Family is { } family) query["family"] = family.Name;
         if (DueBefore is { } due) query["due"] = due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         if (Sort != default) query["sort"] = Sort.ToString().ToLowerInvariant();
         if (Descending) query["descending"] = "yes";

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.ChainList;

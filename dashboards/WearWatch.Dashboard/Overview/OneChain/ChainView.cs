@@ -1,5 +1,4 @@
 using WearWatch.Dashboard.Kit.Charts;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Wear;
 
@@ -44,7 +43,7 @@ public sealed record ChainView
     /// <summary>Line, position and type, as far as they are known.</summary>
     public string Where => string.Join(" · ", new[]
     {
-        Facts.Row.Line, Facts.Row.Position, Facts.Row.ChainType.Length > 0 ? Facts.Row.ChainType : TradeWords.Of(Facts.Row.Family) + " chain",
+        Facts.Row.Line, Facts.Row.Position, Facts.Row.ChainType.Length > 0 ? Facts.Row.ChainType : Facts.Row.Family.Words + " chain",
     }.Where(t => t.Length > 0));
 
     /// <summary>Puts the page together.</summary>

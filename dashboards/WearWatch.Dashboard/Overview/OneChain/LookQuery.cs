@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains.Families;
 using WearWatch.Inspections;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -25,7 +26,7 @@ public sealed class LookQuery(IDbContextFactory<WearDb> databases)
         var photos = (await db.Photos.Where(p => p.ChainId == chainId).Select(p => new { p.LookKey, p.Point, p.Id }).ToListAsync(ct))
             .ToLookup(p => (p.LookKey, p.Point), p => p.Id);
         return [.. looks.Select(look => new LookLine(look.TakenAt, look.ToldBy, Summary(look), [.. look.Findings.Where(f => f.Found).Select(f => new FoundLine(
-            Words(f, Checklist.Find(f.Point, card.Family, card.Lifts)), [.. photos[(look.Key, f.Point)]]))]))];
+            Words(f, card.Family.CheckPoint(f.Point, card.Lifts)), [.. photos[(look.Key, f.Point)]]))]))];
     }
 
     private static string Summary(LookRow look) => look.Findings.Count(f => f.Found) switch

@@ -4,10 +4,8 @@ import { fixed, shortest } from './figures.js';
 
 const expansionPerKelvin = 11.5e-6;
 const referenceTemperatureC = 20;
-const newLengthTolerancePercent = 0.15;
 const temperatureWithinKelvin = 5;
 const [shortestShare, longestShare] = [0.98, 1.10];
-const allAlike = ['offset_link', 'round_link', 'inverted_tooth'];
 
 const tools = {
   tape: { largestErrorMm: lengthMm => 0.3 + 0.2 * Math.ceil(lengthMm / 1000), readingMm: 1 / Math.sqrt(6) },
@@ -15,7 +13,7 @@ const tools = {
 };
 
 /**
- * Gauges { pitchMm, pitches, lengthsMm, tool, family, temperatureC }.
+ * Gauges { pitchMm, pitches, lengthsMm, tool, kind, temperatureC }, kind as the pack tells it of its family.
  * Answers { refused: { field, reason } }, or { percent, standardUncertaintyPercent, scatterPercent, doubted }.
  */
 export function gauge(span) {
@@ -36,9 +34,6 @@ export function gauge(span) {
         + 'no chain runs so. Check the count, the unit and the decimal point.',
   };
 }
-
-/** Whether inner and outer links alternate, so that an odd number of pitches tells less. */
-export const linksAlternate = family => !allAlike.includes(family);
 
 function refusalOf({ pitchMm, pitches, lengthsMm, temperatureC }) {
   if (lengthsMm.length === 0) return { field: 'length', reason: 'A length is wanted.' };
@@ -64,10 +59,10 @@ function budget(span, lengthMm, percentPerMm, percent) {
   const components = [
     { percent: percentPerMm * rectangular(tool.largestErrorMm(lengthMm)), repeats: true },
     { percent: percentPerMm * readingMm(span.lengthsMm, tool.readingMm), repeats: true },
-    { percent: rectangular(newLengthTolerancePercent / 2) },
+    { percent: rectangular(span.kind.new_length_tolerance_pct / 2) },
     { percent: 100 * expansionPerKelvin * rectangular(temperatureWithinKelvin) },
   ];
-  if (linksAlternate(span.family) && span.pitches % 2 === 1) components.push({ percent: Math.abs(percent) / span.pitches });
+  if (span.kind.links_alternate && span.pitches % 2 === 1) components.push({ percent: Math.abs(percent) / span.pitches });
   return components;
 }
 

@@ -43,7 +43,7 @@ export function nominal(form, chain) {
 }
 
 const how = (form, chain, plant) => h('details', { class: 'how' }, h('summary', {}, 'Where and how'),
-  sketch(chain.family, form.tool), h('ol', {}, plant.guides[chain.family].map(step => h('li', {}, step))));
+  sketch(chain.kind, form.tool), h('ol', {}, plant.guides[chain.family].map(step => h('li', {}, step))));
 
 const lastTime = ({ last, proposed }, plant) => h('p', { class: 'hint' }, last
   ? `Last: ${percent(last.elongation_pct)}, ${last.length_as_told} over ${last.pitches}, `

@@ -40,7 +40,7 @@ export function readForm(form, chain) {
   const complete = lengths.length > 0 && lengths.every(length => length.mm) && isCount(pitches) && !faults.temperature_c;
   const span = {
     pitchMm: chain.pitch_mm, pitches, lengthsMm: lengths.map(length => length.mm),
-    tool: form.tool, family: chain.family, temperatureC,
+    tool: form.tool, kind: chain.kind, temperatureC,
   };
   const gauged = complete ? gauge(span) : null;
   if (gauged?.refused) faults[gauged.refused.field] = gauged.refused.reason;

@@ -22,8 +22,11 @@ export async function loadPack({ anew = false } = {}) {
   return pack;
 }
 
-/** The chain of an id. */
-export const chainOf = (plant, id) => plant?.chains.find(chain => chain.id === Number(id));
+/** The chain of an id, with what the pack tells of its kind. */
+export function chainOf(plant, id) {
+  const chain = plant?.chains.find(c => c.id === Number(id));
+  return chain && { ...chain, kind: plant.kinds[chain.family] };
+}
 
 /** What of a chain is due today, by the pack and by what was done since on this phone. */
 export function dueToday(plant, chain, entries) {

@@ -4,9 +4,9 @@ import { s } from './dom.js';
 const joints = [40, 100, 160, 220, 280];
 const middle = 70;
 
-/** The drawing for a family and a tool, with a text for those who do not see it. */
-export function sketch(family, tool) {
-  const [parts, text] = family === 'round_link'
+/** The drawing for a kind of chain and a tool, with a text for those who do not see it. */
+export function sketch(kind, tool) {
+  const [parts, text] = kind.measured === 'link_edges'
     ? [links(), 'Over 11 links, from the inner edge of the first to the inner edge of the twelfth.']
     : tool === 'caliper'
       ? [[chain(), across(48, 272, 24, 'inside'), across(32, 288, 120, 'outside')],

@@ -182,8 +182,10 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("Dust")
                         .HasColumnType("integer");
 
-                    b.Property<int>("Family")
-                        .HasColumnType("integer");
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.Property<long?>("FittedAt")
                         .HasColumnType("bigint");
@@ -1570,8 +1572,10 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<int>("Family")
-                        .HasColumnType("integer");
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.Property<double>("Hours")
                         .HasColumnType("double precision");

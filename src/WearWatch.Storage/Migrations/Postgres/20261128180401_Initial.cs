@@ -57,7 +57,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     Line = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     Position = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     ChainType = table.Column<string>(type: "text", nullable: false, collation: "C"),
-                    Family = table.Column<int>(type: "integer", nullable: false),
+                    Family = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     PitchMm = table.Column<double>(type: "double precision", nullable: false),
                     Pitches = table.Column<int>(type: "integer", nullable: true),
                     SprocketTeeth = table.Column<string>(type: "text", nullable: false),
@@ -390,7 +390,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                 {
                     Id = table.Column<int>(type: "integer", nullable: false)
                         .Annotation("Npgsql:ValueGenerationStrategy", NpgsqlValueGenerationStrategy.IdentityByDefaultColumn),
-                    Family = table.Column<int>(type: "integer", nullable: false),
+                    Family = table.Column<string>(type: "text", nullable: false, collation: "C"),
                     Hours = table.Column<double>(type: "double precision", nullable: false),
                     HoursPer100Pitches = table.Column<double>(type: "double precision", nullable: false),
                     People = table.Column<int>(type: "integer", nullable: false)

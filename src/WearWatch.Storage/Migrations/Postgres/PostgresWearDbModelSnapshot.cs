@@ -179,8 +179,10 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("Dust")
                         .HasColumnType("integer");
 
-                    b.Property<int>("Family")
-                        .HasColumnType("integer");
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.Property<long?>("FittedAt")
                         .HasColumnType("bigint");
@@ -1567,8 +1569,10 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<int>("Family")
-                        .HasColumnType("integer");
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.Property<double>("Hours")
                         .HasColumnType("double precision");

@@ -14,7 +14,7 @@ internal static class ChainTable
         .Text("line", "production line", c => c.Line)
         .Text("position", "where on the line", c => c.Position)
         .Text("chain_type", "designation", c => c.ChainType)
-        .Text("family", "kind of chain", c => FileWords.Of(c.Family))
+        .Text("family", "kind of chain", c => c.Family.Name)
         .Number("pitch_mm", "nominal pitch", c => c.PitchMm)
         .Whole("pitches", "length in pitches", c => c.Pitches)
         .Whole("strands", "how many strands it has", c => c.Strands)

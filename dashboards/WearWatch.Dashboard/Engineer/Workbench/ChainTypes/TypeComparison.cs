@@ -21,7 +21,7 @@ public sealed record TypeComparison(
         return new TypeComparison(types,
         [
             ("Standard", [.. types.Select(t => t.Standard)]),
-            ("Kind", [.. types.Select(t => TradeWords.Of(t.Family))]),
+            ("Kind", [.. types.Select(t => t.Family.Words)]),
             ("Strands", [.. types.Select(t => t.Strands.ToString(CultureInfo.InvariantCulture))]),
             ("Also called", [.. types.Select(t => t.AlsoCalled.Count > 0 ? string.Join(", ", t.AlsoCalled) : Show.Nothing)]),
             ("Same sprockets as", [.. types.Select(t => t.Counterpart.Length > 0 ? t.Counterpart : Show.Nothing)]),

@@ -17,7 +17,7 @@ public sealed record TypeSearch(IReadOnlyList<ChainType> Found, IReadOnlyList<Ch
     /// <summary>Reads what is asked.</summary>
     public static TypeSearch Of(Asked asked)
     {
-        var family = asked.Word<ChainFamily>("family");
+        var family = asked.Family("family");
         var pitchMm = asked.Number("pitch_mm", 0.1, 2000);
         var found = ChainCatalogue.Search(asked.Text("find"))
             .Where(t => family is null || t.Family == family)

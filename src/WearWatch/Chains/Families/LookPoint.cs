@@ -1,4 +1,4 @@
-namespace WearWatch.Inspections;
+namespace WearWatch.Chains.Families;
 
 /// <summary>What is looked at on a chain and its wheels, besides its length.</summary>
 public enum LookPoint
@@ -35,4 +35,10 @@ public enum LookPoint
 
     /// <summary>Anchors, sheaves and their pins.</summary>
     AnchorsAndSheaves,
+
+    /// <summary>Pins worn thin in the joint.</summary>
+    PinWear,
+
+    /// <summary>Bushes worn thin in the joint.</summary>
+    BushWear,
 }

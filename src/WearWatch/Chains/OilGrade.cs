@@ -1,7 +1,6 @@
-using WearWatch.Chains;
 using WearWatch.Units;
 
-namespace WearWatch.Lubrication;
+namespace WearWatch.Chains;
 
 /// <summary>
 /// Which oil suits the surroundings' temperature. No grease and no heavy residual oil: they do not reach the joint.
@@ -69,8 +68,4 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
         <= 45 => new OilGrade("SAE 40", "", "docs/references.md [49]"),
         _ => new OilGrade("SAE 50", "", "docs/references.md [49]"),
     };
-
-    /// <summary>The grade for a kind of chain.</summary>
-    public static OilGrade? For(ChainFamily family, Temperature ambient) =>
-        family == ChainFamily.Conveyor ? ForConveyor(ambient) : For(ambient);
 }

@@ -1,0 +1,66 @@
+using WearWatch.Units;
+
+namespace WearWatch.Chains.Families;
+
+/// <summary>Conveyor chain, ISO 1977.</summary>
+internal sealed class ConveyorChain : ChainFamily
+{
+    public override string Name => "conveyor";
+    public override string Words => "conveyor";
+    public override int Place => 3;
+    public override bool LiftsByNature => false;
+    public override bool MayBeShortened => true;
+    public override bool RunsOnTeeth => true;
+    public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
+    public override bool LinksAlternate => true;
+    public override int? FixedSpan => null;
+
+    public override string WhereToMeasure =>
+        "Choose a straight, taut stretch between two sprockets, off the teeth, and away from the connecting link.";
+
+    public override IReadOnlyList<string> HowToMeasure =>
+    [
+        "Pull it straight, or measure in place, taut.",
+        "Tape: from pin middle to pin middle, an even number of pitches; begin at a graduation, not at the hook.",
+        "Caliper: between the inner sides of the two end rollers, then over their outer sides.",
+    ];
+
+    public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
+
+    public override ReplacementLimit GeneralLimit =>
+        ReplacementLimit.Read(3, LimitReason.General, 27, "conveyor chain: plan from 2 %, replace at 3 %") with
+        {
+            PlanFromPercent = 2,
+        };
+
+    public override bool GeneralLimitGivesWay => false;
+
+    public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
+    [
+        ReplacementLimit.Read(2, LimitReason.General, 11, "a maker's rule: up to here wear costs no fatigue strength"),
+        ReplacementLimit.OfAnyChain,
+    ];
+
+    // The law is set by roller chain drives. A conveyor wears by what it carries, by dirt and by its guides.
+    public override bool HasExpectedWear => false;
+
+    public override IReadOnlyList<string> Cautions =>
+        ["A conveyor may start from afar, and an inclined one may run back: secure it against both."];
+
+    public override SwapWork UsualSwap => new(3, 1.5, 2);
+    public override string PropAtSwap => "lifting gear and props for the chain and its load";
+    public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
+
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
+    [
+        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), ConveyorPoints.Plates(lifts),
+        CommonPoints.Rollers, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust(lifts), CommonPoints.Dry,
+        ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
+    ];
+
+    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+        Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
+
+    public override OilGrade? OilFor(Temperature ambient) => OilGrade.ForConveyor(ambient);
+    public override ChainCut Cut(int pitches) => ChainCut.OfAlternatingLinks(pitches);
+}

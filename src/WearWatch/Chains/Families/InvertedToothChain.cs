@@ -1,0 +1,50 @@
+using WearWatch.Units;
+
+namespace WearWatch.Chains.Families;
+
+/// <summary>Inverted-tooth chain: toothed plates that run into the wheel.</summary>
+internal sealed class InvertedToothChain : ChainFamily
+{
+    public override string Name => "inverted_tooth";
+    public override string Words => "inverted-tooth";
+    public override int Place => 8;
+    public override bool LiftsByNature => false;
+    public override bool MayBeShortened => true;
+    public override bool RunsOnTeeth => true;
+    public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
+    public override bool LinksAlternate => false;
+    public override int? FixedSpan => null;
+
+    public override string WhereToMeasure =>
+        "Choose a straight, taut stretch between two sprockets, off the teeth, and away from the connecting link.";
+
+    public override IReadOnlyList<string> HowToMeasure =>
+        ["Pull it straight. From pin middle to pin middle; all links are alike, so that any number will do."];
+
+    public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
+
+    public override ReplacementLimit GeneralLimit =>
+        ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %, chain and wheels together" };
+
+    public override bool GeneralLimitGivesWay => true;
+    public override IReadOnlyList<ReplacementLimit> LimitAdvice => [];
+
+    // The law is set by roller chain drives; rocker joints roll and hardly slide.
+    public override bool HasExpectedWear => false;
+    public override IReadOnlyList<string> Cautions => [];
+    public override SwapWork UsualSwap => new(1.5, 0.5, 1);
+    public override string PropAtSwap => "support for the slack strand";
+    public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
+
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
+    [
+        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), CommonPoints.Plates(lifts),
+        CommonPoints.Rust(lifts), CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
+    ];
+
+    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+        Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
+
+    public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
+    public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
+}

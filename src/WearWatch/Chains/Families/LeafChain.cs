@@ -1,0 +1,60 @@
+using WearWatch.Units;
+
+namespace WearWatch.Chains.Families;
+
+/// <summary>Leaf chain, ISO 4347: plates and pins only, runs over sheaves, lifts.</summary>
+internal sealed class LeafChain : ChainFamily
+{
+    public override string Name => "leaf";
+    public override string Words => "leaf";
+    public override int Place => 4;
+    public override bool LiftsByNature => true;
+    public override bool MayBeShortened => false;
+    public override bool RunsOnTeeth => false;
+    public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
+    public override bool LinksAlternate => true;
+    public override int? FixedSpan => null;
+    public override string WhereToMeasure => "Choose the section that bends over the sheave most often; it wears first.";
+
+    public override IReadOnlyList<string> HowToMeasure =>
+        ["Pull it straight. Tape: from pin middle to pin middle, an even number of pitches."];
+
+    public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
+
+    public override ReplacementLimit GeneralLimit =>
+        new(3, LimitReason.Lifting, "docs/references.md [22], [30]")
+        {
+            Rule = "leaf chain: at 2 % a competent person sets a date within three months, at 3 % out of use at once; "
+                + "replace as a set",
+            PlanFromPercent = 2,
+        };
+
+    public override bool GeneralLimitGivesWay => false;
+    public override IReadOnlyList<ReplacementLimit> LimitAdvice => [];
+
+    // The law is set by roller chain drives; plates on pins over sheaves are another joint.
+    public override bool HasExpectedWear => false;
+
+    public override IReadOnlyList<string> Cautions =>
+        ["Replace the chains of a pair together; look at plates, pins, anchors and sheaves too."];
+
+    public override SwapWork UsualSwap => new(3, 1, 2);
+    public override string PropAtSwap => "lifting gear and props for the chain and its load";
+    public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
+
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
+    [
+        CommonPoints.Cracked(lifts: true), CommonPoints.Stiff(lifts: true), WornPlates, CommonPoints.Rust(lifts: true),
+        CommonPoints.Dry, CommonPoints.Anchors,
+    ];
+
+    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+        "Look at the sheaves and anchors; replace the chains of a pair together and never splice new to old.";
+
+    public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
+    public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
+
+    private static CheckPoint WornPlates { get; } = new(
+        LookPoint.PlateWear, "Plates are worn by 5 % of their height where they run over the sheave, or at the sides",
+        CommonPoints.Stop, CommonPoints.ToReject, StopsTheChain: true);
+}

@@ -1,0 +1,70 @@
+using WearWatch.Units;
+
+namespace WearWatch.Chains.Families;
+
+/// <summary>Round-steel link chain: rings, without pins or plates.</summary>
+internal sealed class RoundLinkChain : ChainFamily
+{
+    public override string Name => "round_link";
+    public override string Words => "round-link";
+    public override int Place => 7;
+    public override bool LiftsByNature => false;
+
+    // It has no joint to take out: a cut in it is a repair, and that is its maker's.
+    public override bool MayBeShortened => false;
+    public override bool RunsOnTeeth => false;
+    public override MeasuredPoints Measured => MeasuredPoints.LinkEdges;
+    public override bool LinksAlternate => false;
+
+    // From memory.
+    public override int? FixedSpan => 11;
+
+    public override string WhereToMeasure =>
+        "Choose the section that runs over the wheel most often; look at the links' contact ends first.";
+
+    public override IReadOnlyList<string> HowToMeasure =>
+    [
+        $"Pull it straight. Measure over {FixedSpan} links, from inner edge to inner edge.",
+        "Measure the diameter where two links touch, too.",
+    ];
+
+    public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
+
+    public override ReplacementLimit GeneralLimit =>
+        ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %; its own maker's table goes before" };
+
+    public override bool GeneralLimitGivesWay => true;
+
+    public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
+    [
+        ReplacementLimit.Recalled(
+            2, LimitReason.Lifting, "round-steel link chain over 11 links; a link worn by 10 % of its diameter"),
+    ];
+
+    // The law is set by roller chain drives; links bear on links.
+    public override bool HasExpectedWear => false;
+
+    public override IReadOnlyList<string> Cautions =>
+        ["Measure the links' diameters where they touch, too: a length over 11 links hides a single bad one."];
+
+    public override SwapWork UsualSwap => new(3, 1.5, 2);
+    public override string PropAtSwap => "lifting gear and props for the chain and its load";
+    public override string ClosingStep => "Draw it in untwisted and close it as its maker says.";
+
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
+    [
+        .. CommonPoints.WhereItHangs(lifts), CommonPoints.BrokenParts("A link is cracked, bent, twisted or stretched", lifts),
+        Contact, CommonPoints.Rust(lifts), CommonPoints.Teeth, CommonPoints.Line,
+    ];
+
+    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+        "Look at the pockets of the wheel before the new chain goes on: worn pockets wear a new chain early. "
+        + "Never join new chain to old.";
+
+    public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
+    public override ChainCut Cut(int pitches) => new(pitches - 1, 1, 0);
+
+    private static CheckPoint Contact { get; } = new(
+        LookPoint.LinkContact, "Links are worn by 10 % of their diameter where they touch", "Replace the chain.", Sourced.Memory,
+        StopsTheChain: true);
+}
