@@ -28,9 +28,23 @@ public enum MillEventKind
 /// <param name="At">When, with the offset of the mill's time zone.</param>
 /// <param name="CounterBefore">What the hour counter showed just before.</param>
 /// <param name="CounterAfter">What it showed just after.</param>
-/// <param name="IsRecorded">Whether anybody wrote it down; if not, it stands in the truth alone.</param>
-/// <param name="Lot">The works' lot of a fitted chain; empty for anything else.</param>
-/// <param name="Oil">What an oiling brought; null for anything else.</param>
-public sealed record MillEvent(
-    string Chain, MillEventKind Kind, DateTimeOffset At, double CounterBefore, double CounterAfter, bool IsRecorded = true,
-    string Lot = "", OilBrought? Oil = null);
+public sealed record MillEvent(string Chain, MillEventKind Kind, DateTimeOffset At, double CounterBefore, double CounterAfter)
+{
+    /// <summary>Whether anybody wrote it down; if not, it stands in the truth alone.</summary>
+    public bool IsRecorded { get; init; } = true;
+
+    /// <summary>The works' lot of a fitted chain; empty for anything else.</summary>
+    public string Lot { get; init; } = "";
+
+    /// <summary>What an oiling brought; null for anything else.</summary>
+    public OilBrought? Oil { get; init; }
+
+    /// <summary>Whether the chain that was taken off broke while it ran.</summary>
+    public bool Broke { get; init; }
+
+    /// <summary>How many pitches a shortening took out; null for anything else.</summary>
+    public int? PitchesOut { get; init; }
+
+    /// <summary>Where the take-up stood after it, in mm from where a new chain is taut; null where nobody read it.</summary>
+    public double? TakeUpMm { get; init; }
+}

@@ -12,12 +12,19 @@ namespace WearWatch.Learning;
 /// <param name="Members">Names of those with at least two chains, in ordinal order.</param>
 internal sealed record CommonOrigin(string What, IReadOnlyList<string> Members)
 {
+    /// <summary>A production line.</summary>
+    public const string Line = "line";
+
+    /// <summary>A supplier's lot.</summary>
+    public const string Lot = "lot";
+
     /// <summary>More than so many columns would make the nightly training long, and tell no more.</summary>
     public const int MostMembers = 200;
 
     private const int FewestChains = 2;
 
-    private static readonly (string What, Func<ChainCard, string> Of)[] Kinds = [("line", card => card.Line), ("lot", card => card.Lot)];
+    private static readonly (string What, Func<ChainCard, string> Of)[] Kinds =
+        [(Line, card => card.Line), (Lot, card => card.Lot)];
 
     private readonly Func<ChainCard, string> nameOf = Kinds.Single(kind => kind.What == What).Of;
 

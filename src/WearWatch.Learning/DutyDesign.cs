@@ -22,6 +22,10 @@ internal sealed record DutyDesign(IReadOnlyList<LearnedInput> Inputs, IReadOnlyL
     public IEnumerable<string> ColumnNames =>
         ["average chain", .. Inputs.SelectMany(i => i.ColumnNames), .. Origins.SelectMany(o => o.ColumnNames)];
 
+    /// <summary>Of each column, what its chains have in common, and its name; both empty for an input.</summary>
+    public IEnumerable<(string What, string Member)> ColumnOrigins =>
+        [.. Enumerable.Repeat(("", ""), FirstOrigin), .. Origins.SelectMany(o => o.Members.Select(member => (o.What, member)))];
+
     /// <summary>Learns from the cards of a fleet.</summary>
     /// <param name="cards">The cards.</param>
     /// <param name="inputs">What of them is looked at.</param>

@@ -82,15 +82,17 @@ public static class FleetTraining
             LineAndTreesError = validation.TreeErrors is { } errors ? validation.RootMeanSquare(errors) : null,
             UsesTrees = statistics.UsesTrees,
             Tau = Math.Sqrt(line.TauSquared),
-            LineDeviation = DeviationBetween("line", line),
-            LotDeviation = DeviationBetween("lot", line),
+            LineDeviation = DeviationBetween(CommonOrigin.Line, line),
+            LotDeviation = DeviationBetween(CommonOrigin.Lot, line),
             SpreadOverExpected = validation.SpreadOverExpected(validation.LineErrors),
             ConformalHalfWidth90 = statistics.ConformalHalfWidth90,
             Effects =
             [
-                .. line.Design.ColumnNames.Select((name, i) =>
-                    new LearnedEffect(name, line.Coefficients[i], Math.Sqrt(line.Covariance[i * width + i]))
+                .. line.Design.ColumnNames.Zip(line.Design.ColumnOrigins, (name, origin) => (name, origin)).Select((column, i) =>
+                    new LearnedEffect(column.name, line.Coefficients[i], Math.Sqrt(line.Covariance[i * width + i]))
                     {
+                        Origin = column.origin.What,
+                        Member = column.origin.Member,
                         Chains = i < line.Design.FirstOrigin ? null : rows.Count(row => row[i] == 1),
                     })
             ],

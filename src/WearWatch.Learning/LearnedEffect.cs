@@ -12,6 +12,12 @@ public sealed record LearnedEffect(string Name, double Effect, double StandardEr
 
     private const double Errors90 = 1.6449;
 
+    /// <summary>What its chains have in common, <c>line</c> or <c>lot</c>; empty for an input of the card.</summary>
+    public string Origin { get; init; } = "";
+
+    /// <summary>Of a line or a lot: its name.</summary>
+    public string Member { get; init; } = "";
+
     /// <summary>Of a line or a lot: how many fitted chains it was learned from.</summary>
     public int? Chains { get; init; }
 

@@ -69,7 +69,6 @@ public static class SeededDesk
                 Tool = Tool.Tape,
                 Pitches = 100,
                 LengthMm = 100 * row.PitchMm * (1 + percent / 100),
-                LengthAsTold = "seeded",
                 ReceivedAt = now.AddHours(h - last),
                 ToldBy = "seed",
             });

@@ -40,7 +40,6 @@ public static class SeededMill
             Tool = Tool.Tape,
             Pitches = 48,
             LengthMm = 1219.2 * (1 + i % 290 / 10000.0),
-            LengthAsTold = "seeded",
             ReceivedAt = now.AddMinutes(-i),
             ToldBy = "seed",
         }).ToList();

@@ -63,7 +63,7 @@ public static class A
             Tool = Tool.Tape,
             Pitches = pitches,
             LengthMm = lengthMm,
-            LengthAsTold = FormattableString.Invariant($"{lengthMm} mm"),
+            Written = FormattableString.Invariant($"{lengthMm}"),
             Standing = standing,
             WhyWaiting = why,
             ToldBy = "test",

@@ -13,8 +13,27 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
             + "lubrication,dust,family,oiling_interval_h,lot",
             written.Chains.Header);
         Assert.Equal("chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c", written.Readings.Header);
-        Assert.Equal("chain,event,taken_at,counter_h_before,counter_h_after,lot,oil_method,oil_grade,oil_amount_ml", written.Events.Header);
+        Assert.Equal(
+            "chain,event,taken_at,counter_h_before,counter_h_after,lot,oil_method,oil_grade,oil_amount_ml,"
+            + "broke,pitches_out,take_up_mm",
+            written.Events.Header);
     }
+
+    [Fact]
+    public void Facts_stand_with_the_events_that_can_tell_them()
+    {
+        Assert.Equal(["2"], Told("pitches_out", "shortened"));
+        Assert.Equal(["", "yes"], Told("broke", "replacement"));
+        Assert.All(
+            Told("take_up_mm", "tensioned").Concat(Told("take_up_mm", "shortened")),
+            mm => Assert.InRange(int.Parse(mm, System.Globalization.CultureInfo.InvariantCulture), 0, 2000));
+        Assert.All(
+            written.Events.Lines.Where(e => e["event"] is "oiling" or "inspection"),
+            e => Assert.Equal("", e["broke"] + e["pitches_out"] + e["take_up_mm"]));
+    }
+
+    private IEnumerable<string> Told(string fact, string happened) =>
+        written.Events.Lines.Where(e => e["event"] == happened).Select(e => e[fact]).Distinct().Order();
 
     [Fact]
     public void The_sizes_told_are_those_of_the_files()

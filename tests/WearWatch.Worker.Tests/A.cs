@@ -38,12 +38,32 @@ internal static class A
 
     public static NewReading Reading(
         string chain = "C1", double? counterH = 100, double percent = 0.5, string? length = null, string? key = null, bool confirmed = false,
-        DateTimeOffset? takenAt = null, int pitches = 40, LengthUnit unit = LengthUnit.Millimetre) => new(
-            key ?? $"key {Interlocked.Increment(ref made)}", chain, takenAt, counterH, Tool.Tape, "", pitches, length ?? Length(percent), unit, null, "test", confirmed);
+        DateTimeOffset? takenAt = null, int pitches = 40, LengthUnit unit = LengthUnit.Millimetre) => new()
+        {
+            Key = key ?? $"key {Interlocked.Increment(ref made)}",
+            Chain = chain,
+            TakenAt = takenAt,
+            CounterH = counterH,
+            Tool = Tool.Tape,
+            Pitches = pitches,
+            Length = length ?? Length(percent),
+            Unit = unit,
+            ToldBy = "test",
+            Confirmed = confirmed,
+        };
 
     public static NewEvent Event(
         string chain = "C1", ChainEventKind kind = ChainEventKind.Oiling, double? beforeH = null, double? afterH = null, DateTimeOffset? at = null, string? key = null) =>
-        new(key ?? $"key {Interlocked.Increment(ref made)}", chain, kind, at, beforeH, afterH, "", "test");
+        new()
+        {
+            Key = key ?? $"key {Interlocked.Increment(ref made)}",
+            Chain = chain,
+            Kind = kind,
+            At = at,
+            CounterBeforeH = beforeH,
+            CounterAfterH = afterH,
+            ToldBy = "test",
+        };
 
     /// <summary>The files of a folder of the test data.</summary>
     public static ImportFile[] Folder(string path) =>

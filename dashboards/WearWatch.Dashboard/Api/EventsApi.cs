@@ -24,9 +24,8 @@ internal static class EventsApi
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
-        return Results.Ok<IReadOnlyList<EventJson>>([.. (await db.StandingEventsAsync(row.Id, ct)).Select(e => new EventJson(
-            e.Id, chain, Tokens.Of(e.Kind), e.At, e.CounterBeforeH, e.CounterAfterH, e.Note, e.ToldBy, e.ReceivedAt, e.Lot,
-            e.OilMethod is { } method ? Tokens.Of(method) : null, e.OilGrade, e.OilAmountMl))]);
+        var standing = await db.StandingEventsAsync(row.Id, ct);
+        return Results.Ok<IReadOnlyList<EventJson>>([.. standing.Select(e => EventJson.Of(e, chain))]);
     }
 
     private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, PlantSettings plant, CancellationToken ct)
@@ -39,11 +38,21 @@ internal static class EventsApi
         if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind) return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
         var method = Tokens.Read<OilMethod>(body.OilMethod);
         if (method is null && body.OilMethod is not null) return Problems.Refused("oil_method", "One of " + Tokens.All<OilMethod>() + ".");
-        var happening = new NewEvent(
-            told.Key, body.Chain ?? "", kind, body.TakenAt, body.CounterHBefore, body.CounterHAfter, body.Note ?? "", Maker.Name(who, body.ToldBy))
+        var happening = new NewEvent
         {
+            Key = told.Key,
+            Chain = body.Chain ?? "",
+            Kind = kind,
+            At = body.TakenAt,
+            CounterBeforeH = body.CounterHBefore,
+            CounterAfterH = body.CounterHAfter,
             Lot = body.Lot ?? "",
             Oil = new OilApplied(method, body.OilGrade ?? "", body.OilAmountMl),
+            Broke = body.Broke ?? false,
+            PitchesOut = body.PitchesOut,
+            TakeUpMm = body.TakeUpMm,
+            Note = body.Note ?? "",
+            ToldBy = Maker.Name(who, body.ToldBy),
         };
         return ReadingsApi.Answer(await desk.TakeEventAsync(happening, ct));
     }

@@ -60,10 +60,30 @@ internal static class FloorApi
     private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks)
     {
         var (row, forecast, proposal) = (chain.Row, chain.Forecast, chain.Proposal);
-        return new FloorChainJson(
-            row.Id, row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.PitchMm, row.Pitches, row.Strands, CautionName(chain),
-            Tokens.Of(forecast?.Condition ?? Condition.NotKnown), forecast?.ElongationPct, chain.LimitPercent, forecast?.EarlyDate,
-            chain.LastCounterH, Last(chain), new FloorSpanJson(proposal.Pitches, proposal.LengthMm), Expected(forecast), tasks);
+        return new FloorChainJson
+        {
+            Id = row.Id,
+            Chain = row.Name,
+            Line = row.Line,
+            Position = row.Position,
+            ChainType = row.ChainType,
+            Family = row.Family.Name,
+            PitchMm = row.PitchMm,
+            Pitches = row.Pitches,
+            Strands = row.Strands,
+            HasTakeUp = !row.FixedCentres,
+            CanBeOdd = row.Family.CanBeOdd,
+            Caution = CautionName(chain),
+            Condition = Tokens.Of(forecast?.Condition ?? Condition.NotKnown),
+            ElongationPct = forecast?.ElongationPct,
+            LimitPct = chain.LimitPercent,
+            EarlyDate = forecast?.EarlyDate,
+            LastCounterH = chain.LastCounterH,
+            Last = Last(chain),
+            Proposed = new FloorSpanJson(proposal.Pitches, proposal.LengthMm),
+            Expected = Expected(forecast),
+            Tasks = tasks,
+        };
     }
 
     private static IReadOnlyList<FloorTaskJson> Tasks(FloorChain chain, ProductionCalendar calendar, PlantTime time) =>
@@ -72,9 +92,17 @@ internal static class FloorApi
             Tokens.Of(task.Kind), task.DueAt, task.Why, chain.IsDoneSince(task.Kind, time.StartOf(time.Today)))),
     ];
 
-    private static FloorReadingJson? Last(FloorChain chain) => chain.Last is not { } last ? null : new FloorReadingJson(
-        last.TakenAt ?? last.ReceivedAt, Tokens.Of(last.Tool), last.LengthAsTold.EndsWith("in", StringComparison.Ordinal) ? "in" : "mm",
-        last.Place, last.Pitches, last.LengthMm, last.LengthAsTold, chain.LastPercent);
+    private static FloorReadingJson? Last(FloorChain chain) => chain.Last is not { } last ? null : new FloorReadingJson
+    {
+        TakenAt = last.TakenAt ?? last.ReceivedAt,
+        Tool = Tokens.Of(last.Tool),
+        Unit = Tokens.Of(last.Unit),
+        Place = last.Place,
+        Pitches = last.Pitches,
+        LengthMm = last.LengthMm,
+        LengthAsTold = last.LengthAsTold,
+        ElongationPct = chain.LastPercent,
+    };
 
     private static FloorExpectedJson? Expected(FloorForecast? forecast) => forecast is not { } kept ? null : new FloorExpectedJson(
         kept.ElongationPct ?? Expectation.NewChain.MeanPercent, kept.ElongationSdPct ?? Expectation.NewChain.StandardDeviationPercent,

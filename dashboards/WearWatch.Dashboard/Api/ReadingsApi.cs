@@ -6,7 +6,6 @@ using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
-using WearWatch.Storage.Rows;
 using WearWatch.Units;
 
 namespace WearWatch.Dashboard.Api;
@@ -28,7 +27,8 @@ internal static class ReadingsApi
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         var all = await db.Readings.AsNoTracking().Where(r => r.ChainId == row.Id).OrderBy(r => r.Id).ToListAsync(ct);
-        return Results.Ok<IReadOnlyList<ReadingJson>>([.. StandingRows.Standing(all).Concat(StandingRows.Waiting(all)).Select(r => ToJson(r, chain))]);
+        var told = StandingRows.Standing(all).Concat(StandingRows.Waiting(all));
+        return Results.Ok<IReadOnlyList<ReadingJson>>([.. told.Select(r => ReadingJson.Of(r, chain))]);
     }
 
     private static async Task<IResult> TellAsync(
@@ -81,18 +81,27 @@ internal static class ReadingsApi
     }
 
     /// <summary>The reading of a body without faults.</summary>
-    public static NewReading ToReading(ReadingToldJson body, string key, string by) => new(
-        key, body.Chain!, body.TakenAt, body.CounterH, Tokens.Read<Tool>(body.Tool)!.Value, body.Place ?? "", body.Pitches!.Value,
-        LengthText(body), body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value, body.TemperatureC,
-        by, body.Confirmed ?? false, body.Strand, Held.From(body.Taut ?? false, body.LoadN));
+    public static NewReading ToReading(ReadingToldJson body, string key, string by) => new()
+    {
+        Key = key,
+        Chain = body.Chain!,
+        TakenAt = body.TakenAt,
+        CounterH = body.CounterH,
+        Tool = Tokens.Read<Tool>(body.Tool)!.Value,
+        Place = body.Place ?? "",
+        Pitches = body.Pitches!.Value,
+        Length = LengthText(body),
+        Unit = body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value,
+        TemperatureC = body.TemperatureC,
+        Strand = body.Strand,
+        Held = Held.From(body.Taut ?? false, body.LoadN),
+        TakeUpMm = body.TakeUpMm,
+        ToldBy = by,
+        Confirmed = body.Confirmed ?? false,
+    };
 
     private static string LengthText(ReadingToldJson body) =>
         body.Length ?? (body.Inside is { } inside
             ? MeasuredLengthText.OverRollers(inside, body.Outside!)
             : body.LengthMm!.Value.ToString("0.######", CultureInfo.InvariantCulture));
-
-    private static ReadingJson ToJson(ReadingRow row, string chain) => new(
-        row.Id, chain, row.TakenAt, row.CounterH, Tokens.Of(row.Tool), row.Place, row.Pitches, row.LengthMm, row.TemperatureC,
-        row.Strand, row.Taut, row.LoadN,
-        Tokens.Of(row.Standing), row.WhyWaiting, row.ToldBy, row.ReceivedAt);
 }

@@ -23,6 +23,9 @@ internal static class Tokens
     public static string All<T>()
         where T : struct, Enum => string.Join(", ", Enum.GetValues<T>().Select(Of));
 
+    /// <summary>The word of a unit of length: <c>mm</c> or <c>in</c>.</summary>
+    public static string Of(LengthUnit unit) => unit == LengthUnit.Inch ? "in" : "mm";
+
     /// <summary>The unit of a length; millimetres when none is told, null for another word.</summary>
     public static LengthUnit? Unit(string? word) => word switch
     {

@@ -7,7 +7,7 @@ public static class EventsFile
     public static void Write(TextWriter writer, IEnumerable<MillEvent> events)
     {
         CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", "oil_method",
-            "oil_grade", "oil_amount_ml");
+            "oil_grade", "oil_amount_ml", "broke", "pitches_out", "take_up_mm");
         foreach (var happened in events)
         {
             CsvRow.Write(
@@ -20,7 +20,10 @@ public static class EventsFile
                 happened.Lot,
                 happened.Oil is null ? "" : "hand",
                 happened.Oil?.Grade ?? "",
-                CsvRow.Number(happened.Oil?.AmountMl, 0));
+                CsvRow.Number(happened.Oil?.AmountMl, 0),
+                happened.Broke ? "yes" : "",
+                CsvRow.Number(happened.PitchesOut, 0),
+                CsvRow.Number(happened.TakeUpMm, 0));
         }
     }
 

@@ -10,23 +10,37 @@ internal sealed class EventLog(
 {
     /// <summary>What happened before a moment, in order.</summary>
     public IEnumerable<MillEvent> Until(DateTimeOffset end) =>
-        new[] { Swaps(end), MeterExchange(), Oilings(end), Tensionings(end), Inspections(end), Shortenings(end) }
+        new[]
+            {
+                Swaps(end), MeterExchange(), Oilings(end), Tensionings(end).Select(WithTakeUp), Inspections(end),
+                Shortenings(end).Select(WithTakeUp),
+            }
             .SelectMany(events => events)
             .Where(e => e.At >= span.StartsAt && e.At < end)
             .OrderBy(e => e.At);
 
-    private IEnumerable<MillEvent> Swaps(DateTimeOffset end) => lives
-        .FittedUntil(span.Running.HoursAt(end)).Skip(1)
-        .Select(chain => new MillEvent(
+    /// <summary>One of four chains that ran on past their limit broke.</summary>
+    private IEnumerable<MillEvent> Swaps(DateTimeOffset end)
+    {
+        var chance = ChanceOf("break");
+        var chains = lives.FittedUntil(span.Running.HoursAt(end)).ToList();
+        return chains.Zip(chains.Skip(1), (old, chain) => new MillEvent(
             position.ChainName, MillEventKind.Replacement, span.Running.MomentAt(chain.FittedAtHour),
-            meter.CountAt(chain.FittedAtHour), meter.CountAt(chain.FittedAtHour),
-            IsRecorded: !fate.AreReplacementsUnrecorded, Lot: chain.Lot));
+            meter.CountAt(chain.FittedAtHour), meter.CountAt(chain.FittedAtHour))
+        {
+            IsRecorded = !fate.AreReplacementsUnrecorded,
+            Lot = chain.Lot,
+            Broke = chance.Happens(0.25) && old.HoursLeftAt(old.RemovedAtHour) == 0,
+        });
+    }
 
     private IEnumerable<MillEvent> MeterExchange() => meter.Reset is not { } reset
         ? []
         : [new MillEvent(
-            position.ChainName, MillEventKind.MeterReset, span.Running.MomentAt(reset.AtHour), meter.CountBeforeReset, 0,
-            reset.Recorded)];
+            position.ChainName, MillEventKind.MeterReset, span.Running.MomentAt(reset.AtHour), meter.CountBeforeReset, 0)
+        {
+            IsRecorded = reset.Recorded,
+        }];
 
     /// <summary>
     /// Every week by hand where that is the rule, else now and then; some have been forgotten of late. One amount of eight was
@@ -53,7 +67,18 @@ internal sealed class EventLog(
     private IEnumerable<MillEvent> Inspections(DateTimeOffset end) =>
         Recurring(MillEventKind.Inspection, 28, 0.04, ChanceOf("inspection"), end);
 
-    /// <summary>On a conveyor whose take-up is at its end, pitches are taken out.</summary>
+    /// <summary>The event with where the take-up then stood: a shaft between two spans moves by half of the growth.</summary>
+    private MillEvent WithTakeUp(MillEvent told)
+    {
+        var hour = span.Running.HoursAt(told.At);
+        var chain = lives.RunningAt(hour);
+        var fittedAt = span.Running.MomentAt(chain.FittedAtHour);
+        var taken = Shortenings(told.At.AddSeconds(1)).Where(e => e.At >= fittedAt).Sum(e => e.PitchesOut ?? 0);
+        var grown = (position.Pitches - taken) * (1 + chain.Path.ElongationAt(chain.HoursAt(hour)) / 100) - position.Pitches;
+        return told with { TakeUpMm = Math.Max(0, grown * position.Size.PitchMm / 2) };
+    }
+
+    /// <summary>On a conveyor whose take-up is at its end, a pair of pitches is taken out.</summary>
     private IEnumerable<MillEvent> Shortenings(DateTimeOffset end)
     {
         if (position.Size.Family is not (ChainFamily.Conveyor or ChainFamily.WeldedSteel)) yield break;
@@ -62,7 +87,7 @@ internal sealed class EventLog(
         {
             var hour = chain.FittedAtHour + chain.Path.HoursAt(chance.Between(0.5, 0.8) * position.LimitPercent);
             if (chance.Happens(0.25) && hour < chain.RemovedAtHour)
-                yield return At(MillEventKind.Shortened, span.Running.MomentAt(hour));
+                yield return At(MillEventKind.Shortened, span.Running.MomentAt(hour)) with { PitchesOut = 2 };
         }
     }
 

@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Learning;
 using WearWatch.Lives;
-using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -69,7 +68,7 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
             FittedAt = chain.FittedAt,
             EndedAt = next is not null ? next.FittedAt : chain.LastReadingIndex is { } last ? raw.Readings[last].TakenAt : null,
             Removed = chain.Removed,
-            Broke = next?.FittedAt is { } swapped && raw.Events.Any(e => e.Kind == ChainEventKind.Replacement && e.At == swapped && ChainBreak.IsTold(e.Note)),
+            Broke = next?.FittedAt is { } swapped && raw.Events.Any(e => e.Broke && e.At == swapped),
             HoursRun = chain.RunningHours,
             LastPercent = chain.Observations.Count > 0 ? chain.Observations[^1].ElongationPercent : null,
             LogRate = ChainRate.Of(chain.Observations) is ChainRate.Shown shown ? (shown.LogRate, shown.StandardError) : null,

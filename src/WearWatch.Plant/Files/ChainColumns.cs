@@ -1,12 +1,10 @@
-using WearWatch.Running;
+using ChainColumn = WearWatch.Plant.Files.FileColumn<WearWatch.Chains.ChainCard>;
 
 namespace WearWatch.Plant.Files;
 
 /// <summary>The columns of chains.csv after the chain's name. Those of the agreed format come first; the others may be left out.</summary>
 public static class ChainColumns
 {
-    private const double MostCounterH = 1e7;
-
     public static IReadOnlyList<ChainColumn> All { get; } =
     [
         ChainColumn.Text("line", c => c.Line, (c, v) => c with { Line = v }),
@@ -14,9 +12,9 @@ public static class ChainColumns
         ChainColumn.Text("chain_type", c => c.ChainType, (c, v) => c with { ChainType = v }),
         ChainColumn.Number("pitch_mm", 0.001, 2000, c => c.PitchMm, (c, v) => v is { } mm ? c with { PitchMm = mm } : c),
         ChainColumn.Whole("pitches", 1, 1_000_000, c => c.Pitches, (c, v) => c with { Pitches = v }),
-        new("fitted_at", c => RowFields.Text(c.FittedAt), (row, c) => c with { FittedAt = row.Moment("fitted_at") }, Always: true),
-        ChainColumn.Number("fitted_counter_h", 0, MostCounterH, c => c.FittedCounter?.Hours,
-            (c, v) => c with { FittedCounter = v is { } h ? new RunningHours(h) : null }),
+        ChainColumn.Moment("fitted_at", c => c.FittedAt, (c, v) => c with { FittedAt = v }),
+        ChainColumn.Number("fitted_counter_h", 0, RowFields.MostCounterH, c => c.FittedCounter?.Hours,
+            (c, v) => c with { FittedCounter = RowFields.Hours(v) }),
         ChainColumn.Number("limit_pct", 0.01, 9.99, c => c.LimitPercent, (c, v) => c with { LimitPercent = v }),
         ChainColumn.Number("load_rel", 0.001, 20, c => c.Duty.RelativeLoad, (c, v) => c with { Duty = c.Duty with { RelativeLoad = v } }),
         ChainColumn.Number("speed_m_s", 0.0001, 100, c => c.Duty.SpeedMetresPerSecond,
@@ -25,9 +23,10 @@ public static class ChainColumns
             (c, v) => c with { Duty = c.Duty with { Lubrication = v } }),
         ChainColumn.Word("dust", FileWords.Dust, c => c.Duty.Dust, (c, v) => c with { Duty = c.Duty with { Dust = v } }),
 
-        new("family", c => c.Family.IsUsual ? "" : c.Family.Name, (row, c) => c with { Family = row.Family("family") },
-            Always: false),
-        new("sprocket_teeth", c => string.Join(' ', c.SprocketTeeth), (row, c) => c with { SprocketTeeth = row.Teeth("sprocket_teeth") }, Always: false),
+        new("family", ColumnKind.Text, c => c.Family.IsUsual ? "" : c.Family.Name, (row, c) => c with { Family = row.Family("family") })
+            { Always = false },
+        new("sprocket_teeth", ColumnKind.Text, c => string.Join(' ', c.SprocketTeeth),
+            (row, c) => c with { SprocketTeeth = row.Teeth("sprocket_teeth") }) { Always = false },
         ChainColumn.Text("lot", c => c.Lot, (c, v) => c with { Lot = v }, always: false),
         ChainColumn.Text("limit_set_reason", c => c.LimitSetReason, (c, v) => c with { LimitSetReason = v }, always: false),
         ChainColumn.Whole("strands", 1, 24, c => c.Strands == 1 ? null : c.Strands, (c, v) => c with { Strands = v ?? 1 }, always: false),

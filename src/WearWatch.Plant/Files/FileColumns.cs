@@ -16,17 +16,13 @@ public sealed record FileColumns(FileKind Kind, IReadOnlyList<string> All, IRead
     /// <summary>Readings.</summary>
     public static FileColumns Readings { get; } = new(
         FileKind.Readings,
-        ["chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c",
-            "strand", "taut", "load_n"],
+        ["chain", .. ReadingColumns.All.Select(c => c.Name)],
         ["chain", "tool", "pitches", "length", "unit"], ["taken_at", "counter_h"]);
-
-    /// <summary>What an event of oiling may tell besides; not written where no oiling tells it.</summary>
-    public static IReadOnlyList<string> Oil { get; } = ["oil_method", "oil_grade", "oil_amount_ml"];
 
     /// <summary>Events.</summary>
     public static FileColumns Events { get; } = new(
         FileKind.Events,
-        ["chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", .. Oil],
+        ["chain", .. EventColumns.All.Select(c => c.Name)],
         ["chain", "event"], ["taken_at", "counter_h_before", "counter_h_after"]);
 
     /// <summary>The kind that a header and a file name tell; null when neither tells.</summary>

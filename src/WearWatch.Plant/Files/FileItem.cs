@@ -10,8 +10,8 @@ public abstract record FileItem(int Line)
     /// <summary>A chain of the register.</summary>
     public sealed record Chain(int Line, ChainCard Card) : FileItem(Line);
 
-    /// <summary>A reading, and the length as it was written.</summary>
-    public sealed record Measured(int Line, Reading Reading, string LengthAsTold) : FileItem(Line);
+    /// <summary>A reading.</summary>
+    public sealed record Measured(int Line, Reading Reading) : FileItem(Line);
 
     /// <summary>An event.</summary>
     public sealed record Happened(int Line, ChainEvent Event) : FileItem(Line);

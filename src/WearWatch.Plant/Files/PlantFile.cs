@@ -42,9 +42,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
         FileItem? item = Kind switch
         {
             FileKind.Chains => ChainText.Read(fields, known) is { } card ? new FileItem.Chain(sheet.Line, card) : null,
-            FileKind.Readings => ReadingText.Read(fields) is { } reading
-                ? new FileItem.Measured(sheet.Line, reading, ReadingText.Length(fields))
-                : null,
+            FileKind.Readings => ReadingText.Read(fields) is { } reading ? new FileItem.Measured(sheet.Line, reading) : null,
             _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(sheet.Line, happening) : null,
         };
         return item is not null

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains.Families;
+using WearWatch.Running;
 
 namespace WearWatch.Plant.Files;
 
@@ -17,6 +18,9 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         "yyyy-MM-ddTHH:mmK", "yyyy-MM-ddTHH:mm:ssK", "yyyy-MM-ddTHH:mm:ss.FFFFFFFK",
         "yyyy-MM-dd HH:mmK", "yyyy-MM-dd HH:mm:ssK", "yyyy-MM-dd HH:mm:ss.FFFFFFFK",
     ];
+
+    /// <summary>No hour counter shows more.</summary>
+    public const double MostCounterH = 1e7;
 
     /// <summary>Longer texts are a slip of the file.</summary>
     public const int LongestText = 200;
@@ -51,11 +55,23 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         return text;
     }
 
-    /// <summary>A text of at most <see cref="LongestText"/> characters.</summary>
-    public string Label(string column)
+    /// <summary>A thing with what the row says in those of its columns that the file has.</summary>
+    public T Fill<T>(IReadOnlyList<FileColumn<T>> all, T blank)
+    {
+        foreach (var column in all.Where(c => Has(c.Name)))
+        {
+            if (column.Needed is { } what) Needed(column.Name, what);
+            blank = column.Read(this, blank);
+        }
+
+        return blank;
+    }
+
+    /// <summary>A text of at most so many characters.</summary>
+    public string Label(string column, int longest = LongestText)
     {
         var text = Text(column);
-        if (text.Length > LongestText) Fault(column, $"Longer than {LongestText} characters.");
+        if (text.Length > longest) Fault(column, $"Longer than {longest} characters.");
         return text;
     }
 
@@ -119,6 +135,9 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         Fault(column, $"'{text}' is not a time by ISO 8601, such as 2026-03-01T14:30+01:00 or 2026-03-01.");
         return null;
     }
+
+    /// <summary>A count of hours; null for none.</summary>
+    public static RunningHours? Hours(double? hours) => hours is { } h ? new RunningHours(h) : null;
 
     /// <summary>A moment as files have it; empty for none.</summary>
     public static string Text(DateTimeOffset? moment) =>

@@ -16,9 +16,7 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
 {
     /// <summary>Weighs an entry as it was typed; null when its fields cannot be read or nothing is expected of it yet.</summary>
     public async Task<EntryDoubt?> AskAsync(int chainId, NewReading entry, long? corrects = null, CancellationToken ct = default) =>
-        EntryCheck.Read(entry, out var lengthMm).Count == 0
-            ? await AskAsync(chainId, EntryCheck.ToReading(entry, lengthMm), corrects, ct)
-            : null;
+        EntryCheck.Read(entry, out _) is { } reading ? await AskAsync(chainId, reading, corrects, ct) : null;
 
     /// <summary>Weighs an entry; null when nothing is expected of it yet.</summary>
     /// <param name="chainId">The chain.</param>

@@ -19,7 +19,7 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
         var rows = new List<EventRow>();
         foreach (var (line, happening, fingerprint) in happened)
         {
-            if (!run.Cards.ContainsKey(happening.Chain))
+            if (!run.Cards.TryGetValue(happening.Chain, out var card))
             {
                 ImportRun.RefuseUnknown(remarks, line, happening.Chain);
                 continue;
@@ -28,6 +28,12 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
             if (happening.At > run.Now + Clocks.Ahead)
             {
                 remarks.Add(line, "taken_at", "The time lies in the future.", RemarkKind.Refused);
+                continue;
+            }
+
+            if (EventFacts.FaultsAt(happening, card).ToList() is [var (field, reason), ..])
+            {
+                remarks.Add(line, field, reason, RemarkKind.Refused);
                 continue;
             }
 

@@ -3,7 +3,6 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
 using WearWatch.Storage;
-using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
@@ -22,15 +21,18 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
         WriteChains(Path.Combine(folder, "chains.csv"), cards);
 
         var (readingCount, eventCount) = (0, 0);
-        using var readings = Open(Path.Combine(folder, "readings.csv"), FileColumns.Readings.All);
-        var columns = FileColumns.Events.All.Except(await UntoldAsync(db, ct)).ToList();
-        using var events = Open(Path.Combine(folder, "events.csv"), columns);
+        var allReadings = db.Readings.AsNoTracking().AsAsyncEnumerable().Select(r => r.ToReading(""));
+        var allEvents = db.Events.AsNoTracking().AsAsyncEnumerable().Select(e => e.ToEvent(""));
+        var ofReadings = await FilledAsync(ReadingColumns.All, allReadings, ct);
+        var ofEvents = await FilledAsync(EventColumns.All, allEvents, ct);
+        using var readings = Open(Path.Combine(folder, "readings.csv"), ofReadings);
+        using var events = Open(Path.Combine(folder, "events.csv"), ofEvents);
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
         {
             foreach (var chain in await RawChain.LoadAsync(db, ids, ct))
             {
-                foreach (var row in chain.ReadingRows) Write(readings, chain.Card.Name, row);
-                foreach (var row in chain.EventRows) Write(events, chain.Card.Name, row, columns);
+                foreach (var reading in chain.Readings) Write(readings, reading.Chain, reading, ofReadings);
+                foreach (var happened in chain.Events) Write(events, happened.Chain, happened, ofEvents);
                 (readingCount, eventCount) = (readingCount + chain.ReadingRows.Count, eventCount + chain.EventRows.Count);
             }
         }
@@ -38,53 +40,34 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
         return (cards.Count, readingCount, eventCount);
     }
 
-    private static CsvWriter Open(string path, IEnumerable<string> header)
+    private static CsvWriter Open<T>(string path, IEnumerable<FileColumn<T>> columns)
     {
         var writer = CsvWriter.Create(File.Create(path), new CsvWriterOptions { NewLine = "\n" });
-        writer.WriteRecord([.. header]);
+        writer.WriteRecord(["chain", .. columns.Select(c => c.Name)]);
         return writer;
     }
 
     private static void WriteChains(string path, IReadOnlyList<ChainCard> cards)
     {
         var columns = ChainColumns.All.Where(c => c.Always || cards.Any(card => c.Write(card).Length > 0)).ToList();
-        using var writer = Open(path, ["chain", .. columns.Select(c => c.Name)]);
-        foreach (var card in cards) writer.WriteRecord([card.Name, .. columns.Select(c => c.Write(card))]);
+        using var writer = Open(path, columns);
+        foreach (var card in cards) Write(writer, card.Name, card, columns);
     }
 
-    private static void Write(CsvWriter writer, string chain, ReadingRow row)
-    {
-        var (length, unit) = LengthAsWritten(row);
-        writer.WriteRecord([
-            chain, RowFields.Text(row.TakenAt), RowFields.Text(row.CounterH), FileWords.Of(row.Tool), row.Place,
-            RowFields.Text(row.Pitches), length, unit, RowFields.Text(row.TemperatureC), RowFields.Text(row.Strand),
-            row.Taut ? "yes" : "", RowFields.Text(row.LoadN)]);
-    }
+    private static void Write<T>(CsvWriter writer, string chain, T thing, IReadOnlyCollection<FileColumn<T>> columns) =>
+        writer.WriteRecord([chain, .. columns.Select(c => c.Write(thing))]);
 
-    /// <summary>The length as it was told, where a file may hold it so; else in millimetres.</summary>
-    private static (string Length, string Unit) LengthAsWritten(ReadingRow row)
+    /// <summary>The columns without those that nothing fills.</summary>
+    private static async Task<IReadOnlyList<FileColumn<T>>> FilledAsync<T>(
+        IReadOnlyList<FileColumn<T>> all, IAsyncEnumerable<T> things, CancellationToken ct)
     {
-        var cut = row.LengthAsTold.LastIndexOf(' ');
-        var (length, unit) = cut < 0 ? ("", "") : (row.LengthAsTold[..cut], row.LengthAsTold[(cut + 1)..]);
-        return ReadingText.LengthMm(length, unit) is { } mm && mm.Equals(row.LengthMm) ? (length, unit) : (RowFields.Text(row.LengthMm), "mm");
-    }
+        var empty = all.Where(c => !c.Always).ToList();
+        await foreach (var thing in things.WithCancellation(ct))
+        {
+            if (empty.Count == 0) break;
+            empty.RemoveAll(c => c.Write(thing).Length > 0);
+        }
 
-    /// <summary>Columns of events.csv that no event fills.</summary>
-    private static async Task<IReadOnlyList<string>> UntoldAsync(WearDb db, CancellationToken ct)
-    {
-        var lots = await db.Events.AnyAsync(e => e.Lot != "", ct);
-        var oil = await db.Events.AnyAsync(e => e.OilMethod != null || e.OilGrade != "" || e.OilAmountMl != null, ct);
-        return [.. lots ? [] : new[] { "lot" }, .. oil ? [] : FileColumns.Oil];
-    }
-
-    private static void Write(CsvWriter writer, string chain, EventRow row, IReadOnlyCollection<string> columns)
-    {
-        string[] lot = columns.Contains("lot") ? [row.Lot] : [];
-        string[] oil = columns.Contains(FileColumns.Oil[0])
-            ? [row.OilMethod is { } method ? FileWords.Of(method) : "", row.OilGrade, RowFields.Text(row.OilAmountMl)]
-            : [];
-        writer.WriteRecord([
-            chain, FileWords.Of(row.Kind), RowFields.Text(row.At), RowFields.Text(row.CounterBeforeH), RowFields.Text(row.CounterAfterH),
-            .. lot, .. oil]);
+        return [.. all.Except(empty)];
     }
 }

@@ -17,7 +17,8 @@ public static class Fingerprint
         "reading", reading.Chain, Text(reading.TakenAt), Text(reading.Counter?.Hours), reading.Tool.ToString(), reading.Place,
         Text(reading.Pitches), Text(reading.LengthMm), Text(reading.TemperatureC),
         .. reading.Strand is { } strand ? ["strand", Text(strand)] : Nothing,
-        .. reading.Held != default ? ["held", reading.Held.ToString()] : Nothing]);
+        .. reading.Held != default ? ["held", reading.Held.ToString()] : Nothing,
+        .. TakeUp(reading.TakeUpMm)]);
 
     /// <summary>The fingerprint of an event.</summary>
     /// <remarks>What could not be told once and is not told now leaves no trace, so that an event keeps the name that it had.</remarks>
@@ -29,8 +30,13 @@ public static class Fingerprint
             : [happening.Oil.Method?.ToString() ?? "", happening.Oil.Grade, Text(happening.Oil.AmountMl)];
         return Hash([
             "event", happening.Chain, happening.Kind.ToString(), Text(happening.At), Text(happening.CounterBefore?.Hours),
-            Text(happening.CounterAfter?.Hours), happening.Note, .. lot, .. oil]);
+            Text(happening.CounterAfter?.Hours), happening.Note, .. lot, .. oil,
+            .. happening.Broke ? ["broke"] : Nothing,
+            .. happening.PitchesOut is { } pitches ? ["pitches out", Text(pitches)] : Nothing,
+            .. TakeUp(happening.TakeUpMm)]);
     }
+
+    private static string[] TakeUp(double? mm) => mm is null ? Nothing : ["take-up", Text(mm)];
 
     private static string Hash(params ReadOnlySpan<string> parts) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\u001f', parts)))[..Bytes]);

@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
-using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -27,20 +26,11 @@ public sealed class IntakeDesk(
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Chains.SingleOrDefaultAsync(c => c.Name == happening.Chain, ct) is not { } chain) return UnknownChain(happening.Chain);
-        var told = new ChainEvent
-        {
-            Chain = happening.Chain,
-            Kind = happening.Kind,
-            At = happening.At,
-            CounterBefore = Hours(happening.CounterBeforeH),
-            CounterAfter = Hours(happening.CounterAfterH),
-            Lot = happening.Lot.Trim(),
-            Oil = happening.Oil,
-            Note = happening.Note,
-        };
+        var told = happening.ToEvent();
         var row = Told.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
         if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
             return known.Fingerprint == row.Fingerprint ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
+        if (await FaultsAtAsync(db, chain, told, ct) is { Count: > 0 } misfits) return new IntakeAnswer.Refused(misfits);
         db.Events.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -76,13 +66,12 @@ public sealed class IntakeDesk(
     private async Task<IntakeAnswer> TakeAsync(NewReading reading, long? corrects, CancellationToken ct)
     {
         var now = clock.GetUtcNow();
-        if (EntryCheck.Read(reading, out var lengthMm) is { Count: > 0 } faults) return new IntakeAnswer.Refused(faults);
+        if (EntryCheck.Read(reading, out var faults) is not { } told) return new IntakeAnswer.Refused(faults);
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Chains.SingleOrDefaultAsync(c => c.Name == reading.Chain, ct) is not { } chain) return UnknownChain(reading.Chain);
         if (corrects is { } old && !await db.Readings.AnyAsync(r => r.Id == old && r.ChainId == chain.Id, ct)) return NoSuchReading();
 
-        var told = EntryCheck.ToReading(reading, lengthMm);
         if (await db.Readings.SingleOrDefaultAsync(r => r.Key == reading.Key, ct) is { } known)
             return known.Fingerprint == Fingerprint.Of(told) ? await AnswerAsync(db, known, ct) : KeyIsUsed();
 
@@ -91,12 +80,20 @@ public sealed class IntakeDesk(
         if (reading.Confirmed) judgement = new Judgement.Use();
         else if (judgement is Judgement.Use && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
             judgement = new Judgement.Wait("length", doubt.Question);
-        var row = Told.Row(
-            chain.Id, told, reading.Key, EntryCheck.LengthAsTold(reading), judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
+        var row = Told.Row(chain.Id, told, reading.Key, judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         return await TellAsync(row);
+    }
+
+    /// <summary>What an event tells that cannot be at its chain as it was then.</summary>
+    private static async Task<List<Refusal>> FaultsAtAsync(WearDb db, ChainRow chain, ChainEvent told, CancellationToken ct)
+    {
+        if (told.PitchesOut is null) return [];
+        var before = (await db.StandingEventsAsync(chain.Id, ct)).Where(e => told.At is null || e.At is null || e.At <= told.At);
+        var pitchesOut = Shortening.PitchesOut([.. before.Select(e => e.ToEvent(chain.Name))]);
+        return [.. EventFacts.FaultsAt(told, chain.ToCard(), pitchesOut).Select(f => new Refusal(f.Field, f.Reason))];
     }
 
     private async Task<IntakeAnswer> SayAgainAsync(long readingId, string by, bool withdraws, string why, CancellationToken ct)
@@ -145,8 +142,6 @@ public sealed class IntakeDesk(
         return new ChainSoFar(
             raw.Card, [.. raw.Events], before.LastOrDefault(r => r.CounterH is not null)?.CounterH, before.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
     }
-
-    private static RunningHours? Hours(double? hours) => hours is { } h ? new RunningHours(h) : null;
 
     private static IntakeAnswer.Refused UnknownChain(string name) => new([new Refusal("chain", $"There is no chain '{name}' in the register.")]);
 

@@ -73,8 +73,17 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
 
     private static List<Refusal> Faults(NewLook look, ChainRow? chain, DateTimeOffset now)
     {
-        var faults = EntryCheck.Faults(new NewEvent(
-            look.Key, look.Chain, ChainEventKind.Inspection, look.TakenAt ?? now, look.CounterH, look.CounterH, "", look.ToldBy), now);
+        var inspection = new NewEvent
+        {
+            Key = look.Key,
+            Chain = look.Chain,
+            Kind = ChainEventKind.Inspection,
+            At = look.TakenAt ?? now,
+            CounterBeforeH = look.CounterH,
+            CounterAfterH = look.CounterH,
+            ToldBy = look.ToldBy,
+        };
+        var faults = EntryCheck.Faults(inspection, now);
         if (chain is null) faults.Add(new("chain", $"No chain is called '{look.Chain}'."));
         if (look.Findings.Count == 0) faults.Add(new("findings", "Say of at least one point whether it is in order."));
         if (look.Findings.DistinctBy(f => f.Point).Count() < look.Findings.Count) faults.Add(new("findings", "A point stands there twice."));

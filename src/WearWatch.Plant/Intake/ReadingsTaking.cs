@@ -39,7 +39,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
         if (judgement is Judgement.Use) so.Add(item.Reading);
         if (!run.Stores) return;
         var id = run.Ids[item.Reading.Chain];
-        rows.Add(Told.Row(id, item.Reading, fingerprint, item.LengthAsTold, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
+        rows.Add(Told.Row(id, item.Reading, fingerprint, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
         run.Changed.Add(id);
     }
 }

@@ -8,7 +8,7 @@ namespace WearWatch.Plant.Intake;
 internal static class Told
 {
     public static ReadingRow Row(
-        int chainId, Reading reading, string key, string lengthAsTold, Judgement judgement, string by, DateTimeOffset now,
+        int chainId, Reading reading, string key, Judgement judgement, string by, DateTimeOffset now,
         long? corrects = null) => new()
         {
             ChainId = chainId,
@@ -25,7 +25,9 @@ internal static class Told
             LengthMm = reading.LengthMm,
             TemperatureC = reading.TemperatureC,
             LengthUncertaintyMm = reading.LengthUncertaintyMm,
-            LengthAsTold = lengthAsTold,
+            Written = reading.Written,
+            Unit = reading.Unit,
+            TakeUpMm = reading.TakeUpMm,
             Standing = judgement is Judgement.Wait ? ReadingStanding.Waiting : ReadingStanding.Accepted,
             WhyWaiting = judgement is Judgement.Wait wait ? wait.Why : "",
             CorrectsId = corrects,
@@ -50,7 +52,9 @@ internal static class Told
         LengthMm = row.LengthMm,
         TemperatureC = row.TemperatureC,
         LengthUncertaintyMm = row.LengthUncertaintyMm,
-        LengthAsTold = row.LengthAsTold,
+        Written = row.Written,
+        Unit = row.Unit,
+        TakeUpMm = row.TakeUpMm,
         Standing = ReadingStanding.Accepted,
         CorrectsId = row.Id,
         Withdraws = withdraws,
@@ -69,6 +73,9 @@ internal static class Told
         CounterBeforeH = told.CounterBeforeH,
         CounterAfterH = told.CounterAfterH,
         Lot = told.Lot,
+        Broke = told.Broke,
+        PitchesOut = told.PitchesOut,
+        TakeUpMm = told.TakeUpMm,
         OilMethod = told.OilMethod,
         OilGrade = told.OilGrade,
         OilAmountMl = told.OilAmountMl,
@@ -89,6 +96,9 @@ internal static class Told
         CounterBeforeH = happening.CounterBefore?.Hours,
         CounterAfterH = happening.CounterAfter?.Hours,
         Lot = happening.Lot,
+        Broke = happening.Broke,
+        PitchesOut = happening.PitchesOut,
+        TakeUpMm = happening.TakeUpMm,
         OilMethod = happening.Oil.Method,
         OilGrade = happening.Oil.Grade,
         OilAmountMl = happening.Oil.AmountMl,

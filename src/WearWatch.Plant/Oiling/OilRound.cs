@@ -46,9 +46,13 @@ public sealed class OilRound(IDbContextFactory<WearDb> database, IntakeDesk desk
     {
         var card = chain.ToCard();
         var looked = card.Duty.Lubrication == LubricationState.Auto;
-        return new NewEvent(
-            $"{round}:{chain.Id}", chain.Name, looked ? ChainEventKind.Inspection : ChainEventKind.Oiling, now, null, null, "", by)
+        return new NewEvent
         {
+            Key = $"{round}:{chain.Id}",
+            Chain = chain.Name,
+            Kind = looked ? ChainEventKind.Inspection : ChainEventKind.Oiling,
+            At = now,
+            ToldBy = by,
             Oil = looked ? OilApplied.Untold : new OilApplied(card.OilMethod ?? OilMethod.Hand, GradeOf(card)),
         };
     }

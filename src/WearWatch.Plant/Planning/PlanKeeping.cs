@@ -59,14 +59,27 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
     }
 
     /// <summary>The swap was done: a new chain runs. Its life and its forecast follow from the event.</summary>
-    public async Task<IntakeAnswer> DoneAsync(long swapId, DateTimeOffset at, double? counterH, string lot, string note, string by, CancellationToken ct)
+    public async Task<IntakeAnswer> DoneAsync(long swapId, SwapDone told, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
         var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
-        var fitted = new NewEvent($"swap-{swapId}", chain.Name, ChainEventKind.Replacement, at, counterH, counterH, note, by) { Lot = lot };
+        var fitted = new NewEvent
+        {
+            Key = $"swap-{swapId}",
+            Chain = chain.Name,
+            Kind = ChainEventKind.Replacement,
+            At = told.At,
+            CounterBeforeH = told.CounterH,
+            CounterAfterH = told.CounterH,
+            Lot = told.Lot,
+            Broke = told.Broke,
+            TakeUpMm = told.TakeUpMm,
+            Note = told.Note,
+            ToldBy = by,
+        };
         var answer = await desk.TakeEventAsync(fitted, ct);
-        if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapOutcome.Done, note, by, ct);
+        if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapOutcome.Done, told.Note, by, ct);
         return answer;
     }
 

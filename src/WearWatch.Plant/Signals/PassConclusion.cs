@@ -9,7 +9,6 @@ using WearWatch.Signals;
 using WearWatch.Signals.Passes;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Units;
 
 namespace WearWatch.Plant.Signals;
 
@@ -47,10 +46,19 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
         var nominalMm = pitches * pitchMm;
         var lengthMm = nominalMm * (1 + reading.ElongationPercent / 100)
             * (1 + Gauge.SteelExpansionPerKelvin * (reading.TemperatureC - Gauge.ReferenceTemperatureC));
-        return new NewReading(
-            string.Create(CultureInfo.InvariantCulture, $"passes:{chain}:{day.Start:yyyyMMddHH}"), chain, at, null, Tool.Sensor, "", pitches,
-            lengthMm.ToString("0.0000", CultureInfo.InvariantCulture), LengthUnit.Millimetre, Math.Round(reading.TemperatureC, 1), "passes at two sensors",
-            Confirmed: true, LengthUncertaintyMm: Math.Round(nominalMm * reading.StandardUncertaintyPercent / 100, 5));
+        return new NewReading
+        {
+            Key = string.Create(CultureInfo.InvariantCulture, $"passes:{chain}:{day.Start:yyyyMMddHH}"),
+            Chain = chain,
+            TakenAt = at,
+            Tool = Tool.Sensor,
+            Pitches = pitches,
+            Length = lengthMm.ToString("0.0000", CultureInfo.InvariantCulture),
+            TemperatureC = Math.Round(reading.TemperatureC, 1),
+            LengthUncertaintyMm = Math.Round(nominalMm * reading.StandardUncertaintyPercent / 100, 5),
+            ToldBy = "passes at two sensors",
+            Confirmed = true,
+        };
     }
 
     /// <summary>What is expected: the last day of the same sensors and the same fitted chain, else what the track says, else what a new chain is.</summary>

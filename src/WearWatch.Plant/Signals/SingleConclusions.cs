@@ -7,7 +7,6 @@ using WearWatch.Plant.Intake;
 using WearWatch.Signals;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
-using WearWatch.Units;
 
 namespace WearWatch.Plant.Signals;
 
@@ -54,19 +53,31 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
     private const string Lubricator = "lubricator";
 
     // How much a day's strokes gave is known when the day is over: the strokes themselves are added up for the oil used.
-    private static NewEvent Oiling(string word, ChainCard chain, TelemetryRow stroke, PlantDay day, double? ml) => new(
-        string.Create(CultureInfo.InvariantCulture, $"{word}:{chain.Name}:{day.Start:yyyyMMddHH}"), chain.Name, ChainEventKind.Oiling, stroke.At, null, null, "", Lubricator)
+    private static NewEvent Oiling(string word, ChainCard chain, TelemetryRow stroke, PlantDay day, double? ml) => new()
     {
+        Key = string.Create(CultureInfo.InvariantCulture, $"{word}:{chain.Name}:{day.Start:yyyyMMddHH}"),
+        Chain = chain.Name,
+        Kind = ChainEventKind.Oiling,
+        At = stroke.At,
+        ToldBy = Lubricator,
         Oil = new OilApplied(OilMethod.Lubricator, chain.OilGrade, ml),
     };
 
     private static NewReading Reading(string chain, TelemetryRow message)
     {
         using var json = JsonDocument.Parse(message.Payload!);
-        return new NewReading(
-            $"telemetry:{message.MessageId}", chain, message.At, null, Tool.Sensor, "", json.RootElement.GetProperty("pitches").GetInt32(),
-            message.Value.ToString("0.######", CultureInfo.InvariantCulture), LengthUnit.Millimetre, Number("temperature_c"), "sensor",
-            LengthUncertaintyMm: Number("uncertainty_mm"));
+        return new NewReading
+        {
+            Key = $"telemetry:{message.MessageId}",
+            Chain = chain,
+            TakenAt = message.At,
+            Tool = Tool.Sensor,
+            Pitches = json.RootElement.GetProperty("pitches").GetInt32(),
+            Length = message.Value.ToString("0.######", CultureInfo.InvariantCulture),
+            TemperatureC = Number("temperature_c"),
+            LengthUncertaintyMm = Number("uncertainty_mm"),
+            ToldBy = "sensor",
+        };
 
         double? Number(string field) =>
             json.RootElement.TryGetProperty(field, out var value) && value.ValueKind == JsonValueKind.Number ? value.GetDouble() : null;

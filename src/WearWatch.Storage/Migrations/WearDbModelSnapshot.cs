@@ -267,6 +267,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("At")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("Broke")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("INTEGER");
 
@@ -308,8 +311,14 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int?>("OilMethod")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("PitchesOut")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("ToldBy")
                         .IsRequired()
@@ -1024,10 +1033,6 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("LengthAsTold")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
                     b.Property<double>("LengthMm")
                         .HasColumnType("REAL");
 
@@ -1057,6 +1062,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int?>("Strand")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("REAL");
+
                     b.Property<long?>("TakenAt")
                         .HasColumnType("INTEGER");
 
@@ -1073,12 +1081,19 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("Tool")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Unit")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("WhyWaiting")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("Withdraws")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Written")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.HasKey("Id");
 

@@ -27,6 +27,15 @@ public sealed class EventRow
     /// <summary>The supplier's lot of the chain that was fitted.</summary>
     public string Lot { get; init; } = "";
 
+    /// <summary>Whether the chain that was taken off broke while it ran.</summary>
+    public bool Broke { get; init; }
+
+    /// <summary>Of a shortening: how many pitches were taken out.</summary>
+    public int? PitchesOut { get; init; }
+
+    /// <summary>Where the take-up stood after it, from where a new chain is taut.</summary>
+    public double? TakeUpMm { get; init; }
+
     /// <summary>Of an oiling: how it was done, with which oil and how much of it, as far as it was told.</summary>
     public OilMethod? OilMethod { get; init; }
 
@@ -34,6 +43,7 @@ public sealed class EventRow
 
     public double? OilAmountMl { get; init; }
 
+    /// <summary>What else was said, for people to read.</summary>
     public string Note { get; init; } = "";
 
     /// <summary>The event that this one replaces, or null.</summary>
@@ -55,6 +65,9 @@ public sealed class EventRow
         CounterBefore = CounterBeforeH is { } before ? new RunningHours(before) : null,
         CounterAfter = CounterAfterH is { } after ? new RunningHours(after) : null,
         Lot = Lot,
+        Broke = Broke,
+        PitchesOut = PitchesOut,
+        TakeUpMm = TakeUpMm,
         Oil = new OilApplied(OilMethod, OilGrade, OilAmountMl),
         Note = Note,
     };

@@ -1,5 +1,6 @@
 using WearWatch.Gauging;
 using WearWatch.Running;
+using WearWatch.Units;
 
 namespace WearWatch.Storage.Rows;
 
@@ -52,8 +53,17 @@ public sealed class ReadingRow
     /// <summary>Standard uncertainty of the length, where sensors have told it; null for what is usual for the tool.</summary>
     public double? LengthUncertaintyMm { get; init; }
 
-    /// <summary>The length as it was typed, with its unit, so that a slip can be found later.</summary>
-    public string LengthAsTold { get; init; } = "";
+    /// <summary>The length as it was written, so that a slip can be found later; empty where nobody wrote it.</summary>
+    public string Written { get; init; } = "";
+
+    /// <summary>The unit in which it was written.</summary>
+    public LengthUnit Unit { get; init; }
+
+    /// <summary>Where the take-up stood at this visit, from where a new chain is taut.</summary>
+    public double? TakeUpMm { get; init; }
+
+    /// <summary>The length as it was written, with its unit, for people to read; not kept beside the two.</summary>
+    public string LengthAsTold => LengthText.WithUnit(Written, Unit);
 
     public ReadingStanding Standing { get; init; }
 
@@ -86,6 +96,9 @@ public sealed class ReadingRow
         Held = Held.From(Taut, LoadN),
         Pitches = Pitches,
         LengthMm = LengthMm,
+        Written = Written,
+        Unit = Unit,
+        TakeUpMm = TakeUpMm,
         TemperatureC = TemperatureC,
         LengthUncertaintyMm = LengthUncertaintyMm,
     };

@@ -48,12 +48,23 @@ public sealed record ChainEvent
     /// <summary>The supplier's lot of the chain that was fitted, as it stands on its tag, or empty.</summary>
     public string Lot { get; init; } = "";
 
+    /// <summary>Whether the chain that was taken off broke while it ran; of a replacement only.</summary>
+    public bool Broke { get; init; }
+
+    /// <summary>How many pitches were taken out; of a shortening only. Null when nobody told.</summary>
+    public int? PitchesOut { get; init; }
+
+    /// <summary>
+    /// Where the take-up stood after it, in millimetres from where a new chain is taut; null when nobody read it.
+    /// </summary>
+    public double? TakeUpMm { get; init; }
+
     /// <summary>What was applied; of an oiling only.</summary>
     public OilApplied Oil { get; init; } = OilApplied.Untold;
 
     /// <summary>Whether the chain got oil; a stroke of which nothing arrived is kept and oils nothing.</summary>
     public bool BroughtOil => Kind == ChainEventKind.Oiling && !Oil.IsDry;
 
-    /// <summary>What else the person wanted to say.</summary>
+    /// <summary>What else the person wanted to say: for people to read; nothing is concluded from it.</summary>
     public string Note { get; init; } = "";
 }

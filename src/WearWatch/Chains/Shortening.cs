@@ -12,6 +12,14 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
     /// <summary>A take-up should allow the removal of two pitches. Source: docs/references.md [38].</summary>
     public const int UsualRemovalPitches = 2;
 
+    /// <summary>All pitches taken out of the chain that runs now: since the last replacement; untold ones are none.</summary>
+    /// <param name="events">The events of a position, in the order in which they happened.</param>
+    public static int PitchesOut(IReadOnlyList<ChainEvent> events)
+    {
+        var fitted = events.ToList().FindLastIndex(e => e.Kind == ChainEventKind.Replacement);
+        return events.Skip(fitted + 1).Sum(e => e.PitchesOut ?? 0);
+    }
+
     /// <summary>For a chain of so many pitches at an elongation.</summary>
     /// <param name="chainPitches">Pitches of the whole chain when new, X; above zero.</param>
     /// <param name="pitchMm">Nominal pitch in millimetres, p.</param>

@@ -18,7 +18,8 @@ public abstract record LengthsTold
 
     /// <summary>Lengths that were understood.</summary>
     /// <param name="LengthsMm">The lengths in millimetres, from centre to centre.</param>
-    public sealed record Understood(IReadOnlyList<double> LengthsMm) : LengthsTold
+    /// <param name="WrittenIn">The unit of the first, by its own mark where it has one.</param>
+    public sealed record Understood(IReadOnlyList<double> LengthsMm, LengthUnit WrittenIn) : LengthsTold
     {
         /// <summary>Their mean in millimetres.</summary>
         public double MeanMm => LengthsMm.Average();
@@ -35,14 +36,14 @@ public abstract record LengthsTold
     {
         var parts = (text ?? "").Split(';');
         if (parts.Length > Most) return new NotUnderstood($"More than {Most} lengths of one place; tell at most {Most}.");
-        var lengths = new List<double>(parts.Length);
+        var lengths = new List<LengthText.Understood>(parts.Length);
         foreach (var part in parts)
         {
             var length = MeasuredLengthText.Read(part, expected);
             if (length is LengthText.NotUnderstood not) return new NotUnderstood(not.Reason);
-            lengths.Add(((LengthText.Understood)length).Length.Millimetres);
+            lengths.Add((LengthText.Understood)length);
         }
 
-        return new Understood(lengths);
+        return new Understood(lengths.ConvertAll(length => length.Length.Millimetres), lengths[0].WrittenIn);
     }
 }

@@ -1,4 +1,5 @@
 using WearWatch.Running;
+using WearWatch.Units;
 
 namespace WearWatch.Gauging;
 
@@ -44,6 +45,17 @@ public sealed record Reading
 
     /// <summary>The measured length in millimetres.</summary>
     public required double LengthMm { get; init; }
+
+    /// <summary>The length as it was written, such as <c>48 3/16</c>; empty where nobody wrote it.</summary>
+    public string Written { get; init; } = "";
+
+    /// <summary>The unit in which it was written.</summary>
+    public LengthUnit Unit { get; init; } = LengthUnit.Millimetre;
+
+    /// <summary>
+    /// Where the take-up stood at this visit, in millimetres from where a new chain is taut; null when nobody read it.
+    /// </summary>
+    public double? TakeUpMm { get; init; }
 
     /// <summary>Temperature of the chain in degrees Celsius; null when it was not told (taken as 20).</summary>
     public double? TemperatureC { get; init; }

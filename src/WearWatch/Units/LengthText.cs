@@ -70,6 +70,10 @@ public abstract partial record LengthText
         return InMillimetres(value, mark, hasFraction, expected);
     }
 
+    /// <summary>A length as it was written, with its unit where it bears none: <c>48 3/16 in</c>, <c>1.219 m</c>.</summary>
+    public static string WithUnit(string written, LengthUnit unit) =>
+        written.Length == 0 || Mark().IsMatch(written) ? written : $"{written} {(unit == LengthUnit.Inch ? "in" : "mm")}";
+
     private static LengthText InMillimetres(decimal value, string mark, bool hasFraction, LengthUnit expected)
     {
         var unit = mark switch
@@ -87,6 +91,9 @@ public abstract partial record LengthText
 
     [GeneratedRegex("""^\s*(?:(?<number>\d+(?:[.,]\d+)?|[.,]\d+)?(?:(?:(?<=\d)(?:\s+|\s*-\s*)|(?<![\d.,]))(?<top>\d{1,3})\s*/\s*(?<over>\d{1,3}))?)\s*(?<unit>mm|cm|m|inches|inch|in\.?|"|''|”|″)?\s*$""", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
+
+    [GeneratedRegex("""(?:\b|\d)(?:mm|cm|m|inches|inch|in\.?)$|["”″]$|''$""", RegexOptions.IgnoreCase)]
+    private static partial Regex Mark();
 
     [GeneratedRegex("""^[1-9]\d{0,2},\d{3}$""")]
     private static partial Regex ThousandsOrDecimals();

@@ -94,7 +94,7 @@ public sealed record Assessment
             .On(filter, history.Current);
         var (track, observations) = carried;
         var view = WearView.Of(track, filter);
-        var limit = ReplacementLimit.For(card, PitchesOut.Since(events));
+        var limit = ReplacementLimit.For(card, Shortening.PitchesOut(events));
         var forecast = (spread ?? ForecastSpread.AsMade).Apply(filter.Forecast(history.Current, track, limit.Percent));
         double? elongation = observations.Count > 0 ? view.ElongationPercent : null;
         var hoursAtLastReading = history.Current.RunningHours;

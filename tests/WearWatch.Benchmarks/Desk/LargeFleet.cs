@@ -94,7 +94,6 @@ internal static class LargeFleet
                 Tool = Tool.Tape,
                 Pitches = Pitches,
                 LengthMm = Pitches * PitchMm * (1 + percent / 100),
-                LengthAsTold = "",
                 ToldBy = "benchmark",
                 ReceivedAt = At(hours),
             });

@@ -66,6 +66,18 @@ internal static class Code
         }
     }
 
+    /// <summary>The methods that a type's own code calls.</summary>
+    public static IEnumerable<MethodBase> CallsOf(Type type) =>
+        from method in type.GetMethods(Own).Concat<MethodBase>(type.GetConstructors(Own))
+        let code = method.GetMethodBody()?.GetILAsByteArray()
+        where code is not null
+        from token in Tokens(code)
+        let ofType = type.IsGenericType ? type.GetGenericArguments() : null
+        let ofMethod = method.IsGenericMethod ? method.GetGenericArguments() : null
+        let called = method.Module.ResolveMember(token, ofType, ofMethod) as MethodBase
+        where called is not null
+        select called;
+
     private static IEnumerable<int> Tokens(byte[] code)
     {
         for (var at = 0; at < code.Length;)

@@ -17,13 +17,25 @@ public sealed class DriverTests
     [InlineData("lubrication Dry", "lubrication runs dry", "against by hand when due")]
     [InlineData("dust Heavy", "dust heavy", "against clean")]
     [InlineData("family Conveyor", "conveyor chain", "against roller chain")]
-    [InlineData("line Press 2", "line Press 2", "against the average line")]
-    [InlineData("lot K-2417 b", "lot K-2417 b", "against the average lot")]
     [InlineData("relative load not told", "relative load not told", "against chains that tell it")]
     public void A_column_of_the_model_is_told_in_words(string column, string name, string step)
     {
-        var input = DriverInput.Of(column);
+        var input = DriverInput.Of(new LearnedEffect(column, 1, 0.1));
         Assert.Equal((name, step), (input.Name, input.Step));
+    }
+
+    [Theory]
+    [InlineData("line", "Press 2", "line Press 2", "against the average line", 2)]
+    [InlineData("lot", "K-2417 b", "lot K-2417 b", "against the average lot", 1)]
+    [InlineData("lot", "dust Heavy not told", "lot dust Heavy not told", "against the average lot", 0)]
+    public void What_a_line_or_a_lot_does_is_told_by_its_name_whatever_the_name_is(
+        string origin, string member, string name, string step, int told)
+    {
+        var input = DriverInput.Of(new LearnedEffect("whatever", 1, 0.1) { Origin = origin, Member = member });
+        Assert.Equal((name, step), (input.Name, input.Step));
+        ChainCard[] cards =
+            [Desk.Card() with { Line = "Press 2", Lot = "K-2417 b" }, Desk.Card() with { Line = "Press 2", Lot = "A-1" }];
+        Assert.Equal(told, cards.Count(input.Tells));
     }
 
     // An effect of 1 on ln(load) is proportional wear: twice the load, twice the rate.

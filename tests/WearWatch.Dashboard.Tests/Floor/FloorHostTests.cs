@@ -68,8 +68,16 @@ public sealed class FloorHostTests : IAsyncLifetime
     public async Task The_last_counter_is_that_after_a_change_of_the_counter()
     {
         using var client = await FilledAsync();
-        await host.Get<IntakeDesk>().TakeEventAsync(new NewEvent("change", "K-1", WearWatch.Chains.ChainEventKind.MeterReset,
-            new DateTimeOffset(2026, 5, 1, 0, 0, 0, TimeSpan.Zero), 3000, 12, "", "test"), Ct);
+        await host.Get<IntakeDesk>().TakeEventAsync(new NewEvent
+        {
+            Key = "change",
+            Chain = "K-1",
+            Kind = WearWatch.Chains.ChainEventKind.MeterReset,
+            At = new DateTimeOffset(2026, 5, 1, 0, 0, 0, TimeSpan.Zero),
+            CounterBeforeH = 3000,
+            CounterAfterH = 12,
+            ToldBy = "test",
+        }, Ct);
         var pack = await client.GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);
         Assert.Equal(12, Chain(pack, "K-1").GetProperty("last_counter_h").GetDouble());
     }

@@ -104,7 +104,9 @@ public sealed class DoneTests : IAsyncLifetime
     [InlineData("120")]
     [InlineData("two")]
     public async Task More_pitches_than_there_are_or_none_cannot_be_taken_out(string pitches) =>
-        Assert.Equal(["pitches"], new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = pitches }.Faults(await AskAsync("K-1")).Keys);
+        Assert.Equal(
+            ["pitches_out"],
+            new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = pitches }.Faults(await AskAsync("K-1")).Keys);
 
     [Fact]
     public async Task Of_something_done_earlier_the_counter_may_be_lower() =>
@@ -115,7 +117,40 @@ public sealed class DoneTests : IAsyncLifetime
     {
         var chain = await AskAsync("K-1");
         var told = new DoneForm { Kind = ChainEventKind.Shortened, Note = " slack " }.ToEvent(chain, chain.Time.Now);
-        Assert.Equal((chain.Time.Now, null, "2 pitches out; slack", "dashboard"), (told.At, told.CounterBeforeH, told.Note, told.ToldBy));
+        Assert.Equal(
+            (chain.Time.Now, null, 2, "slack", "dashboard"),
+            (told.At, told.CounterBeforeH, told.PitchesOut, told.Note, told.ToldBy));
+    }
+
+    [Fact]
+    public async Task What_the_form_tells_of_a_replacement_stands_in_fields_of_their_own()
+    {
+        var form = new DoneForm
+        {
+            Kind = ChainEventKind.Replacement,
+            Lot = "B-2",
+            Broke = true,
+            TakeUp = "12,5",
+            PitchesOut = "4",
+            Note = "seized",
+        };
+        await RecordAsync("K-1", form);
+        await using var db = await host.OpenAsync();
+        var row = await db.Events.SingleAsync(e => e.Kind == ChainEventKind.Replacement, Ct);
+        Assert.Equal(("B-2", true, 12.5, null, "seized"), (row.Lot, row.Broke, row.TakeUpMm, row.PitchesOut, row.Note));
+    }
+
+    [Theory]
+    [InlineData(ChainEventKind.Tensioned, false, true)]
+    [InlineData(ChainEventKind.Tensioned, true, false)]
+    [InlineData(ChainEventKind.Oiling, false, false)]
+    public async Task The_take_up_is_asked_for_after_work_on_the_slack_where_there_is_one(
+        ChainEventKind kind, bool fixedCentres, bool asks)
+    {
+        var chain = await AskAsync("K-1");
+        var raw = chain.Raw with { Card = chain.Card with { FixedCentres = fixedCentres } };
+        var form = new DoneForm { Kind = kind, TakeUp = "far" };
+        Assert.Equal(asks ? ["take_up_mm"] : [], form.Faults(chain with { Raw = raw }).Keys);
     }
 
     [Fact]

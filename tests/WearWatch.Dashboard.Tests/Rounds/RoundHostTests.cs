@@ -29,8 +29,10 @@ public sealed class RoundHostTests : IAsyncLifetime
         Assert.Equal(0, due.Done);
 
         var now = TimeProvider.System.GetUtcNow();
-        await host.Get<IntakeDesk>().TakeEventAsync(new NewEvent("oil", "K-2", ChainEventKind.Oiling, now, null, null, "", "test"), Ct);
-        await host.Get<IntakeDesk>().TakeEventAsync(new NewEvent("look", "K-1", ChainEventKind.Inspection, now, null, null, "", "test"), Ct);
+        await host.Get<IntakeDesk>().TakeEventAsync(
+            new NewEvent { Key = "oil", Chain = "K-2", Kind = ChainEventKind.Oiling, At = now, ToldBy = "test" }, Ct);
+        await host.Get<IntakeDesk>().TakeEventAsync(
+            new NewEvent { Key = "look", Chain = "K-1", Kind = ChainEventKind.Inspection, At = now, ToldBy = "test" }, Ct);
         var after = Assert.Single((await host.Get<RoundDesk>().AskAsync(Ct)).Rounds);
         // A look at a chain with an oiler is a look at the oiler, too.
         Assert.Equal(3, after.Done);

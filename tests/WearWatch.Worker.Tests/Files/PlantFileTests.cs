@@ -17,7 +17,7 @@ public sealed class PlantFileTests
     {
         var item = Assert.IsType<FileItem.Measured>(Assert.Single(Rows(A.Readings("C1,2026-03-01T14:30+01:00,512.5,caliper,drive side,14,10 5/8,in,-4.5"))));
         Assert.Equal(2, item.Line);
-        Assert.Equal("10 5/8 in", item.LengthAsTold);
+        Assert.Equal(("10 5/8", Units.LengthUnit.Inch), (item.Reading.Written, item.Reading.Unit));
         Assert.Equal(new Reading
         {
             Chain = "C1",
@@ -27,6 +27,8 @@ public sealed class PlantFileTests
             Place = "drive side",
             Pitches = 14,
             LengthMm = 269.875, // 10.625 in x 25.4 mm
+            Written = "10 5/8",
+            Unit = Units.LengthUnit.Inch,
             TemperatureC = -4.5,
         }, item.Reading);
     }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -53,7 +54,8 @@ public sealed class FileExportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "lot=A-1");
-        await plant.Desk.TakeEventAsync(A.Event(kind: Chains.ChainEventKind.Replacement, beforeH: 900, afterH: 900) with { Lot = " B-2 " }, Ct);
+        await plant.Desk.TakeEventAsync(
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 900, afterH: 900) with { Lot = " B-2 " }, Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
         await plant.Get<FileExport>().WriteAsync(folder, Ct);
 
@@ -64,6 +66,48 @@ public sealed class FileExportTests
         Assert.Equal(("A-1", "B-2", "B-2"), (raw.Card.Lot, raw.Events[0].Lot, raw.CardNow.Lot));
     }
 
+    [Fact]
+    public async Task Every_fact_of_an_event_and_of_a_reading_survives_a_file()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(
+            A.Reading(length: "40 3/16", unit: Units.LengthUnit.Inch, counterH: 100) with { TakeUpMm = 12.5 }, Ct);
+        await plant.Desk.TakeEventAsync(
+            A.Event(kind: ChainEventKind.Shortened, beforeH: 200)
+                with { PitchesOut = 2, TakeUpMm = 3, Note = "slack, \"both\" sides" }, Ct);
+        await plant.Desk.TakeEventAsync(
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 900) with { Broke = true, Lot = "B-2" }, Ct);
+        await plant.Desk.TakeEventAsync(
+            A.Event(kind: ChainEventKind.Oiling, beforeH: 950)
+                with { Oil = new OilApplied(OilMethod.Drip, "ISO VG 100", 20) }, Ct);
+        var folder = Path.Combine(plant.Folder.Root, "export");
+        await plant.Get<FileExport>().WriteAsync(folder, Ct);
+
+        await using var other = await TestPlant.OpenAsync();
+        var report = await other.Import.ImportAsync(A.Folder(folder), null, Ct);
+        Assert.Empty(report.Files.SelectMany(f => f.Remarks));
+        Assert.Equal(await RowsAsync(plant), await RowsAsync(other));
+        var again = await plant.Import.ImportAsync(A.Folder(folder), null, Ct);
+        Assert.Equal((0, 5), (again.Taken, again.AlreadyKnown));
+    }
+
+    [Fact]
+    public async Task Columns_that_nothing_fills_are_not_written()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(), Ct);
+        await plant.Desk.TakeEventAsync(
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 900) with { Broke = true }, Ct);
+        var folder = Path.Combine(plant.Folder.Root, "export");
+        await plant.Get<FileExport>().WriteAsync(folder, Ct);
+        Assert.Equal(A.EventsHeader + ",broke", (await File.ReadAllLinesAsync(Path.Combine(folder, "events.csv"), Ct))[0]);
+        Assert.Equal(
+            A.ReadingsHeader + ",strand,taut,load_n",
+            (await File.ReadAllLinesAsync(Path.Combine(folder, "readings.csv"), Ct))[0]);
+    }
+
     private static async Task<List<string>> RowsAsync(TestPlant plant)
     {
         await using var db = plant.Db();
@@ -71,7 +115,7 @@ public sealed class FileExportTests
         return [.. (await RawChain.LoadAsync(db, ids, Ct)).OrderBy(c => c.Card.Name, StringComparer.Ordinal).SelectMany(c => new[]
         {
             (c.Card with { SprocketTeeth = [] }).ToString(),
-            string.Join('\n', c.Readings),
+            string.Join('\n', c.Readings.Select(r => r with { Written = r.Written.Replace(',', '.') })), // a file has points only
             string.Join('\n', c.Events),
         })];
     }

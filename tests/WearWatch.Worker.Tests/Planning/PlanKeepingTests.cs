@@ -40,14 +40,16 @@ public sealed class PlanKeepingTests
         await using var mill = await PlannedMill.OpenAsync();
         await mill.KeepAsync(await mill.ProposedAsync());
         var swap = (await mill.SwapsAsync())[0];
-        var answer = await mill.Get<PlanKeeping>().DoneAsync(swap.Id, mill.Now, null, "B-2", "fine", "fitter", TestContext.Current.CancellationToken);
+        var told = new SwapDone(mill.Now, null, "B-2", Broke: true, TakeUpMm: 12, "fine");
+        var answer = await mill.Get<PlanKeeping>().DoneAsync(swap.Id, told, "fitter", TestContext.Current.CancellationToken);
         Assert.IsType<IntakeAnswer.Taken>(answer);
         await using var db = mill.Db();
         var happened = Assert.Single(await db.StandingEventsAsync(swap.ChainId, TestContext.Current.CancellationToken));
-        Assert.Equal((ChainEventKind.Replacement, "B-2", "fitter"), (happened.Kind, happened.Lot, happened.ToldBy));
+        Assert.Equal((ChainEventKind.Replacement, "B-2", true, 12, "fine", "fitter"),
+            (happened.Kind, happened.Lot, happened.Broke, happened.TakeUpMm, happened.Note, happened.ToldBy));
         Assert.Equal(SwapOutcome.Done, (await mill.SwapsAsync())[0].Outcome);
         // Told twice, it is one event.
-        await mill.Get<PlanKeeping>().DoneAsync(swap.Id, mill.Now, null, "B-2", "fine", "fitter", TestContext.Current.CancellationToken);
+        await mill.Get<PlanKeeping>().DoneAsync(swap.Id, told, "fitter", TestContext.Current.CancellationToken);
         Assert.Single(await db.StandingEventsAsync(swap.ChainId, TestContext.Current.CancellationToken));
     }
 

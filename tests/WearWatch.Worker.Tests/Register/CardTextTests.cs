@@ -82,32 +82,4 @@ public sealed class CardTextTests
     [Fact]
     public void A_reason_without_a_limit_is_not_kept() =>
         Assert.Equal("", CardText.Read(new Dictionary<string, string> { ["chain"] = "C1", ["pitch_mm"] = "25.4", ["limit_set_reason"] = "jam" }, TimeZoneInfo.Utc).Card!.LimitSetReason);
-
-    [Theory]
-    [InlineData(1, "", "1 pitch out")]
-    [InlineData(2, "", "2 pitches out")]
-    [InlineData(12, " worn; both sides ", "12 pitches out; worn; both sides")]
-    public void Pitches_taken_out_are_read_as_they_were_written(int pitches, string more, string note)
-    {
-        Assert.Equal(note, PitchesOut.Write(pitches, more));
-        Assert.Equal(pitches, PitchesOut.Read(note));
-    }
-
-    [Theory]
-    [InlineData("")]
-    [InlineData("two pitches out")]
-    [InlineData("-2 pitches out")]
-    [InlineData("0 pitches out")]
-    [InlineData("worn; 2 pitches out")]
-    public void Another_note_tells_no_pitches(string note) => Assert.Null(PitchesOut.Read(note));
-
-    [Fact]
-    public void A_new_chain_has_all_its_pitches_again()
-    {
-        static ChainEvent Event(ChainEventKind kind, string note = "") => new() { Chain = "C1", Kind = kind, Note = note };
-        ChainEvent[] events =
-            [Event(ChainEventKind.Shortened, "4 pitches out"), Event(ChainEventKind.Replacement), Event(ChainEventKind.Shortened, "2 pitches out"), Event(ChainEventKind.Shortened, "by hand")];
-        Assert.Equal(2, PitchesOut.Since(events));
-        Assert.Equal(4, PitchesOut.Since(events[..1]));
-    }
 }

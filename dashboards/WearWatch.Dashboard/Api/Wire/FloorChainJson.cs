@@ -3,16 +3,72 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>A chain in the pack. The id is the position's on its label; the caution is a name in the pack's cautions.</summary>
-internal sealed record FloorChainJson(
-    int Id, string Chain, string Line, string Position, string ChainType, string Family, double PitchMm, int? Pitches,
-    int Strands, string Caution,
-    string Condition, double? ElongationPct, double LimitPct, DateTimeOffset? EarlyDate, double? LastCounterH,
-    FloorReadingJson? Last, FloorSpanJson Proposed, FloorExpectedJson? Expected, IReadOnlyList<FloorTaskJson> Tasks);
+internal sealed record FloorChainJson
+{
+    public required int Id { get; init; }
+
+    public required string Chain { get; init; }
+
+    public required string Line { get; init; }
+
+    public required string Position { get; init; }
+
+    public required string ChainType { get; init; }
+
+    public required string Family { get; init; }
+
+    public required double PitchMm { get; init; }
+
+    public int? Pitches { get; init; }
+
+    public required int Strands { get; init; }
+
+    /// <summary>Whether there is a take-up whose position can be read.</summary>
+    public required bool HasTakeUp { get; init; }
+
+    /// <summary>Whether it can be closed at an odd number of pitches.</summary>
+    public required bool CanBeOdd { get; init; }
+
+    public required string Caution { get; init; }
+
+    public required string Condition { get; init; }
+
+    public double? ElongationPct { get; init; }
+
+    public required double LimitPct { get; init; }
+
+    public DateTimeOffset? EarlyDate { get; init; }
+
+    public double? LastCounterH { get; init; }
+
+    public FloorReadingJson? Last { get; init; }
+
+    public required FloorSpanJson Proposed { get; init; }
+
+    public FloorExpectedJson? Expected { get; init; }
+
+    public required IReadOnlyList<FloorTaskJson> Tasks { get; init; }
+}
 
 /// <summary>The newest reading that counts.</summary>
-internal sealed record FloorReadingJson(
-    DateTimeOffset TakenAt, string Tool, string Unit, string Place, int Pitches, double LengthMm, string LengthAsTold,
-    double? ElongationPct);
+internal sealed record FloorReadingJson
+{
+    public required DateTimeOffset TakenAt { get; init; }
+
+    public required string Tool { get; init; }
+
+    public required string Unit { get; init; }
+
+    public required string Place { get; init; }
+
+    public required int Pitches { get; init; }
+
+    public required double LengthMm { get; init; }
+
+    public required string LengthAsTold { get; init; }
+
+    public double? ElongationPct { get; init; }
+}
 
 /// <summary>A length to measure over.</summary>
 internal sealed record FloorSpanJson(int Pitches, double LengthMm);

@@ -60,12 +60,14 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
     public static IEnumerable<string> Nearby(NoticeRow alarm, IEnumerable<EventRow> events, IEnumerable<NoticeRow> others, PlantTime time)
     {
         var near = events.Where(e => e.At is { } at && at > alarm.RaisedAt - Before && at < alarm.RaisedAt + After).OrderBy(e => e.At);
-        foreach (var alike in near.GroupBy(e => (e.Kind, e.Note, e.Lot)))
+        foreach (var alike in near.GroupBy(e => (e.Kind, e.Lot, e.Broke, e.PitchesOut, e.Note)))
         {
             var last = $"on {time.Day(alike.Last().At!.Value)}";
-            var lot = alike.Key.Lot.Length > 0 ? $", lot {alike.Key.Lot}" : "";
+            var told = alike.First().ToEvent("") with { TakeUpMm = null };
+            var facts = string.Concat(TradeWords.Facts(told, UnitPreference.Si).Select(f => ", " + f));
             var note = alike.Key.Note.Length > 0 ? ": " + alike.Key.Note : "";
-            yield return $"{TradeWords.Of(alike.Key.Kind)} {(alike.Count() > 1 ? $"{alike.Count()} times, last {last}" : last)}{lot}{note}";
+            var when = alike.Count() > 1 ? $"{alike.Count()} times, last {last}" : last;
+            yield return $"{TradeWords.Of(alike.Key.Kind)} {when}{facts}{note}";
         }
 
         foreach (var other in others.Where(n => n.RaisedAt < alarm.RaisedAt + After && !(n.EndedAt <= alarm.RaisedAt - Before)))

@@ -2,6 +2,7 @@ using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Learning;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
 
@@ -14,8 +15,16 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
 {
     private static readonly double Double = Math.Log(2);
 
+    /// <summary>What an effect is of.</summary>
+    public static DriverInput Of(LearnedEffect effect) => effect.Origin switch
+    {
+        "lot" => new("lot " + effect.Member, "against the average lot", 1, c => c.Lot == effect.Member),
+        "line" => new("line " + effect.Member, "against the average line", 1, c => c.Line == effect.Member),
+        _ => Of(effect.Name),
+    };
+
     /// <summary>Reads the name that the fleet model gives its column.</summary>
-    public static DriverInput Of(string column)
+    private static DriverInput Of(string column)
     {
         if (column.StartsWith("ln(", StringComparison.Ordinal)) return Number(column[3..].Split(" /")[0]);
         if (column.EndsWith(" not told", StringComparison.Ordinal)) return new(column, "against chains that tell it", 1, _ => true);
@@ -28,8 +37,6 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
                 new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
             "family" when ChainFamily.Find(words[1]) is { } f =>
                 new(f.Words + " chain", $"against {ChainFamily.Usual.Words} chain", 1, c => c.Family == f),
-            "lot" => new("lot " + words[1], "against the average lot", 1, c => c.Lot == words[1]),
-            "line" => new("line " + words[1], "against the average line", 1, c => c.Line == words[1]),
             "temperature" => new("temperature of the surroundings", "10 °C warmer", 1, c => c.Duty.AmbientC is not null),
             _ => new(column, "for one unit", 1, _ => true),
         };

@@ -15,7 +15,7 @@ public sealed record DriverRow(string Name, string Step, double Factor, double L
 {
     public static DriverRow Of(LearnedEffect effect, IReadOnlyCollection<ChainCard> cards)
     {
-        var input = DriverInput.Of(effect.Name);
+        var input = DriverInput.Of(effect);
         return new(
             input.Name, input.Step, Math.Pow(effect.Factor, input.Scale), Math.Pow(effect.FactorLow, input.Scale),
             Math.Pow(effect.FactorHigh, input.Scale), effect.IsDriver, effect.Chains ?? cards.Count(input.Tells));

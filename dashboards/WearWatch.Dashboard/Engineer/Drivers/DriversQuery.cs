@@ -88,7 +88,7 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
                 [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)]);
         }).ToList();
         var rows = report.Effects.Skip(1) // the first is the average chain itself
-            .ToLookup(e => e.Chains is null ? "card" : e.Name.Split(' ')[0], e => DriverRow.Of(e, cards));
+            .ToLookup(e => e.Origin, e => DriverRow.Of(e, cards));
         var told = TellingHints(against);
         return new DriversView
         {
@@ -97,7 +97,7 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             Report = report,
             Drivers =
             [
-                .. rows["card"].Where(d => d.Chains > 0)
+                .. rows[""].Where(d => d.Chains > 0)
                     .OrderByDescending(d => d.IsDriver).ThenByDescending(d => Math.Abs(Math.Log(d.Factor)))
             ],
             Lines = [.. rows["line"].OrderByDescending(d => d.Factor)],

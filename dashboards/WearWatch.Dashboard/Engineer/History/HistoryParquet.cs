@@ -1,5 +1,6 @@
 using Parquet;
 using Parquet.Schema;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Engineer.History;
 
@@ -24,26 +25,29 @@ public static class HistoryParquet
 
     private static DataField FieldOf(HistoryColumn column) => column.Kind switch
     {
-        HistoryKind.Text => new DataField<string>(column.Name),
-        HistoryKind.Whole => new DataField<long?>(column.Name),
-        HistoryKind.Number => new DataField<double?>(column.Name),
-        HistoryKind.Moment => new DateTimeDataField(column.Name, DateTimeFormat.Timestamp, isAdjustedToUTC: true, isNullable: true),
-        HistoryKind.YesNo => new DataField<bool?>(column.Name),
+        ColumnKind.Text => new DataField<string>(column.Name),
+        ColumnKind.Whole => new DataField<long?>(column.Name),
+        ColumnKind.Number => new DataField<double?>(column.Name),
+        ColumnKind.Moment =>
+            new DateTimeDataField(column.Name, DateTimeFormat.Timestamp, isAdjustedToUTC: true, isNullable: true),
+        ColumnKind.YesNo => new DataField<bool?>(column.Name),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
     private static Task WriteAsync(
-        ParquetRowGroupWriter group, DataField field, HistoryKind kind, IReadOnlyList<object?[]> rows, int column, CancellationToken ct)
+        ParquetRowGroupWriter group, DataField field, ColumnKind kind, IReadOnlyList<object?[]> rows, int column,
+        CancellationToken ct)
     {
         T?[] Of<T>() where T : struct => [.. rows.Select(r => (T?)r[column])];
         return kind switch
         {
-            HistoryKind.Text => group.WriteAsync(field, (IReadOnlyCollection<string>)rows.Select(r => (string?)r[column]).ToArray()!),
-            HistoryKind.Whole => group.WriteAsync<long>(field, Of<long>(), cancellationToken: ct),
-            HistoryKind.Number => group.WriteAsync<double>(field, Of<double>(), cancellationToken: ct),
-            HistoryKind.Moment => group.WriteAsync<DateTime>(
+            ColumnKind.Text =>
+                group.WriteAsync(field, (IReadOnlyCollection<string>)rows.Select(r => (string?)r[column]).ToArray()!),
+            ColumnKind.Whole => group.WriteAsync<long>(field, Of<long>(), cancellationToken: ct),
+            ColumnKind.Number => group.WriteAsync<double>(field, Of<double>(), cancellationToken: ct),
+            ColumnKind.Moment => group.WriteAsync<DateTime>(
                 field, rows.Select(r => ((DateTimeOffset?)r[column])?.UtcDateTime).ToArray(), cancellationToken: ct),
-            HistoryKind.YesNo => group.WriteAsync<bool>(field, Of<bool>(), cancellationToken: ct),
+            ColumnKind.YesNo => group.WriteAsync<bool>(field, Of<bool>(), cancellationToken: ct),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }

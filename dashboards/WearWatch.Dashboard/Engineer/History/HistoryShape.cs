@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Files;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Engineer.History;
@@ -7,25 +8,41 @@ namespace WearWatch.Dashboard.Engineer.History;
 /// <typeparam name="T">What a row is made from.</typeparam>
 internal sealed class HistoryShape<T>
 {
-    private readonly List<(HistoryColumn Column, Func<T, object?> Value)> cells = [];
+    private readonly List<HistoryColumn> columns = [];
+    private readonly List<Func<T, IEnumerable<object?>>> cells = [];
 
-    public HistoryShape<T> Text(string name, string meaning, Func<T, string?> value) => With(name, HistoryKind.Text, meaning, row => value(row));
+    public HistoryShape<T> Text(string name, string meaning, Func<T, string?> value) =>
+        With(name, ColumnKind.Text, meaning, row => value(row));
 
-    public HistoryShape<T> Whole(string name, string meaning, Func<T, long?> value) => With(name, HistoryKind.Whole, meaning, row => value(row));
+    public HistoryShape<T> Whole(string name, string meaning, Func<T, long?> value) =>
+        With(name, ColumnKind.Whole, meaning, row => value(row));
 
-    public HistoryShape<T> Number(string name, string meaning, Func<T, double?> value) => With(name, HistoryKind.Number, meaning, row => value(row));
+    public HistoryShape<T> Number(string name, string meaning, Func<T, double?> value) =>
+        With(name, ColumnKind.Number, meaning, row => value(row));
 
-    public HistoryShape<T> Moment(string name, string meaning, Func<T, DateTimeOffset?> value) => With(name, HistoryKind.Moment, meaning, row => value(row));
+    public HistoryShape<T> Moment(string name, string meaning, Func<T, DateTimeOffset?> value) =>
+        With(name, ColumnKind.Moment, meaning, row => value(row));
 
-    public HistoryShape<T> YesNo(string name, string meaning, Func<T, bool?> value) => With(name, HistoryKind.YesNo, meaning, row => value(row));
+    public HistoryShape<T> YesNo(string name, string meaning, Func<T, bool?> value) =>
+        With(name, ColumnKind.YesNo, meaning, row => value(row));
+
+    /// <summary>Columns of a file, with what stands in them.</summary>
+    /// <param name="all">The columns.</param>
+    /// <param name="thing">What the file tells of a row.</param>
+    public HistoryShape<T> Columns<TThing>(IReadOnlyList<FileColumn<TThing>> all, Func<T, TThing> thing)
+    {
+        columns.AddRange(all.Select(c => new HistoryColumn(c.Name, c.Kind, c.Meaning)));
+        cells.Add(row => thing(row) is var told ? all.Select(c => c.Value(told)) : []);
+        return this;
+    }
 
     /// <summary>A table of this shape.</summary>
     /// <param name="name">Its name in addresses and files.</param>
     /// <param name="meaning">What a row is.</param>
     /// <param name="page">So many rows after a row number, by rising number.</param>
     public HistoryTable Table(string name, string meaning, Func<long, int, CancellationToken, Task<IReadOnlyList<T>>> page) => new(
-        name, meaning, [.. cells.Select(c => c.Column)],
-        async (after, take, ct) => [.. (await page(after, take, ct)).Select(row => cells.Select(c => c.Value(row)).ToArray())]);
+        name, meaning, [.. columns],
+        async (after, take, ct) => [.. (await page(after, take, ct)).Select(row => cells.SelectMany(c => c(row)).ToArray())]);
 
     /// <summary>A table of this shape that is asked of the database.</summary>
     /// <param name="name">Its name in addresses and files.</param>
@@ -39,9 +56,10 @@ internal sealed class HistoryShape<T>
             return await rows(db, after).Take(take).ToListAsync(ct);
         });
 
-    private HistoryShape<T> With(string name, HistoryKind kind, string meaning, Func<T, object?> value)
+    private HistoryShape<T> With(string name, ColumnKind kind, string meaning, Func<T, object?> value)
     {
-        cells.Add((new HistoryColumn(name, kind, meaning), value));
+        columns.Add(new HistoryColumn(name, kind, meaning));
+        cells.Add(row => [value(row)]);
         return this;
     }
 }

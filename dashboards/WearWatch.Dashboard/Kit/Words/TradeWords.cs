@@ -37,6 +37,15 @@ public static class TradeWords
     public static string Of(ChainEvent happened) =>
         happened is { Kind: ChainEventKind.Oiling, BroughtOil: false } ? "lubricator stroked, no oil came" : Of(happened.Kind);
 
+    /// <summary>What else was told of it, fact by fact.</summary>
+    public static IEnumerable<string> Facts(ChainEvent told, UnitPreference units)
+    {
+        if (told.PitchesOut is { } pitches) yield return Show.Count(pitches) + (pitches == 1 ? " pitch out" : " pitches out");
+        if (told.Broke) yield return "the old chain broke";
+        if (told.Lot.Length > 0) yield return "lot " + told.Lot;
+        if (told.TakeUpMm is { } takeUp) yield return "take-up at " + units.OfLength(takeUp);
+    }
+
     /// <summary>What happened to a chain.</summary>
     public static string Of(ChainEventKind kind) => kind switch
     {

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Plant.Settings;
 using WearWatch.Wear;
@@ -36,7 +37,7 @@ public sealed record ChainView
     public string Name => Facts.Row.Name;
 
     /// <summary>Pitches taken out of the chain that runs now.</summary>
-    public int PitchesOut => WearWatch.Chains.PitchesOut.Since([.. Facts.Events.Select(e => e.ToEvent(Name))]);
+    public int PitchesOut => Shortening.PitchesOut([.. Facts.Events.Select(e => e.ToEvent(Name))]);
 
     public Condition Condition => Facts.Assessment.Condition;
 

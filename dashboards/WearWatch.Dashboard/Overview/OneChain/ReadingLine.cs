@@ -51,6 +51,7 @@ public sealed record ReadingLine
         yield return Row.Place;
         yield return Row.Strand is { } strand ? $"strand {strand}" : "";
         yield return Row.LoadN is { } load ? $"under {units.OfForce(load)}" : Row.Taut ? "taut" : "";
+        yield return Row.TakeUpMm is { } takeUp ? "take-up at " + units.OfLength(takeUp) : "";
         yield return Row.TemperatureC is { } chain ? units.OfTemperature(chain) : "";
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Chains;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
@@ -26,6 +27,9 @@ public sealed class EntryForm
 
     public string Place { get; set; } = "";
 
+    /// <summary>Where the take-up stands, in millimetres; empty where nobody read it.</summary>
+    public string TakeUp { get; set; } = "";
+
     /// <summary>Plant time as a date-and-time control gives it; empty for now.</summary>
     public string TakenAt { get; set; } = "";
 
@@ -43,12 +47,15 @@ public sealed class EntryForm
     /// <summary>The temperature as a number; null for nothing or no number.</summary>
     public double? TemperatureC => Number(Temperature);
 
+    /// <summary>The take-up's position as a number; null for nothing or no number.</summary>
+    public double? TakeUpMm => Number(TakeUp) is { } mm and >= 0 and <= EventFacts.MostTakeUpMm ? mm : null;
+
     /// <summary>Starts from a chain's last reading: counts and tools seldom change.</summary>
     public void StartFrom(ReadingRow? last)
     {
         if (last is null) return;
         (Pitches, Tool, Place) = (last.Pitches.ToString(CultureInfo.InvariantCulture), last.Tool == Tool.Sensor ? Tool.Tape : last.Tool, last.Place);
-        Unit = last.LengthAsTold.EndsWith("in", StringComparison.Ordinal) ? LengthUnit.Inch : LengthUnit.Millimetre;
+        Unit = last.Unit;
     }
 
     /// <summary>Shows a reading that is to be corrected, as it was told.</summary>
@@ -57,7 +64,10 @@ public sealed class EntryForm
         StartFrom(reading);
         Tool = reading.Tool;
         Counter = reading.CounterH?.ToString(CultureInfo.InvariantCulture) ?? "";
-        Length = reading.LengthAsTold.Length > 0 ? reading.LengthAsTold : reading.LengthMm.ToString(CultureInfo.InvariantCulture);
+        (Length, Unit) = reading.Written.Length > 0
+            ? (reading.Written, reading.Unit)
+            : (reading.LengthMm.ToString(CultureInfo.InvariantCulture), LengthUnit.Millimetre);
+        TakeUp = reading.TakeUpMm?.ToString(CultureInfo.InvariantCulture) ?? "";
         Temperature = reading.TemperatureC?.ToString(CultureInfo.InvariantCulture) ?? "";
         TakenAt = reading.TakenAt is { } at ? TimeZoneInfo.ConvertTime(at, time.Zone).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture) : "";
     }
@@ -65,7 +75,7 @@ public sealed class EntryForm
     /// <summary>Makes room for the next reading of the same round; tool and name stay.</summary>
     public void Next()
     {
-        (Counter, Length, TakenAt, Key) = ("", "", "", NewKey());
+        (Counter, Length, TakeUp, TakenAt, Key) = ("", "", "", "", NewKey());
     }
 
     /// <summary>Takes a slip's correction over: the person said yes to it.</summary>
@@ -80,9 +90,22 @@ public sealed class EntryForm
     public void Step(int by) => Pitches = Math.Max(1, (PitchCount ?? 0) + by).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>What is sent.</summary>
-    public NewReading ToReading(string chain, PlantTime time, bool confirmed) => new(
-        Key, chain, TimeOf(time), CounterH, Tool, Place.Trim(), PitchCount ?? 0, Length, Unit, TemperatureC,
-        By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody, confirmed);
+    public NewReading ToReading(string chain, PlantTime time, bool confirmed) => new()
+    {
+        Key = Key,
+        Chain = chain,
+        TakenAt = TimeOf(time),
+        CounterH = CounterH,
+        Tool = Tool,
+        Place = Place.Trim(),
+        Pitches = PitchCount ?? 0,
+        Length = Length,
+        Unit = Unit,
+        TemperatureC = TemperatureC,
+        TakeUpMm = TakeUpMm,
+        ToldBy = By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody,
+        Confirmed = confirmed,
+    };
 
     /// <summary>A number with a decimal point or comma; null for anything else.</summary>
     public static double? Number(string text) =>

@@ -102,6 +102,8 @@ public sealed record EntryVerdict
         if (form.Pitches.Trim().Length > 0 && form.PitchCount is null) faults["pitches"] = "A whole number of pitches, at least 1.";
         if (form.Counter.Trim().Length > 0 && form.CounterH is null) faults["counter_h"] = "A number such as 12400.";
         if (form.Temperature.Trim().Length > 0 && form.TemperatureC is null) faults["temperature_c"] = "A number in degrees Celsius, such as 45.";
+        if (form.TakeUp.Trim().Length > 0 && form.TakeUpMm is null)
+            faults["take_up_mm"] = "Millimetres such as 35, from where a new chain is taut.";
         if (form.CounterH < chain.LastCounterH && chain.Corrects is null)
             faults["counter_h"] = $"Lower than the last one, {Show.Hours(chain.LastCounterH)}. Was the counter changed? Then record that first.";
         return faults;

@@ -32,5 +32,5 @@ public sealed record DoneChain(
         .LastOrDefault().Count?.Hours;
 
     /// <summary>Pitches of the chain that runs now: those on the card without those taken out since; null when not on the card.</summary>
-    public int? PitchesNow => Card.Pitches - WearWatch.Chains.PitchesOut.Since(Raw.Events);
+    public int? PitchesNow => Card.Pitches - Shortening.PitchesOut(Raw.Events);
 }

@@ -34,6 +34,9 @@ public sealed class DoneForm
     /// <summary>Of a chain that was replaced, whether it broke while it ran.</summary>
     public bool Broke { get; set; }
 
+    /// <summary>Where the take-up stands after it, in millimetres; empty where nobody read it.</summary>
+    public string TakeUp { get; set; } = "";
+
     public string Note { get; set; } = "";
 
     public string By { get; set; } = "";
@@ -44,6 +47,9 @@ public sealed class DoneForm
     /// <summary>The pitches as a number; null for no whole number.</summary>
     public int? PitchesOutCount => int.TryParse(PitchesOut, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null;
 
+    /// <summary>Whether the take-up's position is asked for: after work on the slack, where there is a take-up.</summary>
+    public bool AsksTakeUp(DoneChain chain) => Kind is { } kind && EventFacts.TellsTakeUp(kind) && !chain.Card.FixedCentres;
+
     private bool ChangesCounter => Kind == ChainEventKind.MeterReset;
 
     /// <summary>What is wrong, by field in the words of the file format; empty when it can be saved.</summary>
@@ -52,7 +58,8 @@ public sealed class DoneForm
         var faults = new Dictionary<string, string>();
         if (CounterFault(chain) is { } counter) faults["counter_h_before"] = counter;
         if (ChangesCounter && EntryForm.Number(CounterAfter) is not >= 0) faults["counter_h_after"] = "A number such as 0: what the counter shows since.";
-        if (Kind == ChainEventKind.Shortened && PitchesFault(chain) is { } pitches) faults["pitches"] = pitches;
+        if (Kind == ChainEventKind.Shortened && PitchesFault(chain) is { } pitches) faults["pitches_out"] = pitches;
+        if (AsksTakeUp(chain) && TakeUpFault is { } takeUp) faults["take_up_mm"] = takeUp;
         if (At.Length > 0 && Moment(chain.Time) is null) faults["taken_at"] = "A date and a time.";
         if (Moment(chain.Time) > chain.Time.Now + TimeSpan.FromMinutes(5)) faults["taken_at"] = "The time lies in the future.";
         if (Note.Length > 200) faults["note"] = "Longer than 200 characters.";
@@ -64,21 +71,22 @@ public sealed class DoneForm
     {
         toldAt ??= now;
         var before = EntryForm.Number(Counter);
-        return new NewEvent(
-            Key, chain.Name, Kind!.Value, Moment(chain.Time) ?? toldAt, before, ChangesCounter ? EntryForm.Number(CounterAfter) : before,
-            ToldNote(),
-            By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody)
+        return new NewEvent
         {
+            Key = Key,
+            Chain = chain.Name,
+            Kind = Kind!.Value,
+            At = Moment(chain.Time) ?? toldAt,
+            CounterBeforeH = before,
+            CounterAfterH = ChangesCounter ? EntryForm.Number(CounterAfter) : before,
             Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
+            Broke = Kind == ChainEventKind.Replacement && Broke,
+            PitchesOut = Kind == ChainEventKind.Shortened ? PitchesOutCount : null,
+            TakeUpMm = AsksTakeUp(chain) ? EntryForm.Number(TakeUp) : null,
+            Note = Note.Trim(),
+            ToldBy = By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody,
         };
     }
-
-    private string ToldNote() => Kind switch
-    {
-        ChainEventKind.Shortened => WearWatch.Chains.PitchesOut.Write(PitchesOutCount!.Value, Note),
-        ChainEventKind.Replacement when Broke => WearWatch.Plant.Register.ChainBreak.Write(Note),
-        _ => Note.Trim(),
-    };
 
     /// <summary>What was done, as it stands on its button.</summary>
     public static string Name(ChainEventKind kind) => kind switch
@@ -103,12 +111,17 @@ public sealed class DoneForm
             : null;
     }
 
-    private string? PitchesFault(DoneChain chain) => PitchesOutCount switch
+    private string? TakeUpFault => TakeUp.Trim().Length == 0 || EntryForm.Number(TakeUp) is >= 0 and <= EventFacts.MostTakeUpMm
+        ? null
+        : "Millimetres such as 35, from where a new chain is taut.";
+
+    private string? PitchesFault(DoneChain chain)
     {
-        not >= 1 => "A whole number of pitches, at least 1.",
-        { } n when n >= chain.PitchesNow => $"The chain has only {Show.Count(chain.PitchesNow.Value)} of them.",
-        _ => null,
-    };
+        if (PitchesOutCount is not (>= 1 and <= EventFacts.MostPitchesOut)) return "A whole number of pitches, at least 1.";
+        var told = new ChainEvent { Chain = chain.Name, Kind = ChainEventKind.Shortened, PitchesOut = PitchesOutCount };
+        var before = Shortening.PitchesOut(chain.Raw.Events);
+        return EventFacts.FaultsAt(told, chain.Card, before).Select(f => f.Reason).FirstOrDefault();
+    }
 
     private DateTimeOffset? Moment(PlantTime time) =>
         DateTime.TryParseExact(At, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)

@@ -5,18 +5,19 @@ import { signature } from './maker.js';
 import { bodyOf, readForm } from './measure-form.js';
 import { keep } from './outbox.js';
 import { pad, padMode } from './pad.js';
-import { counterFault } from './verdict.js';
+import { counterFault, takeUpFault } from './verdict.js';
 import { chainHead, keptPanel } from './words.js';
 
 /** By what is told: its name, its fields, and what follows from it. */
 const works = {
   oiling: { name: 'Oiled', fields: ['oil_grade', 'oil_amount_ml', 'oil_method'], effect: 'The next oiling is counted from now.' },
-  tensioned: { name: 'Tensioned', fields: [], effect: 'The wear and its dates stay as they are.' },
+  tensioned: { name: 'Tensioned', fields: ['take_up'], effect: 'The wear and its dates stay as they are.' },
   shortened: {
-    name: 'Shortened', fields: ['pitches_out'], effect: 'Wear is counted by the pitch: it and its dates stay as they are.',
+    name: 'Shortened', fields: ['pitches_out', 'take_up'],
+    effect: 'Wear is counted by the pitch: it and its dates stay as they are.',
   },
   replacement: {
-    name: 'Chain replaced', fields: ['lot', 'pitches', 'length'],
+    name: 'Chain replaced', fields: ['lot', 'broke', 'pitches', 'length', 'take_up'],
     effect: 'The new chain begins at 0 h; the old one’s life is closed. Its length when new begins its track.',
   },
   sprocket_replaced: {
@@ -33,6 +34,7 @@ const asked = {
   oil_grade: ['Oil', '', 'such as ISO VG 150', 'text'],
   oil_amount_ml: ['Amount', 'ml', '', 'plain'],
   pitches_out: ['Pitches taken out', '', 'two, so that no offset link is needed', 'plain'],
+  take_up: ['Take-up position', 'mm', 'where it stands now, from where a new chain is taut; may be left out', 'plain'],
   lot: ['Lot of the new chain', '', 'from its label or certificate', 'text'],
   pitches: ['Pitches of the new chain', '', '', 'plain'],
   length: ['Its length when new', 'mm', 'measured over the usual pitches; may be left out', 'plain'],
@@ -59,12 +61,16 @@ export function doPage(context) {
 function draw(root, context, kind) {
   const { chain } = context;
   const work = works[kind];
-  const form = { counter: '', pitches_out: '2', pitches: String(chain.pitches ?? ''), counter_after: '0', oil_method: '' };
+  const form = {
+    counter: '', broke: false, pitches_out: '2', take_up: '', pitches: String(chain.pitches ?? ''), counter_after: '0',
+    oil_method: '',
+  };
+  const there = work.fields.filter(name => name !== 'take_up' || chain.has_take_up);
   const last = chain.last_counter_h === null ? '' : `last ${hours(chain.last_counter_h)}`;
   const counterName = kind === 'meter_reset' ? 'Hour counter before' : 'Hour counter';
   const fields = {
     counter: textField(form, 'counter', [counterName, 'h', last, 'plain']),
-    ...Object.fromEntries(work.fields.map(name => [name, fieldOf(form, name)])),
+    ...Object.fromEntries(there.map(name => [name, fieldOf(form, name)])),
     note: textField(form, 'note', ['Note', '', '', 'text']),
   };
   const record = () => save(context, kind, form, fields);
@@ -73,7 +79,9 @@ function draw(root, context, kind) {
   root.querySelector('input').focus();
 }
 
-const fieldOf = (form, name) => (name === 'oil_method' ? methodField(form) : textField(form, name, asked[name]));
+const special = { oil_method: methodField, broke: brokeField };
+
+const fieldOf = (form, name) => special[name]?.(form) ?? textField(form, name, asked[name]);
 
 function textField(form, name, [label, unit, hint, pads]) {
   return field(label, h('input', {
@@ -83,30 +91,44 @@ function textField(form, name, [label, unit, hint, pads]) {
   }), { unit, hint });
 }
 
-const methodField = form => field('How', h('select', {
-  id: 'oil_method', onchange: event => { form.oil_method = event.target.value; },
-}, methods.map(([key, name]) => h('option', { value: key }, name))));
+function methodField(form) {
+  return field('How', h('select', {
+    id: 'oil_method', onchange: event => { form.oil_method = event.target.value; },
+  }, methods.map(([key, name]) => h('option', { value: key }, name))));
+}
+
+function brokeField(form) {
+  const box = h('input', { id: 'broke', type: 'checkbox', onchange: event => { form.broke = event.target.checked; } });
+  return { whole: h('label', { class: 'tick' }, box, 'the old chain broke while it ran') };
+}
 
 function faultsOf(kind, form, chain) {
   const whole = text => /^\d+$/.test(text.trim()) && Number(text) >= 1;
-  const fewer = text => whole(text) && Number(text) < (chain.pitches ?? Infinity);
   const changes = kind === 'meter_reset';
   return {
     counter: changes && !form.counter.trim() ? 'What the counter showed just before.'
       : counterFault(form.counter, number(form.counter), chain),
     counter_after: changes && !(number(form.counter_after) >= 0) ? 'A number such as 0: what the counter shows since.' : null,
-    pitches_out: kind !== 'shortened' || fewer(form.pitches_out) ? null : 'A whole number of pitches, fewer than the chain has.',
+    pitches_out: kind === 'shortened' ? pitchesFault(form.pitches_out.trim(), chain) : null,
+    take_up: takeUpFault(form.take_up),
     pitches: kind !== 'replacement' || !form.pitches.trim() || whole(form.pitches) ? null : 'A whole number of pitches.',
     length: kind === 'replacement' && form.length?.trim() ? newLength(form, chain).fault : null,
     oil_amount_ml: !form.oil_amount_ml?.trim() || number(form.oil_amount_ml) > 0 ? null : 'A number such as 20.',
   };
 }
 
+function pitchesFault(text, chain) {
+  const possible = /^[1-9]\d*$/.test(text) && Number(text) < (chain.pitches ?? Infinity);
+  if (!possible) return 'A whole number of pitches, fewer than the chain has.';
+  return chain.can_be_odd || Number(text) % 2 === 0 ? null
+    : 'There is no offset link for such a chain: pitches are taken out of it in pairs.';
+}
+
 // The length when new is a reading like any other, over the pitches that are measured here anyway.
 function newLength(form, chain) {
   const told = {
     counter: form.counter, tool: 'tape', pitches: String(chain.last?.pitches ?? chain.proposed.pitches), unit: 'mm',
-    temperature: '', place: '', strand: '', taut: true, lengths: [{ one: form.length, other: '' }],
+    temperature: '', place: '', take_up: '', strand: '', taut: true, lengths: [{ one: form.length, other: '' }],
   };
   const read = readForm(told, { ...chain, last_counter_h: null });
   return { told, read, fault: read.faults.length ?? read.gauged?.doubted ?? null };
@@ -138,14 +160,15 @@ function eventOf(kind, form, chain, by) {
   return {
     chain: chain.chain, event: kind, taken_at: new Date().toISOString(), counter_h_before: before,
     counter_h_after: kind === 'meter_reset' ? number(form.counter_after) : before, note, told_by: by,
-    lot: form.lot?.trim() || null, oil_grade: form.oil_grade?.trim() || null, oil_method: form.oil_method || null,
+    lot: form.lot?.trim() || null, broke: form.broke, take_up_mm: number(form.take_up),
+    pitches_out: kind === 'shortened' ? Number(form.pitches_out) : null,
+    oil_grade: form.oil_grade?.trim() || null, oil_method: form.oil_method || null,
     oil_amount_ml: form.oil_amount_ml?.trim() ? number(form.oil_amount_ml) : null,
   };
 }
 
-/** What leads a note, where an event has no field for it. */
+/** What leads a note: for the planner, who changes the card by it. */
 const leads = {
-  shortened: form => (form.pitches_out.trim() === '1' ? '1 pitch out' : `${Number(form.pitches_out)} pitches out`),
   replacement: form => form.pitches.trim() && `${Number(form.pitches)} pitches`,
   sprocket_replaced: form => form.teeth?.trim() && `${form.teeth.trim()} teeth`,
 };

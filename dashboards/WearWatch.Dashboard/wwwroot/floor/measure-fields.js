@@ -9,7 +9,7 @@ import { sketch } from './sketch.js';
 /** The fields: all of them for the screen, and by the names of the file format those that can be at fault. */
 export function fieldsOf(form, chain, plant, changed, draw) {
   const input = (name, more = {}) => h('input', {
-    id: name, value: form[name], autocomplete: 'off', inputmode: padMode, 'data-pad': 'plain', ...more,
+    id: name, value: form[name] ?? '', autocomplete: 'off', inputmode: padMode, 'data-pad': 'plain', ...more,
     oninput: event => { form[name] = event.target.value; changed(); },
   });
   const choose = (name, to) => { form[name] = to; draw(); };
@@ -19,6 +19,7 @@ export function fieldsOf(form, chain, plant, changed, draw) {
   const temperature = field('Temperature of the chain', input('temperature'), { unit: '°C', hint: 'left out: as the tool' });
   const place = field('Place on the chain', input('place', { 'data-pad': null, inputmode: 'text', maxlength: 200 }),
     { hint: 'the marked section' });
+  const takeUp = field('Take-up position', input('take_up'), { unit: 'mm', hint: 'from where a new chain is taut' });
   const strand = field('Strand', input('strand'), { hint: `of ${chain.strands}, counted from the drive side` });
   const taut = h('label', { class: 'tick' }, h('input', {
     type: 'checkbox', checked: form.taut, onchange: event => { form.taut = event.target.checked; },
@@ -31,9 +32,10 @@ export function fieldsOf(form, chain, plant, changed, draw) {
       segments('Tool', 'tool', [['tape', 'tape'], ['caliper', 'caliper']], form.tool, tool => choose('tool', tool)),
       segments('Unit', 'unit', [['mm', 'mm'], ['in', 'inch']], form.unit, unit => choose('unit', unit))),
     chain.strands > 1 && strand.whole, pitches.whole, length.whole, taut,
-    h('details', { class: 'more' }, h('summary', {}, 'Temperature, place'), temperature.whole, place.whole),
+    h('details', { class: 'more' }, h('summary', {}, chain.has_take_up ? 'Temperature, place, take-up' : 'Temperature, place'),
+      temperature.whole, place.whole, chain.has_take_up && takeUp.whole),
   ];
-  return { all, expected, counter_h: counter, pitches, length, strand, temperature_c: temperature };
+  return { all, expected, counter_h: counter, pitches, length, strand, temperature_c: temperature, take_up_mm: takeUp };
 }
 
 /** The nominal length of the pitches in the form. */

@@ -2,7 +2,7 @@
 import { number, shortest } from './figures.js';
 import { gauge } from './gauge.js';
 import { readLength } from './length.js';
-import { counterFault } from './verdict.js';
+import { counterFault, takeUpFault } from './verdict.js';
 
 export const mostLengths = 5;
 
@@ -12,7 +12,7 @@ export function begin(chain, earlier) {
   return earlier ?? {
     counter: '', tool: last?.tool === 'caliper' ? 'caliper' : 'tape',
     pitches: String(last?.pitches ?? chain.proposed.pitches),
-    unit: last?.unit ?? 'mm', lengths: [{ one: '', other: '' }], temperature: '', place: last?.place ?? '',
+    unit: last?.unit ?? 'mm', lengths: [{ one: '', other: '' }], temperature: '', place: last?.place ?? '', take_up: '',
     strand: '', taut: true,
   };
 }
@@ -35,6 +35,7 @@ export function readForm(form, chain) {
     pitches: !form.pitches.trim() || isCount(pitches) ? null : 'A whole number of pitches, at least 1.',
     strand: form.strand.trim() && !(strand >= 1 && strand <= chain.strands) ? `One of the strands 1 to ${chain.strands}.` : null,
     temperature_c: form.temperature.trim() && temperatureC === null ? 'A number in degrees Celsius, such as 45.' : null,
+    take_up_mm: takeUpFault(form.take_up),
     length: lengths.find(length => length.reason)?.reason ?? null,
   };
   const complete = lengths.length > 0 && lengths.every(length => length.mm) && isCount(pitches) && !faults.temperature_c;
@@ -69,7 +70,7 @@ function lengthOf({ one, other }, { tool, unit }) {
 export const bodyOf = (form, chain, read, by, confirmed) => ({
   chain: chain.chain, taken_at: new Date().toISOString(), counter_h: read.counterH, tool: form.tool, place: form.place.trim(),
   pitches: read.pitches, length: lengthsText(form), unit: form.unit, temperature_c: read.temperatureC,
-  strand: read.strand, taut: form.taut,
+  strand: read.strand, taut: form.taut, take_up_mm: number(form.take_up ?? ''),
   told_by: by || 'floor', confirmed,
 });
 

@@ -1,6 +1,6 @@
 // What is said of a length while the tape is still on the chain: whether it fits what the kept forecast lets expect.
 // Once there is signal, the server asks better (POST /api/v1/readings/question): it knows the whole track and the neighbours.
-import { hours, percent } from './figures.js';
+import { hours, number, percent } from './figures.js';
 
 /** So many standard deviations off is unusual: 1 of 20 right readings is. */
 const unusualDeviations = 2;
@@ -50,6 +50,13 @@ export function judge(gauged, expected, isFirst) {
   return Math.abs(off) <= doubtfulDeviations
     ? { judgement: 'unusual', words: `Unusually ${way}: ${range}. Measure again at the same place.` }
     : { judgement: 'doubtful', words: `Hardly possible, too ${way}: ${range}. Check the count, the unit and the decimal point.` };
+}
+
+/** What is wrong with a take-up's position; null when nothing is, or nothing was read. */
+export function takeUpFault(text = '') {
+  const mm = number(text);
+  const possible = mm !== null && mm >= 0 && mm <= 100_000;
+  return !text.trim() || possible ? null : 'Millimetres such as 35, from where a new chain is taut.';
 }
 
 /** What is wrong with a counter; null when nothing is. */

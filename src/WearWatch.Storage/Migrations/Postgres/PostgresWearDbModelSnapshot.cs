@@ -299,6 +299,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("At")
                         .HasColumnType("bigint");
 
+                    b.Property<bool>("Broke")
+                        .HasColumnType("boolean");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("integer");
 
@@ -345,8 +348,14 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("OilMethod")
                         .HasColumnType("integer");
 
+                    b.Property<int?>("PitchesOut")
+                        .HasColumnType("integer");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("double precision");
 
                     b.Property<string>("ToldBy")
                         .IsRequired()
@@ -1131,11 +1140,6 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
-                    b.Property<string>("LengthAsTold")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
                     b.Property<double>("LengthMm")
                         .HasColumnType("double precision");
 
@@ -1167,6 +1171,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("Strand")
                         .HasColumnType("integer");
 
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("double precision");
+
                     b.Property<long?>("TakenAt")
                         .HasColumnType("bigint");
 
@@ -1184,6 +1191,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int>("Tool")
                         .HasColumnType("integer");
 
+                    b.Property<int>("Unit")
+                        .HasColumnType("integer");
+
                     b.Property<string>("WhyWaiting")
                         .IsRequired()
                         .HasColumnType("text")
@@ -1191,6 +1201,11 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<bool>("Withdraws")
                         .HasColumnType("boolean");
+
+                    b.Property<string>("Written")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.HasKey("Id");
 

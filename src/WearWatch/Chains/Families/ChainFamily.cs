@@ -43,6 +43,9 @@ public abstract class ChainFamily
     /// <summary>Whether pitches may ever be taken out to make up for wear; out of a chain that lifts never.</summary>
     public abstract bool MayBeShortened { get; }
 
+    /// <summary>Whether it can be closed at an odd number of pitches: by an offset link, or since all links are alike.</summary>
+    public abstract bool CanBeOdd { get; }
+
     /// <summary>Whether the teeth of its largest wheel limit it, because a long chain climbs them.</summary>
     public abstract bool RunsOnTeeth { get; }
 

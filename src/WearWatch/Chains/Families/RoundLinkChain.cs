@@ -12,6 +12,7 @@ internal sealed class RoundLinkChain : ChainFamily
 
     // It has no joint to take out: a cut in it is a repair, and that is its maker's.
     public override bool MayBeShortened => false;
+    public override bool CanBeOdd => false; // every second link stands upright
     public override bool RunsOnTeeth => false;
     public override MeasuredPoints Measured => MeasuredPoints.LinkEdges;
     public override bool LinksAlternate => false;

@@ -11,7 +11,7 @@ using WearWatch.Storage;
 namespace WearWatch.Storage.Migrations
 {
     [DbContext(typeof(WearDb))]
-    [Migration("20261128180359_Initial")]
+    [Migration("20261128185115_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -270,6 +270,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("At")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("Broke")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("INTEGER");
 
@@ -311,8 +314,14 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int?>("OilMethod")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int?>("PitchesOut")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("INTEGER");
+
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("ToldBy")
                         .IsRequired()
@@ -1027,10 +1036,6 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("LengthAsTold")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
                     b.Property<double>("LengthMm")
                         .HasColumnType("REAL");
 
@@ -1060,6 +1065,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int?>("Strand")
                         .HasColumnType("INTEGER");
 
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("REAL");
+
                     b.Property<long?>("TakenAt")
                         .HasColumnType("INTEGER");
 
@@ -1076,12 +1084,19 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("Tool")
                         .HasColumnType("INTEGER");
 
+                    b.Property<int>("Unit")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("WhyWaiting")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("Withdraws")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Written")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
 
                     b.HasKey("Id");
 

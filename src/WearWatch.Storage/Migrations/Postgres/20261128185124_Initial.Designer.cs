@@ -12,7 +12,7 @@ using WearWatch.Storage.Engines;
 namespace WearWatch.Storage.Migrations.Postgres
 {
     [DbContext(typeof(PostgresWearDb))]
-    [Migration("20261128180401_Initial")]
+    [Migration("20261128185124_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -302,6 +302,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("At")
                         .HasColumnType("bigint");
 
+                    b.Property<bool>("Broke")
+                        .HasColumnType("boolean");
+
                     b.Property<int>("ChainId")
                         .HasColumnType("integer");
 
@@ -348,8 +351,14 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("OilMethod")
                         .HasColumnType("integer");
 
+                    b.Property<int?>("PitchesOut")
+                        .HasColumnType("integer");
+
                     b.Property<long>("ReceivedAt")
                         .HasColumnType("bigint");
+
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("double precision");
 
                     b.Property<string>("ToldBy")
                         .IsRequired()
@@ -1134,11 +1143,6 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
-                    b.Property<string>("LengthAsTold")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
                     b.Property<double>("LengthMm")
                         .HasColumnType("double precision");
 
@@ -1170,6 +1174,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int?>("Strand")
                         .HasColumnType("integer");
 
+                    b.Property<double?>("TakeUpMm")
+                        .HasColumnType("double precision");
+
                     b.Property<long?>("TakenAt")
                         .HasColumnType("bigint");
 
@@ -1187,6 +1194,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int>("Tool")
                         .HasColumnType("integer");
 
+                    b.Property<int>("Unit")
+                        .HasColumnType("integer");
+
                     b.Property<string>("WhyWaiting")
                         .IsRequired()
                         .HasColumnType("text")
@@ -1194,6 +1204,11 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<bool>("Withdraws")
                         .HasColumnType("boolean");
+
+                    b.Property<string>("Written")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
 
                     b.HasKey("Id");
 
