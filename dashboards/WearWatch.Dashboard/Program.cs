@@ -7,6 +7,7 @@ using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Localization;
 using Microsoft.Extensions.Options;
 using Radzen;
+using WearWatch.Dashboard;
 using WearWatch.Dashboard.Administration.Arrivals;
 using WearWatch.Dashboard.Administration.Importing;
 using WearWatch.Dashboard.Administration.People;
@@ -16,6 +17,8 @@ using WearWatch.Dashboard.Engineer;
 using WearWatch.Dashboard.Engineer.Signals;
 using WearWatch.Dashboard.Engineer.Workbench;
 using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
+using WearWatch.Dashboard.Kit.Look;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Dashboard.Overview.Glance;
 using WearWatch.Dashboard.Overview.Notices;
@@ -29,6 +32,7 @@ using WearWatch.Dashboard.Technician.Happenings;
 using WearWatch.Dashboard.Technician.Oiling;
 using WearWatch.Dashboard.Technician.Rounds;
 using WearWatch.Plant.Bench;
+using WearWatch.Plant.Planning;
 using WearWatch.Worker;
 using WearWatch.Worker.Demo;
 
@@ -74,6 +78,7 @@ builder.Services.ConfigureHttpJsonOptions(options =>
 {
     options.SerializerOptions.TypeInfoResolverChain.Insert(0, ApiJson.Default);
     options.SerializerOptions.TypeInfoResolverChain.Insert(1, BenchJson.Default);
+    options.SerializerOptions.TypeInfoResolverChain.Insert(2, PlanningJson.Default);
     options.SerializerOptions.PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower;
 });
 builder.Services.Configure<FormOptions>(options => options.MultipartBodyLengthLimit = ChosenFiles.MostBytes);

@@ -22,7 +22,10 @@ namespace WearWatch.Plant;
 public static class PlantServices
 {
     /// <summary>Adds the plant's library.</summary>
-    /// <param name="services">The host's services; they have to hold a <see cref="TimeProvider"/>, a <see cref="DataFolder"/> and a <see cref="WearStore"/>.</param>
+    /// <param name="services">
+    /// The host's services; they have to hold a <see cref="TimeProvider"/>, a <see cref="DataFolder"/> and a
+    /// <see cref="WearStore"/>.
+    /// </param>
     public static IServiceCollection AddPlant(this IServiceCollection services)
     {
         services.AddSingleton<IDbContextFactory<WearDb>>(provider => provider.GetRequiredService<WearStore>());
@@ -60,6 +63,7 @@ public static class PlantServices
         services.AddSingleton<KeptPlan>();
         services.AddSingleton<PlanInputs>();
         services.AddSingleton<PlanKeeping>();
+        services.AddSingleton<PlanDesk>();
         services.AddSingleton<SensorPairs>();
         services.AddSingleton<FloorQuery>();
         services.AddSingleton<RoundDesk>();

@@ -59,7 +59,7 @@ public sealed class DoneTests(Screen screen)
         await desk.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("48 19/32"); // 1234.28 mm
         await desk.Page.GetByText("Temperature, place, take-up").ClickAsync();
         await desk.Page.GetByLabel("Take-up position").FillAsync("35.5");
-        await Assertions.Expect(desk.Page.Locator(".verdict-figure")).ToContainTextAsync("1.23 %", new() { Timeout = 15000 });
+        await Assertions.Expect(desk.Page.Locator(".verdict-figure")).ToContainTextAsync("1.24 %", new() { Timeout = 15000 });
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
         await desk.GoAsync("/chains/INCHDESK-1");

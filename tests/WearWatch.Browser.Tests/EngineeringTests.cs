@@ -1,6 +1,8 @@
+using Microsoft.Playwright;
+
 namespace WearWatch.Browser.Tests;
 
-public sealed class EngineeringTests(Screen screen)
+public sealed class EngineeringTests(Screen screen, Walk walk) : IClassFixture<Walk>
 {
     /// <summary>Address, name of the pictures, and what stands on the page once it is whole.</summary>
     public static TheoryData<string, string, string> Pages => new()
@@ -24,11 +26,11 @@ public sealed class EngineeringTests(Screen screen)
         await SeededDesk.FillAsync(screen.Host.Services);
         foreach (var dark in new[] { false, true })
         {
-            await using var desk = await screen.AtDeskAsync(dark);
+            await using var desk = await walk.LookAsync(onPhone: false, dark);
             await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
         }
 
-        await using var phone = await screen.OnPhoneAsync();
+        await using var phone = await walk.LookAsync(onPhone: true, dark: false);
         await CheckAsync(phone, path, whole, $"{name}-phone-light");
     }
 
@@ -41,6 +43,35 @@ public sealed class EngineeringTests(Screen screen)
         await desk.Page.GetByLabel("Draw by hand").CheckAsync();
         await desk.Page.Locator(".remark", new() { HasTextString = "Log-rank test of the 2 groups drawn" }).WaitForAsync();
         Assert.EndsWith("show=automatic&show=by%20hand", desk.Page.Url, StringComparison.Ordinal);
+        Assert.Empty(desk.Complaints);
+    }
+
+    [Fact]
+    public async Task A_choice_and_a_link_of_the_desk_are_steps_of_the_browser_that_can_be_taken_back()
+    {
+        await SeededDesk.FillAsync(screen.Host.Services);
+        await using var desk = await screen.AtDeskAsync();
+        await desk.GoAsync("/engineering");
+        await desk.Page.Locator(".desk-chart").First.WaitForAsync();
+        await desk.Page.Locator(".filters select").First.SelectOptionAsync("Line");
+        await Assertions.Expect(desk.Page.GetByLabel("Draw Press")).ToBeVisibleAsync();
+        await desk.Page.GetByLabel("Law and paper").SelectOptionAsync("lognormal");
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "lognormal paper" })).ToBeVisibleAsync();
+        Assert.EndsWith("?by=line&paper=lognormal", desk.Page.Url, StringComparison.Ordinal);
+        await desk.Page.GoBackAsync();
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Weibull paper" })).ToBeVisibleAsync();
+        await desk.Page.GetByRole(AriaRole.Link, new() { Name = "Lives", Exact = true }).ClickAsync();
+        await Assertions.Expect(desk.Page.Locator(".filters select").First).ToHaveValueAsync("Type");
+
+        await desk.GoAsync("/engineering/report");
+        var heading = desk.Page.GetByRole(AriaRole.Heading, new() { Level = 1 });
+        await desk.Page.Locator(".month-report").WaitForAsync();
+        var newest = await heading.InnerTextAsync();
+        await desk.Page.Locator(".actions a").First.ClickAsync();
+        await Assertions.Expect(heading).Not.ToHaveTextAsync(newest);
+        Assert.Contains("/engineering/report?month=", desk.Page.Url, StringComparison.Ordinal);
+        await desk.Page.GoBackAsync();
+        await Assertions.Expect(heading).ToHaveTextAsync(newest);
         Assert.Empty(desk.Complaints);
     }
 

@@ -1,6 +1,6 @@
 namespace WearWatch.Browser.Tests;
 
-public sealed class LookTests(Screen screen)
+public sealed class LookTests(Screen screen, Walk walk) : IClassFixture<Walk>
 {
     /// <summary>Address, name of the pictures, and what stands on the page once it is whole.</summary>
     public static TheoryData<string, string, string> Pages => new()
@@ -23,9 +23,9 @@ public sealed class LookTests(Screen screen)
         await PlantFiles.TakeInAsync(screen.Host.Services, "LOOK");
         foreach (var dark in new[] { false, true })
         {
-            await using var desk = await screen.AtDeskAsync(dark);
+            await using var desk = await walk.LookAsync(onPhone: false, dark);
             await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
-            await using var phone = await screen.OnPhoneAsync(dark);
+            await using var phone = await walk.LookAsync(onPhone: true, dark);
             await CheckAsync(phone, path, whole, $"{name}-phone-{(dark ? "dark" : "light")}");
         }
     }

@@ -12,7 +12,7 @@ namespace WearWatch.Browser.Tests;
 /// <summary>
 /// The oil round on the phone: a line of twelve chains takes at most three taps, and a mistaken tap is taken back.
 /// </summary>
-public sealed class OilTests(Screen screen)
+public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
 {
     private const int MostTaps = 3;
 
@@ -60,7 +60,7 @@ public sealed class OilTests(Screen screen)
         await TakeInAsync();
         foreach (var dark in new[] { false, true })
         {
-            await using var desk = await screen.AtDeskAsync(dark);
+            await using var desk = await walk.LookAsync(onPhone: false, dark);
             await desk.GoAsync(path);
             await Assertions.Expect(desk.Page.Locator(".loading")).ToHaveCountAsync(0, new() { Timeout = 30000 });
             await desk.PictureAsync(picture + (dark ? "-dark" : ""));

@@ -67,11 +67,13 @@ public sealed class Screen : IAsyncLifetime
         new[]
         {
             Environment.GetEnvironmentVariable("WEARWATCH_CHROMIUM"),
+            "/usr/bin/chromium-headless-shell", // the same engine without windows and extensions: half the processor time
             "/usr/bin/chromium",
             "/usr/bin/chromium-browser",
             "/usr/bin/google-chrome",
         }
             .FirstOrDefault(File.Exists)
         ?? throw new FileNotFoundException(
-            "The browser tests need Chromium: install Debian's package chromium, or set WEARWATCH_CHROMIUM to its path.");
+            "The browser tests need Chromium: install Debian's package chromium-headless-shell, "
+            + "or set WEARWATCH_CHROMIUM to a Chromium's path.");
 }

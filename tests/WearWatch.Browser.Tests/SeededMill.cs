@@ -1,10 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
-using WearWatch.Storage.Rows;
 using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
 namespace WearWatch.Browser.Tests;
@@ -14,7 +14,23 @@ public static class SeededMill
 {
     private static readonly string[] Lines = ["Debarking", "Chipping", "Drying", "Forming", "Press", "Packing"];
 
+    private static readonly SemaphoreSlim Filling = new(1);
+
+    /// <summary>Fills the memory once, whoever of the tests that run beside each other comes first.</summary>
     public static async Task FillAsync(IServiceProvider services, int chains)
+    {
+        await Filling.WaitAsync();
+        try
+        {
+            await WriteAsync(services, chains);
+        }
+        finally
+        {
+            Filling.Release();
+        }
+    }
+
+    private static async Task WriteAsync(IServiceProvider services, int chains)
     {
         await using var db = await services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
         if (await db.Chains.AnyAsync(c => c.Name.StartsWith("SEED-"))) return;

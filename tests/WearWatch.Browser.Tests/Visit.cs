@@ -10,10 +10,11 @@ public sealed class Visit : IAsyncDisposable
     private readonly IBrowserContext context;
     private readonly string address;
     private readonly string pictures;
+    private readonly bool ownsContext;
 
-    public Visit(IBrowserContext context, IPage page, string address, string pictures)
+    public Visit(IBrowserContext context, IPage page, string address, string pictures, bool ownsContext = true)
     {
-        (this.context, Page, this.address, this.pictures) = (context, page, address, pictures);
+        (this.context, Page, this.address, this.pictures, this.ownsContext) = (context, page, address, pictures, ownsContext);
         Listen(page);
     }
 
@@ -43,6 +44,9 @@ public sealed class Visit : IAsyncDisposable
         return tab;
     }
 
+    /// <summary>Another visit by the same person: what the browser has loaded once, it has kept.</summary>
+    public async Task<Visit> AgainAsync() => new(context, await context.NewPageAsync(), address, pictures, ownsContext: false);
+
     /// <summary>Keeps a picture for a person to look at.</summary>
     public Task PictureAsync(string name, bool whole = true) =>
         Page.ScreenshotAsync(
@@ -58,7 +62,11 @@ public sealed class Visit : IAsyncDisposable
         return [.. result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html} ({v.Help})"))];
     }
 
-    public ValueTask DisposeAsync() => context.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        if (ownsContext) await context.DisposeAsync();
+        else await Page.CloseAsync();
+    }
 
     private void Listen(IPage page)
     {

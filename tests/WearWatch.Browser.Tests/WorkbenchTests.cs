@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 
 namespace WearWatch.Browser.Tests;
 
-public sealed partial class WorkbenchTests(Screen screen)
+public sealed partial class WorkbenchTests(Screen screen, Walk walk) : IClassFixture<Walk>
 {
     /// <summary>Address, name of the pictures, and what stands on the page once it is whole.</summary>
     public static TheoryData<string, string, string> Pages => new()
@@ -31,9 +31,9 @@ public sealed partial class WorkbenchTests(Screen screen)
     {
         foreach (var dark in new[] { false, true })
         {
-            await using var desk = await screen.AtDeskAsync(dark);
+            await using var desk = await walk.LookAsync(onPhone: false, dark);
             await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
-            await using var phone = await screen.OnPhoneAsync(dark);
+            await using var phone = await walk.LookAsync(onPhone: true, dark);
             await CheckAsync(phone, path, whole, $"{name}-phone-{(dark ? "dark" : "light")}");
         }
     }

@@ -1,5 +1,5 @@
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;

@@ -1,9 +1,11 @@
 using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Quartz;
 using WearWatch.Storage;
+using WearWatch.Storage.Tests;
 
 namespace WearWatch.Dashboard.Tests;
 
@@ -14,6 +16,9 @@ namespace WearWatch.Dashboard.Tests;
 public sealed class DashboardHost : WebApplicationFactory<Program>
 {
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("wearwatch-dashboard-").FullName;
+
+    /// <summary>The plant's clock; the true one unless a test sets another.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     public T Get<T>()
         where T : notnull => Services.GetRequiredService<T>();
@@ -26,7 +31,13 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
         builder.UseSetting("WearWatch:DataFolder", DataFolder);
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
         builder.ConfigureServices(services =>
-            services.Remove(services.Single(s => s.ImplementationType == typeof(QuartzHostedService))));
+        {
+            services.Remove(services.Single(s => s.ImplementationType == typeof(QuartzHostedService)));
+            services.AddSingleton(Clock);
+            // Slow on purpose in a plant: a tenth of a second for each password.
+            services.Configure<PasswordHasherOptions>(o => o.IterationCount = 1);
+        });
+        PatternFile.CopyTo(Path.Combine(DataFolder, "wearwatch.db"));
     }
 
     protected override void Dispose(bool disposing)

@@ -22,5 +22,8 @@ internal sealed class StoreUnderTest : IAsyncDisposable
         return new StoreUnderTest(server, await server.NewDatabaseAsync());
     }
 
+    /// <summary>A plant has no file of its own here; its database has its tables already.</summary>
+    public static void Fill(string path) => _ = path;
+
     public async ValueTask DisposeAsync() => await server.DropAsync(Database);
 }

@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Running;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;

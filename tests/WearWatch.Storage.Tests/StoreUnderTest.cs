@@ -16,9 +16,19 @@ internal sealed class StoreUnderTest : IAsyncDisposable
     /// </summary>
     public string Database { get; } = "";
 
-    public WearStore Store => WearStore.InSqlite(Path.Combine(folder.FullName, "wearwatch.db"));
+    public WearStore Store => WearStore.InSqlite(OwnFile);
 
-    public static Task<StoreUnderTest> MakeAsync() => Task.FromResult(new StoreUnderTest());
+    private string OwnFile => Path.Combine(folder.FullName, "wearwatch.db");
+
+    public static Task<StoreUnderTest> MakeAsync()
+    {
+        var under = new StoreUnderTest();
+        Fill(under.OwnFile);
+        return Task.FromResult(under);
+    }
+
+    /// <summary>Makes a plant's own file, with the present tables.</summary>
+    public static void Fill(string path) => PatternFile.CopyTo(path);
 
     public ValueTask DisposeAsync()
     {

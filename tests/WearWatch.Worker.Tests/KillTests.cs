@@ -21,11 +21,11 @@ public sealed class KillTests : IDisposable
     [Fact]
     public async Task A_killed_import_has_whole_chunks_and_the_same_file_once_more_completes_it()
     {
-        const int rows = 30_000;
+        const int rows = 16_000;
         await File.WriteAllTextAsync(
-            At("chains.csv"), "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, 50).Select(i => $"C{i},25.4\n")), Ct);
+            At("chains.csv"), "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, 100).Select(i => $"C{i},25.4\n")), Ct);
         await File.WriteAllLinesAsync(At("readings.csv"), [A.ReadingsHeader,
-            .. Enumerable.Range(0, rows).Select(i => A.Row($"C{i % 50}", 100 * (i / 50), 0.0005 * (i / 50)))], Ct);
+            .. Enumerable.Range(0, rows).Select(i => A.Row($"C{i % 100}", 100 * (i / 100), 0.0005 * (i / 100)))], Ct);
 
         using (var worker = Start("import", folder.FullName, "--data", At("data")))
         {

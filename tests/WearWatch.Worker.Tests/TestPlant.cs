@@ -54,6 +54,7 @@ public sealed class TestPlant : IAsyncDisposable
     {
         var under = await StoreUnderTest.MakeAsync();
         var plant = new TestPlant(under, [("Database", under.Database), .. settings]);
+        StoreUnderTest.Fill(plant.Folder.Database);
         await plant.Get<WearStore>().PrepareAsync();
         return plant;
     }

@@ -24,6 +24,7 @@ internal static class ApiRoutes
         FloorApi.Map(api);
         HistoryApi.Map(api);
         OilApi.Map(api);
+        PlanApi.Map(api);
         LooksApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json."))
             .ExcludeFromDescription();

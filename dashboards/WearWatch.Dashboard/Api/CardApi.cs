@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
@@ -35,14 +35,16 @@ internal static class CardApi
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
-        var changes = await db.CardChanges.AsNoTracking().Where(c => c.ChainId == row.Id).OrderByDescending(c => c.Id).Take(MostChanges).ToListAsync(ct);
+        var changes = await db.CardChanges.AsNoTracking().Where(c => c.ChainId == row.Id).OrderByDescending(c => c.Id)
+            .Take(MostChanges).ToListAsync(ct);
         return Results.Ok<IReadOnlyList<CardChangeJson>>([.. changes.Select(ToJson)]);
     }
 
     private static async Task<IResult> PutAsync(
-        HttpRequest request, RegisterDesk desk, PlantClock clock, IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+        HttpRequest request, RegisterDesk desk, PlantClock clock, IDbContextFactory<WearDb> databases, string chain,
+        CancellationToken ct)
     {
-        var told = await Told<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
+        var told = await ToldRequest<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;
@@ -63,7 +65,8 @@ internal static class CardApi
 
     private static IResult Overtaken(RegisterAnswer.Overtaken answer) => Results.Problem(
         statusCode: StatusCodes.Status409Conflict, title: "The card was changed in the meantime",
-        detail: FormattableString.Invariant($"It is at revision {answer.Now.Revision} now: read it again, and send your change with that."));
+        detail: FormattableString.Invariant(
+            $"It is at revision {answer.Now.Revision} now: read it again, and send your change with that."));
 
     private static CardChangeJson ToJson(CardChangeRow change) =>
         new(change.Id, change.At, change.By, change.Field, change.From, change.To, change.Why);

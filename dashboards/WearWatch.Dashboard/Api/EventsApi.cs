@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
@@ -30,7 +30,7 @@ internal static class EventsApi
 
     private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, PlantSettings plant, CancellationToken ct)
     {
-        var told = await Told<EventToldJson>.ReadAsync(request, ApiJson.Default.EventToldJson, ct);
+        var told = await ToldRequest<EventToldJson>.ReadAsync(request, ApiJson.Default.EventToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;

@@ -1,7 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Entries;
 using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
@@ -15,16 +15,20 @@ internal static class FloorApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var floor = api.MapGroup("/floor").WithTags("Floor");
-        floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, oil and look without signal").Produces<FloorPackJson>();
-        floor.MapPost("/rounds", HandAsync).WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")
-            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<RoundHandToldJson>("application/json").Produces<RoundHandJson>().ProducesProblem(400).ProducesValidationProblem(422);
+        floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, oil and look without signal")
+            .Produces<FloorPackJson>();
+        floor.MapPost("/rounds", HandAsync)
+            .WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<RoundHandToldJson>("application/json").Produces<RoundHandJson>()
+            .ProducesProblem(400).ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> HandAsync(HttpRequest request, RoundDesk desk, CancellationToken ct)
     {
-        var told = await Told<RoundHandToldJson>.ReadAsync(request, ApiJson.Default.RoundHandToldJson, ct);
+        var told = await ToldRequest<RoundHandToldJson>.ReadAsync(request, ApiJson.Default.RoundHandToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
-        if (body.Line is not { } line) return Problems.Refused("line", "Say which line's round; empty for chains without a line.");
+        if (body.Line is not { } line)
+            return Problems.Refused("line", "Say which line's round; empty for chains without a line.");
         if (body.Day is not { } day) return Problems.Refused("day", "A date such as 2026-11-25.");
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;
@@ -32,7 +36,8 @@ internal static class FloorApi
         return Results.Ok(new RoundHandJson(line, day, person));
     }
 
-    private static async Task<IResult> PackAsync(FloorQuery query, RoundDesk rounds, PlantSettings settings, PlantClock clock, CancellationToken ct)
+    private static async Task<IResult> PackAsync(
+        FloorQuery query, RoundDesk rounds, PlantSettings settings, PlantClock clock, CancellationToken ct)
     {
         var mark = await settings.MarkAsync(ct);
         var plant = await settings.CurrentAsync(ct);
@@ -50,7 +55,8 @@ internal static class FloorApi
     }
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
-        [.. chain.Row.Family.CheckPoints(chain.Row.Lifts).Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
+        [.. chain.Row.Family.CheckPoints(chain.Row.Lifts)
+            .Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
 
     private static FloorKindJson ToJson(ChainFamily family) =>
         new(family.LinksAlternate, Tokens.Of(family.Measured), family.NewLengthTolerancePercent.Value);
@@ -72,7 +78,7 @@ internal static class FloorApi
             Pitches = row.Pitches,
             Strands = row.Strands,
             HasTakeUp = !row.FixedCentres,
-            CanBeOdd = row.Family.CanBeOdd,
+            CanBeOdd = row.Family.ClosesAtOdd,
             Caution = CautionName(chain),
             Condition = Tokens.Of(forecast?.Condition ?? Condition.NotKnown),
             ElongationPct = forecast?.ElongationPct,
@@ -104,7 +110,9 @@ internal static class FloorApi
         ElongationPct = chain.LastPercent,
     };
 
-    private static FloorExpectedJson? Expected(FloorForecast? forecast) => forecast is not { } kept ? null : new FloorExpectedJson(
-        kept.ElongationPct ?? Expectation.NewChain.MeanPercent, kept.ElongationSdPct ?? Expectation.NewChain.StandardDeviationPercent,
+    private static FloorExpectedJson? Expected(FloorForecast? forecast) =>
+        forecast is not { } kept ? null : new FloorExpectedJson(
+        kept.ElongationPct ?? Expectation.NewChain.MeanPercent,
+        kept.ElongationSdPct ?? Expectation.NewChain.StandardDeviationPercent,
         kept.RatePctPer1000H, kept.LogRateSd, kept.HoursNow - kept.HoursAtLastReading);
 }

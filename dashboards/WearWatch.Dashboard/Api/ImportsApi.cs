@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Administration.Importing;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage;
@@ -34,7 +34,7 @@ internal static class ImportsApi
 
     private static async Task<IResult> TakeInAsync(HttpRequest request, FileImport import, bool? preview, CancellationToken ct)
     {
-        if (Told<ImportJson>.KeyOf(request) is null) return Told<ImportJson>.NoKey();
+        if (ToldRequest<ImportJson>.KeyOf(request) is null) return ToldRequest<ImportJson>.NoKey();
         if (!request.HasFormContentType) return Problems.BadRequest("Send the files as multipart/form-data.");
         var form = await request.ReadFormAsync(ct);
         if (form.Files.Count is 0 or > ChosenFiles.MostFiles)

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Inspections;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
@@ -19,10 +19,13 @@ internal static class LooksApi
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<LookToldJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
-        looks.MapPost("/looks/{key}/photos/{point}", PhotoAsync).WithSummary("Adds a JPEG photo to what a look found; needs an Idempotency-Key")
+        looks.MapPost("/looks/{key}/photos/{point}", PhotoAsync)
+            .WithSummary("Adds a JPEG photo to what a look found; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
-            .Accepts<byte[]>(Jpeg).Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
-        looks.MapGet("/chains/{chain}/looks", ListAsync).WithSummary("The looks at a chain with their photos, newest first, at most 100")
+            .Accepts<byte[]>(Jpeg).Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
+            .ProducesValidationProblem(422);
+        looks.MapGet("/chains/{chain}/looks", ListAsync)
+            .WithSummary("The looks at a chain with their photos, newest first, at most 100")
             .Produces<IReadOnlyList<LookJson>>().ProducesProblem(404);
         looks.MapGet("/photos/{id:long}", OneAsync).WithSummary("A photo").Produces(200, contentType: Jpeg).ProducesProblem(404);
     }
@@ -32,7 +35,7 @@ internal static class LooksApi
 
     private static async Task<IResult> TellAsync(HttpRequest request, LookDesk desk, PlantSettings plant, CancellationToken ct)
     {
-        var told = await Told<LookToldJson>.ReadAsync(request, ApiJson.Default.LookToldJson, ct);
+        var told = await ToldRequest<LookToldJson>.ReadAsync(request, ApiJson.Default.LookToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
@@ -40,7 +43,8 @@ internal static class LooksApi
         var findings = new List<Finding>();
         foreach (var finding in body.Findings ?? [])
         {
-            if (Tokens.Read<LookPoint>(finding.Point) is not { } point) return Problems.Refused("findings", "A point is one of " + Tokens.All<LookPoint>() + ".");
+            if (Tokens.Read<LookPoint>(finding.Point) is not { } point)
+                return Problems.Refused("findings", "A point is one of " + Tokens.All<LookPoint>() + ".");
             findings.Add(new Finding(point, finding.Found ?? false, finding.Note?.Trim() ?? ""));
         }
 
@@ -48,34 +52,44 @@ internal static class LooksApi
             new NewLook(told.Key, body.Chain ?? "", body.TakenAt, body.CounterH, findings, Maker.Name(who, body.ToldBy)), ct));
     }
 
-    private static async Task<IResult> PhotoAsync(HttpRequest request, LookDesk desk, string key, string point, string? by, CancellationToken ct)
+    private static async Task<IResult> PhotoAsync(
+        HttpRequest request, LookDesk desk, string key, string point, string? by, CancellationToken ct)
     {
         var who = request.HttpContext.User;
         if (Maker.Fault(who, by) is { } others) return others;
-        if (Told<LookToldJson>.KeyOf(request) is not { } photoKey) return Told<LookToldJson>.NoKey();
-        if (Tokens.Read<LookPoint>(point) is not { } shown) return Problems.Refused("point", "One of " + Tokens.All<LookPoint>() + ".");
-        if (request.ContentType != Jpeg) return Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send image/jpeg");
-        if (request.ContentLength is not <= JpegPhoto.MostBytes) return Problems.Refused("photo", $"Tell its length, at most {JpegPhoto.MostBytes} bytes.");
+        if (ToldRequest<LookToldJson>.KeyOf(request) is not { } photoKey) return ToldRequest<LookToldJson>.NoKey();
+        if (Tokens.Read<LookPoint>(point) is not { } shown)
+            return Problems.Refused("point", "One of " + Tokens.All<LookPoint>() + ".");
+        if (request.ContentType != Jpeg)
+            return Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send image/jpeg");
+        if (request.ContentLength is not <= JpegPhoto.MostBytes)
+            return Problems.Refused("photo", $"Tell its length, at most {JpegPhoto.MostBytes} bytes.");
         using var file = new MemoryStream();
         await request.Body.CopyToAsync(file, ct);
-        return ReadingsApi.Answer(await desk.TakeAsync(new NewPhoto(photoKey, key, shown, file.ToArray(), Maker.Name(who, by)), ct));
+        return ReadingsApi.Answer(
+            await desk.TakeAsync(new NewPhoto(photoKey, key, shown, file.ToArray(), Maker.Name(who, by)), ct));
     }
 
     private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
-        var looks = await db.Looks.AsNoTracking().Where(l => l.ChainId == row.Id).OrderByDescending(l => l.TakenAt).Take(MostLooks).ToListAsync(ct);
-        var photos = (await db.Photos.Where(p => p.ChainId == row.Id).Select(p => new { p.LookKey, p.Point, p.Id }).ToListAsync(ct)).ToLookup(p => (p.LookKey, p.Point), p => p.Id);
+        var looks = await db.Looks.AsNoTracking().Where(l => l.ChainId == row.Id).OrderByDescending(l => l.TakenAt)
+            .Take(MostLooks).ToListAsync(ct);
+        var photos = (await db.Photos.Where(p => p.ChainId == row.Id).Select(p => new { p.LookKey, p.Point, p.Id })
+            .ToListAsync(ct)).ToLookup(p => (p.LookKey, p.Point), p => p.Id);
         return Results.Ok<IReadOnlyList<LookJson>>([.. looks.Select(l => new LookJson(
-            l.Id, chain, l.TakenAt, l.ToldBy, [.. l.Findings.Select(f => new FindingJson(Tokens.Of(f.Point), f.Found, f.Note, [.. photos[(l.Key, f.Point)]]))]))]);
+            l.Id, chain, l.TakenAt, l.ToldBy,
+            [.. l.Findings.Select(f => new FindingJson(Tokens.Of(f.Point), f.Found, f.Note, [.. photos[(l.Key, f.Point)]]))]))]);
     }
 
     /// <summary>A photo goes out as what it is and nothing else, whatever bytes may have been sent in.</summary>
-    private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, HttpResponse response, long id, CancellationToken ct)
+    private static async Task<IResult> OneAsync(
+        IDbContextFactory<WearDb> databases, HttpResponse response, long id, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        if (await db.Photos.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, ct) is not { } photo) return Problems.NotFound($"There is no photo {id}.");
+        if (await db.Photos.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, ct) is not { } photo)
+            return Problems.NotFound($"There is no photo {id}.");
         response.Headers.ContentSecurityPolicy = "default-src 'none'; sandbox";
         response.Headers.CacheControl = "private, max-age=31536000, immutable";
         return Results.Bytes(photo.Jpeg, Jpeg);

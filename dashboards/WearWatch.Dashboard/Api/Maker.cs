@@ -1,5 +1,6 @@
 using System.Security.Claims;
 using WearWatch.Dashboard.Administration.People;
+using WearWatch.Dashboard.Kit.People;
 
 namespace WearWatch.Dashboard.Api;
 

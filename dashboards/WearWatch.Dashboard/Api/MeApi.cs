@@ -1,5 +1,5 @@
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 
 namespace WearWatch.Dashboard.Api;
 

@@ -1,5 +1,5 @@
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Plant.Notices;
 using WearWatch.Wear;
@@ -18,20 +18,31 @@ internal static class NoticesApi
             .Accepts<JudgementJson>("application/json").Produces(204).ProducesProblem(400).ProducesProblem(404);
     }
 
-    private static async Task<IResult> ListAsync(NoticeBoard board, string? kind, string? line, bool? urgent, bool? ended, CancellationToken ct)
+    private static async Task<IResult> ListAsync(
+        NoticeBoard board, string? kind, string? line, bool? urgent, bool? ended, CancellationToken ct)
     {
-        if (kind is not null && Tokens.Read<NoticeKind>(kind) is null) return Problems.Refused("kind", "One of " + Tokens.All<NoticeKind>() + ".");
-        var filter = new NoticeFilter { Kind = Tokens.Read<NoticeKind>(kind), Line = line, UrgentOnly = urgent ?? false, Ended = ended ?? false };
+        if (kind is not null && Tokens.Read<NoticeKind>(kind) is null)
+            return Problems.Refused("kind", "One of " + Tokens.All<NoticeKind>() + ".");
+        var filter = new NoticeFilter
+        {
+            Kind = Tokens.Read<NoticeKind>(kind),
+            Line = line,
+            UrgentOnly = urgent ?? false,
+            Ended = ended ?? false,
+        };
         return Results.Ok<IReadOnlyList<NoticeJson>>([.. (await board.AskAsync(filter, ct)).Select(n => new NoticeJson(
-            n.Id, n.Chain, n.Line, Tokens.Of(n.Kind), n.Urgent, n.Why, n.WhatToDo, n.RaisedAt, n.EndedAt, n.JudgedReal, n.JudgedBy))]);
+            n.Id, n.Chain, n.Line, Tokens.Of(n.Kind), n.Urgent, n.Why, n.WhatToDo, n.RaisedAt, n.EndedAt, n.JudgedReal,
+            n.JudgedBy))]);
     }
 
     private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeJudging judging, long id, CancellationToken ct)
     {
-        var told = await Told<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
+        var told = await ToldRequest<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;
-        return await judging.JudgeAsync(id, body.Real, Maker.Name(who, body.By), ct) ? Results.NoContent() : Problems.NotFound($"There is no notice {id}.");
+        return await judging.JudgeAsync(id, body.Real, Maker.Name(who, body.By), ct)
+            ? Results.NoContent()
+            : Problems.NotFound($"There is no notice {id}.");
     }
 }

@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Entries;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage;
@@ -44,7 +44,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> ConfirmAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await Told<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
+        var told = await ToldRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         return Maker.Fault(who, body.By) ?? ReadingsApi.Answer(await desk.ConfirmAsync(id, Maker.Name(who, body.By), ct));
@@ -52,7 +52,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> WithdrawAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await Told<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
+        var told = await ToldRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         return Maker.Fault(who, body.By)
@@ -61,7 +61,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> CorrectAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await Told<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
+        var told = await ToldRequest<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
@@ -34,7 +34,7 @@ internal static class ReadingsApi
     private static async Task<IResult> TellAsync(
         HttpRequest request, IntakeDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)
     {
-        var told = await Told<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
+        var told = await ToldRequest<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;

@@ -20,7 +20,10 @@ public sealed record JobCard
 
     /// <summary>What the fitter writes down after.</summary>
     public static IReadOnlyList<string> ToWrite { get; } =
-        ["Done on, by", "Hour counter", "Lot of the new chain", "Pitches measured over", "Length of the new chain, mm", "Sprockets: kept or new", "Remarks"];
+    [
+        "Done on, by", "Hour counter", "Lot of the new chain", "Pitches measured over", "Length of the new chain, mm",
+        "Sprockets: kept or new", "Remarks",
+    ];
 
     /// <summary>What it is made up of, in words.</summary>
     public static string CutInWords(ChainCut cut) => string.Join(" + ", new[]
@@ -37,7 +40,8 @@ public sealed record JobCard
     /// <summary>Tools by the chain's kind. Source: common practice.</summary>
     public static IReadOnlyList<string> ToolsFor(ChainFamily family) =>
     [
-        "locks and tags, tester for zero energy", "chain breaker or pin press for this pitch", "chain puller", "straightedge for the alignment of the sprockets",
+        "locks and tags, tester for zero energy", "chain breaker or pin press for this pitch", "chain puller",
+        "straightedge for the alignment of the sprockets",
         family.PropAtSwap,
         "tape of class I or II, or caliper, for the baseline", "oil of the grade that the chain runs with",
     ];

@@ -8,7 +8,7 @@ public static class JobCardPdf
 {
     private const double RoomToWrite = 22;
 
-    public static byte[] Write(JobCard card) => Sheet.Write($"Job card {card.Chain}", sheet =>
+    public static byte[] Write(JobCard card) => PaperSheet.Write($"Job card {card.Chain}", sheet =>
     {
         sheet.Title($"Job card: swap chain {card.Chain}");
         foreach (var caution in card.Cautions) sheet.Strong(caution);

@@ -13,18 +13,25 @@ public sealed class JobCardQuery(KeptPlan kept)
         var view = await kept.AskAsync(ct);
         if (view.JobOf(chain) is not { } job) return null;
         var (row, time, pitches) = (job.Face.Row, view.Picture.Time, PlanQuery.PitchesOf(job.Face.Row));
+        var shutdown = job.Placement.Window is { } w
+            ? $"{time.Moment(w.Start)} to {time.Moment(w.End)}{(w.Crew.Length > 0 ? ", crew " + w.Crew : "")}"
+            : "not placed in a shutdown yet";
+        var sprockets = job.Task.TakesSprockets ? ": replace them with the chain" : ": look at their teeth";
         return new JobCard
         {
             Chain = chain,
             Facts =
             [
                 ("Line, position", string.Join(", ", new[] { row.Line, row.Position }.Where(t => t.Length > 0))),
-                ("Shutdown", job.Placement.Window is { } w ? $"{time.Moment(w.Start)} to {time.Moment(w.End)}{(w.Crew.Length > 0 ? ", crew " + w.Crew : "")}" : "not placed in a shutdown yet"),
-                ("Chain", FormattableString.Invariant($"{PlanQuery.TypeOf(row)}, {row.Family.Words}, pitch {row.PitchMm:0.###} mm")),
-                ("Length", row.Pitches is null ? "not on record: count the old chain" : $"{pitches} pitches: {JobCard.CutInWords(job.Cut)}"),
+                ("Shutdown", shutdown),
+                ("Chain", FormattableString.Invariant(
+                    $"{PlanQuery.TypeOf(row)}, {row.Family.Words}, pitch {row.PitchMm:0.###} mm")),
+                ("Length", row.Pitches is null
+                    ? "not on record: count the old chain"
+                    : $"{pitches} pitches: {JobCard.CutInWords(job.Cut)}"),
                 ("From the store", JobCard.PartsInWords(job.Task.Needs)),
                 ("Sprockets", row.SprocketTeeth.Count > 0
-                    ? string.Join(" and ", row.SprocketTeeth.Select(z => $"{z} teeth")) + (job.Task.TakesSprockets ? ": replace them with the chain" : ": look at their teeth")
+                    ? string.Join(" and ", row.SprocketTeeth.Select(z => $"{z} teeth")) + sprockets
                     : "not on record"),
                 ("Work", FormattableString.Invariant($"{job.Task.Hours:0.#} h, {job.Task.People} at once")),
                 ("Swapped together with", job.Together.Count > 0 ? string.Join(", ", job.Together) : "–"),

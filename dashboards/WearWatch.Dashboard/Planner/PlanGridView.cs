@@ -24,33 +24,41 @@ public sealed record PlanGridView(IReadOnlyList<DateOnly> Days, string End, IRea
         var work = draft.Plan.Placements.Where(p => p.Window is not null)
             .GroupBy(p => p.Window!.CrewTurn).ToDictionary(g => g.Key, g => g.Sum(p => crewHours[p.Chain]));
         var hours = input.Windows.GroupBy(w => w.CrewTurn).ToDictionary(g => g.Key, g => g.Max(w => w.CrewHours));
-        return new PlanGridView(days, PlanWords.BriefDate(input.HorizonEnd, time), [.. lines.Select(line => new PlanLine(line, [.. CellsOf(line)]))]);
+        return new PlanGridView(
+            days, PlanWords.BriefDate(input.HorizonEnd, time), [.. lines.Select(line => new PlanLine(line, [.. CellsOf(line)]))]);
 
         IEnumerable<PlanCell> CellsOf(string line)
         {
             yield return new PlanCell(line, "after the horizon", null, true,
-                [.. draft.Plan.Placements.Where(p => p.Window is null && draft.Picture.Faces[p.Chain].Row.Line == line).Select(p => CardOf(draft, p, parts, waiting))], null);
+                [.. draft.Plan.Placements.Where(p => p.Window is null && draft.Picture.Faces[p.Chain].Row.Line == line)
+                    .Select(p => CardOf(draft, p, parts, waiting))], null);
             foreach (var day in days)
             {
-                // Two shutdowns of a line on one day: the first keeps the cell, the others stay reachable through the swap's panel.
+                // Two shutdowns of a line on one day: the first keeps the cell, the others stay reachable through the swap's
+                // panel.
                 var here = windows.Where(w => w.Line == line && time.DateOf(w.Start) == day).ToArray();
                 yield return new PlanCell(
                     line, PlantTime.Day(day), here.Length > 0 ? here[0].Id : null, here.Length > 0,
-                    [.. draft.Plan.Placements.Where(p => p.Window is { } w && here.Any(h => h.Id == w.Id)).Select(p => CardOf(draft, p, parts, waiting))],
+                    [.. draft.Plan.Placements.Where(p => p.Window is { } w && here.Any(h => h.Id == w.Id))
+                        .Select(p => CardOf(draft, p, parts, waiting))],
                     here.Length > 0 ? LoadOf(here[0]) : null);
             }
         }
 
         CellLoad? LoadOf(ShutdownWindow window) => work.GetValueOrDefault(window.CrewTurn) is > 0 and var sum
-            ? new CellLoad(string.Create(CultureInfo.InvariantCulture, $"{sum:0.#} / {hours[window.CrewTurn]:0.#} h"), sum > hours[window.CrewTurn])
+            ? new CellLoad(string.Create(CultureInfo.InvariantCulture, $"{sum:0.#} / {hours[window.CrewTurn]:0.#} h"),
+                sum > hours[window.CrewTurn])
             : null;
     }
 
-    private static PlanCard CardOf(PlanDraft draft, Placement placement, PartStates parts, IReadOnlyDictionary<string, double> waiting)
+    private static PlanCard CardOf(
+        PlanDraft draft, Placement placement, PartStates parts, IReadOnlyDictionary<string, double> waiting)
     {
         var (face, place) = (draft.Picture.Faces[placement.Chain], draft.PlaceOf(placement.Chain));
         return new PlanCard(
-            placement.Chain, face.Row.Line, placement.Window?.Id, place.Placing, face.Condition, PlanWords.Band(face, draft.Picture.Time),
-            placement.Own.ProbabilityPast, parts.Of(placement), waiting.TryGetValue(placement.Chain, out var change) ? change : null, place.Note.Length > 0);
+            placement.Chain, face.Row.Line, placement.Window?.Id, place.Placing, face.Condition,
+            PlanWords.Band(face, draft.Picture.Time),
+            placement.Own.ProbabilityPast, parts.Of(placement),
+            waiting.TryGetValue(placement.Chain, out var change) ? change : null, place.Note.Length > 0);
     }
 }

@@ -11,7 +11,8 @@ namespace WearWatch.Dashboard.Planner;
 public static class PlanWords
 {
     /// <summary>An amount such as 12,400 EUR.</summary>
-    public static string Money(double amount, string money) => Math.Round(amount).ToString("#,0", CultureInfo.InvariantCulture) + " " + money;
+    public static string Money(double amount, string money) =>
+        Math.Round(amount).ToString("#,0", CultureInfo.InvariantCulture) + " " + money;
 
     /// <summary>A change such as +320 or −40.</summary>
     public static string WithSign(double change) => Math.Round(change) switch
@@ -23,7 +24,8 @@ public static class PlanWords
 
     /// <summary>What a move changed.</summary>
     public static string Change(string chain, PlanCost before, PlanCost after, string money) =>
-        $"{chain} moved: {WithSign(after.Total - before.Total)} {money}, breakdowns to be expected {Breakdowns(before)} → {Breakdowns(after)}.";
+        $"{chain} moved: {WithSign(after.Total - before.Total)} {money}, breakdowns to be expected {Breakdowns(before)} → "
+        + $"{Breakdowns(after)}.";
 
     /// <summary>The number of breakdowns to be expected.</summary>
     public static string Breakdowns(PlanCost cost) => cost.ExpectedBreakdowns.ToString("0.00", CultureInfo.InvariantCulture);

@@ -8,13 +8,16 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Books;
 
-/// <summary>The track record of forecasts made again for lives that ended before any forecast was kept, such as an imported history.</summary>
+/// <summary>
+/// The track record of forecasts made again for lives that ended before any forecast was kept, such as an imported history.
+/// </summary>
 /// <remarks>
-/// It works beside the pages and keeps what it found until the book of lives changes; a page asks for what there is. The fleet model
-/// is today's and has seen these chains too, a few among many: the record flatters the first quarter of a life a little.
+/// It works beside the pages and keeps what it found until the book of lives changes; a page asks for what there is. The fleet
+/// model is today's and has seen these chains too, a few among many: the record flatters the first quarter of a life a little.
 /// </remarks>
 public sealed partial class RemadeRecord(
-    IDbContextFactory<WearDb> databases, FleetModels models, PlantSettings settings, IHostApplicationLifetime host, ILogger<RemadeRecord> logger)
+    IDbContextFactory<WearDb> databases, FleetModels models, PlantSettings settings, IHostApplicationLifetime host,
+    ILogger<RemadeRecord> logger)
 {
     /// <summary>So many lives are enough for bands of a few percent, and take seconds.</summary>
     public const int MostLives = 300;
@@ -51,10 +54,12 @@ public sealed partial class RemadeRecord(
         {
             if (Progress is not null || madeFor == fleet.Version) return work;
             madeFor = fleet.Version;
-            var ended = fleet.Chains.SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (c, l))).ToArray();
+            var ended = fleet.Chains.SelectMany(c => c.Lives.Where(l => l.Life.Failed && l.FittingKnown).Select(l => (c, l)))
+                .ToArray();
             new Random(Seed).Shuffle(ended);
             var chosen = ended.Take(MostLives).ToArray();
-            Progress = (0, chosen.Length); // from now on: a page that asks before the work has its turn must not think that it is done
+            // from now on: a page that asks before the work has its turn must not think that it is done
+            Progress = (0, chosen.Length);
             return work = Task.Run(() => MakeAsync(chosen));
         }
     }
@@ -71,11 +76,13 @@ public sealed partial class RemadeRecord(
             {
                 Progress = (made.Count / RecordedForecast.Shares.Count, chosen.Length);
                 await using var db = await databases.CreateDbContextAsync(stop);
-                var raw = (await RawChain.LoadAsync(db, [.. some.Select(s => s.Chain.Id).Distinct()], stop)).ToDictionary(r => r.Id);
+                var raw = (await RawChain.LoadAsync(db, [.. some.Select(s => s.Chain.Id).Distinct()], stop))
+                    .ToDictionary(r => r.Id);
                 foreach (var (chain, life) in some)
                 {
                     var prior = model?.PriorFor(chain.CardOf(life)) ?? WearPrior.Broad;
-                    made.AddRange(Remaking.Forecasts(raw[chain.Id], chain, life, prior, model?.Version ?? prior.Source, calendar));
+                    made.AddRange(
+                        Remaking.Forecasts(raw[chain.Id], chain, life, prior, model?.Version ?? prior.Source, calendar));
                 }
             }
 

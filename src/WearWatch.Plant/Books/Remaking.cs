@@ -18,7 +18,8 @@ public static class Remaking
     public static IEnumerable<RecordedForecast> Forecasts(
         RawChain raw, BookedChain chain, BookedLife life, WearPrior prior, string model, ProductionCalendar calendar)
     {
-        var observations = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)).Lives[life.Number].Observations;
+        var observations =
+            ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)).Lives[life.Number].Observations;
         foreach (var share in RecordedForecast.Shares)
         {
             var standing = share * life.Life.Hours;
@@ -28,7 +29,8 @@ public static class Remaking
                 new ScoredForecast
                 {
                     Forecast = Backtest.Answer(
-                        raw.Card, raw.Readings, raw.Events, prior, chain.LimitPercent, known.Max(o => o.ReadingIndex) + 1, calendar),
+                        raw.Card, raw.Readings, raw.Events, prior, chain.LimitPercent, known.Max(o => o.ReadingIndex) + 1,
+                        calendar),
                     LastReadingHours = known[^1].HoursSinceFitting,
                     StandingHours = standing,
                     LifeHours = life.Life.Hours,

@@ -47,7 +47,9 @@ public sealed record CostSheet
     /// <summary>Breakdowns that did not come since the chain was swapped before.</summary>
     public int Avoided => Swaps - Broke;
 
-    /// <summary>Cost of 1,000 running hours; null with fewer hours than that, over which one swap would look like a rate.</summary>
+    /// <summary>
+    /// Cost of 1,000 running hours; null with fewer hours than that, over which one swap would look like a rate.
+    /// </summary>
     public double? PerThousandHours => Hours >= 1000 ? Total / (Hours / 1000) : null;
 
     /// <summary>Two sheets as one.</summary>
@@ -73,10 +75,13 @@ public sealed record CostSheet
     /// <summary>Many sheets as one.</summary>
     public static CostSheet Sum(IEnumerable<CostSheet> sheets) => sheets.Aggregate(new CostSheet(), (a, b) => a + b);
 
-    /// <summary>What one life cost in a period: its share of the hours by the calendar, and all the rest at the day on which it was taken off.</summary>
+    /// <summary>
+    /// What one life cost in a period: its share of the hours by the calendar, and all the rest at the day on which it was taken
+    /// off.
+    /// </summary>
     /// <remarks>
-    /// A chain taken off before its limit throws away <c>1 - e/limit</c> of its life, e its last elongation: wear goes on about evenly
-    /// up to most limits. A life whose dates were not told has no place in any period.
+    /// A chain taken off before its limit throws away <c>1 - e/limit</c> of its life, e its last elongation: wear goes on about
+    /// evenly up to most limits. A life whose dates were not told has no place in any period.
     /// </remarks>
     public static CostSheet Of(BookedChain chain, BookedLife life, CostTerms terms, CostPeriod period)
     {
@@ -85,7 +90,9 @@ public sealed record CostSheet
         if (!life.Removed || !period.Holds(ended)) return run;
         var price = terms.ChainPrice(chain.Card);
         var (stop, breakdown) = (terms.Costs.StopOf(chain.Card.Line), terms.Costs.BreakdownOf(chain.Card.Line));
-        var unused = !life.Life.Failed && life.LastPercent is > 0 and var last ? Math.Clamp(1 - last / chain.LimitPercent, 0, 0.95) : 0;
+        var unused = !life.Life.Failed && life.LastPercent is > 0 and var last
+            ? Math.Clamp(1 - last / chain.LimitPercent, 0, 0.95)
+            : 0;
         return run with
         {
             Swaps = 1,

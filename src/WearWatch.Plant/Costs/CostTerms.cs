@@ -3,7 +3,9 @@ using WearWatch.Planning.Costs;
 
 namespace WearWatch.Plant.Costs;
 
-/// <summary>What chains, stops and breakdowns are taken to cost: the planner's figures, which a person sets at the plan's inputs.</summary>
+/// <summary>
+/// What chains, stops and breakdowns are taken to cost: the planner's figures, which a person sets at the plan's inputs.
+/// </summary>
 /// <param name="Costs">Stops and breakdowns.</param>
 /// <param name="PitchPrices">Price of a pitch by chain type, from the store.</param>
 /// <param name="UsualPitchPrice">Price of a pitch of any other.</param>

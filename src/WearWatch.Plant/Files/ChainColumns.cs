@@ -23,8 +23,10 @@ public static class ChainColumns
             (c, v) => c with { Duty = c.Duty with { Lubrication = v } }),
         ChainColumn.Word("dust", FileWords.Dust, c => c.Duty.Dust, (c, v) => c with { Duty = c.Duty with { Dust = v } }),
 
-        new("family", ColumnKind.Text, c => c.Family.IsUsual ? "" : c.Family.Name, (row, c) => c with { Family = row.Family("family") })
-            { Always = false },
+        new("family", ColumnKind.Text, c => c.Family.IsUsual ? null : c.Family.Name, (row, c) => c with { Family = row.Family("family") })
+        {
+            Always = false,
+        },
         new("sprocket_teeth", ColumnKind.Text, c => string.Join(' ', c.SprocketTeeth),
             (row, c) => c with { SprocketTeeth = row.Teeth("sprocket_teeth") }) { Always = false },
         ChainColumn.Text("lot", c => c.Lot, (c, v) => c with { Lot = v }, always: false),

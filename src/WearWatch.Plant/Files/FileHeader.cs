@@ -40,7 +40,9 @@ public sealed class FileHeader
 
         using var sheet = new Sheet(file.Open());
         if (sheet.Next()) header.Take(sheet, file.Name);
-        else header.Refuse(1, "", sheet.IsCutOff ? "The first line has no end. Is this a CSV file?" : "The file has no header row.");
+        else header.Refuse(1, "", sheet.IsCutOff
+            ? "The first line has no end. Is this a CSV file?"
+            : "The file has no header row.");
         return header;
     }
 
@@ -60,11 +62,13 @@ public sealed class FileHeader
         Kind = told.Kind;
         for (var i = 0; i < names.Length; i++)
         {
-            if (!told.All.Contains(names[i])) remarks.Add(new FileItem.Noted(sheet.Line, names[i], "Unknown column: it was not read."));
+            if (!told.All.Contains(names[i]))
+                remarks.Add(new FileItem.Noted(sheet.Line, names[i], "Unknown column: it was not read."));
             else if (!columns.TryAdd(names[i], i)) Refuse(sheet.Line, names[i], "The column stands twice.");
         }
 
-        foreach (var missing in told.Required.Where(c => !columns.ContainsKey(c))) Refuse(sheet.Line, missing, "The column is missing.");
+        foreach (var missing in told.Required.Where(c => !columns.ContainsKey(c)))
+            Refuse(sheet.Line, missing, "The column is missing.");
         if (!told.OneOf.Any(columns.ContainsKey))
             Refuse(sheet.Line, told.OneOf[0], $"The column is missing: one of {string.Join(", ", told.OneOf)} is needed.");
     }

@@ -12,9 +12,13 @@ public sealed class NoticeJudging(IDbContextFactory<WearDb> databases, PlantNews
     public Task<bool> JudgeAsync(long noticeId, bool? real, string by, CancellationToken ct) =>
         ChangeAsync(noticeId, notice => (notice.JudgedReal, notice.JudgedBy) = (real, real is null ? "" : by), ct);
 
-    /// <summary>Keeps a judgement on a chain that was said to wear faster. A false alarm ends its notice; a real one stays until its cause is gone.</summary>
+    /// <summary>
+    /// Keeps a judgement on a chain that was said to wear faster. A false alarm ends its notice; a real one stays until its cause
+    /// is gone.
+    /// </summary>
     /// <returns>Whether there is such a notice.</returns>
-    public Task<bool> JudgeRateChangeAsync(long noticeId, bool real, string by, CancellationToken ct) => ChangeAsync(noticeId, notice =>
+    public Task<bool> JudgeRateChangeAsync(long noticeId, bool real, string by, CancellationToken ct) =>
+        ChangeAsync(noticeId, notice =>
     {
         (notice.JudgedReal, notice.JudgedBy) = (real, by);
         if (!real) notice.EndedAt ??= clock.GetUtcNow();

@@ -28,7 +28,8 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
         if (PersonName.Fault(name) is { } fault) return new Made("", fault);
         if (roles.HasFlag(PersonRoles.Administrator)) return new Made("", "A machine does not administer.");
         await using var db = await database.CreateDbContextAsync(ct);
-        if (await db.ApiKeys.AnyAsync(k => k.Name == name, ct)) return new Made("", $"There is a key '{name}' already; a withdrawn one keeps its name too.");
+        if (await db.ApiKeys.AnyAsync(k => k.Name == name, ct))
+            return new Made("", $"There is a key '{name}' already; a withdrawn one keeps its name too.");
         var key = Mark + Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
         db.ApiKeys.Add(new ApiKeyRow { Name = name, Hash = HashOf(key), Roles = roles, MadeBy = by, MadeAt = clock.GetUtcNow() });
         await db.SaveChangesAsync(ct);
@@ -53,7 +54,8 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
     {
         var now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
-        await db.ApiKeys.Where(k => k.Id == id && k.WithdrawnAt == null).ExecuteUpdateAsync(k => k.SetProperty(r => r.WithdrawnAt, now), ct);
+        await db.ApiKeys.Where(k => k.Id == id && k.WithdrawnAt == null)
+            .ExecuteUpdateAsync(k => k.SetProperty(r => r.WithdrawnAt, now), ct);
     }
 
     private static string HashOf(string key) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)));

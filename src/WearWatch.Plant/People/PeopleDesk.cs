@@ -6,7 +6,8 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.People;
 
 /// <summary>Adds people and changes what they may do. Nobody is ever deleted: entries keep their maker.</summary>
-public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<WearDb> database, PeopleNews news, TimeProvider clock)
+public sealed class PeopleDesk(
+    UserManager<PersonRow> people, IDbContextFactory<WearDb> database, PeopleNews news, TimeProvider clock)
 {
     private const string TakenLast = "Somebody has to administer: give another person that role first.";
 
@@ -18,7 +19,8 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
     }
 
     /// <summary>One person; null for nobody.</summary>
-    public Task<PersonRow?> FindAsync(int id) => people.FindByIdAsync(id.ToString(System.Globalization.CultureInfo.InvariantCulture));
+    public Task<PersonRow?> FindAsync(int id) =>
+        people.FindByIdAsync(id.ToString(System.Globalization.CultureInfo.InvariantCulture));
 
     /// <summary>Adds the first person, with every role. When two try at once, the database lets one of them in.</summary>
     public async Task<Added> AddFirstAsync(string name, string password)
@@ -29,7 +31,8 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
         }
         catch (DbUpdateException) when (people.Users.Any())
         {
-            return new Added(null, "Somebody was quicker: the administrator is set up. Sign in with the name and password given there.");
+            return new Added(
+                null, "Somebody was quicker: the administrator is set up. Sign in with the name and password given there.");
         }
     }
 
@@ -70,7 +73,10 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
         return await ResetPasswordAsync(person, password, mustChoose: false);
     }
 
-    /// <summary>A person's own PIN for shared tablets. The present password is asked for, so that an unattended session gives nobody a way in.</summary>
+    /// <summary>
+    /// A person's own PIN for shared tablets. The present password is asked for, so that an unattended session gives nobody a way
+    /// in.
+    /// </summary>
     public async Task<string?> SetPinAsync(PersonRow person, string present, string pin)
     {
         if (Pin.Fault(pin) is { } unfit) return unfit;
@@ -80,7 +86,14 @@ public sealed class PeopleDesk(UserManager<PersonRow> people, IDbContextFactory<
     }
 
     private PersonRow New(string name, PersonRoles roles, bool? isFirst, bool mustChoose = false) =>
-        new() { UserName = name.Trim(), Roles = roles, JoinedAt = clock.GetUtcNow(), IsFirst = isFirst, MustChoosePassword = mustChoose };
+        new()
+        {
+            UserName = name.Trim(),
+            Roles = roles,
+            JoinedAt = clock.GetUtcNow(),
+            IsFirst = isFirst,
+            MustChoosePassword = mustChoose,
+        };
 
     private async Task<Added> AddAsync(PersonRow person, string password)
     {

@@ -13,7 +13,8 @@ public static class PersonName
     {
         "" => "Give a name.",
         { Length: > Longest } => $"A name has at most {Longest} characters.",
-        _ when name.Any(c => !char.IsLetterOrDigit(c) && !" .'-_".Contains(c)) => "A name has letters, digits, spaces and . ' - _ only.",
+        _ when name.Any(c => !char.IsLetterOrDigit(c) && !" .'-_".Contains(c)) =>
+            "A name has letters, digits, spaces and . ' - _ only.",
         _ when name.Equals(Nobody, StringComparison.OrdinalIgnoreCase) => "That name stands for entries without a name.",
         _ => null,
     };

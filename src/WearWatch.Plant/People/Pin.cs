@@ -3,7 +3,10 @@ namespace WearWatch.Plant.People;
 /// <summary>What can be a PIN, and how often a wrong one may be tried.</summary>
 public static class Pin
 {
-    /// <summary>The fewest digits; with four and five tries a lock, a guesser needs weeks at the tablet itself (see <see cref="MissesForEver"/>).</summary>
+    /// <summary>
+    /// The fewest digits; with four and five tries a lock, a guesser needs weeks at the tablet itself (see
+    /// <see cref="MissesForEver"/>).
+    /// </summary>
     public const int Shortest = 4;
 
     /// <summary>The most digits.</summary>

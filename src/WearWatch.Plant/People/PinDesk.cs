@@ -21,8 +21,10 @@ public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<
         var now = clock.GetUtcNow();
         DateTimeOffset? freeAgain = now + Pin.Locked;
         await using var db = await database.CreateDbContextAsync(ct);
-        if (!await db.Tablets.AnyAsync(t => t.Id == tablet.Id && t.WithdrawnAt == null, ct)) return new Answer(null, PinWords.NoTablet);
-        var counted = await WithPin(db.People).Where(p => p.Id == personId && (p.LockoutEnd == null || p.LockoutEnd <= now)).ExecuteUpdateAsync(
+        if (!await db.Tablets.AnyAsync(t => t.Id == tablet.Id && t.WithdrawnAt == null, ct))
+            return new Answer(null, PinWords.NoTablet);
+        var counted = await WithPin(db.People).Where(p => p.Id == personId && (p.LockoutEnd == null || p.LockoutEnd <= now))
+            .ExecuteUpdateAsync(
             p => p.SetProperty(r => r.LockoutEnd, r => (r.PinMisses + 1) % Pin.MissesForAWhile == 0 ? freeAgain : r.LockoutEnd)
                 .SetProperty(r => r.PinMisses, r => r.PinMisses + 1), ct);
         var person = await WithPin(db.People.AsNoTracking()).SingleOrDefaultAsync(p => p.Id == personId, ct);
@@ -37,7 +39,8 @@ public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<
 
     private static async Task<string> MissedAsync(WearDb db, PersonRow person, CancellationToken ct)
     {
-        if (person.PinMisses < Pin.MissesForEver) return person.PinMisses % Pin.MissesForAWhile == 0 ? PinWords.Locked : PinWords.Wrong;
+        if (person.PinMisses < Pin.MissesForEver)
+            return person.PinMisses % Pin.MissesForAWhile == 0 ? PinWords.Locked : PinWords.Wrong;
         await db.People.Where(p => p.Id == person.Id).ExecuteUpdateAsync(p => p.SetProperty(r => r.PinHash, (string?)null), ct);
         return PinWords.TakenAway;
     }

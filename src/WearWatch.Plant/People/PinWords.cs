@@ -4,8 +4,10 @@ namespace WearWatch.Plant.People;
 public static class PinWords
 {
     public const string Wrong = "The PIN is not right; nobody was signed in with it.";
-    public const string Locked = "Too many wrong PINs: this person's sign-in is locked for five minutes. An administrator can free it at once by giving a new password.";
-    public const string TakenAway = "The PIN was wrong too often and is taken away. Sign in with the password and set a new one on the page Who am I.";
+    public const string Locked = "Too many wrong PINs: this person's sign-in is locked for five minutes. An administrator can "
+        + "free it at once by giving a new password.";
+    public const string TakenAway =
+        "The PIN was wrong too often and is taken away. Sign in with the password and set a new one on the page Who am I.";
     public const string NoPin = "This person has no PIN here. Sign in with the password; a PIN is set on the page Who am I.";
     public const string NoTablet = "This browser is not a shared tablet, so no PIN counts here. Sign in with name and password.";
 }

@@ -41,7 +41,8 @@ public sealed class TabletDesk(IDbContextFactory<WearDb> database, PeopleNews ne
     {
         DateTimeOffset? now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
-        await db.Tablets.Where(t => t.Id == id && t.WithdrawnAt == null).ExecuteUpdateAsync(t => t.SetProperty(r => r.WithdrawnAt, now), ct);
+        await db.Tablets.Where(t => t.Id == id && t.WithdrawnAt == null)
+            .ExecuteUpdateAsync(t => t.SetProperty(r => r.WithdrawnAt, now), ct);
         news.Tell();
     }
 

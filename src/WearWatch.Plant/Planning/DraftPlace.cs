@@ -11,6 +11,9 @@ public sealed record DraftPlace(string? WindowId, SwapPlacing Placing, string No
     /// <summary>A chain that nobody has placed yet.</summary>
     public static DraftPlace Nowhere { get; } = new(null, SwapPlacing.Proposed, "");
 
+    /// <summary>Whether it decides nothing, so that nothing has to be kept of it.</summary>
+    public bool IsNothing => this is { WindowId: null, IsKept: false, Note: "" };
+
     /// <summary>Whether a proposal leaves it where it is.</summary>
     public bool IsKept => Placing != SwapPlacing.Proposed;
 }

@@ -89,6 +89,9 @@ public sealed class PlanDraft
     /// <summary>Writes a note on the decision.</summary>
     public void Annotate(string chain, string note) => Change(p => p.SetItem(chain, PlaceOf(chain) with { Note = note.Trim() }));
 
+    /// <summary>Puts swaps where they are told, as one step.</summary>
+    public void Place(IEnumerable<KeyValuePair<string, DraftPlace>> told) => Change(p => p.SetItems(told));
+
     /// <summary>Lets the planner propose where the swaps go that no person has placed, and takes what it proposes.</summary>
     /// <param name="progress">Hears how far it is.</param>
     /// <param name="stop">Ends the search; the draft stays as it was.</param>

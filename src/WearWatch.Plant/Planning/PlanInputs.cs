@@ -43,7 +43,8 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         {
             var row = await db.WindowRules.FirstOrDefaultAsync(r => r.Key == rule.Id, ct);
             if (row is null) db.WindowRules.Add(row = new WindowRuleRow { Key = rule.Id, Line = rule.Line });
-            (row.Line, row.FirstStart, row.LengthH, row.Recurrence) = (rule.Line, rule.FirstStart, rule.Length.TotalHours, rule.Recurrence);
+            (row.Line, row.FirstStart, row.LengthH, row.Recurrence) =
+                (rule.Line, rule.FirstStart, rule.Length.TotalHours, rule.Recurrence);
             (row.Exceptions, row.Crew, row.CrewHours) = (rule.Exceptions, rule.Crew, rule.CrewHours);
         }
 
@@ -73,7 +74,8 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         var kind = spare.Part.Kind.ToString();
         var row = await db.Spares.FirstOrDefaultAsync(s => s.Kind == kind && s.Designation == spare.Part.Designation, ct);
         if (row is null) db.Spares.Add(row = new SpareRow { Kind = kind, Designation = spare.Part.Designation });
-        (row.InStock, row.LeadDays, row.PackSize, row.Price) = (spare.InStock, (int)spare.LeadTime.TotalDays, spare.PackSize, spare.Price);
+        (row.InStock, row.LeadDays, row.PackSize, row.Price) =
+            (spare.InStock, (int)spare.LeadTime.TotalDays, spare.PackSize, spare.Price);
         row.OnOrder = onOrder;
         await db.SaveChangesAsync(ct);
     }
@@ -103,7 +105,8 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         var id = await db.Chains.Where(c => c.Name == own.Chain).Select(c => c.Id).SingleAsync(ct);
         var terms = await db.SwapTerms.FirstOrDefaultAsync(t => t.ChainId == id, ct);
         if (terms is null) db.SwapTerms.Add(terms = new SwapTermsRow { ChainId = id });
-        (terms.ParallelGroup, terms.Hours, terms.People, terms.WithSprockets) = (own.Group.Trim(), own.Hours, own.People, own.WithSprockets);
+        (terms.ParallelGroup, terms.Hours, terms.People, terms.WithSprockets) =
+            (own.Group.Trim(), own.Hours, own.People, own.WithSprockets);
         await db.SaveChangesAsync(ct);
     }
 
@@ -118,7 +121,8 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
     }
 
     private static IReadOnlyList<SwapWorkLine> WorksOf(IEnumerable<ChainRow> chains, IReadOnlyList<SwapWorkRow> own) =>
-        [.. chains.Select(c => c.Family).Distinct().OrderBy(family => family.Place).Select(family => own.FirstOrDefault(w => w.Family == family) is { } row
+        [.. chains.Select(c => c.Family).Distinct().OrderBy(family => family.Place)
+            .Select(family => own.FirstOrDefault(w => w.Family == family) is { } row
             ? new SwapWorkLine(family, PlanRows.ToWork(row), IsOwn: true)
             : new SwapWorkLine(family, family.UsualSwap, IsOwn: false))];
 }

@@ -9,28 +9,36 @@ namespace WearWatch.Plant.Planning;
 /// <summary>Keeps decisions on swaps, and what became of them.</summary>
 public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk desk, TimeProvider clock)
 {
-    /// <summary>Makes a draft the plan: each changed decision is a new row, and the one before keeps its place in the history.</summary>
-    public async Task<int> KeepAsync(PlanDraft draft, string by, CancellationToken ct)
+    /// <summary>
+    /// Makes a draft the plan: each changed decision is a new row, and the one before keeps its place in the history.
+    /// </summary>
+    /// <returns>
+    /// How many decisions were changed; null, and nothing is kept, when somebody decided otherwise since the draft was begun.
+    /// </returns>
+    public async Task<int?> KeepAsync(PlanDraft draft, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var standing = await db.Swaps.Where(s => s.Outcome == SwapOutcome.Planned).ToDictionaryAsync(s => s.ChainId, ct);
         var windows = draft.Picture.Input.Windows.ToDictionary(w => w.Id);
-        var (now, fresh) = (clock.GetUtcNow(), new List<SwapRow>());
+        var (now, changed, fresh) = (clock.GetUtcNow(), 0, new List<SwapRow>());
         foreach (var (name, face) in draft.Picture.Faces)
         {
             var (place, old) = (draft.PlaceOf(name), standing.GetValueOrDefault(face.Row.Id));
-            var isNothing = place is { WindowId: null, IsKept: false, Note: "" };
-            if (old is null ? isNothing : (old.WindowId, old.Placing, old.Note) == (place.WindowId, place.Placing, place.Note)) continue;
+            var isAsItWas = old is null
+                ? place.IsNothing
+                : (old.WindowId, old.Placing, old.Note) == (place.WindowId, place.Placing, place.Note);
+            if (isAsItWas) continue;
+            changed++;
             if (old is not null) (old.Outcome, old.OutcomeBy, old.OutcomeAt) = (SwapOutcome.Replaced, by, now);
-            if (isNothing) continue;
-            var window = place.WindowId is { } id ? windows.GetValueOrDefault(id) : null;
+            if (place.IsNothing) continue;
+            var window = place.WindowId is { } id ? windows[id] : null;
             fresh.Add(new SwapRow
             {
                 ChainId = face.Row.Id,
                 WindowId = place.WindowId,
-                Start = window?.Start ?? old?.Start,
-                End = window?.End ?? old?.End,
+                Start = window?.Start,
+                End = window?.End,
                 Placing = place.Placing,
                 Note = place.Note,
                 DecidedBy = by,
@@ -38,11 +46,12 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
             });
         }
 
+        if (changed > 0 && await PlanQuery.RevisionAsync(db, ct) != draft.Picture.Revision) return null;
         await db.SaveChangesAsync(ct); // the old ones first: a chain has one planned swap at a time
         db.Swaps.AddRange(fresh);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
-        return fresh.Count;
+        return changed;
     }
 
     /// <summary>The planned swaps whose shutdown has begun, with their chains, for a person to say what became of them.</summary>

@@ -4,11 +4,21 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>All that the planner's pages start from.</summary>
-/// <param name="Input">What a plan is made from.</param>
-/// <param name="Faces">The chains of the plan by name.</param>
-/// <param name="Swaps">The decisions that stand, by the chain's name.</param>
-/// <param name="Time">The moment and the plant's zone.</param>
-/// <param name="HasRules">Whether any shutdown is planned at all.</param>
-public sealed record PlanPicture(
-    PlanInput Input, IReadOnlyDictionary<string, ChainFace> Faces, IReadOnlyDictionary<string, SwapRow> Swaps, PlantTime Time, bool HasRules);
+/// <summary>All that a plan starts from.</summary>
+public sealed record PlanPicture
+{
+    /// <summary>What a plan is made from.</summary>
+    public required PlanInput Input { get; init; }
+
+    /// <summary>The chains of the plan by name.</summary>
+    public required IReadOnlyDictionary<string, ChainFace> Faces { get; init; }
+
+    /// <summary>The decisions that stand, by the chain's name.</summary>
+    public required IReadOnlyDictionary<string, SwapRow> Swaps { get; init; }
+
+    /// <summary>Which state of the decisions it shows: a number that grows with each decision and each outcome.</summary>
+    public required int Revision { get; init; }
+
+    /// <summary>The moment and the plant's zone.</summary>
+    public required PlantTime Time { get; init; }
+}

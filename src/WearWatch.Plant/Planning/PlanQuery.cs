@@ -17,47 +17,63 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     public const double WorthPlanning = 0.05;
 
     /// <summary>All that a plan is made from, as of now.</summary>
-    public async Task<PlanPicture> AskAsync(CancellationToken ct)
+    /// <param name="ct">Ends it.</param>
+    /// <param name="weeks">How far to plan ahead; null for what the plant has set with its costs.</param>
+    public async Task<PlanPicture> AskAsync(CancellationToken ct, int? weeks = null)
     {
         var time = await clock.NowAsync(ct);
         var calendar = await settings.CalendarAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
         var costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts();
         var now = TimeZoneInfo.ConvertTime(time.Now, time.Zone);
+        var end = now.AddDays(7 * (weeks ?? costs.HorizonWeeks));
+        var revision = await RevisionAsync(db, ct); // before the decisions: what comes in between is then seen as newer
         var rules = await db.WindowRules.AsNoTracking().OrderBy(r => r.Id).ToListAsync(ct);
         var frame = new PlanInput
         {
             Now = now,
-            HorizonEnd = now.AddDays(7 * costs.HorizonWeeks),
+            HorizonEnd = end,
             Tasks = [],
-            Windows = [.. rules.SelectMany(r => PlanRows.ToRule(r).Between(now, now.AddDays(7 * costs.HorizonWeeks), time.Zone))],
+            Windows = [.. rules.SelectMany(r => PlanRows.ToRule(r).Between(now, end, time.Zone))],
             Spares = [.. (await db.Spares.AsNoTracking().ToListAsync(ct)).Select(s => PlanRows.ToSpare(s, time.Zone))],
             Costs = PlanRows.ToCosts(costs, await db.LineCosts.AsNoTracking().ToListAsync(ct)),
             Calendar = calendar,
         };
-        var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapOutcome.Planned).ToDictionaryAsync(s => s.ChainId, ct);
+        var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapOutcome.Planned)
+            .ToDictionaryAsync(s => s.ChainId, ct);
         var terms = await db.SwapTerms.AsNoTracking().ToDictionaryAsync(t => t.ChainId, ct);
         var works = (await db.SwapWorks.AsNoTracking().ToListAsync(ct)).ToDictionary(w => w.Family, PlanRows.ToWork);
         var horizonHours = calendar.Between(now, frame.HorizonEnd + frame.Costs.NextChance).Hours;
-        var chains = await (from chain in db.Chains join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId select new { chain, forecast })
-            .AsNoTracking().ToListAsync(ct);
+        var chains = await (from chain in db.Chains
+                            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
+                            select new { chain, forecast }).AsNoTracking().ToListAsync(ct);
         var tasks = chains
             .Select(c => (c.chain, c.forecast, Task: TaskOf(
                 c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
                 works.GetValueOrDefault(c.chain.Family) ?? c.chain.Family.UsualSwap, frame, costs)))
-            // A swap whose shutdown has begun waits for a word on what became of it, and is in no new plan before.
-            .Where(t => planned.GetValueOrDefault(t.chain.Id) is not { } swap || !(swap.Start <= now))
+            // A swap whose shutdown has begun waits for a word on what became of it, and one after the horizon is not looked at:
+            // neither is in a new plan.
+            .Where(t => planned.GetValueOrDefault(t.chain.Id)?.Start is not { } start || (start > now && start < end))
             .Where(t => planned.ContainsKey(t.chain.Id) || t.Task.Left.ProbabilityPast(horizonHours) >= WorthPlanning)
             .ToList();
-        return new PlanPicture(
-            frame with { Tasks = [.. tasks.Select(t => t.Task)] },
-            tasks.ToDictionary(t => t.chain.Name, t => FaceOf(t.chain, t.forecast)),
-            tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
-            time, rules.Count > 0);
+        return new PlanPicture
+        {
+            Input = frame with { Tasks = [.. tasks.Select(t => t.Task)] },
+            Faces = tasks.ToDictionary(t => t.chain.Name, t => FaceOf(t.chain, t.forecast)),
+            Swaps = tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
+            Revision = revision,
+            Time = time,
+        };
     }
 
     /// <summary>The pitches that a swap of a chain takes.</summary>
     public static int PitchesOf(ChainRow chain) => chain.Pitches ?? CostTerms.UsualPitches;
+
+    /// <summary>
+    /// Which state the decisions have: rows are only added, and each ends once, so that a number never comes again.
+    /// </summary>
+    internal static async Task<int> RevisionAsync(WearDb db, CancellationToken ct) =>
+        await db.Swaps.CountAsync(ct) + await db.Swaps.CountAsync(s => s.Outcome != SwapOutcome.Planned, ct);
 
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);
@@ -68,7 +84,8 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         var runSince = frame.Calendar.Between(forecast.MadeAt, frame.Now).Hours;
         var pitches = PitchesOf(chain);
         var type = TypeOf(chain);
-        var price = frame.Spares.FirstOrDefault(s => s.Part == new Part(PartKind.Chain, type))?.Price is > 0 and var each ? each : costs.UsualPitchPrice;
+        var spare = frame.Spares.FirstOrDefault(s => s.Part == new Part(PartKind.Chain, type));
+        var price = spare?.Price is > 0 and var each ? each : costs.UsualPitchPrice;
         return new SwapTask
         {
             Chain = chain.Name,
@@ -80,7 +97,8 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             People = terms.People ?? work.People,
             Needs = [.. PartNeed.Of(chain.Family.Cut(pitches), type), .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
             ChainPrice = price * pitches,
-            SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice, // sprockets that are replaced in any case are not lost by waiting
+            // Sprockets that are replaced in any case are not lost by waiting.
+            SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice,
             ParallelGroup = terms.ParallelGroup,
         };
     }

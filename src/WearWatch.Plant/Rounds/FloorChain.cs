@@ -26,7 +26,8 @@ public sealed record FloorChain
     public bool LastDoesNotFit { get; init; }
 
     /// <summary>When it was last looked at, oiled and replaced, where that is recorded.</summary>
-    public IReadOnlyDictionary<ChainEventKind, DateTimeOffset> LastAt { get; init; } = new Dictionary<ChainEventKind, DateTimeOffset>();
+    public IReadOnlyDictionary<ChainEventKind, DateTimeOffset> LastAt { get; init; } =
+        new Dictionary<ChainEventKind, DateTimeOffset>();
 
     /// <summary>What the plant says of its oiling.</summary>
     public OilTerms OilTerms { get; init; } = OilTerms.Default;
@@ -50,10 +51,12 @@ public sealed record FloorChain
     /// <summary>What is to be done here, when and why.</summary>
     public IEnumerable<RoundTask> Tasks(ProductionCalendar calendar, DateTimeOffset now)
     {
-        yield return MeasuringDue.For(Last?.TakenAt ?? Last?.ReceivedAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
+        yield return MeasuringDue.For(
+            Last?.TakenAt ?? Last?.ReceivedAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
         var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
         if (oil.Task != OilingTask.None)
-            yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt, (oil.Task == OilingTask.CheckOiler ? "see that the oiler works: " : "") + oil.Basis);
+            yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt,
+                (oil.Task == OilingTask.CheckOiler ? "see that the oiler works: " : "") + oil.Basis);
         yield return LookDue.For(Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), now);
     }
 
@@ -61,18 +64,23 @@ public sealed record FloorChain
     public bool IsDoneSince(RoundTaskKind task, DateTimeOffset moment) => task switch
     {
         RoundTaskKind.Measure => (Last?.TakenAt ?? Last?.ReceivedAt) >= moment,
-        RoundTaskKind.Oil => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto ? ChainEventKind.Inspection : ChainEventKind.Oiling) >= moment,
+        RoundTaskKind.Oil => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto
+            ? ChainEventKind.Inspection
+            : ChainEventKind.Oiling) >= moment,
         _ => Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Inspection) >= moment,
     };
 
     private bool RunsOnMakersOil => LastAt.TryGetValue(ChainEventKind.Replacement, out var fitted)
         && (!LastAt.TryGetValue(ChainEventKind.Oiling, out var oiled) || oiled <= fitted);
 
-    private static DateTimeOffset? Latest(IReadOnlyDictionary<ChainEventKind, DateTimeOffset> at, ChainEventKind one, ChainEventKind other) =>
+    private static DateTimeOffset? Latest(
+        IReadOnlyDictionary<ChainEventKind, DateTimeOffset> at, ChainEventKind one, ChainEventKind other) =>
         new[] { one, other }.Where(at.ContainsKey).Select(kind => (DateTimeOffset?)at[kind]).Max();
 }
 
 /// <summary>What of a kept forecast the floor needs.</summary>
 public sealed record FloorForecast(
-    double? ElongationPct, double? ElongationSdPct, double RatePctPer1000H, double LogRateSd, double HoursAtLastReading, double HoursNow,
-    double LimitPct, DateTimeOffset? EarlyDate, Condition Condition, double? EarlyHours, double? MiddleHours, DateTimeOffset? NextOilingAt);
+    double? ElongationPct, double? ElongationSdPct, double RatePctPer1000H, double LogRateSd, double HoursAtLastReading,
+    double HoursNow,
+    double LimitPct, DateTimeOffset? EarlyDate, Condition Condition, double? EarlyHours, double? MiddleHours,
+    DateTimeOffset? NextOilingAt);

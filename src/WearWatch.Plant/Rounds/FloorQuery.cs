@@ -9,7 +9,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Rounds;
 
-/// <summary>Asks for all chains as the floor knows them: a few questions to the database for the whole plant, and none to the track.</summary>
+/// <summary>
+/// Asks for all chains as the floor knows them: a few questions to the database for the whole plant, and none to the track.
+/// </summary>
 public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSettings settings)
 {
     /// <summary>The newest reading that counts is among so many rows, unless more corrections than that followed it.</summary>
@@ -22,8 +24,10 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         var chains = await db.Chains.AsNoTracking().OrderBy(c => c.Name).ToListAsync(ct);
         var forecasts = await ForecastsAsync(db, ct);
         var readings = (await NewestAsync(db, ct)).ToLookup(r => r.ChainId);
-        var changes = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.MeterReset).OrderBy(e => e.Id).ToListAsync(ct)).ToLookup(e => e.ChainId);
-        var doubted = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.MeasureAgain).Select(n => n.ChainId).ToHashSetAsync(ct);
+        var changes = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.MeterReset).OrderBy(e => e.Id)
+            .ToListAsync(ct)).ToLookup(e => e.ChainId);
+        var doubted = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.MeasureAgain).Select(n => n.ChainId)
+            .ToHashSetAsync(ct);
         var places = await db.Walks.ToDictionaryAsync(w => w.ChainId, w => (int?)w.Place, ct);
         var oilTerms = await settings.OilTermsAsync(ct);
         var lastAt = await LastAtAsync(db, ct);
@@ -42,7 +46,8 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
     {
         var rows = await db.Forecasts.AsNoTracking().Where(f => f.IsLatest).ToListAsync(ct);
         return rows.ToDictionary(f => f.ChainId, f => new FloorForecast(
-            f.ElongationPct, f.ElongationSdPct, f.RatePctPer1000H, f.LogRateSd, f.HoursAtLastReading, f.HoursNow, f.LimitPct, f.EarlyDate,
+            f.ElongationPct, f.ElongationSdPct, f.RatePctPer1000H, f.LogRateSd, f.HoursAtLastReading, f.HoursNow, f.LimitPct,
+            f.EarlyDate,
             f.Condition, f.ToForecast().EarlyHours, f.ToForecast().MiddleHours, f.NextOilingAt));
     }
 
@@ -64,12 +69,14 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         return last.ToLookup(e => e.ChainId, e => (e.Kind, e.At!.Value));
     }
 
-    private static FloorChain Of(ChainRow chain, IReadOnlyList<ReadingRow> newest, IReadOnlyList<EventRow> changes, bool trackDoubts)
+    private static FloorChain Of(
+        ChainRow chain, IReadOnlyList<ReadingRow> newest, IReadOnlyList<EventRow> changes, bool trackDoubts)
     {
         var standing = StandingRows.Standing(newest);
         var counted = standing.LastOrDefault(r => r.CounterH is not null);
         // A counter that was changed since then counts from what it showed after the change.
-        var changed = StandingRows.Standing(changes).LastOrDefault(e => e.CounterAfterH is not null && e.CounterAfterH != e.CounterBeforeH
+        var changed = StandingRows.Standing(changes)
+            .LastOrDefault(e => e.CounterAfterH is not null && e.CounterAfterH != e.CounterBeforeH
             && (counted is null || e.At > counted.TakenAt));
         var last = standing.Count > 0 ? standing[^1] : null;
         return new FloorChain
@@ -77,11 +84,13 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             Row = chain,
             Last = last,
             // A reading that was held back long ago and measured again since asks for nothing.
-            LastDoesNotFit = trackDoubts || StandingRows.Waiting(newest).Any(w => w.Id > (last?.Id ?? 0)) || (last is not null && !IsPossible(chain, last)),
+            LastDoesNotFit = trackDoubts || StandingRows.Waiting(newest).Any(w => w.Id > (last?.Id ?? 0))
+                || (last is not null && !IsPossible(chain, last)),
             LastCounterH = changed?.CounterAfterH ?? counted?.CounterH,
         };
     }
 
     private static bool IsPossible(ChainRow chain, ReadingRow reading) =>
-        Gauge.Measure(chain.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC) is GaugeOutcome.Measured;
+        Gauge.Measure(
+            chain.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC) is GaugeOutcome.Measured;
 }

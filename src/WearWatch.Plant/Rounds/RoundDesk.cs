@@ -20,12 +20,16 @@ public sealed class RoundDesk(IDbContextFactory<WearDb> databases, FloorQuery fl
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var hands = await db.RoundHands.AsNoTracking().Where(h => h.Day == day).OrderBy(h => h.Id).ToListAsync(ct);
-        return hands.GroupBy(h => h.Line).Select(there => there.Last()).Where(h => !h.GivenBack).ToDictionary(h => h.Line, h => h.Person);
+        return hands.GroupBy(h => h.Line).Select(there => there.Last()).Where(h => !h.GivenBack)
+            .ToDictionary(h => h.Line, h => h.Person);
     }
 
-    /// <summary>A person takes a line's round of a day, or gives it back. Told again under the same key it changes nothing.</summary>
+    /// <summary>
+    /// A person takes a line's round of a day, or gives it back. Told again under the same key it changes nothing.
+    /// </summary>
     /// <returns>Who has it then; null for nobody.</returns>
-    public async Task<string?> HandAsync(string key, string line, DateOnly day, string person, bool givesBack, CancellationToken ct)
+    public async Task<string?> HandAsync(
+        string key, string line, DateOnly day, string person, bool givesBack, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);

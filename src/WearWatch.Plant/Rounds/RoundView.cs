@@ -39,6 +39,7 @@ public sealed record RoundView(IReadOnlyList<LineRound> Rounds, PlantTime Time)
             .Select(task => new StopTask(task, chain.IsDoneSince(task.Kind, today)))
             .Where(stop => stop.Done || stop.Task.IsDueBefore(tomorrow))])).Where(stop => stop.Tasks.Count > 0);
         return new RoundView(
-            [.. stops.GroupBy(s => s.Chain.Row.Line).Select(there => new LineRound(there.Key, [.. there], persons.GetValueOrDefault(there.Key)))], time);
+            [.. stops.GroupBy(s => s.Chain.Row.Line)
+                .Select(there => new LineRound(there.Key, [.. there], persons.GetValueOrDefault(there.Key)))], time);
     }
 }

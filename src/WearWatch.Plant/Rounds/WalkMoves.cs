@@ -1,6 +1,8 @@
 namespace WearWatch.Plant.Rounds;
 
-/// <summary>Moves in the order in which the plant is walked: a place among those of its line, or a whole line among the lines.</summary>
+/// <summary>
+/// Moves in the order in which the plant is walked: a place among those of its line, or a whole line among the lines.
+/// </summary>
 public static class WalkMoves
 {
     /// <summary>The order with a chain one place earlier on its line.</summary>

@@ -8,7 +8,8 @@ namespace WearWatch.Plant.Signals;
 public sealed class SensorPairs(IDbContextFactory<WearDb> databases, TimeProvider clock)
 {
     /// <summary>Keeps the sensors as they were measured in, from now on.</summary>
-    public async Task MeasureInAsync(int chainId, double distanceMm, double uncertaintyMm, int? teeth, string by, CancellationToken ct)
+    public async Task MeasureInAsync(
+        int chainId, double distanceMm, double uncertaintyMm, int? teeth, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         db.SensorPairs.Add(new SensorPairRow

@@ -22,7 +22,8 @@ public sealed class StudyBook(IDbContextFactory<WearDb> databases, TimeProvider 
     public async Task<string?> KeepAsync(
         MeasuringStudyKind kind, string name, string by, string readings, double? limit, CancellationToken ct = default)
     {
-        if (name.Trim().Length is 0 or > LongestName) return $"Give the study a name of 1 to {LongestName} characters, such as 'Tapes, May'.";
+        if (name.Trim().Length is 0 or > LongestName)
+            return $"Give the study a name of 1 to {LongestName} characters, such as 'Tapes, May'.";
         if (readings.Length > LongestReadings) return "This is too long for a study; keep its readings in a file.";
         await using var db = await databases.CreateDbContextAsync(ct);
         db.MeasuringStudies.Add(new MeasuringStudyRow

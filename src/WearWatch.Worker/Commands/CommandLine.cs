@@ -55,6 +55,7 @@ public static class CommandLine
             BacktestCommand.Make(screen),
             ImportCommand.Make(screen),
             ExportCommand.Make(screen),
+            PlanCommand.Make(screen),
             ServeCommand.Make(),
             DemoCommand.Make(screen),
             BoardsCommand.Make(screen),

@@ -64,8 +64,8 @@ internal static class ImportCommand
         {
             screen.Output.WriteLine(JsonSerializer.Serialize(
                 [.. report.Files
-                    .Select(f => new ImportJson(f.Name, FileWords.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused))],
-                CommandJson.Default.ImportJsonArray));
+                    .Select(f => new FileTakenInJson(f.Name, FileWords.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused))],
+                CommandJson.Default.FileTakenInJsonArray));
         }
         else
         {

@@ -35,7 +35,7 @@ public static class EventFacts
         if (told.PitchesOut is not { } pitches) yield break;
         if (card.Pitches - pitchesOutBefore is { } left && pitches >= left)
             yield return ("pitches_out", $"The chain has only {left} pitches.");
-        if (int.IsOddInteger(pitches) && !card.Family.CanBeOdd)
+        if (int.IsOddInteger(pitches) && !card.Family.ClosesAtOdd)
             yield return ("pitches_out", "There is no offset link for such a chain: pitches are taken out of it in pairs.");
     }
 }

@@ -139,11 +139,12 @@ public sealed class WorkTests(Screen screen)
         await phone.Page.GetByText("Temperature, place, take-up").TapAsync();
         await phone.Page.GetByLabel("Take-up position").FillAsync("35.5");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(Patient);
         await SentAsync(phone.Page, 1);
         var told = (await plant.ReadingsAsync("INCH-1"))[^1];
         Assert.Equal(
-            ("48 19/32", "in", 35.5),
-            (told.GetProperty("length").GetString(), told.GetProperty("unit").GetString(), told.GetProperty("take_up_mm").GetDouble()));
+            ("48 19/32", "in", "35.5"),
+            (told.GetProperty("length").GetString(), told.GetProperty("unit").GetString(), told.GetProperty("take_up_mm").ToString()));
         await phone.Page.EvaluateAsync("import('/floor/pack.js').then(p => p.loadPack({ anew: true }))");
         await phone.Page.ShowAsync($"#/chain/{id}/measure");
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Radio, new() { Name = "inch" })).ToBeCheckedAsync();

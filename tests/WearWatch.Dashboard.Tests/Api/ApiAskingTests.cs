@@ -4,15 +4,9 @@ using System.Text.Json;
 namespace WearWatch.Dashboard.Tests.Api;
 
 /// <summary>What the API answers of a small plant.</summary>
-public sealed class ApiAskingTests : IAsyncLifetime
+public sealed class ApiAskingTests(ApiCaller api) : IClassFixture<ApiCaller>
 {
-    private readonly ApiCaller api = new();
-
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
-
-    public ValueTask InitializeAsync() => api.InitializeAsync();
-
-    public ValueTask DisposeAsync() => api.DisposeAsync();
 
     [Fact]
     public async Task Chains_come_in_stretches_with_their_total()
@@ -87,7 +81,7 @@ public sealed class ApiAskingTests : IAsyncLifetime
             "/api/v1/plant", "/api/v1/chains", "/api/v1/chains/{chain}", "/api/v1/chains/{chain}/forecast",
             "/api/v1/chains/{chain}/readings",
             "/api/v1/chains/{chain}/events", "/api/v1/readings", "/api/v1/events", "/api/v1/notices",
-            "/api/v1/notices/{id}/judgement", "/api/v1/imports",
+            "/api/v1/notices/{id}/judgement", "/api/v1/imports", "/api/v1/plan", "/api/v1/plan/proposals",
         }) Assert.True(paths.TryGetProperty(path, out _), path);
     }
 }

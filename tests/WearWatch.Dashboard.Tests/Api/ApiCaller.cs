@@ -7,7 +7,7 @@ using WearWatch.Plant.Intake;
 namespace WearWatch.Dashboard.Tests.Api;
 
 /// <summary>A program that speaks to the API of a small plant.</summary>
-internal sealed class ApiCaller : IAsyncLifetime
+public sealed class ApiCaller : IAsyncLifetime
 {
     private readonly DashboardHost host = new();
 

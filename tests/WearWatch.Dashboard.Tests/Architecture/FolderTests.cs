@@ -7,6 +7,7 @@ public sealed class FolderTests
 {
     [Theory]
     [InlineData("WearWatch")]
+    [InlineData("WearWatch.Dashboard")]
     [InlineData("WearWatch.Learning")]
     [InlineData("WearWatch.Planning")]
     [InlineData("WearWatch.Plant")]

@@ -4,27 +4,8 @@ using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.ChainList;
 
-public sealed class ChainListQueryTests : IAsyncLifetime
+public sealed class ChainListQueryTests(ThreeChains plant) : IClassFixture<ThreeChains>
 {
-    private readonly DashboardHost host = new();
-
-    public async ValueTask InitializeAsync()
-    {
-        await using var db = await host.OpenAsync();
-        db.Chains.AddRange(
-            A.Chain("K-1", "Press", "infeed"), A.Chain("K-2", "Drying", "drum 50% load"), A.Chain("K-3", "Press", "outfeed", "BL634", ChainFamily.Named("leaf")));
-        await db.SaveChangesAsync(TestContext.Current.CancellationToken);
-        var reading = A.Reading(1);
-        db.Readings.Add(reading);
-        await db.SaveChangesAsync(TestContext.Current.CancellationToken);
-        db.Forecasts.AddRange(
-            A.Forecast(1, Condition.PlanASwap, earlyInDays: 20, elongationPct: 2.4, lastReadingId: reading.Id), A.Forecast(1, Condition.SwapNow, latest: false),
-            A.Forecast(2, Condition.WithinLimit, earlyInDays: 200, elongationPct: 0.8));
-        await db.SaveChangesAsync(TestContext.Current.CancellationToken);
-    }
-
-    public async ValueTask DisposeAsync() => await host.DisposeAsync();
-
     [Fact]
     public async Task What_comes_due_first_stands_first_and_what_is_not_known_last() =>
         Assert.Equal(["K-1", "K-2", "K-3"], await NamesAsync(new ChainFilter()));
@@ -75,13 +56,13 @@ public sealed class ChainListQueryTests : IAsyncLifetime
     [Fact]
     public async Task A_stretch_comes_with_the_total()
     {
-        var page = await host.Get<ChainListQuery>().AskAsync(new ChainFilter(), skip: 1, take: 1, TestContext.Current.CancellationToken);
+        var page = await plant.Host.Get<ChainListQuery>().AskAsync(new ChainFilter(), skip: 1, take: 1, TestContext.Current.CancellationToken);
         Assert.Equal(("K-2", 3), (page.Rows.Single().Name, page.Total));
     }
 
     private async Task<IReadOnlyList<string>> NamesAsync(ChainFilter filter)
     {
-        var page = await host.Get<ChainListQuery>().AskAsync(filter, 0, 100, TestContext.Current.CancellationToken);
+        var page = await plant.Host.Get<ChainListQuery>().AskAsync(filter, 0, 100, TestContext.Current.CancellationToken);
         return [.. page.Rows.Select(r => r.Name)];
     }
 }

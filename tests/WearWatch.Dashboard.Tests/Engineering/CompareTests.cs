@@ -28,7 +28,8 @@ public sealed class CompareTests
     [Fact]
     public void A_group_that_wears_twice_as_fast_is_told_with_its_interval()
     {
-        var view = CompareView.Of(Desk.Fleet(Line("Drying", 2000), Line("Press", 1000)), [], Terms, CompareFilter.FromQuery("?by=line&a=Drying&b=Press"), Time);
+        var view = CompareView.Of(Desk.Fleet(Line("Drying", 2000), Line("Press", 1000)), [], Terms,
+            CompareFilter.FromQuery("?by=line&a=Drying&b=Press"), Time);
         var (rate, life) = (view.Rows[0], view.Rows[1]);
         Assert.True(rate.Difference is { IsSeen: true } r && r.Interval.Contains(2));
         Assert.True(life.Difference is { IsSeen: true } l && l.Interval.Contains(0.5));
@@ -42,7 +43,8 @@ public sealed class CompareTests
     public void Where_nothing_was_picked_the_two_groups_with_most_lives_are_compared()
     {
         var fleet = Desk.Fleet(Line("Drying", 2000), Line("Press", 1000), [.. Line("Silo", 1500).Take(3)]);
-        Assert.Equal(CompareFilter.FromQuery("?by=line&a=Drying&b=Press"), CompareView.Opening(fleet, CompareFilter.FromQuery("?by=line")));
+        Assert.Equal(CompareFilter.FromQuery("?by=line&a=Drying&b=Press"),
+            CompareView.Opening(fleet, CompareFilter.FromQuery("?by=line")));
         var picked = CompareFilter.FromQuery("?by=line&a=Silo");
         Assert.Equal(picked, CompareView.Opening(fleet, picked));
     }
@@ -50,7 +52,8 @@ public sealed class CompareTests
     [Fact]
     public void The_same_group_against_itself_does_not_differ()
     {
-        var view = CompareView.Of(Desk.Fleet(Line("Press", 1000)), [.. Recorded("Press", 30)], Terms, CompareFilter.FromQuery("?by=line&a=Press&b=Press"), Time);
+        var view = CompareView.Of(Desk.Fleet(Line("Press", 1000)), [.. Recorded("Press", 30)], Terms,
+            CompareFilter.FromQuery("?by=line&a=Press&b=Press"), Time);
         Assert.All(view.Rows, r => Assert.NotEqual("they differ", r.Verdict));
         Assert.Equal(0, view.Rows[3].Difference!.Value.Value);
     }
@@ -60,7 +63,11 @@ public sealed class CompareTests
     {
         var side = new CompareSide("", new DateOnly(2026, 1, 1), new DateOnly(2026, 2, 1));
         var chain = new BookedChain(1, Desk.Card(), 3, []);
-        BookedLife Fitted(string day) => new(0, new Life(1, LifeEnd.StillRunning), true) { FittedAt = DateTimeOffset.Parse(day + "Z", System.Globalization.CultureInfo.InvariantCulture) };
+        BookedLife Fitted(string day) =>
+            new(0, new Life(1, LifeEnd.StillRunning), true)
+            {
+                FittedAt = DateTimeOffset.Parse(day + "Z", System.Globalization.CultureInfo.InvariantCulture),
+            };
         bool Holds(BookedLife life) => side.Holds(chain, life, LifeGrouping.Line, Time.DateOf);
         string[] moments = ["2025-12-31T23:00", "2026-01-01T00:00", "2026-01-31T23:00", "2026-02-01T00:00"];
         Assert.Equal([false, true, true, false], moments.Select(d => Holds(Fitted(d))));
@@ -78,11 +85,13 @@ public sealed class CompareTests
             [
                 new BookedLife(0, new Life(life, LifeEnd.ReachedLimit), FittingKnown: true)
                 {
-                    FittedAt = A.Now.AddDays(-100), EndedAt = A.Now.AddDays(-1), Removed = true, HoursRun = life, LogRate = (Math.Log(3000 / life), 0.05),
+                    FittedAt = A.Now.AddDays(-100), EndedAt = A.Now.AddDays(-1), Removed = true, HoursRun = life,
+                    LogRate = (Math.Log(3000 / life), 0.05),
                 },
             ]);
         });
     }
 
-    private static IEnumerable<RecordedForecast> Recorded(string line, int count) => Enumerable.Range(0, count).Select(_ => Desk.Recorded(line: line));
+    private static IEnumerable<RecordedForecast> Recorded(string line, int count) =>
+        Enumerable.Range(0, count).Select(_ => Desk.Recorded(line: line));
 }

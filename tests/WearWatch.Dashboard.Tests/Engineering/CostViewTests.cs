@@ -7,7 +7,10 @@ using WearWatch.Plant.Costs;
 
 namespace WearWatch.Dashboard.Tests.Engineering;
 
-/// <summary>Oracle: sums done by hand. A pitch costs 5, a stopped hour 100: a swap stops the line for 100, a breakdown costs 8 x 100 + 1,500.</summary>
+/// <summary>
+/// Oracle: sums done by hand. A pitch costs 5, a stopped hour 100: a swap stops the line for 100, a breakdown costs 8 x 100 +
+/// 1,500.
+/// </summary>
 public sealed class CostViewTests
 {
     private static readonly CostTerms Terms = new(
@@ -29,8 +32,10 @@ public sealed class CostViewTests
     [Fact]
     public void A_chain_run_past_its_limit_takes_its_sprockets_along_and_one_that_broke_costs_the_breakdown()
     {
-        var sheet = CostSheet.Of(Chain(), Life(2000, LifeEnd.ReachedLimit, lastPercent: 3.2) with { HoursRun = 2100, Broke = true }, Terms, Year);
-        Assert.Equal((500.0, 200.0, 0.0, 2300.0, 0.0), (sheet.Chains, sheet.Sprockets, sheet.Stops, sheet.Breakdowns, sheet.UnusedPrice));
+        var sheet = CostSheet.Of(
+            Chain(), Life(2000, LifeEnd.ReachedLimit, lastPercent: 3.2) with { HoursRun = 2100, Broke = true }, Terms, Year);
+        Assert.Equal(
+            (500.0, 200.0, 0.0, 2300.0, 0.0), (sheet.Chains, sheet.Sprockets, sheet.Stops, sheet.Breakdowns, sheet.UnusedPrice));
         Assert.Equal((1, 0), (sheet.Broke, sheet.Avoided));
     }
 
@@ -38,7 +43,11 @@ public sealed class CostViewTests
     [Fact]
     public void Hours_go_to_the_years_in_which_they_were_run()
     {
-        var life = Life(2000, LifeEnd.ReplacedBefore, 2) with { FittedAt = Year.From.AddDays(-100), EndedAt = Year.From.AddDays(100) };
+        var life = Life(2000, LifeEnd.ReplacedBefore, 2) with
+        {
+            FittedAt = Year.From.AddDays(-100),
+            EndedAt = Year.From.AddDays(100),
+        };
         Assert.Equal(1000, CostSheet.Of(Chain(), life, Terms, Year).Hours, 1e-6);
         Assert.Equal(1000, CostSheet.Of(Chain(), life, Terms, Year.YearBefore).Hours, 1e-6);
         Assert.Equal(0, CostSheet.Of(Chain(), life, Terms, Year.YearBefore).Swaps);
@@ -47,8 +56,10 @@ public sealed class CostViewTests
     [Fact]
     public void A_chain_that_still_runs_costs_nothing_yet_and_a_day_nobody_told_is_in_no_year()
     {
-        Assert.Equal((0.0, 1000.0), (CostSheet.Of(Chain(), Life(1000, LifeEnd.StillRunning, 1) with { Removed = false }, Terms, Year).Total, 1000.0));
-        Assert.Equal(new CostSheet(), CostSheet.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, 1) with { EndedAt = null }, Terms, Year));
+        Assert.Equal((0.0, 1000.0),
+            (CostSheet.Of(Chain(), Life(1000, LifeEnd.StillRunning, 1) with { Removed = false }, Terms, Year).Total, 1000.0));
+        Assert.Equal(
+            new CostSheet(), CostSheet.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, 1) with { EndedAt = null }, Terms, Year));
     }
 
     [Fact]
@@ -56,9 +67,11 @@ public sealed class CostViewTests
     {
         var dear = new BookedChain(1, Desk.Card("K-1", "Press"), 3, [Life(1000, LifeEnd.ReplacedBefore, 1.5)]);
         var cheap = new BookedChain(2, Desk.Card("K-2", "Drying"), 3, [Life(4000, LifeEnd.ReplacedBefore, 2.9)]);
-        var view = CostView.Of(Desk.Fleet([dear, cheap]), Terms, LifeGrouping.Line, A.Now, new Dictionary<int, (OilGiven, OilGiven)> { [2] = (new(7, 350), new(3, 0)) });
+        var view = CostView.Of(Desk.Fleet([dear, cheap]), Terms, LifeGrouping.Line, A.Now,
+            new Dictionary<int, (OilGiven, OilGiven)> { [2] = (new(7, 350), new(3, 0)) });
         Assert.Equal(["Press", "Drying"], view.Groups.Select(g => g.Group));
-        Assert.Equal((5000.0, 7, 350.0, 3), (view.All.Year.Hours, view.All.Year.Oilings, view.All.Year.OilMl, view.All.Before.Oilings));
+        Assert.Equal(
+            (5000.0, 7, 350.0, 3), (view.All.Year.Hours, view.All.Year.Oilings, view.All.Year.OilMl, view.All.Before.Oilings));
         Assert.Equal(view.All.Year.Total, view.Groups.Sum(g => g.Year.Total));
         Assert.Contains("of the year before nothing is known", view.InWords, StringComparison.Ordinal);
     }
@@ -69,12 +82,13 @@ public sealed class CostViewTests
 
     private static BookedChain Chain() => new(1, Desk.Card() with { Pitches = 100 }, 3, []);
 
-    private static BookedLife Life(double hours, LifeEnd end, double lastPercent) => new(0, new Life(hours, end), FittingKnown: true)
-    {
-        FittedAt = A.Now.AddDays(-200),
-        EndedAt = A.Now.AddDays(-10),
-        Removed = true,
-        HoursRun = hours,
-        LastPercent = lastPercent,
-    };
+    private static BookedLife Life(double hours, LifeEnd end, double lastPercent) =>
+        new(0, new Life(hours, end), FittingKnown: true)
+        {
+            FittedAt = A.Now.AddDays(-200),
+            EndedAt = A.Now.AddDays(-10),
+            Removed = true,
+            HoursRun = hours,
+            LastPercent = lastPercent,
+        };
 }

@@ -9,19 +9,11 @@ using WearWatch.Plant.Intake;
 namespace WearWatch.Dashboard.Tests.Engineering;
 
 /// <summary>The open data door on the small plant: four readings, an oiling, two chains.</summary>
-public sealed class HistoryTests : IAsyncLifetime
+public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlantHost>
 {
-    private readonly DashboardHost host = new();
+    private readonly DashboardHost host = plant.Host;
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
-
-    public async ValueTask InitializeAsync()
-    {
-        using var client = host.CreateClient();
-        await host.Get<FileImport>().ImportAsync(SmallPlant.Files, null, Ct);
-    }
-
-    public ValueTask DisposeAsync() => host.DisposeAsync();
 
     [Fact]
     public async Task Every_table_comes_as_csv_with_the_columns_that_it_tells_of()

@@ -19,7 +19,8 @@ public sealed class ReportTests
     public void An_empty_plant_has_an_empty_report_that_says_so()
     {
         var parts = MonthWriting.Parts(Facts());
-        Assert.Equal(["In short", "What to decide", "What comes due", "What changed", "What it cost", "Which forecasts held"], parts.Select(p => p.Heading));
+        Assert.Equal(["In short", "What to decide", "What comes due", "What changed", "What it cost", "Which forecasts held"],
+            parts.Select(p => p.Heading));
         Assert.Equal("Nothing waits for a decision.", Assert.Single(parts[1].Sentences));
         Assert.Equal("No limit comes within eight weeks.", Assert.Single(parts[2].Sentences));
     }
@@ -31,9 +32,9 @@ public sealed class ReportTests
         {
             Due =
             [
-                new DueChain("K-1", "Press", Condition.SwapNow, A.Now, PlannedFor: null),
-                new DueChain("K-2", "Press", Condition.SwapNow, A.Now, PlannedFor: A.Now.AddDays(3)),
-                new DueChain("K-3", "Press", Condition.PlanASwap, A.Now.AddDays(9), PlannedFor: null),
+                new ChainComingDue("K-1", "Press", Condition.SwapNow, A.Now, PlannedFor: null),
+                new ChainComingDue("K-2", "Press", Condition.SwapNow, A.Now, PlannedFor: A.Now.AddDays(3)),
+                new ChainComingDue("K-3", "Press", Condition.PlanASwap, A.Now.AddDays(9), PlannedFor: null),
             ],
             Unjudged = 2,
         });
@@ -69,7 +70,10 @@ public sealed class ReportTests
     [Fact]
     public void The_sheet_is_a_pdf_of_at_most_two_pages_with_its_font_inside()
     {
-        var facts = Facts() with { Due = [.. Enumerable.Range(1, 40).Select(i => new DueChain($"K-{i}", "Press", Condition.PlanASwap, A.Now, null))] };
+        var facts = Facts() with
+        {
+            Due = [.. Enumerable.Range(1, 40).Select(i => new ChainComingDue($"K-{i}", "Press", Condition.PlanASwap, A.Now, null))],
+        };
         var file = ReportPdf.Write(new MonthReport(Month, "Quillfen", Time, MonthWriting.Parts(facts)));
         Assert.Equal("%PDF"u8.ToArray(), file[..4]);
         var text = Encoding.Latin1.GetString(file);

@@ -7,7 +7,9 @@ using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Tests.People;
 
-/// <summary>What is refused at the passkeys' door. That a real one lets in is shown in a browser (WearWatch.Browser.Tests).</summary>
+/// <summary>
+/// What is refused at the passkeys' door. That a real one lets in is shown in a browser (WearWatch.Browser.Tests).
+/// </summary>
 public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlant>
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
@@ -38,7 +40,8 @@ public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlan
     [InlineData(PasskeyDoor.Use)]
     public async Task A_form_without_its_token_gets_no_question(string door)
     {
-        var answer = await plant.Technician.Http.PostAsync(door, new FormUrlEncodedContent([new("Form.Password", Caller.Password)]), Ct);
+        var answer =
+            await plant.Technician.Http.PostAsync(door, new FormUrlEncodedContent([new("Form.Password", Caller.Password)]), Ct);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.DoesNotContain("challenge", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
@@ -57,8 +60,10 @@ public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlan
     public async Task An_invented_answer_signs_nobody_in(bool asked)
     {
         using var caller = new Caller(plant.Host);
-        if (asked) Assert.Contains("challenge", await (await AskAsync(caller, "/people/sign-in", PasskeyDoor.Use, "")).Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
-        var text = await (await caller.SendFormAsync("/people/sign-in", "sign-in", ("Form.Answer", """{"id":"AQID","rawId":"AQID","type":"public-key"}""")))
+        if (asked) Assert.Contains("challenge", await (await AskAsync(caller, "/people/sign-in", PasskeyDoor.Use, "")).Content
+            .ReadAsStringAsync(Ct), StringComparison.Ordinal);
+        var text = await (await caller.SendFormAsync(
+            "/people/sign-in", "sign-in", ("Form.Answer", """{"id":"AQID","rawId":"AQID","type":"public-key"}""")))
             .Content.ReadAsStringAsync(Ct);
         Assert.Contains(SignInWords.PasskeyUnknown, text, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Unauthorized, (await caller.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
@@ -70,7 +75,8 @@ public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlan
     public async Task An_invented_answer_makes_no_passkey(string name, string answer)
     {
         await AskAsync(plant.Technician, "/people/me", PasskeyDoor.New, Caller.Password);
-        var text = await (await plant.Technician.SendFormAsync("/people/me", "passkey", ("Form.Name", name), ("Form.Answer", answer))).Content.ReadAsStringAsync(Ct);
+        var text = await (await plant.Technician
+            .SendFormAsync("/people/me", "passkey", ("Form.Name", name), ("Form.Answer", answer))).Content.ReadAsStringAsync(Ct);
         Assert.Contains(name.Length == 0 ? "Give the passkey a name" : "No passkey was made", text, StringComparison.Ordinal);
         await using var db = await plant.Host.OpenAsync();
         Assert.False(await db.Set<IdentityUserPasskey<int>>().AnyAsync(Ct));
@@ -81,11 +87,13 @@ public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlan
     {
         await AskAsync(plant.Technician, "/people/me", PasskeyDoor.Use, "");
         var answer = await plant.Technician.SendFormAsync(
-            "/people/me", "passkey", ("Form.Name", "Phone"), ("Form.Answer", """{"id":"AQID","rawId":"AQID","type":"public-key","response":{}}"""));
+            "/people/me", "passkey", ("Form.Name", "Phone"),
+            ("Form.Answer", """{"id":"AQID","rawId":"AQID","type":"public-key","response":{}}"""));
         Assert.Contains("No passkey was made", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
 
     private static async Task<HttpResponseMessage> AskAsync(Caller caller, string page, string door, string password) =>
         await caller.Http.PostAsync(door, new FormUrlEncodedContent(
-            [new("__RequestVerificationToken", await caller.TokenOfAsync(page)), new("Form.Password", password), new("Form.Name", "Phone")]), Ct);
+            [new("__RequestVerificationToken", await caller.TokenOfAsync(page)), new("Form.Password", password),
+                new("Form.Name", "Phone")]), Ct);
 }

@@ -54,8 +54,16 @@ public sealed class SetUpTests : IAsyncLifetime
         using var ada = new Caller(host);
         await ada.SetUpAsync();
         using var stranger = new Caller(host);
-        foreach (var path in new[] { "/openapi/v1.json", "/plan/swaps.csv", "/engineering/lives.csv", "/api/v1/nowhere", "/_blazor/negotiate" })
-            Assert.True((await stranger.Http.GetAsync(path, Ct)).StatusCode is HttpStatusCode.Found or HttpStatusCode.Unauthorized, path);
+        foreach (var path in new[]
+        {
+            "/openapi/v1.json",
+            "/plan/swaps.csv",
+            "/engineering/lives.csv",
+            "/api/v1/nowhere",
+            "/_blazor/negotiate",
+        })
+            Assert.True(
+                (await stranger.Http.GetAsync(path, Ct)).StatusCode is HttpStatusCode.Found or HttpStatusCode.Unauthorized, path);
     }
 
     [Theory]
@@ -64,7 +72,8 @@ public sealed class SetUpTests : IAsyncLifetime
     [InlineData("/api/v1/chains", "not_set_up")]
     public async Task Before_the_set_up_a_request_from_elsewhere_is_refused_and_told_how(string path, string told)
     {
-        await using var far = host.WithWebHostBuilder(b => b.ConfigureServices(s => s.AddSingleton<IStartupFilter>(new FromElsewhere())));
+        await using var far =
+            host.WithWebHostBuilder(b => b.ConfigureServices(s => s.AddSingleton<IStartupFilter>(new FromElsewhere())));
         var answer = await far.CreateClient().GetAsync(path, Ct);
         Assert.Equal(HttpStatusCode.Forbidden, answer.StatusCode);
         Assert.Contains(told, await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
@@ -86,7 +95,8 @@ public sealed class SetUpTests : IAsyncLifetime
     [InlineData("http://0.0.0.0:5080", false)]
     [InlineData("http://*:5080", false)]
     [InlineData("http://mill.example:5080", false)]
-    public void An_address_that_other_machines_reach_is_known_as_such(string url, bool near) => Assert.Equal(near, SetUp.IsNear(url));
+    public void An_address_that_other_machines_reach_is_known_as_such(string url, bool near) =>
+        Assert.Equal(near, SetUp.IsNear(url));
 
     [Fact]
     public async Task Of_two_who_set_up_at_the_same_time_one_is_let_in()
@@ -94,7 +104,8 @@ public sealed class SetUpTests : IAsyncLifetime
         Caller[] racers = [.. Enumerable.Range(0, 4).Select(_ => new Caller(host))];
         var tokens = await Task.WhenAll(racers.Select(r => r.TokenOfAsync("/people/first")));
         var answers = await Task.WhenAll(racers.Select((racer, i) => racer.SendFormAsync(
-            "/people/first", "first", tokens[i], ("Form.Name", $"Racer {i}"), ("Form.Password", Caller.Password), ("Form.Again", Caller.Password))));
+            "/people/first", "first", tokens[i], ("Form.Name", $"Racer {i}"), ("Form.Password", Caller.Password),
+            ("Form.Again", Caller.Password))));
         Assert.Single(answers, a => a.StatusCode == HttpStatusCode.Found);
         await using var db = await host.OpenAsync();
         Assert.Equal(RoleWords.All, (await db.People.SingleAsync(Ct)).Roles);
@@ -118,7 +129,8 @@ public sealed class SetUpTests : IAsyncLifetime
     public async Task A_name_or_password_that_will_not_do_is_told_and_nobody_is_set_up(string name, string password, string told)
     {
         using var caller = new Caller(host);
-        var answer = await caller.SendFormAsync("/people/first", "first", ("Form.Name", name), ("Form.Password", password), ("Form.Again", password));
+        var answer = await caller.SendFormAsync(
+            "/people/first", "first", ("Form.Name", name), ("Form.Password", password), ("Form.Again", password));
         Assert.Contains(told, await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
         Assert.False(await host.Get<SetUp>().IsDoneAsync(Ct));
     }

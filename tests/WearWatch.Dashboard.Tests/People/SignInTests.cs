@@ -2,7 +2,6 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Administration.People;
 using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Tests.People;
@@ -37,14 +36,6 @@ public sealed class SignInTests : IAsyncLifetime
         Assert.Equal("Ada", me.GetProperty("name").GetString());
         Assert.False(me.GetProperty("open_until_set_up").GetBoolean());
     }
-
-    [Theory]
-    [InlineData("//elsewhere.example")]
-    [InlineData("https://elsewhere.example")]
-    [InlineData("/\\elsewhere.example")]
-    [InlineData("/\t/elsewhere.example")]
-    [InlineData(null)]
-    public void Nobody_is_led_to_another_site(string? back) => Assert.Equal("/", LocalAddress.Of(back));
 
     [Theory]
     [InlineData("Ada", "a wrong password")]

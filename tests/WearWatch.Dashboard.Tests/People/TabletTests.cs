@@ -75,7 +75,8 @@ public sealed class TabletTests : IAsyncLifetime
     [Fact]
     public async Task A_wrong_PIN_is_refused_and_five_lock_even_the_right_one_out_for_five_minutes()
     {
-        for (var i = 1; i < Pin.MissesForAWhile; i++) Assert.Contains(PinWords.Wrong, await TypedAsync("0000"), StringComparison.Ordinal);
+        for (var i = 1; i < Pin.MissesForAWhile; i++)
+            Assert.Contains(PinWords.Wrong, await TypedAsync("0000"), StringComparison.Ordinal);
         Assert.Contains("locked for five minutes", await TypedAsync("0000"), StringComparison.Ordinal);
         Assert.Contains("locked for five minutes", await TypedAsync(Right), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Unauthorized, (await tablet.TellAsync("/api/v1/readings", Reading, "locked")).StatusCode);
@@ -144,7 +145,8 @@ public sealed class TabletTests : IAsyncLifetime
         await SetPinAsync(ada, "7391");
         var id = (await MeAsync(ada)).GetProperty("id").GetInt32();
         await tablet.SendFormAsync($"/people/switch?who={id}", "pin", ("Form.Who", $"{id}"), ("Form.Pin", "7391"));
-        Assert.DoesNotContain("administrator", (await MeAsync(tablet)).GetProperty("roles").EnumerateArray().Select(r => r.GetString()));
+        Assert.DoesNotContain(
+            "administrator", (await MeAsync(tablet)).GetProperty("roles").EnumerateArray().Select(r => r.GetString()));
         Assert.Equal("/people/refused", (await tablet.Http.GetAsync("/people", Ct)).Headers.Location!.AbsolutePath);
         var mine = await tablet.Http.GetStringAsync("/people/me", Ct);
         Assert.DoesNotContain("New PIN", mine, StringComparison.Ordinal);
@@ -156,7 +158,8 @@ public sealed class TabletTests : IAsyncLifetime
     {
         await TypeAsync(tablet, Right);
         clock.MoveOn(TimeSpan.FromMinutes(29));
-        Assert.Equal(HttpStatusCode.OK, (await tablet.Http.GetAsync("/api/v1/me", Ct)).StatusCode); // touched: half an hour from now
+        // touched: half an hour from now
+        Assert.Equal(HttpStatusCode.OK, (await tablet.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
         clock.MoveOn(TimeSpan.FromMinutes(29));
         Assert.Equal(HttpStatusCode.OK, (await tablet.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
         clock.MoveOn(TimeSpan.FromMinutes(31));
@@ -195,7 +198,8 @@ public sealed class TabletTests : IAsyncLifetime
     public async Task A_PIN_is_set_with_the_present_password_only_and_kept_as_a_hash()
     {
         var text = await (await bea.SendFormAsync(
-            "/people/me", "pin", ("Form.Password", "a wrong password"), ("Form.Pin", "7391"), ("Form.Again", "7391"))).Content.ReadAsStringAsync(Ct);
+            "/people/me", "pin", ("Form.Password", "a wrong password"), ("Form.Pin", "7391"), ("Form.Again", "7391"))).Content
+                .ReadAsStringAsync(Ct);
         Assert.Contains("present password is not right", text, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Found, (await TypeAsync(tablet, Right)).StatusCode);
         var done = await (await SetPinAsync(bea, "7391")).Content.ReadAsStringAsync(Ct);
@@ -231,7 +235,8 @@ public sealed class TabletTests : IAsyncLifetime
         return browser;
     }
 
-    private Task<HttpResponseMessage> TypeAsync(Caller at, string pin) => at.SendFormAsync(Page, "pin", ("Form.Who", $"{beaId}"), ("Form.Pin", pin));
+    private Task<HttpResponseMessage> TypeAsync(Caller at, string pin) =>
+        at.SendFormAsync(Page, "pin", ("Form.Who", $"{beaId}"), ("Form.Pin", pin));
 
     private async Task<string> TypedAsync(string pin) =>
         WebUtility.HtmlDecode(await (await TypeAsync(tablet, pin)).Content.ReadAsStringAsync(Ct));

@@ -1,8 +1,8 @@
 using System.IO.Compression;
 using System.Net;
 using System.Text;
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Plant.Planning;
 
@@ -22,7 +22,8 @@ public sealed class PlanFilesTests
         Assert.Equal(6, swaps.Length); // head, four swaps, and what stands after the last line's end
         Assert.StartsWith("chain,line,position,chain_type,pitches,shutdown_start", swaps[0], StringComparison.Ordinal);
         Assert.StartsWith("D-1,Debarking,drive,16B-1,80,20", swaps[1], StringComparison.Ordinal);
-        Assert.Contains("16B-1 offset link,pieces,no,1,", Encoding.UTF8.GetString(await Get("/plan/orders.csv")), StringComparison.Ordinal);
+        var orders = Encoding.UTF8.GetString(await Get("/plan/orders.csv"));
+        Assert.Contains("16B-1 offset link,pieces,no,1,", orders, StringComparison.Ordinal);
 
         using var sheet = new ZipArchive(new MemoryStream(await Get("/plan/orders.xlsx")));
         Assert.Contains(sheet.Entries, e => e.FullName == "xl/worksheets/sheet1.xml");
@@ -30,7 +31,8 @@ public sealed class PlanFilesTests
         var calendar = Encoding.UTF8.GetString(await Get("/plan/calendar/Debarking.ics"));
         Assert.Equal(2, calendar.Split("BEGIN:VEVENT").Length - 1);
         Assert.Contains("SUMMARY:Swap chain D-2", calendar, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.NotFound, (await client.GetAsync("/plan/calendar/Nowhere.ics", TestContext.Current.CancellationToken)).StatusCode);
+        var nowhere = await client.GetAsync("/plan/calendar/Nowhere.ics", TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.NotFound, nowhere.StatusCode);
 
         var card = await Get("/plan/card/D-2/job-card.pdf");
         Assert.Equal("%PDF-1."u8, card.AsSpan(0, 7));
@@ -54,9 +56,12 @@ public sealed class PlanFilesTests
     public async Task Sprockets_that_go_with_a_chain_stand_on_its_job_card()
     {
         await using var mill = await PlannedHost.OpenAsync();
-        await mill.Get<PlanInputs>().SaveAsync(new SwapTermsLine("D-1", "", "", 6, 2, WithSprockets: true), TestContext.Current.CancellationToken);
+        var terms = new SwapTermsLine("D-1", "", "", 6, 2, WithSprockets: true);
+        await mill.Get<PlanInputs>().SaveAsync(terms, TestContext.Current.CancellationToken);
         var card = await mill.Get<JobCardQuery>().AskAsync("D-1", TestContext.Current.CancellationToken);
-        Assert.Contains(("From the store", "79 pitches of 16B-1 chain, 1 16B-1 connecting link, 1 16B-1 z17 sprocket, 1 16B-1 z57 sprocket"), card!.Facts);
+        const string parts =
+            "79 pitches of 16B-1 chain, 1 16B-1 connecting link, 1 16B-1 z17 sprocket, 1 16B-1 z57 sprocket";
+        Assert.Contains(("From the store", parts), card!.Facts);
         Assert.Contains(("Sprockets", "17 teeth and 57 teeth: replace them with the chain"), card.Facts);
     }
 

@@ -21,23 +21,6 @@ public sealed class CardHostTests : IAsyncLifetime
 
     public ValueTask DisposeAsync() => host.DisposeAsync();
 
-    [Theory]
-    [InlineData("/chains/new", "Name on the label")]
-    [InlineData("/chains/K-1/card", "set by the plant")]
-    [InlineData("/chains/K-1/card", "taken into the register")]
-    [InlineData("/chains/nobody/card", "No chain is called nobody")]
-    [InlineData("/chains/K-1/done", "Stop, isolate, lock and tag")]
-    [InlineData("/chains/K-1/done", "Next look at the oiler")]
-    [InlineData("/chains/nobody/done", "No chain is called nobody")]
-    [InlineData("/chains/K-1", "/chains/K-1/done")]
-    [InlineData("/chains/K-1", "/chains/K-1/card")]
-    public async Task A_page_of_the_register_tells_what_it_is_for(string path, string expected)
-    {
-        var text = WebUtility.HtmlDecode(await client.GetStringAsync(path, Ct));
-        Assert.Contains(expected, text, StringComparison.Ordinal);
-        Assert.DoesNotContain("could not be drawn", text, StringComparison.Ordinal);
-    }
-
     [Fact]
     public async Task A_card_goes_out_is_changed_and_the_change_is_recorded()
     {

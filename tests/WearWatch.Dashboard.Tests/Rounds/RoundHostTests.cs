@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Time.Testing;
 using WearWatch.Chains;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Rounds;
@@ -11,7 +12,10 @@ namespace WearWatch.Dashboard.Tests.Rounds;
 
 public sealed class RoundHostTests : IAsyncLifetime
 {
-    private readonly DashboardHost host = new();
+    // A round is of a day: a clock that stands still keeps midnight out of the tests.
+    private static readonly DateTimeOffset Now = new(2026, 10, 5, 9, 0, 0, TimeSpan.Zero);
+
+    private readonly DashboardHost host = new() { Clock = new FakeTimeProvider(Now) };
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
@@ -28,11 +32,10 @@ public sealed class RoundHostTests : IAsyncLifetime
         Assert.Equal(6, due.All); // both chains were last measured, oiled and looked at long ago, or never
         Assert.Equal(0, due.Done);
 
-        var now = TimeProvider.System.GetUtcNow();
         await host.Get<IntakeDesk>().TakeEventAsync(
-            new NewEvent { Key = "oil", Chain = "K-2", Kind = ChainEventKind.Oiling, At = now, ToldBy = "test" }, Ct);
+            new NewEvent { Key = "oil", Chain = "K-2", Kind = ChainEventKind.Oiling, At = Now, ToldBy = "test" }, Ct);
         await host.Get<IntakeDesk>().TakeEventAsync(
-            new NewEvent { Key = "look", Chain = "K-1", Kind = ChainEventKind.Inspection, At = now, ToldBy = "test" }, Ct);
+            new NewEvent { Key = "look", Chain = "K-1", Kind = ChainEventKind.Inspection, At = Now, ToldBy = "test" }, Ct);
         var after = Assert.Single((await host.Get<RoundDesk>().AskAsync(Ct)).Rounds);
         // A look at a chain with an oiler is a look at the oiler, too.
         Assert.Equal(3, after.Done);
@@ -100,7 +103,7 @@ public sealed class RoundHostTests : IAsyncLifetime
 
     private static async Task<string?> HandAsync(HttpClient client, string key, string by, bool givesBack)
     {
-        var day = DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().Date);
+        var day = DateOnly.FromDateTime(Now.Date);
         using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/floor/rounds")
         {
             Content = JsonContent.Create(new { line = "Press", day, gives_back = givesBack, by }),

@@ -6,7 +6,7 @@ namespace WearWatch.Dashboard.Tests.Workbench;
 /// <summary>Questions to the bench, written as the pages' addresses.</summary>
 internal static class Bench
 {
-    public static Asked Ask(string query) => BenchAddress.Of("http://localhost/x?" + query).Ask();
+    public static Asked Ask(string query) => BenchAddress.Of(new Uri("http://localhost/x?" + query)).Ask();
 
     public static GaugeSheet Gauge(string query) =>
         Assert.IsType<BenchAnswer<GaugeSheet>.Answered>(GaugeBench.Answer(Ask(query))).Sheet;

@@ -1,5 +1,5 @@
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Engineer.Workbench;
 using WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 using WearWatch.Dashboard.Kit.Words;
@@ -26,7 +26,7 @@ public sealed class TypeSearchTests
     [Fact]
     public void A_type_is_put_beside_others_and_taken_away()
     {
-        var address = BenchAddress.Of("http://localhost/types?compare=16B-1");
+        var address = BenchAddress.Of(new Uri("http://localhost/types?compare=16B-1"));
         var both = Search("compare=16B-1").Toggle(address, "80-1");
         Assert.Equal("16B-1,80-1", both.Text("compare"));
         Assert.Equal("80-1", Search("compare=16B-1,80-1").Toggle(both, "16B-1").Text("compare"));

@@ -80,8 +80,8 @@ public sealed class UnitPreferenceTests
     [Fact]
     public void An_address_keeps_its_texts()
     {
-        var address = BenchAddress.Of("http://localhost/gauge?length=48%203%2F16&unit=in");
+        var address = BenchAddress.Of(new Uri("http://localhost/gauge?length=48%203%2F16&unit=in"));
         Assert.Equal("48 3/16", address.Text("length"));
-        Assert.Equal(address, BenchAddress.Of("http://localhost" + address.With("pitches", "24").With("pitches", " ")));
+        Assert.Equal(address, BenchAddress.Of(new Uri("http://localhost" + address.With("pitches", "24").With("pitches", " "))));
     }
 }

@@ -4,15 +4,9 @@ using WearWatch.Plant.Intake;
 
 namespace WearWatch.Dashboard.Tests.Workbench;
 
-public sealed class WorkbenchHostTests : IAsyncLifetime
+public sealed class WorkbenchHostTests(DashboardHost host) : IClassFixture<DashboardHost>
 {
-    private readonly DashboardHost host = new();
-
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
-
-    public ValueTask InitializeAsync() => default;
-
-    public ValueTask DisposeAsync() => host.DisposeAsync();
 
     [Theory]
     [InlineData("/tools", "Gauge")]

@@ -1,6 +1,6 @@
 using System.Globalization;
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Units;
 
 namespace WearWatch.Tests.Chains;

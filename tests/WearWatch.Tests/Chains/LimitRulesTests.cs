@@ -1,6 +1,6 @@
 using CsCheck;
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 
 namespace WearWatch.Tests.Chains;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using CsCheck;
-using WearWatch.Chains.Families;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Lubrication;
 using WearWatch.Tests.Chains;
 using WearWatch.Units;

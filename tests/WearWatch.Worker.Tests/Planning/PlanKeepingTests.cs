@@ -31,7 +31,9 @@ public sealed class PlanKeepingTests
         await mill.KeepAsync(draft);
         var rows = await mill.SwapsAsync();
         Assert.Equal(SwapOutcome.Replaced, rows[0].Outcome);
-        Assert.Equal((SwapOutcome.Planned, SwapPlacing.ByHand, "wait for the new sprocket", "planner"), (rows[^1].Outcome, rows[^1].Placing, rows[^1].Note, rows[^1].DecidedBy));
+        Assert.Equal(
+            (SwapOutcome.Planned, SwapPlacing.ByHand, "wait for the new sprocket", "planner"),
+            (rows[^1].Outcome, rows[^1].Placing, rows[^1].Note, rows[^1].DecidedBy));
     }
 
     [Fact]
@@ -58,7 +60,9 @@ public sealed class PlanKeepingTests
     {
         await using var mill = await PlannedMill.OpenAsync();
         await mill.KeepAsync(await mill.ProposedAsync());
-        await mill.Get<PlanKeeping>().NotDoneAsync((await mill.SwapsAsync())[0].Id, "chain did not come", "fitter", TestContext.Current.CancellationToken);
+        var first = (await mill.SwapsAsync())[0].Id;
+        await mill.Get<PlanKeeping>()
+            .NotDoneAsync(first, "chain did not come", "fitter", TestContext.Current.CancellationToken);
         var draft = await mill.DraftAsync();
         Assert.Equal(DraftPlace.Nowhere, draft.PlaceOf("D-1"));
         Assert.Contains("D-1", draft.Picture.Faces.Keys);

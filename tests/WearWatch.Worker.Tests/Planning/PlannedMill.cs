@@ -13,6 +13,8 @@ internal sealed class PlannedMill : IAsyncDisposable
 
     public DateTimeOffset Now => plant.Clock.GetUtcNow();
 
+    public void Pass(TimeSpan time) => plant.Clock.Advance(time);
+
     public static async Task<PlannedMill> OpenAsync()
     {
         var mill = new PlannedMill(await TestPlant.OpenAsync());
@@ -35,7 +37,7 @@ internal sealed class PlannedMill : IAsyncDisposable
         return draft;
     }
 
-    public Task<int> KeepAsync(PlanDraft draft) =>
+    public Task<int?> KeepAsync(PlanDraft draft) =>
         Get<PlanKeeping>().KeepAsync(draft, "planner", TestContext.Current.CancellationToken);
 
     public async Task<List<SwapRow>> SwapsAsync()

@@ -1,5 +1,6 @@
 using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
 using WearWatch.Plant.Planning;
 
 namespace WearWatch.Worker.Tests.Planning;
@@ -14,7 +15,8 @@ public sealed class SwapTermsTests
     {
         await using var mill = await PlannedMill.OpenAsync();
         var inputs = mill.Get<PlanInputs>();
-        Assert.Equal([new SwapWorkLine(ChainFamily.Usual, ChainFamily.Usual.UsualSwap, IsOwn: false)], (await inputs.AskAsync(Ct)).Works);
+        Assert.Equal(
+            [new SwapWorkLine(ChainFamily.Usual, ChainFamily.Usual.UsualSwap, IsOwn: false)], (await inputs.AskAsync(Ct)).Works);
 
         await inputs.SaveAsync(ChainFamily.Usual, new SwapWork(2, 1, 3), Ct);
         Assert.True(Assert.Single((await inputs.AskAsync(Ct)).Works).IsOwn);
@@ -30,10 +32,13 @@ public sealed class SwapTermsTests
 
         var swap = (await mill.DraftAsync()).Picture.Input.Tasks.Single(t => t.Chain == "D-1");
         Assert.Equal((6.0, 2, 0.0), (swap.Hours, swap.People, swap.SprocketPrice));
-        Assert.Equal(["16B-1 z17", "16B-1 z57"], swap.Needs.Where(n => n.Part.Kind == PartKind.Sprocket).Select(n => n.Part.Designation));
+        Assert.Equal(["16B-1 z17", "16B-1 z57"], SprocketsOf(swap));
 
         var kept = await mill.Get<KeptPlan>().AskAsync(Ct);
-        Assert.Equal(["16B-1 z17", "16B-1 z57"], kept.JobOf("D-1")!.Task.Needs.Where(n => n.Part.Kind == PartKind.Sprocket).Select(n => n.Part.Designation));
+        Assert.Equal(["16B-1 z17", "16B-1 z57"], SprocketsOf(kept.JobOf("D-1")!.Task));
         Assert.Equal((true, false), (kept.JobOf("D-1")!.Task.TakesSprockets, kept.JobOf("D-2")!.Task.TakesSprockets));
     }
+
+    private static IEnumerable<string> SprocketsOf(SwapTask swap) =>
+        swap.Needs.Where(n => n.Part.Kind == PartKind.Sprocket).Select(n => n.Part.Designation);
 }

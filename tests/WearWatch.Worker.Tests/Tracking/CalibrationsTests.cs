@@ -4,7 +4,7 @@ using WearWatch.Wear;
 
 namespace WearWatch.Worker.Tests.Tracking;
 
-public sealed class CalibrationsTests
+public sealed class CalibrationsTests(ShiftedPlant shifted) : IClassFixture<ShiftedPlant>
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
@@ -19,15 +19,13 @@ public sealed class CalibrationsTests
         Assert.Equal(WearPrior.Broad.Source, knowledge.Version);
     }
 
-    // The world of wear/shifted has other constants of wear than the defaults (tests/data/SOURCES.md).
     [Fact]
     public async Task A_plant_of_another_world_gets_constants_of_its_own_and_its_forecasts_are_made_anew_with_them()
     {
-        await using var plant = await TestPlant.OpenAsync();
-        await plant.Import.ImportAsync(A.Folder(A.Data("wear", "shifted")), null, Ct);
-        Assert.True(await plant.Get<Calibrations>().CalibrateAsync(Ct));
+        var plant = shifted.Plant;
         var knowledge = await plant.Get<Calibrations>().KnowledgeAsync(Ct);
         Assert.NotEqual(WearConstants.Default.RateDrift, knowledge.Constants.RateDrift);
+        Assert.Equal(1, knowledge.Constants.Onsets.Sum(o => o.Weight), 12);
 
         await plant.Review.ReviewAsync(await plant.Get<DueReviews>().FindAsync(Ct), null, Ct);
         await using var db = plant.Db();
@@ -39,13 +37,9 @@ public sealed class CalibrationsTests
     [Fact]
     public async Task Constants_are_the_same_to_the_bit_after_they_were_kept()
     {
-        await using var plant = await TestPlant.OpenAsync();
-        await plant.Import.ImportAsync(A.Folder(A.Data("wear", "shifted")), null, Ct);
-        await plant.Get<Calibrations>().CalibrateAsync(Ct);
-        var knowledge = await plant.Get<Calibrations>().KnowledgeAsync(Ct);
-        var again = await plant.Get<Calibrations>().KnowledgeAsync(Ct);
+        var knowledge = await shifted.Plant.Get<Calibrations>().KnowledgeAsync(Ct);
+        var again = await shifted.Plant.Get<Calibrations>().KnowledgeAsync(Ct);
         Assert.Equal(knowledge.Constants.Onsets, again.Constants.Onsets);
         Assert.Equal(knowledge.Constants with { Onsets = [] }, again.Constants with { Onsets = [] });
-        Assert.Equal(1, knowledge.Constants.Onsets.Sum(o => o.Weight), 12);
     }
 }

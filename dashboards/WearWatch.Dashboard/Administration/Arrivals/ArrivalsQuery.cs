@@ -12,7 +12,8 @@ namespace WearWatch.Dashboard.Administration.Arrivals;
 
 /// <summary>Asks what arrives from machines, what is late and what was set aside.</summary>
 public sealed class ArrivalsQuery(
-    IDbContextFactory<WearDb> databases, BrokerLink link, EmbeddedBroker embedded, IOptions<MqttOptions> mqtt, IOptions<InfluxOptions> influx, IServiceProvider services,
+    IDbContextFactory<WearDb> databases, BrokerLink link, EmbeddedBroker embedded, IOptions<MqttOptions> mqtt,
+    IOptions<InfluxOptions> influx, IServiceProvider services,
     TimeProvider clock)
 {
     private const int AsideShown = 50;
@@ -29,15 +30,18 @@ public sealed class ArrivalsQuery(
         var waiting = db.SetAside.AsNoTracking().Where(s => s.Settlement == Settlement.Waiting);
         var aside = await waiting.OrderByDescending(s => s.LastAt).Take(AsideShown).ToListAsync(ct);
         var (broker, isWell) = Broker(time);
-        return new ArrivalsView(await SourcesAsync(db, now, ct), [.. aside.Select(Row)], await waiting.CountAsync(ct), broker, isWell, await SentOnAsync(db, ct));
+        return new ArrivalsView(await SourcesAsync(db, now, ct), [.. aside.Select(Row)], await waiting.CountAsync(ct), broker,
+            isWell, await SentOnAsync(db, ct));
     }
 
     private async Task<SentOnState?> SentOnAsync(WearDb db, CancellationToken ct)
     {
         if (influx.Value.Address is null) return null;
-        var last = await db.Parked.AsNoTracking().OrderByDescending(p => p.TelemetryId).Select(p => p.Reason).FirstOrDefaultAsync(ct);
+        var last = await db.Parked.AsNoTracking().OrderByDescending(p => p.TelemetryId).Select(p => p.Reason)
+            .FirstOrDefaultAsync(ct);
         return new SentOnState(
-            await db.Telemetry.CountAsync(t => t.AwaitsForwarding, ct), await db.Parked.CountAsync(ct), last ?? "", services.GetService<Forwarder>()?.Trouble);
+            await db.Telemetry.CountAsync(t => t.AwaitsForwarding, ct), await db.Parked.CountAsync(ct), last ?? "",
+            services.GetService<Forwarder>()?.Trouble);
     }
 
     private static async Task<IReadOnlyList<SourceRow>> SourcesAsync(WearDb db, DateTimeOffset now, CancellationToken ct)
@@ -67,6 +71,7 @@ public sealed class ArrivalsQuery(
     private static AsideRow Row(SetAsideRow row)
     {
         var text = Encoding.UTF8.GetString(row.Payload);
-        return new AsideRow(row.Id, row.Topic, text.Length > PayloadShown ? text[..PayloadShown] + "…" : text, row.Reason, row.Times, row.LastAt);
+        return new AsideRow(
+            row.Id, row.Topic, text.Length > PayloadShown ? text[..PayloadShown] + "…" : text, row.Reason, row.Times, row.LastAt);
     }
 }

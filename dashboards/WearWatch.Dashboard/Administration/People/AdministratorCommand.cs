@@ -5,13 +5,17 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;
 
-/// <summary>The arguments <c>administrator NAME</c>: for a machine without a browser, and for an administrator whose password is lost.</summary>
+/// <summary>
+/// The arguments <c>administrator NAME</c>: for a machine without a browser, and for an administrator whose password is lost.
+/// </summary>
 /// <remarks>Whoever may write the data folder may do this; the password is read from standard input.</remarks>
 internal static class AdministratorCommand
 {
     public const string Word = "administrator";
 
-    /// <summary>Sets the first administrator up, or gives an existing person the role and a new password. 0 when done, 1 when refused.</summary>
+    /// <summary>
+    /// Sets the first administrator up, or gives an existing person the role and a new password. 0 when done, 1 when refused.
+    /// </summary>
     public static async Task<int> RunAsync(IServiceProvider services, string name)
     {
         await services.GetRequiredService<WearStore>().PrepareAsync();

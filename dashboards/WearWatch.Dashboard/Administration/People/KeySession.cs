@@ -1,12 +1,14 @@
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.Extensions.Options;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Administration.People;
 
 /// <summary>A request that carries a key instead of a session.</summary>
-internal sealed class KeySession(IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory log, UrlEncoder encoder, KeyDesk keys)
+internal sealed class KeySession(
+    IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory log, UrlEncoder encoder, KeyDesk keys)
     : AuthenticationHandler<AuthenticationSchemeOptions>(options, log, encoder)
 {
     public const string Name = "key";

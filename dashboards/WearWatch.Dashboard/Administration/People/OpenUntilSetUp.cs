@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Components.Endpoints;
 using Microsoft.AspNetCore.Http.HttpResults;
+using WearWatch.Dashboard.Kit.People;
 
 namespace WearWatch.Dashboard.Administration.People;
 

@@ -34,7 +34,8 @@ public sealed class PasskeyDesk(PersonSignIn signIn, UserManager<PersonRow> peop
     {
         if (name.Trim() is not { Length: > 0 and <= LongestName } given)
             return $"Give the passkey a name of at most {LongestName} letters, such as the device it is on.";
-        if (await WhenAskedAsync(() => signIn.PerformPasskeyAttestationAsync(answer)) is not { Succeeded: true } made) return SignInWords.PasskeyNotMade;
+        if (await WhenAskedAsync(() => signIn.PerformPasskeyAttestationAsync(answer)) is not { Succeeded: true } made)
+            return SignInWords.PasskeyNotMade;
         if (made.UserEntity.Id != await people.GetUserIdAsync(person)) return SignInWords.PasskeyNotMade;
         made.Passkey.Name = given;
         var kept = await people.AddOrUpdatePasskeyAsync(person, made.Passkey);
@@ -63,7 +64,9 @@ public sealed class PasskeyDesk(PersonSignIn signIn, UserManager<PersonRow> peop
     /// <summary>How forms name a passkey.</summary>
     public static string MarkOf(UserPasskeyInfo passkey) => Base64Url.EncodeToString(passkey.CredentialId);
 
-    /// <summary>Looks at an answer; null when nothing was asked, too long ago, or the other question: Identity throws then.</summary>
+    /// <summary>
+    /// Looks at an answer; null when nothing was asked, too long ago, or the other question: Identity throws then.
+    /// </summary>
     private static async Task<T?> WhenAskedAsync<T>(Func<Task<T>> look)
         where T : class
     {

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Mvc;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.People;
 
 namespace WearWatch.Dashboard.Administration.People;
@@ -16,7 +17,8 @@ public static class PasskeyDoor
     internal static void MapPasskeys(this IEndpointRouteBuilder app)
     {
         // The framework's own check would answer a missing token with a broken page; a script reads a problem.
-        var doors = app.MapGroup("").DisableAntiforgery().AddEndpointFilter(AskForTokenAsync).RequireRateLimiting(SignInLimit.Name).ExcludeFromDescription();
+        var doors = app.MapGroup("").DisableAntiforgery().AddEndpointFilter(AskForTokenAsync)
+            .RequireRateLimiting(SignInLimit.Name).ExcludeFromDescription();
         doors.MapPost(New, OfferAsync);
         doors.MapPost(Use, UseAsync).AllowAnonymous();
     }
@@ -26,10 +28,12 @@ public static class PasskeyDoor
             ? await next(call)
             : Results.Problem(statusCode: 400, detail: "This page is too old. Load it anew and try again.");
 
-    private static async Task<IResult> OfferAsync(HttpContext http, PeopleDesk people, PasskeyDesk passkeys, [FromForm(Name = "Form.Password")] string? password)
+    private static async Task<IResult> OfferAsync(
+        HttpContext http, PeopleDesk people, PasskeyDesk passkeys, [FromForm(Name = "Form.Password")] string? password)
     {
         var person = http.User.TabletId() is null && http.User.PersonId() is { } id ? await people.FindAsync(id) : null;
-        if (person is null) return Results.Problem(statusCode: 403, detail: "A passkey is made on a device of one's own, by whoever is signed in there.");
+        if (person is null) return Results.Problem(
+            statusCode: 403, detail: "A passkey is made on a device of one's own, by whoever is signed in there.");
         var (question, fault) = await passkeys.OfferAsync(person, password ?? "");
         return question is null ? Results.Problem(statusCode: 400, detail: fault) : Results.Content(question, "application/json");
     }

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.People;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -20,12 +21,15 @@ internal static class PeopleServices
         services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<TabletCookie>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
         services.AddScoped<PasskeyDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
-        services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, OpenPage>().AddCascadingAuthenticationState();
+        services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, OpenPage>()
+            .AddCascadingAuthenticationState();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, AccessAnswers>();
         services.AddAllowed().AddSignInLimit().AddHttpContextAccessor();
         // A passkey stands for name and password both, so the device must know the person, and find the passkey without a name.
-        services.Configure<IdentityPasskeyOptions>(options => options.UserVerificationRequirement = options.ResidentKeyRequirement = "required");
-        services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>().AddClaimsPrincipalFactory<PersonSignIn.Claims>();
+        services.Configure<IdentityPasskeyOptions>(options =>
+            options.UserVerificationRequirement = options.ResidentKeyRequirement = "required");
+        services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>()
+            .AddClaimsPrincipalFactory<PersonSignIn.Claims>();
         AddSessions(services);
         services.AddAntiforgery(options => options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest);
         return services;
@@ -41,7 +45,8 @@ internal static class PeopleServices
         options.Password.RequiredLength = 10;
         options.Password.RequiredUniqueChars = 5;
         // Length, not odd characters: NIST SP 800-63B asks for no rules of composition.
-        options.Password.RequireDigit = options.Password.RequireLowercase = options.Password.RequireUppercase = options.Password.RequireNonAlphanumeric = false;
+        options.Password.RequireDigit = options.Password.RequireLowercase = options.Password.RequireUppercase =
+            options.Password.RequireNonAlphanumeric = false;
         options.Lockout.MaxFailedAccessAttempts = 5;
         options.Lockout.DefaultLockoutTimeSpan = Pin.Locked;
     }

@@ -2,6 +2,7 @@ using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Options;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;

@@ -22,7 +22,8 @@ internal static class SignInLimit
             }.ExecuteAsync(rejected.HttpContext);
         options.AddPolicy(Name, http => HttpMethods.IsPost(http.Request.Method)
             ? RateLimitPartition.GetFixedWindowLimiter(
-                http.Connection.RemoteIpAddress?.ToString() ?? "", _ => new() { PermitLimit = TriesPerMinute, Window = TimeSpan.FromMinutes(1) })
+                http.Connection.RemoteIpAddress?.ToString() ?? "",
+                _ => new() { PermitLimit = TriesPerMinute, Window = TimeSpan.FromMinutes(1) })
             : RateLimitPartition.GetNoLimiter("a look"));
     });
 }

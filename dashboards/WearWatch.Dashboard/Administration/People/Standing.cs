@@ -2,6 +2,7 @@ using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Kit.People;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Administration.People;

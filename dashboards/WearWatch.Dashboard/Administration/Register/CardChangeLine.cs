@@ -1,4 +1,5 @@
 using WearWatch.Chains.Families;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Register;
 using WearWatch.Storage.Rows;
 

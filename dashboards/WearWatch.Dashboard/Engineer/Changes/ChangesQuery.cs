@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Administration.Register;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Settings;

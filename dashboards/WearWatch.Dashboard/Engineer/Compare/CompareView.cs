@@ -27,16 +27,21 @@ public sealed record CompareView
     /// <summary>Whether both sides last equally long.</summary>
     public required LogRank LogRank { get; init; }
 
-    /// <summary>What is compared where nothing was picked: the two groups with most lives, as all against all tells nothing.</summary>
+    /// <summary>
+    /// What is compared where nothing was picked: the two groups with most lives, as all against all tells nothing.
+    /// </summary>
     public static CompareFilter Opening(FleetLives fleet, CompareFilter filter)
     {
         if (filter.A != CompareSide.All || filter.B != CompareSide.All) return filter;
         string[] most =
         [
             .. fleet.Chains.SelectMany(chain => chain.Lives.Select(life => filter.By.Of(chain.CardOf(life)))).GroupBy(g => g)
-                .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key).Where(g => g.Length > 0).Take(2),
+                .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => g.Key)
+                .Where(g => g.Length > 0).Take(2),
         ];
-        return most is [var a, var b] ? filter with { A = CompareSide.All with { Group = a }, B = CompareSide.All with { Group = b } } : filter;
+        return most is [var a, var b]
+            ? filter with { A = CompareSide.All with { Group = a }, B = CompareSide.All with { Group = b } }
+            : filter;
     }
 
     public static CompareView Of(
@@ -46,7 +51,8 @@ public sealed record CompareView
         List<(BookedChain Chain, BookedLife Life)> Of(CompareSide side) =>
             lives.FindAll(l => side.Holds(l.Chain, l.Life, filter.By, time.DateOf));
         var (a, b) = (Of(filter.A), Of(filter.B));
-        GroupOfLives[] sides = [Group(filter.A.Name, a), Group(filter.B.Name == filter.A.Name ? filter.B.Name + " " : filter.B.Name, b)];
+        GroupOfLives[] sides =
+            [Group(filter.A.Name, a), Group(filter.B.Name == filter.A.Name ? filter.B.Name + " " : filter.B.Name, b)];
         return new CompareView
         {
             Filter = filter,
@@ -62,7 +68,8 @@ public sealed record CompareView
 
     private static CompareRow Rate(List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b)
     {
-        static List<double> Rates(List<(BookedChain Chain, BookedLife Life)> side) => [.. side.Select(l => l.Life.LogRate?.Mean).OfType<double>()];
+        static List<double> Rates(List<(BookedChain Chain, BookedLife Life)> side) =>
+            [.. side.Select(l => l.Life.LogRate?.Mean).OfType<double>()];
         static string Words(List<double> rates) => rates.Count == 0
             ? Show.Nothing
             : $"{Show.RateFigure(Math.Exp(rates.Average()))}, {DeskWords.Lives(rates.Count)}";
@@ -75,18 +82,21 @@ public sealed record CompareView
         static string Words(GroupOfLives side) => side.Fit is { } fit
             ? $"{Show.Hours(fit.MedianHours)}, {DeskWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit"
             : $"{Show.Nothing}, {DeskWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit";
-        Difference? difference = a.Fit is { } one && b.Fit is { } other && a.MedianInterval is { Low: > 0 } oneBand && b.MedianInterval is { Low: > 0 } otherBand
+        Difference? difference = a.Fit is { } one && b.Fit is { } other && a.MedianInterval is { Low: > 0 } oneBand
+            && b.MedianInterval is { Low: > 0 } otherBand
             ? Difference.Ratio((one.MedianHours, oneBand), (other.MedianHours, otherBand))
             : null;
         return new("Median life (Weibull)", Words(a), Words(b), difference);
     }
 
     private static CompareRow Cost(
-        List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b, CostTerms terms, PlantTime time)
+        List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b, CostTerms terms,
+        PlantTime time)
     {
         var ever = new CostPeriod(DateTimeOffset.MinValue, time.Now);
         List<(double Cost, double Hours)> ByChain(List<(BookedChain Chain, BookedLife Life)> side) =>
-            [.. side.GroupBy(l => l.Chain.Id).Select(g => CostSheet.Sum(g.Select(l => CostSheet.Of(l.Chain, l.Life, terms, ever)))).Select(s => (s.Total, s.Hours))];
+            [.. side.GroupBy(l => l.Chain.Id).Select(g =>
+                CostSheet.Sum(g.Select(l => CostSheet.Of(l.Chain, l.Life, terms, ever)))).Select(s => (s.Total, s.Hours))];
         string Words(List<(double Cost, double Hours)> side) => side.Sum(c => c.Hours) is > 0 and var hours
             ? $"{CostWords.Money(1000 * side.Sum(c => c.Cost) / hours, terms)}, {Show.Count(side.Count, "chain")}"
             : Show.Nothing;
@@ -105,8 +115,10 @@ public sealed record CompareView
             return forecast.FittedAt is { } fitted && time.DateOf(fitted) is var day && !(day < side.From) && !(day >= side.To);
         }
 
-        static string Words(ObservedShare held) => held.Of == 0 ? Show.Nothing : $"{DeskWords.Share(held.Fraction)} of {Show.Count(held.Of)}";
+        static string Words(ObservedShare held) =>
+            held.Of == 0 ? Show.Nothing : $"{DeskWords.Share(held.Fraction)} of {Show.Count(held.Of)}";
         var (one, other) = (Held(filter.A), Held(filter.B));
-        return new("90 % intervals that held, at half of life", Words(one), Words(other), Difference.OfShares(one, other, Confidence), IsShare: true);
+        return new("90 % intervals that held, at half of life", Words(one), Words(other),
+            Difference.OfShares(one, other, Confidence), IsShare: true);
     }
 }

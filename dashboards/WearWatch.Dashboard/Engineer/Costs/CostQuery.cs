@@ -31,9 +31,11 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
         await using var db = await databases.CreateDbContextAsync(ct);
         var row = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts();
         var kind = PartKind.Chain.ToString();
-        var prices = await db.Spares.AsNoTracking().Where(s => s.Kind == kind && s.Price > 0).ToDictionaryAsync(s => s.Designation, s => s.Price, ct);
+        var prices = await db.Spares.AsNoTracking().Where(s => s.Kind == kind && s.Price > 0)
+            .ToDictionaryAsync(s => s.Designation, s => s.Price, ct);
         return new CostTerms(
-            PlanRows.ToCosts(row, await db.LineCosts.AsNoTracking().ToListAsync(ct)), prices, row.UsualPitchPrice, row.SprocketPrice);
+            PlanRows.ToCosts(row, await db.LineCosts.AsNoTracking().ToListAsync(ct)), prices, row.UsualPitchPrice,
+            row.SprocketPrice);
     }
 
     private async Task<Dictionary<int, (OilGiven Year, OilGiven Before)>> OilingsAsync(CostPeriod year, CancellationToken ct)
@@ -42,7 +44,8 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
         await using var db = await databases.CreateDbContextAsync(ct);
         var oilings =
             from e in db.Events
-            where e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && e.At >= first && e.At < end && !e.Withdraws && !db.Events.Any(c => c.CorrectsId == e.Id)
+            where e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && e.At >= first && e.At < end && !e.Withdraws
+                && !db.Events.Any(c => c.CorrectsId == e.Id)
             group e by new { e.ChainId, InYear = e.At >= turn } into g
             select new { g.Key.ChainId, g.Key.InYear, Count = g.Count(), Ml = g.Sum(e => e.OilAmountMl) ?? 0 };
         var strokes =
@@ -52,7 +55,8 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
             select new { g.Key.ChainId, g.Key.InYear, Count = 0, Ml = g.Sum(s => s.Millilitres) };
         var found = (await oilings.ToListAsync(ct)).Concat(await strokes.ToListAsync(ct)).ToLookup(o => o.ChainId);
         OilGiven In(int chain, bool inYear) =>
-            found[chain].Where(o => o.InYear == inYear).Aggregate(default(OilGiven), (sum, o) => new(sum.Oilings + o.Count, sum.Millilitres + o.Ml));
+            found[chain].Where(o => o.InYear == inYear)
+                .Aggregate(default(OilGiven), (sum, o) => new(sum.Oilings + o.Count, sum.Millilitres + o.Ml));
         return found.ToDictionary(g => g.Key, g => (In(g.Key, inYear: true), In(g.Key, inYear: false)));
     }
 }

@@ -23,7 +23,8 @@ public sealed record CostView
     {
         ({ } now, { } before) when before > 0 => string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
-            $"1,000 running hours cost {CostWords.Money(now, Terms)}, {Math.Abs(100 * (now / before - 1)):0} % {(now > before ? "more" : "less")} than in the year before "
+            $"1,000 running hours cost {CostWords.Money(now, Terms)}, {Math.Abs(100 * (now / before - 1)):0} % "
+            + $"{(now > before ? "more" : "less")} than in the year before "
             + $"({CostWords.Money(before, Terms)})."),
         ({ } now, _) => $"1,000 running hours cost {CostWords.Money(now, Terms)}; of the year before nothing is known.",
         _ => "No running hours have dates yet: a fitting and readings with dates give them.",
@@ -36,7 +37,8 @@ public sealed record CostView
     /// <param name="now">The end of the year.</param>
     /// <param name="oilings">Oilings by chain, in the year and in the one before.</param>
     public static CostView Of(
-        WearWatch.Plant.Books.FleetLives fleet, CostTerms terms, LifeGrouping by, DateTimeOffset now, IReadOnlyDictionary<int, (OilGiven Year, OilGiven Before)> oilings)
+        WearWatch.Plant.Books.FleetLives fleet, CostTerms terms, LifeGrouping by, DateTimeOffset now,
+        IReadOnlyDictionary<int, (OilGiven Year, OilGiven Before)> oilings)
     {
         var year = CostPeriod.YearUpTo(now);
         var groups = new Dictionary<string, (CostSheet Year, CostSheet Before)>();
@@ -49,7 +51,8 @@ public sealed record CostView
         foreach (var chain in fleet.Chains)
         {
             foreach (var life in chain.Lives)
-                Book(by.Of(chain.CardOf(life)), CostSheet.Of(chain, life, terms, year), CostSheet.Of(chain, life, terms, year.YearBefore));
+                Book(by.Of(chain.CardOf(life)), CostSheet.Of(chain, life, terms, year),
+                    CostSheet.Of(chain, life, terms, year.YearBefore));
             if (oilings.TryGetValue(chain.Id, out var oiled) && chain.Lives.Count > 0)
                 Book(by.Of(chain.CardOf(chain.Lives[^1])), oiled.Year.ToSheet(), oiled.Before.ToSheet());
         }
@@ -58,7 +61,8 @@ public sealed record CostView
         {
             Groups =
             [
-                .. groups.Select(g => (Group: g.Key, g.Value.Year, g.Value.Before)).Where(g => g.Year.Hours + g.Before.Hours + g.Year.Total > 0)
+                .. groups.Select(g => (Group: g.Key, g.Value.Year, g.Value.Before))
+                    .Where(g => g.Year.Hours + g.Before.Hours + g.Year.Total > 0)
                     .OrderByDescending(g => g.Year.PerThousandHours ?? 0).ThenBy(g => g.Group, StringComparer.Ordinal)
             ],
             All = (CostSheet.Sum(groups.Values.Select(g => g.Year)), CostSheet.Sum(groups.Values.Select(g => g.Before))),

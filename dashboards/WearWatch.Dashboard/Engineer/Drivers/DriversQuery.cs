@@ -38,14 +38,14 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
     }
 
     /// <summary>What could be done to a chain; null when there is no such chain or no model.</summary>
-    public async Task<IReadOnlyList<WhatIf>?> WhatIfAsync(string chain, CancellationToken ct)
+    public async Task<IReadOnlyList<PossibleChange>?> WhatIfAsync(string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == chain, ct) is not { } row) return null;
         if (await models.CurrentAsync(ct) is not { } model) return null;
         var kept = await db.Forecasts.Where(f => f.ChainId == row.Id && f.IsLatest)
             .Select(f => new { f.MeanHoursSinceOiling, f.AmbientC }).FirstOrDefaultAsync(ct);
-        return WhatIf.Of(Seen(row.ToCard(), kept?.MeanHoursSinceOiling, kept?.AmbientC), model);
+        return PossibleChange.Of(Seen(row.ToCard(), kept?.MeanHoursSinceOiling, kept?.AmbientC), model);
     }
 
     public void Dispose() => turn.Dispose();

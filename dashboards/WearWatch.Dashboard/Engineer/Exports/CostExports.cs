@@ -23,18 +23,24 @@ public static class CostExports
         routes.MapGet("/engineering/costs.csv", async (HttpContext http, CostQuery costs, CancellationToken ct) =>
             CsvExport.File("costs.csv", CostHeader, (await costs.AskAsync(By(http), ct)).Groups
                 .SelectMany(g => new[] { Row(g.Group, "now", g.Year), Row(g.Group, "before", g.Before) })));
-        routes.MapGet("/engineering/costs.svg", async (HttpContext http, CostQuery costs, PictureExport pictures, CancellationToken ct) =>
+        routes.MapGet(
+            "/engineering/costs.svg", async (HttpContext http, CostQuery costs, PictureExport pictures, CancellationToken ct) =>
             await pictures.SvgAsync<CostChart>("costs.svg", new() { ["View"] = await costs.AskAsync(By(http), ct) }));
         routes.MapGet("/engineering/compare.csv", async (HttpContext http, CompareQuery comparing, CancellationToken ct) =>
-            CsvExport.File("compare.csv", CompareHeader, (await comparing.AskAsync(Filter(http), ct)).Rows.Select(r => new object?[]
+            CsvExport.File(
+                "compare.csv", CompareHeader, (await comparing.AskAsync(Filter(http), ct)).Rows.Select(r => new object?[]
             {
-                r.Measure, r.A, r.B, r.Difference?.Value, r.Difference?.Interval.Low, r.Difference?.Interval.High, r.Difference?.IsSeen == true ? "yes" : "no",
+                r.Measure, r.A, r.B, r.Difference?.Value, r.Difference?.Interval.Low, r.Difference?.Interval.High,
+                r.Difference?.IsSeen == true ? "yes" : "no",
             })));
-        routes.MapGet("/engineering/compare.svg", async (HttpContext http, CompareQuery comparing, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<SurvivalChart>("compare.svg", new() { ["Groups"] = (await comparing.AskAsync(Filter(http), ct)).Sides }));
+        routes.MapGet("/engineering/compare.svg",
+            async (HttpContext http, CompareQuery comparing, PictureExport pictures, CancellationToken ct) =>
+            await pictures.SvgAsync<SurvivalChart>(
+                "compare.svg", new() { ["Groups"] = (await comparing.AskAsync(Filter(http), ct)).Sides }));
     }
 
-    private static LifeGrouping By(HttpContext http) => LifeGroupings.FromQuery(http.Request.QueryString.Value ?? "", LifeGrouping.Type);
+    private static LifeGrouping By(HttpContext http) =>
+        LifeGroupings.FromQuery(http.Request.QueryString.Value ?? "", LifeGrouping.Type);
 
     private static CompareFilter Filter(HttpContext http) => CompareFilter.FromQuery(http.Request.QueryString.Value ?? "");
 

@@ -22,7 +22,7 @@ public sealed record MonthFacts
     public required int Unassessed { get; init; }
 
     /// <summary>Chains whose limit may come within eight weeks or is passed, the most urgent first.</summary>
-    public required IReadOnlyList<DueChain> Due { get; init; }
+    public required IReadOnlyList<ChainComingDue> Due { get; init; }
 
     /// <summary>Notices raised in the month.</summary>
     public required IReadOnlyList<(NoticeRow Notice, string Chain)> Raised { get; init; }
@@ -60,4 +60,5 @@ public sealed record MonthFacts
 /// <param name="Condition">How it stands with it.</param>
 /// <param name="EarlyDate">The planner's date.</param>
 /// <param name="PlannedFor">When its swap is planned; null when it is in no plan.</param>
-public sealed record DueChain(string Name, string Line, Condition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? PlannedFor);
+public sealed record ChainComingDue(
+    string Name, string Line, Condition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? PlannedFor);

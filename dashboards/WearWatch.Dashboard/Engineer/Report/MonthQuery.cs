@@ -41,7 +41,7 @@ public sealed class MonthQuery(
             where forecast.IsLatest && (forecast.Condition == Condition.SwapNow || forecast.EarlyDate < soon)
             join chain in db.Chains on forecast.ChainId equals chain.Id
             orderby forecast.Condition == Condition.SwapNow descending, forecast.EarlyDate
-            select new DueChain(
+            select new ChainComingDue(
                 chain.Name, chain.Line, forecast.Condition, forecast.EarlyDate,
                 db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapOutcome.Planned).Select(s => s.Start)
                     .FirstOrDefault());

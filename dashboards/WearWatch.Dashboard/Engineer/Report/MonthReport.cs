@@ -16,7 +16,8 @@ public sealed record MonthReport(DateOnly Month, string Plant, PlantTime Time, I
     public string Title => $"Chains in {MonthName}";
 
     /// <summary>The line under it.</summary>
-    public string Under => $"{(Plant.Length > 0 ? Plant + ", " : "")}written on {Time.Day(Time.Now)}{(IsOver ? "" : "; the month is not over")}";
+    public string Under =>
+        $"{(Plant.Length > 0 ? Plant + ", " : "")}written on {Time.Day(Time.Now)}{(IsOver ? "" : "; the month is not over")}";
 
     /// <summary>Whether the month is over.</summary>
     public bool IsOver => Month.AddMonths(1) <= Time.Today;

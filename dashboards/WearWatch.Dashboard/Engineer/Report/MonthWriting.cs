@@ -29,13 +29,16 @@ public static class MonthWriting
         var all = facts.Conditions.Values.Sum() + facts.Unassessed;
         return new("In short",
         [
-            $"Of {Show.Count(all, "chain")} {Show.Count(Of(Condition.WithinLimit))} are within their limit, for {Show.Count(Of(Condition.PlanASwap))} a swap is to be planned, "
+            $"Of {Show.Count(all, "chain")} {Show.Count(Of(Condition.WithinLimit))} are within their limit, for "
+                + $"{Show.Count(Of(Condition.PlanASwap))} a swap is to be planned, "
                 + $"{Show.Count(Of(Condition.SwapNow))} should be swapped now, and of {Show.Count(unknown)} nothing is known.",
             month.Swaps == 0
                 ? "No chain was swapped in the month."
-                : $"{Show.Count(month.Swaps, "chain")} {(month.Swaps == 1 ? "was" : "were")} swapped in the month, {Show.Count(month.Broke)} of them after a breakdown.",
+                : $"{Show.Count(month.Swaps, "chain")} {(month.Swaps == 1 ? "was" : "were")} swapped in the month, "
+                    + $"{Show.Count(month.Broke)} of them after a breakdown.",
             year.Total > 0
-                ? $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; a month of the year before cost {CostWords.Money(year.Total / 12, facts.Terms)} in the middle."
+                ? $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; a month of the year before cost "
+                    + $"{CostWords.Money(year.Total / 12, facts.Terms)} in the middle."
                 : $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; of the year before nothing is known.",
         ]);
     }
@@ -46,9 +49,12 @@ public static class MonthWriting
         var now = open.Where(d => d.Condition == Condition.SwapNow).ToList();
         List<string> decide = [];
         if (now.Count > 0) decide.Add($"When to swap {Names(now.Select(d => d.Name))}: past the limit, and in no plan.");
-        if (open.Count > now.Count) decide.Add($"Whether to plan {Show.Count(open.Count - now.Count, "more chain")} whose limit may come within eight weeks.");
-        if (facts.Unjudged > 0) decide.Add($"Whether {Show.Count(facts.Unjudged, "alarm")} of faster wear {(facts.Unjudged == 1 ? "is" : "are")} real: somebody has to look.");
-        if (facts.Waiting > 0) decide.Add($"What to make of {Show.Count(facts.Waiting, "reading")} that wait for a person's word.");
+        if (open.Count > now.Count) decide.Add(
+            $"Whether to plan {Show.Count(open.Count - now.Count, "more chain")} whose limit may come within eight weeks.");
+        if (facts.Unjudged > 0) decide.Add($"Whether {Show.Count(facts.Unjudged, "alarm")} of faster wear "
+            + $"{(facts.Unjudged == 1 ? "is" : "are")} real: somebody has to look.");
+        if (facts.Waiting > 0)
+            decide.Add($"What to make of {Show.Count(facts.Waiting, "reading")} that wait for a person's word.");
         decide.AddRange(facts.PlantNotices.Select(n => $"{n.Why} {n.WhatToDo}"));
         if (decide.Count == 0) decide.Add("Nothing waits for a decision.");
         return new("What to decide", decide);
@@ -58,14 +64,17 @@ public static class MonthWriting
         ? new("What comes due", ["No limit comes within eight weeks."])
         : new(
             "What comes due",
-            [$"{Show.Count(facts.Due.Count, "chain")} may reach the limit within eight weeks or {(facts.Due.Count == 1 ? "has" : "have")} passed it"
+            [$"{Show.Count(facts.Due.Count, "chain")} may reach the limit within eight weeks or "
+                + $"{(facts.Due.Count == 1 ? "has" : "have")} passed it"
                 + (facts.Due.Count > MostListed ? $"; the {MostListed} most urgent:" : ":")],
             new ReportTable(
                 ["Chain", "Line", "Condition", "Early date", "Swap planned for"],
                 [
                     .. facts.Due.Take(MostListed).Select(d => new[]
                     {
-                        d.Name, d.Line, ConditionWords.Of(d.Condition), d.EarlyDate is { } early ? facts.Time.Day(early) : Show.Nothing,
+                        d.Name, d.Line, ConditionWords.Of(d.Condition), d.EarlyDate is { } early
+                            ? facts.Time.Day(early)
+                            : Show.Nothing,
                         d.PlannedFor is { } start ? facts.Time.Day(start) : "not planned",
                     })
                 ],
@@ -78,7 +87,8 @@ public static class MonthWriting
         said.Add(byKind.Count == 0
             ? "No notice was raised in the month."
             : $"{Show.Count(facts.Raised.Count, "notice")} {(facts.Raised.Count == 1 ? "was" : "were")} raised: "
-                + string.Join(", ", byKind.Select(k => $"{TradeWords.Of(k.Key).ToLowerInvariant()} {Show.Count(k.Value)}")) + ".");
+                + string.Join(", ", byKind.Select(k => $"{TradeWords.Of(k.Key).ToLowerInvariant()} {Show.Count(k.Value)}"))
+                + ".");
         var faster = facts.Raised.Where(r => r.Notice.Kind == NoticeKind.RateHasRisen).ToList();
         if (faster.Count > 0) said.Add($"Began to wear faster: {Names(faster.Select(r => r.Chain))}.");
         return new("What changed", said);
@@ -86,21 +96,26 @@ public static class MonthWriting
 
     private static ReportPart Cost(MonthFacts facts, CostSheet month, CostSheet year)
     {
-        string[] Row(string what, Func<CostSheet, double> of) => [what, CostWords.Figure(of(month)), CostWords.Figure(of(year) / 12)];
+        string[] Row(string what, Func<CostSheet, double> of) =>
+            [what, CostWords.Figure(of(month)), CostWords.Figure(of(year) / 12)];
         List<string> said = [];
         if (month.UnusedPrice > 0)
-            said.Add($"Of the chains' price {CostWords.Money(month.UnusedPrice, facts.Terms)} was life thrown away ({Show.Hours(month.UnusedHours)} of running).");
+            said.Add($"Of the chains' price {CostWords.Money(month.UnusedPrice, facts.Terms)} was life thrown away "
+                + $"({Show.Hours(month.UnusedHours)} of running).");
         if (month.Avoided > 0)
-            said.Add($"{Show.Count(month.Avoided, "swap")} came before a breakdown, which would have cost {CostWords.Money(month.Saved, facts.Terms)} more.");
+            said.Add($"{Show.Count(month.Avoided, "swap")} came before a breakdown, which would have cost "
+                + $"{CostWords.Money(month.Saved, facts.Terms)} more.");
         return new("What it cost", said, new ReportTable(
             [$"In {facts.Terms.Costs.Money}", "Month", "Mean month of the year before"],
-            [Row("Chains and sprockets", s => s.Chains + s.Sprockets), Row("Stops for swaps", s => s.Stops), Row("Breakdowns", s => s.Breakdowns), Row("Total", s => s.Total)]));
+            [Row("Chains and sprockets", s => s.Chains + s.Sprockets), Row("Stops for swaps", s => s.Stops),
+                Row("Breakdowns", s => s.Breakdowns), Row("Total", s => s.Total)]));
     }
 
     private static ReportPart Held(MonthFacts facts)
     {
         TrackRecord In(CostPeriod period) => TrackRecord.Of(
-            [.. facts.Record.Where(f => f.AtShare == SpreadCheck.AtShare && f.EndedAt is { } ended && period.Holds(ended)).Select(f => f.Score)]);
+            [.. facts.Record.Where(f => f.AtShare == SpreadCheck.AtShare && f.EndedAt is { } ended && period.Holds(ended))
+                .Select(f => f.Score)]);
         var (month, year) = (In(facts.Period), In(facts.YearBefore));
         if (month.Count + year.Count == 0)
             return new("Which forecasts held", ["No chain with a forecast from half of its life has reached its limit yet."]);
@@ -111,7 +126,8 @@ public static class MonthWriting
         ];
         return new(
             "Which forecasts held",
-            [string.Create(CultureInfo.InvariantCulture, $"Forecasts at half of life, of lives that ended. The 90 % interval should hold nine of ten: {RecordView.Verdict(year.Held90, 0.9)}.")],
+            [string.Create(CultureInfo.InvariantCulture, $"Forecasts at half of life, of lives that ended. The 90 % interval "
+                + $"should hold nine of ten: {RecordView.Verdict(year.Held90, 0.9)}.")],
             new ReportTable(
                 ["Lives that ended", "Forecasts", "90 % interval held", "Late warnings", "Typical error"],
                 [Row("in the month", month), Row("in the year before", year)]));
@@ -120,6 +136,8 @@ public static class MonthWriting
     private static string Names(IEnumerable<string> names)
     {
         List<string> all = [.. names.Distinct()];
-        return all.Count <= MostNamed ? string.Join(", ", all) : $"{string.Join(", ", all.Take(MostNamed))} and {all.Count - MostNamed} more";
+        return all.Count <= MostNamed
+            ? string.Join(", ", all)
+            : $"{string.Join(", ", all.Take(MostNamed))} and {all.Count - MostNamed} more";
     }
 }

@@ -6,7 +6,7 @@ namespace WearWatch.Dashboard.Engineer.Report;
 /// <summary>The monthly report as PDF: one or two sheets.</summary>
 public static class ReportPdf
 {
-    public static byte[] Write(MonthReport report) => Sheet.Write(report.Title, sheet =>
+    public static byte[] Write(MonthReport report) => PaperSheet.Write(report.Title, sheet =>
     {
         sheet.Title(report.Title);
         sheet.Paragraph(report.Under, 4);

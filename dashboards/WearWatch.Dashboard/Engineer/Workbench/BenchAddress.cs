@@ -16,13 +16,12 @@ public sealed record BenchAddress(string Path, ImmutableSortedDictionary<string,
     private const int LongestText = 500;
 
     /// <summary>Reads an address.</summary>
-    public static BenchAddress Of(string address)
+    public static BenchAddress Of(Uri address)
     {
-        var uri = new Uri(address, UriKind.Absolute);
-        var texts = QueryHelpers.ParseQuery(uri.Query)
+        var texts = QueryHelpers.ParseQuery(address.Query)
             .Where(p => p.Value.ToString() is { Length: > 0 and <= LongestText })
             .ToImmutableSortedDictionary(p => p.Key, p => p.Value.ToString(), StringComparer.Ordinal);
-        return new BenchAddress(uri.AbsolutePath, texts);
+        return new BenchAddress(address.AbsolutePath, texts);
     }
 
     /// <summary>Whether nothing was told yet.</summary>
@@ -40,8 +39,10 @@ public sealed record BenchAddress(string Path, ImmutableSortedDictionary<string,
     public Asked Ask(Func<string, string?>? otherwise = null) =>
         new(name => Texts.TryGetValue(name, out var text) ? text : otherwise?.Invoke(name));
 
-    public override string ToString() =>
-        QueryHelpers.AddQueryString(Path, Texts.Select(p => KeyValuePair.Create(p.Key, (string?)p.Value)));
+    /// <summary>The query string that reads back as these texts.</summary>
+    public string Query => QueryHelpers.AddQueryString("", Texts.Select(p => KeyValuePair.Create(p.Key, (string?)p.Value)));
+
+    public override string ToString() => Path + Query;
 
     public bool Equals(BenchAddress? other) => other is not null && other.ToString() == ToString();
 

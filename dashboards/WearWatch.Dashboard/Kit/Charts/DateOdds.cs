@@ -53,8 +53,11 @@ public sealed record DateOdds
         return new DateOdds { Bins = bins, Unit = unit, Already = already, Later = Math.Max(0, 1 - before) };
     }
 
-    /// <summary>The date at each percentile, 1 to 99; each is walked to from the one before, so that the calendar is gone through once.</summary>
-    private static List<DateTimeOffset?> Dates(WearForecast forecast, double hoursSinceReading, ProductionCalendar calendar, DateTimeOffset now)
+    /// <summary>
+    /// The date at each percentile, 1 to 99; each is walked to from the one before, so that the calendar is gone through once.
+    /// </summary>
+    private static List<DateTimeOffset?> Dates(
+        WearForecast forecast, double hoursSinceReading, ProductionCalendar calendar, DateTimeOffset now)
     {
         var dates = new List<DateTimeOffset?>();
         (DateTimeOffset? At, double Hours) reached = (now, hoursSinceReading);
@@ -62,7 +65,8 @@ public sealed record DateOdds
         {
             var hours = forecast.Quantile(percent);
             if (hours is null || reached.At is null) reached = (null, reached.Hours);
-            else if (hours > reached.Hours) reached = (calendar.After(reached.At.Value, new RunningHours(hours.Value - reached.Hours)), hours.Value);
+            else if (hours > reached.Hours)
+                reached = (calendar.After(reached.At.Value, new RunningHours(hours.Value - reached.Hours)), hours.Value);
             dates.Add(reached.At);
         }
 
@@ -85,8 +89,10 @@ public sealed record DateOdds
         string unit;
         DateOnly start;
         if (days <= 7 * MostBins) (unit, start, next) = ("week", PlantTime.MondayOf(today), d => d.AddDays(7));
-        else if (days <= 30 * MostBins) (unit, start, next) = ("month", new DateOnly(today.Year, today.Month, 1), d => d.AddMonths(1));
-        else if (days <= 91 * MostBins) (unit, start, next) = ("quarter", new DateOnly(today.Year, (today.Month - 1) / 3 * 3 + 1, 1), d => d.AddMonths(3));
+        else if (days <= 30 * MostBins)
+            (unit, start, next) = ("month", new DateOnly(today.Year, today.Month, 1), d => d.AddMonths(1));
+        else if (days <= 91 * MostBins)
+            (unit, start, next) = ("quarter", new DateOnly(today.Year, (today.Month - 1) / 3 * 3 + 1, 1), d => d.AddMonths(3));
         else (unit, start, next) = ("year", new DateOnly(today.Year, 1, 1), d => d.AddYears(1));
         var starts = new List<DateOnly> { start };
         while (starts[^1] <= end && starts.Count <= MostBins + 1) starts.Add(next(starts[^1]));

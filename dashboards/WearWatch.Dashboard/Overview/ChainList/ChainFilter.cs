@@ -27,11 +27,15 @@ public sealed record ChainFilter
     /// <summary>Whether anything is left out.</summary>
     public bool IsNarrowed => this with { Sort = default, Descending = false } != new ChainFilter();
 
-    /// <summary>Reads an address; what cannot be read is left out.</summary>
-    public static ChainFilter FromAddress(string address)
+    /// <summary>Whether this is the other filter with its search typed on or taken back by letters.</summary>
+    public bool GoesOnTyping(ChainFilter from) =>
+        Search.Length > 0 && from.Search.Length > 0 && this with { Search = from.Search } == from;
+
+    /// <summary>Reads a query string; what cannot be read is left out.</summary>
+    public static ChainFilter FromQuery(string query)
     {
-        var query = QueryHelpers.ParseQuery(new Uri(address, UriKind.RelativeOrAbsolute) is { IsAbsoluteUri: true } uri ? uri.Query : address);
-        string? Value(string key) => query.TryGetValue(key, out var values) ? values.ToString() : null;
+        var texts = QueryHelpers.ParseQuery(query);
+        string? Value(string key) => texts.TryGetValue(key, out var values) ? values.ToString() : null;
         return new ChainFilter
         {
             Search = Value("search")?.Trim() ?? "",
@@ -45,7 +49,10 @@ public sealed record ChainFilter
     }
 
     /// <summary>The address of the list.</summary>
-    public string ToAddress()
+    public string ToAddress() => "/chains" + ToQuery();
+
+    /// <summary>The query string that reads back as this.</summary>
+    public string ToQuery()
     {
         var query = new Dictionary<string, string?>();
         if (Search.Length > 0) query["search"] = Search;
@@ -55,7 +62,7 @@ public sealed record ChainFilter
         if (DueBefore is { } due) query["due"] = due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         if (Sort != default) query["sort"] = Sort.ToString().ToLowerInvariant();
         if (Descending) query["descending"] = "yes";
-        return QueryHelpers.AddQueryString("/chains", query);
+        return QueryHelpers.AddQueryString("", query);
     }
 
     private static T? Named<T>(string? name)

@@ -74,10 +74,13 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         ChainSort.Name => By(chains, k => k.Chain.Name, filter.Descending),
         ChainSort.Line => By(chains, k => k.Chain.Line, filter.Descending).ThenBy(k => k.Chain.Position),
         ChainSort.Type => By(chains, k => k.Chain.ChainType, filter.Descending),
-        ChainSort.Elongation => By(chains.OrderBy(k => k.Forecast!.ElongationPct == null), k => k.Forecast!.ElongationPct, filter.Descending),
-        ChainSort.Rate => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.RatePctPer1000H, filter.Descending),
+        ChainSort.Elongation =>
+            By(chains.OrderBy(k => k.Forecast!.ElongationPct == null), k => k.Forecast!.ElongationPct, filter.Descending),
+        ChainSort.Rate =>
+            By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.RatePctPer1000H, filter.Descending),
         ChainSort.Limit => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.LimitPct, filter.Descending),
-        ChainSort.Oil => By(chains.OrderBy(k => k.Forecast!.NextOilingAt == null), k => k.Forecast!.NextOilingAt, filter.Descending),
+        ChainSort.Oil =>
+            By(chains.OrderBy(k => k.Forecast!.NextOilingAt == null), k => k.Forecast!.NextOilingAt, filter.Descending),
         ChainSort.LastReading => By(
             chains.OrderBy(k => k.Last == null), k => k.Last!.TakenAt ?? (DateTimeOffset?)k.Last.ReceivedAt, filter.Descending),
         _ => By(chains.OrderBy(k => k.Forecast!.EarlyDate == null), k => k.Forecast!.EarlyDate, filter.Descending),
@@ -86,7 +89,8 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
     private static IOrderedQueryable<Known> By<T>(IQueryable<Known> chains, Expression<Func<Known, T>> key, bool descending) =>
         (descending ? chains.OrderByDescending(key) : chains.OrderBy(key)).ThenBy(k => k.Chain.Name);
 
-    private static IOrderedQueryable<Known> By<T>(IOrderedQueryable<Known> chains, Expression<Func<Known, T>> key, bool descending) =>
+    private static IOrderedQueryable<Known> By<T>(
+        IOrderedQueryable<Known> chains, Expression<Func<Known, T>> key, bool descending) =>
         (descending ? chains.ThenByDescending(key) : chains.ThenBy(key)).ThenBy(k => k.Chain.Name);
 
     private static readonly Expression<Func<Known, ChainListRow>> ToRow = known => new ChainListRow

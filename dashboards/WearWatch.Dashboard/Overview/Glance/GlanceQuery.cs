@@ -34,12 +34,12 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
         return GlanceView.Of(chains, notices, await open.CountAsync(ct), await ArrivalsAsync(db, ct), time);
     }
 
-    private static async Task<List<Arrival>> ArrivalsAsync(WearDb db, CancellationToken ct) => await (
+    private static async Task<List<LatestReading>> ArrivalsAsync(WearDb db, CancellationToken ct) => await (
         from reading in db.Readings
         join chain in db.Chains on reading.ChainId equals chain.Id
         where !reading.Withdraws && !db.Readings.Any(other => other.ChainId == reading.ChainId && other.Id > reading.Id)
         orderby reading.TakenAt descending, reading.Id descending
-        select new Arrival(
+        select new LatestReading(
             chain.Name, chain.Line,
             chain.PitchMm > 0 && reading.Pitches > 0 ? 100 * (reading.LengthMm / (reading.Pitches * chain.PitchMm) - 1) : null,
             reading.Standing == ReadingStanding.Waiting, reading.ToldBy, reading.TakenAt ?? reading.ReceivedAt))

@@ -39,10 +39,11 @@ public sealed record OilByLine(string Line, int Now, int Soon)
 }
 
 /// <summary>An open notice with its chain.</summary>
-public sealed record OpenNotice(long Id, string Chain, string Line, NoticeKind Kind, bool Urgent, string Why, string WhatToDo, DateTimeOffset RaisedAt);
+public sealed record OpenNotice(
+    long Id, string Chain, string Line, NoticeKind Kind, bool Urgent, string Why, string WhatToDo, DateTimeOffset RaisedAt);
 
 /// <summary>The newest reading of a chain.</summary>
-public sealed record Arrival(string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset At);
+public sealed record LatestReading(string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset At);
 
 /// <summary>The plant at a glance: what the page draws, with nothing left to work out.</summary>
 public sealed record GlanceView
@@ -66,14 +67,15 @@ public sealed record GlanceView
     public required IReadOnlyList<OilDue> Oil { get; init; }
 
     /// <summary>The same by line, for a plant whose list would be too long.</summary>
-    public IReadOnlyList<OilByLine> OilByLine => [.. Oil.GroupBy(o => o.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
+    public IReadOnlyList<OilByLine> OilByLine =>
+        [.. Oil.GroupBy(o => o.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
         .Select(g => new OilByLine(g.Key, g.Count(o => o.Overdue), g.Count(o => !o.Overdue)))];
 
     public required IReadOnlyList<OpenNotice> Notices { get; init; }
 
     public required int NoticeCount { get; init; }
 
-    public required IReadOnlyList<Arrival> Arrivals { get; init; }
+    public required IReadOnlyList<LatestReading> Arrivals { get; init; }
 
     /// <summary>Whether there is nothing to show yet.</summary>
     public bool IsEmpty => Chains == 0;
@@ -83,7 +85,8 @@ public sealed record GlanceView
 
     /// <summary>Puts the plant together.</summary>
     public static GlanceView Of(
-        IReadOnlyList<ChainNow> chains, IReadOnlyList<OpenNotice> notices, int noticeCount, IReadOnlyList<Arrival> arrivals, PlantTime time) => new()
+        IReadOnlyList<ChainNow> chains, IReadOnlyList<OpenNotice> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
+        PlantTime time) => new()
         {
             Time = time,
             Chains = chains.Count,
@@ -98,7 +101,8 @@ public sealed record GlanceView
         };
 
     private static List<ConditionCount> Count(IReadOnlyCollection<ChainNow> chains) =>
-        [.. ConditionWords.MostUrgentFirst.Select(condition => new ConditionCount(condition, chains.Count(c => c.Condition == condition)))];
+        [.. ConditionWords.MostUrgentFirst
+            .Select(condition => new ConditionCount(condition, chains.Count(c => c.Condition == condition)))];
 
     private static List<WeekLoad> WeeksOf(IReadOnlyList<ChainNow> chains, PlantTime time)
     {
@@ -116,5 +120,6 @@ public sealed record GlanceView
 
     private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, PlantTime time) =>
         [.. chains.GroupBy(c => c.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
-            .Select(g => new LineSummary(g.Key, g.Count(), Count([.. g]), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
+            .Select(g =>
+                new LineSummary(g.Key, g.Count(), Count([.. g]), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
 }

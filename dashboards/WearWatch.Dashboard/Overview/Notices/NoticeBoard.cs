@@ -22,7 +22,8 @@ public sealed class NoticeBoard(IDbContextFactory<WearDb> databases)
         if (filter.UrgentOnly) notices = notices.Where(n => n.notice.Urgent);
         return await notices.OrderByDescending(n => n.notice.Urgent).ThenByDescending(n => n.notice.RaisedAt).Take(Most)
             .Select(n => new NoticeLine(
-                n.notice.Id, n.notice.ChainId, n.chain.Name, n.chain.Line, n.notice.Kind, n.notice.Urgent, n.notice.Why, n.notice.WhatToDo,
+                n.notice.Id, n.notice.ChainId, n.chain.Name, n.chain.Line, n.notice.Kind, n.notice.Urgent, n.notice.Why,
+                n.notice.WhatToDo,
                 n.notice.RaisedAt, n.notice.EndedAt, n.notice.JudgedReal, n.notice.JudgedBy))
             .ToListAsync(ct);
     }

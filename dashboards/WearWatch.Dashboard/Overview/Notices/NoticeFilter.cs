@@ -15,11 +15,11 @@ public sealed record NoticeFilter
     /// <summary>Whether ended notices are shown instead of open ones.</summary>
     public bool Ended { get; init; }
 
-    /// <summary>Reads an address; what cannot be read is left out.</summary>
-    public static NoticeFilter FromAddress(string address)
+    /// <summary>Reads a query string; what cannot be read is left out.</summary>
+    public static NoticeFilter FromQuery(string query)
     {
-        var query = QueryHelpers.ParseQuery(new Uri(address).Query);
-        string? Value(string key) => query.TryGetValue(key, out var values) ? values.ToString() : null;
+        var texts = QueryHelpers.ParseQuery(query);
+        string? Value(string key) => texts.TryGetValue(key, out var values) ? values.ToString() : null;
         return new NoticeFilter
         {
             Kind = Enum.TryParse<NoticeKind>(Value("kind"), ignoreCase: true, out var kind) && Enum.IsDefined(kind) ? kind : null,
@@ -29,14 +29,14 @@ public sealed record NoticeFilter
         };
     }
 
-    /// <summary>The address of the page.</summary>
-    public string ToAddress()
+    /// <summary>The query string that reads back as this.</summary>
+    public string ToQuery()
     {
         var query = new Dictionary<string, string?>();
         if (Kind is { } kind) query["kind"] = kind.ToString().ToLowerInvariant();
         if (Line is not null) query["line"] = Line;
         if (UrgentOnly) query["urgent"] = "yes";
         if (Ended) query["ended"] = "yes";
-        return QueryHelpers.AddQueryString("/notices", query);
+        return QueryHelpers.AddQueryString("", query);
     }
 }

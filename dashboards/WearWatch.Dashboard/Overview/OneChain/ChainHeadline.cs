@@ -18,14 +18,19 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
         DatesOf(assessment, dates, time));
 
     private static string WearOf(Assessment assessment) => assessment.ElongationPercent is { } elongation
-        ? $"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± {Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after {Show.Hours(assessment.HoursAtLastReading)}; "
+        ? $"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± "
+            + $"{Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after "
+            + $"{Show.Hours(assessment.HoursAtLastReading)}; "
             + $"wearing {Show.Rate(assessment.RatePercentPer1000Hours)}."
         : $"Not measured yet. From chains like it, {Show.Rate(assessment.RatePercentPer1000Hours)} is to be expected.";
 
     private static string LimitOf(ReplacementLimit limit)
     {
         var reason = TradeWords.Of(limit.Reason);
-        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{(limit.Source == reason ? "" : $" ({limit.Source.Replace("docs/references.md", "sources", StringComparison.Ordinal)})")}.";
+        var source = limit.Source == reason
+            ? ""
+            : $" ({limit.Source.Replace("docs/references.md", "sources", StringComparison.Ordinal)})";
+        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{source}.";
     }
 
     private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time)
@@ -35,8 +40,12 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
         var first = early <= time.Now
             ? "The limit may be reached any day: more than 1 of 20 such chains has reached it by now."
             : $"19 of 20 such chains last beyond {time.Day(early)}.";
-        var middle = dates.Middle is { } m ? $" Half last beyond {(m <= time.Now ? "today" : time.Day(m))}." : " When half of them have reached it cannot be said yet.";
-        var late = dates.Late is { } l ? $" 1 of 20 lasts beyond {(l <= time.Now ? "today" : time.Day(l))}." : " There is no upper limit yet: more readings will tell.";
+        var middle = dates.Middle is { } m
+            ? $" Half last beyond {(m <= time.Now ? "today" : time.Day(m))}."
+            : " When half of them have reached it cannot be said yet.";
+        var late = dates.Late is { } l
+            ? $" 1 of 20 lasts beyond {(l <= time.Now ? "today" : time.Day(l))}."
+            : " There is no upper limit yet: more readings will tell.";
         return first + middle + late;
     }
 }

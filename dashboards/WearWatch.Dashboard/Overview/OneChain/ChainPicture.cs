@@ -19,7 +19,9 @@ public static class ChainPicture
         Levels = Levels(assessment),
         LimitPercent = assessment.Limit.Percent,
         NowH = assessment.HoursNow,
-        HoursAre = assessment.History.Current.FittingKnown ? "running hours since fitting" : "running hours since the first reading",
+        HoursAre = assessment.History.Current.FittingKnown
+            ? "running hours since fitting"
+            : "running hours since the first reading",
         Dates = (Word(dates.Early, time), Word(dates.Middle, time), Word(dates.Late, time)),
     };
 

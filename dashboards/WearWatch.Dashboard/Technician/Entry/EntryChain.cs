@@ -13,4 +13,5 @@ namespace WearWatch.Dashboard.Technician.Entry;
 /// <param name="EarlyDate">The planner's date as it stands.</param>
 /// <param name="Time">Now.</param>
 public sealed record EntryChain(
-    ChainRow Row, Assessment Assessment, ReadingRow? Last, double? LastCounterH, ReadingRow? Corrects, DateTimeOffset? EarlyDate, PlantTime Time);
+    ChainRow Row, Assessment Assessment, ReadingRow? Last, double? LastCounterH, ReadingRow? Corrects, DateTimeOffset? EarlyDate,
+    PlantTime Time);

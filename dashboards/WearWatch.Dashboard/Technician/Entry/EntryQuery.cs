@@ -18,11 +18,13 @@ public sealed class EntryQuery(IDbContextFactory<WearDb> databases, ChainReader 
         var lastCounted = standing.LastOrDefault(r => r.CounterH is not null);
         // A counter that was changed since then counts from what it showed after the change.
         var changed = (await db.StandingEventsAsync(row.Id, ct))
-            .LastOrDefault(e => e.CounterAfterH is not null && e.CounterAfterH != e.CounterBeforeH && e.At > lastCounted?.TakenAt);
+            .LastOrDefault(e =>
+                e.CounterAfterH is not null && e.CounterAfterH != e.CounterBeforeH && e.At > lastCounted?.TakenAt);
         return new EntryChain(
             row, assessment, standing.Count > 0 ? standing[^1] : null,
             changed?.CounterAfterH ?? lastCounted?.CounterH,
-            corrects is { } id ? await db.Readings.AsNoTracking().FirstOrDefaultAsync(r => r.Id == id && r.ChainId == row.Id, ct) : null,
+            corrects is { } id ? await db.Readings.AsNoTracking()
+                .FirstOrDefaultAsync(r => r.Id == id && r.ChainId == row.Id, ct) : null,
             await db.Forecasts.Where(f => f.ChainId == row.Id && f.IsLatest).Select(f => f.EarlyDate).FirstOrDefaultAsync(ct),
             await clock.NowAsync(ct));
     }

@@ -16,7 +16,8 @@ public static class ForecastMove
         ({ } was, { } now) => (time.DateOf(now).DayNumber - time.DateOf(was).DayNumber) switch
         {
             0 => $"The early date stays at {time.Day(now)}.",
-            < 0 and var days => $"The early date moved {Show.Count(-days, "day")} earlier, from {time.Day(was)} to {time.Day(now)}.",
+            < 0 and var days =>
+                $"The early date moved {Show.Count(-days, "day")} earlier, from {time.Day(was)} to {time.Day(now)}.",
             var days => $"The early date moved {Show.Count(days, "day")} later, from {time.Day(was)} to {time.Day(now)}.",
         },
     };

@@ -11,7 +11,8 @@ public sealed record DueList(IReadOnlyList<DueChain> Chains, PlantTime Time)
     public IReadOnlyList<(string Line, IReadOnlyList<DueChain> Chains)> Lines =>
     [
         .. Chains.GroupBy(c => c.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
-            .Select(g => (g.Key, (IReadOnlyList<DueChain>)[.. g.OrderBy(c => c.Position, StringComparer.OrdinalIgnoreCase).ThenBy(c => c.Name, StringComparer.OrdinalIgnoreCase)])),
+            .Select(g => (g.Key, (IReadOnlyList<DueChain>)[.. g.OrderBy(c => c.Position, StringComparer.OrdinalIgnoreCase)
+                .ThenBy(c => c.Name, StringComparer.OrdinalIgnoreCase)])),
     ];
 
     /// <summary>How many are in a state.</summary>

@@ -20,9 +20,11 @@ public sealed class DueQuery(IDbContextFactory<WearDb> databases, PlantClock clo
             from chain in db.Chains.AsNoTracking()
             join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
             where forecast.NextOilingAt < time.Now + Ahead
-            select new { chain, forecast.NextOilingAt, forecast.HoursSinceOiling, forecast.OilingIntervalH, forecast.AmbientC }).ToListAsync(ct);
+            select new { chain, forecast.NextOilingAt, forecast.HoursSinceOiling, forecast.OilingIntervalH, forecast.AmbientC })
+                .ToListAsync(ct);
         return new DueList(
-            [.. rows.Select(r => Of(r.chain.Id, Warm(r.chain.ToCard(), r.AmbientC), r.NextOilingAt!.Value, Missed(r.HoursSinceOiling, r.OilingIntervalH), time))],
+            [.. rows.Select(r => Of(r.chain.Id, Warm(r.chain.ToCard(), r.AmbientC), r.NextOilingAt!.Value,
+                Missed(r.HoursSinceOiling, r.OilingIntervalH), time))],
             time);
     }
 
@@ -31,7 +33,8 @@ public sealed class DueQuery(IDbContextFactory<WearDb> databases, PlantClock clo
         missed > 0 ? DueState.Overdue : time.DateOf(at) <= time.Today ? DueState.Today : DueState.ThisWeek,
         at, card.Duty.Lubrication == LubricationState.Auto, OilRound.GradeOf(card), OilAdvice.For(card), missed);
 
-    private static ChainCard Warm(ChainCard card, double? ambientC) => card with { Duty = card.Duty with { AmbientC = ambientC } };
+    private static ChainCard Warm(ChainCard card, double? ambientC) =>
+        card with { Duty = card.Duty with { AmbientC = ambientC } };
 
     /// <summary>Whole intervals that have passed since the last oiling, but for the one that ends now.</summary>
     private static int Missed(double? since, double? interval) =>

@@ -22,7 +22,9 @@ internal static class PaperRoutes
     {
         var mark = await settings.MarkAsync(ct);
         var host = $"{request.Scheme}://{request.Host}";
-        var chains = (await floor.AskAsync(ct)).Where(c => (line is null || c.Row.Line == line) && (chain is null || c.Row.Name == chain));
-        return new RazorComponentResult<LabelSheet>(new { Labels = (IReadOnlyList<PositionLabel>)[.. chains.Select(c => PositionLabel.Of(c, host, mark))], Mark = mark });
+        var chains = (await floor.AskAsync(ct))
+            .Where(c => (line is null || c.Row.Line == line) && (chain is null || c.Row.Name == chain));
+        return new RazorComponentResult<LabelSheet>(
+            new { Labels = (IReadOnlyList<PositionLabel>)[.. chains.Select(c => PositionLabel.Of(c, host, mark))], Mark = mark });
     }
 }

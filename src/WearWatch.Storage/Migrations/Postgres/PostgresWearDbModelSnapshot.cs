@@ -181,8 +181,7 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<string>("Family")
                         .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
+                        .HasColumnType("text");
 
                     b.Property<long?>("FittedAt")
                         .HasColumnType("bigint");
@@ -1586,8 +1585,7 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<string>("Family")
                         .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
+                        .HasColumnType("text");
 
                     b.Property<double>("Hours")
                         .HasColumnType("double precision");

@@ -44,7 +44,7 @@ public abstract class ChainFamily
     public abstract bool MayBeShortened { get; }
 
     /// <summary>Whether it can be closed at an odd number of pitches: by an offset link, or since all links are alike.</summary>
-    public abstract bool CanBeOdd { get; }
+    public abstract bool ClosesAtOdd { get; }
 
     /// <summary>Whether the teeth of its largest wheel limit it, because a long chain climbs them.</summary>
     public abstract bool RunsOnTeeth { get; }

@@ -10,7 +10,7 @@ internal sealed class DoublePitchChain : ChainFamily
     public override int Place => 2;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
-    public override bool CanBeOdd => true;
+    public override bool ClosesAtOdd => true;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => true;

@@ -10,7 +10,7 @@ internal sealed class LeafChain : ChainFamily
     public override int Place => 4;
     public override bool LiftsByNature => true;
     public override bool MayBeShortened => false;
-    public override bool CanBeOdd => true;
+    public override bool ClosesAtOdd => true;
     public override bool RunsOnTeeth => false;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => true;

@@ -10,7 +10,7 @@ internal sealed class OffsetLinkChain : ChainFamily
     public override int Place => 5;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
-    public override bool CanBeOdd => true;
+    public override bool ClosesAtOdd => true;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => false;

@@ -12,7 +12,9 @@ internal sealed class RoundLinkChain : ChainFamily
 
     // It has no joint to take out: a cut in it is a repair, and that is its maker's.
     public override bool MayBeShortened => false;
-    public override bool CanBeOdd => false; // every second link stands upright
+
+    // Every second link of a round-link chain stands upright: an odd one cannot be closed. Common practice.
+    public override bool ClosesAtOdd => false;
     public override bool RunsOnTeeth => false;
     public override MeasuredPoints Measured => MeasuredPoints.LinkEdges;
     public override bool LinksAlternate => false;

@@ -1,0 +1,69 @@
+using WearWatch.Planning.Plans;
+using WearWatch.Plant.Files;
+
+namespace WearWatch.Plant.Planning;
+
+/// <summary>The swap of a chain in a plan.</summary>
+public sealed record PlannedSwapJson
+{
+    /// <summary>The chain's name.</summary>
+    public required string Chain { get; init; }
+
+    /// <summary>Its line.</summary>
+    public required string Line { get; init; }
+
+    /// <summary>Its position.</summary>
+    public required string Position { get; init; }
+
+    /// <summary>Its type, as the store calls it.</summary>
+    public required string ChainType { get; init; }
+
+    /// <summary>The id of the shutdown; null for not within the horizon.</summary>
+    public required string? Shutdown { get; init; }
+
+    /// <summary>When the shutdown begins.</summary>
+    public required DateTimeOffset? ShutdownStart { get; init; }
+
+    /// <summary>When it is over.</summary>
+    public required DateTimeOffset? ShutdownEnd { get; init; }
+
+    /// <summary>How firmly it stands: <c>proposed</c>, <c>by_hand</c> or <c>locked</c>.</summary>
+    public required string Placing { get; init; }
+
+    /// <summary>Why, in a person's words.</summary>
+    public required string Note { get; init; }
+
+    /// <summary>When nineteen of twenty such chains still have not reached the limit; null when not in sight.</summary>
+    public required DateTimeOffset? LimitEarly { get; init; }
+
+    /// <summary>When nineteen of twenty have; null when there is no upper limit yet.</summary>
+    public required DateTimeOffset? LimitLate { get; init; }
+
+    /// <summary>Probability that the chain passes its limit before it is swapped, 0 to 1.</summary>
+    public required double ProbabilityPastLimit { get; init; }
+
+    /// <summary>Probability that it fails before, 0 to 1.</summary>
+    public required double ProbabilityFailed { get; init; }
+
+    /// <summary>A swap of a draft.</summary>
+    public static PlannedSwapJson Of(PlanDraft draft, Placement placement)
+    {
+        var (face, place) = (draft.Picture.Faces[placement.Chain], draft.PlaceOf(placement.Chain));
+        return new PlannedSwapJson
+        {
+            Chain = placement.Chain,
+            Line = face.Row.Line,
+            Position = face.Row.Position,
+            ChainType = PlanQuery.TypeOf(face.Row),
+            Shutdown = placement.Window?.Id,
+            ShutdownStart = placement.Window?.Start,
+            ShutdownEnd = placement.Window?.End,
+            Placing = FileWords.Of(place.Placing),
+            Note = place.Note,
+            LimitEarly = face.Early,
+            LimitLate = face.Late,
+            ProbabilityPastLimit = Math.Round(placement.Own.ProbabilityPast, 4),
+            ProbabilityFailed = Math.Round(placement.Own.ProbabilityFailed, 4),
+        };
+    }
+}

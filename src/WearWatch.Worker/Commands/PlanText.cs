@@ -1,0 +1,47 @@
+using System.Globalization;
+using WearWatch.Planning.Plans;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Planning;
+
+namespace WearWatch.Worker.Commands;
+
+/// <summary>A swap plan as lines of text.</summary>
+internal static class PlanText
+{
+    /// <summary>Writes the swaps in the order of their shutdowns, the cost, where it hurts, and what must be ordered.</summary>
+    public static void Write(TextWriter to, PlanDraft draft)
+    {
+        var (time, input, plan) = (draft.Picture.Time, draft.Board.Input, draft.Plan);
+        Line($"Swap plan up to {time.Day(input.HorizonEnd)}: {plan.Placements.Count} chains, {input.Windows.Count} shutdowns");
+        if (draft.WhatIf is not null) Line($"What if: this is not the real plan, and cannot be saved");
+        if (draft.Homeless.Count > 0) Line($"The shutdown is no longer planned: place anew {string.Join(", ", draft.Homeless)}");
+        foreach (var swap in plan.Placements
+            .OrderBy(p => p.Window?.Start ?? DateTimeOffset.MaxValue).ThenBy(p => p.Chain, StringComparer.Ordinal))
+        {
+            var (row, place) = (draft.Picture.Faces[swap.Chain].Row, draft.PlaceOf(swap.Chain));
+            var when = swap.Window is { } window ? time.Moment(window.Start) : "not in the horizon";
+            var decided = place.IsNothing ? "" : ", " + Words(place.Placing);
+            var note = place.Note.Length > 0 ? $": {place.Note}" : "";
+            var percent = swap.Own.ProbabilityPast * 100;
+            Line($"  {when,-18} {row.Line}, {swap.Chain}: risk of passing its limit {percent:0} %{decided}{note}");
+        }
+
+        var money = input.Costs.Money;
+        var (kept, byDueDate) = (draft.AsItIs.Cost.Total, draft.ByDueDate.Cost.Total);
+        Line($"Expected cost {plan.Cost.Total:#,0} {money}; as it is {kept:#,0}, by earliest due date {byDueDate:#,0}");
+        if (draft.Proposal is { } proven) Line($"At most {proven.Gap * 100:0.0} % above the best plan");
+        foreach (var remark in plan.Remarks) Line($"{Words(remark.Kind)}: {remark.Subject}. {remark.Why} {remark.WhatWouldHelp}");
+        foreach (var order in OrderList.For(input, plan).Where(o => o.Quantity > 0).OrderBy(o => o.LatestOrder))
+        {
+            var by = order.LatestOrder is not { } latest ? ""
+                : order.TooLateAt(input.Now) ? ", by express"
+                : $", by {time.Day(latest)}";
+            Line($"Order {order.Quantity} {order.Spare.Part.Unit} of {order.Spare.Part}{by}");
+        }
+
+        void Line(FormattableString text) => to.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+    }
+
+    private static string Words<T>(T value)
+        where T : struct, Enum => FileWords.Of(value).Replace('_', ' ');
+}
