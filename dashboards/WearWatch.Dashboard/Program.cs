@@ -123,7 +123,8 @@ catch (IOException taken) when (taken.InnerException is AddressInUseException)
     return 1;
 }
 
-if (!await app.Services.GetRequiredService<SetUp>().IsDoneAsync() && app.Urls.FirstOrDefault(url => !SetUp.IsNear(url)) is { } reachable)
+if (!await app.Services.GetRequiredService<SetUp>().IsDoneAsync()
+    && app.Urls.FirstOrDefault(url => !SetUp.IsNear(url)) is { } reachable)
 {
     app.Logger.NotSetUp(reachable);
     await app.StopAsync();

@@ -5,8 +5,8 @@ namespace WearWatch.Learning;
 
 /// <summary>What some chains have in common beyond their duty: the line they run on, the lot they came from.</summary>
 /// <remarks>
-/// One of many, each with few chains: no ordinary one among them, and each effect is held back towards none by how much they differ
-/// at all (a random effect). Those with the most chains come in when there are more than <see cref="MostMembers"/>.
+/// One of many, each with few chains: no ordinary one among them, and each effect is held back towards none by how much they
+/// differ at all (a random effect). Those with the most chains come in when there are more than <see cref="MostMembers"/>.
 /// </remarks>
 /// <param name="What">What it is, in words: <c>line</c> or <c>lot</c>.</param>
 /// <param name="Members">Names of those with at least two chains, in ordinal order.</param>
@@ -28,7 +28,8 @@ internal sealed record CommonOrigin(string What, IReadOnlyList<string> Members)
 
     private readonly Func<ChainCard, string> nameOf = Kinds.Single(kind => kind.What == What).Of;
 
-    private readonly Dictionary<string, int> places = Members.Select((name, place) => (name, place)).ToDictionary(m => m.name, m => m.place);
+    private readonly Dictionary<string, int> places = Members.Select((name, place) => (name, place))
+        .ToDictionary(m => m.name, m => m.place);
 
     /// <summary>Number of columns: one for each.</summary>
     [JsonIgnore]
@@ -41,7 +42,8 @@ internal sealed record CommonOrigin(string What, IReadOnlyList<string> Members)
     /// <summary>What a fleet shows of origins; those of which it has fewer than two are left out.</summary>
     public static IEnumerable<CommonOrigin> In(IReadOnlyList<ChainCard> cards) =>
         from kind in Kinds
-        let members = cards.Select(kind.Of).Where(name => name.Length > 0).CountBy(name => name).Where(m => m.Value >= FewestChains)
+        let members = cards.Select(kind.Of).Where(name => name.Length > 0).CountBy(name => name)
+            .Where(m => m.Value >= FewestChains)
             .OrderByDescending(m => m.Value).ThenBy(m => m.Key, StringComparer.Ordinal).Take(MostMembers)
             .Select(m => m.Key).Order(StringComparer.Ordinal).ToList()
         where members.Count > 1

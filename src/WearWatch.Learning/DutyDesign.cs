@@ -53,7 +53,9 @@ internal sealed record DutyDesign(IReadOnlyList<LearnedInput> Inputs, IReadOnlyL
         return row;
     }
 
-    /// <summary>How much the rate may differ from the average through what the card does not tell (variance of ln rate).</summary>
+    /// <summary>
+    /// How much the rate may differ from the average through what the card does not tell (variance of ln rate).
+    /// </summary>
     public double VarianceOfUntold(ChainCard card, IReadOnlyList<double> coefficients)
     {
         var variance = 0.0;

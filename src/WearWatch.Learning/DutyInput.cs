@@ -6,8 +6,8 @@ namespace WearWatch.Learning;
 /// <summary>One thing on a chain's card that its wear rate may depend on, as columns of the regression.</summary>
 /// <remarks>
 /// A number is one column, its logarithm: Archard's law multiplies load and sliding distance, so that logarithms add
-/// (docs/references.md [18]). A state is a column for each of its values but the ordinary one, in no order: between oiled by hand and
-/// not oiled there is no midpoint to assume.
+/// (docs/references.md [18]). A state is a column for each of its values but the ordinary one, in no order: between oiled by hand
+/// and not oiled there is no midpoint to assume.
 /// </remarks>
 /// <param name="Name">Its name on the card, in words.</param>
 /// <param name="Columns">Names of its columns.</param>
@@ -25,12 +25,17 @@ internal sealed record DutyInput(string Name, IReadOnlyList<string> Columns, Fun
         Number("teeth", "ln(teeth / 38)", card => card.SprocketTeeth.Count > 0 ? card.SprocketTeeth.Max() / 38.0 : null),
         Number("length", "ln(pitches / 100)", card => card.Pitches / 100.0),
         Family,
-        Number(FleetModel.HoursSinceOiling, "ln(hours since oiling / 24 h)", card => card.Duty.HoursSinceOiling / 24) with { OnTrial = true },
-        new("temperature", ["temperature over 20 °C in 10 K"], card => card.Duty.AmbientC is { } c ? [(c - 20) / 10] : null) { OnTrial = true },
+        Number(FleetModel.HoursSinceOiling, "ln(hours since oiling / 24 h)",
+            card => card.Duty.HoursSinceOiling / 24) with { OnTrial = true },
+        new("temperature", ["temperature over 20 °C in 10 K"], card => card.Duty.AmbientC is { } c
+            ? [(c - 20) / 10]
+            : null) { OnTrial = true },
     ];
 
     /// <summary>Whether it has to lower the error on unseen chains before it is used (<see cref="InputTrial"/>).</summary>
-    /// <remarks>Such an input rests on how well a plant keeps its records, which differs; the others stand on every card.</remarks>
+    /// <remarks>
+    /// Such an input rests on how well a plant keeps its records, which differs; the others stand on every card.
+    /// </remarks>
     public bool OnTrial { get; private init; }
 
     /// <summary>A column for each kind of chain but the usual one, by its name.</summary>

@@ -20,7 +20,8 @@ internal static class FleetModelFile
         // ML.NET seeks in the stream that it writes to, which the entry of an archive does not allow.
         using var saved = new MemoryStream();
         ml.Model.Save(pipeline, FleetPipeline.Rows(ml, statistics.Line.Design.Width, []).Schema, saved);
-        using (var entry = archive.CreateEntry(PipelineEntry, CompressionLevel.NoCompression).Open()) entry.Write(saved.ToArray());
+        using (var entry = archive.CreateEntry(PipelineEntry, CompressionLevel.NoCompression).Open()) entry.Write(
+            saved.ToArray());
 
         using (var entry = new StreamWriter(archive.CreateEntry(VersionEntry).Open()))
             entry.Write(FleetVersion.Of(statistics, pipeline));
@@ -39,7 +40,8 @@ internal static class FleetModelFile
         using var version = new StreamReader(Entry(archive, VersionEntry));
         return version.ReadToEnd() == model.Version
             ? model
-            : throw new InvalidDataException("The fleet model's content does not give the version that it names: the file is damaged.");
+            : throw new InvalidDataException(
+                "The fleet model's content does not give the version that it names: the file is damaged.");
     }
 
     private static FleetStatistics Statistics(Stream stream)
@@ -60,7 +62,8 @@ internal static class FleetModelFile
 
     private static MemoryStream Entry(ZipArchive archive, string name)
     {
-        using var entry = (archive.GetEntry(name) ?? throw new InvalidDataException($"The file is no fleet model: it has no {name}.")).Open();
+        using var entry =
+            (archive.GetEntry(name) ?? throw new InvalidDataException($"The file is no fleet model: it has no {name}.")).Open();
         var copy = new MemoryStream();
         entry.CopyTo(copy);
         copy.Position = 0;

@@ -15,7 +15,9 @@ public static class FleetTraining
     /// <summary>Trees may narrow the prior, but not to less than this share of the variance without them.</summary>
     private const double LeastVarianceScale = 0.1;
 
-    /// <summary>Trains on all chains of the plant. The same chains in the same order and the same seed give the same model.</summary>
+    /// <summary>
+    /// Trains on all chains of the plant. The same chains in the same order and the same seed give the same model.
+    /// </summary>
     /// <param name="chains">Fitted chains, finished and running.</param>
     /// <param name="seed">For the folds of the cross-validation and the trees.</param>
     public static FleetTrainingOutcome Train(IReadOnlyList<FleetChain> chains, int seed)
@@ -52,15 +54,22 @@ public static class FleetTraining
         var skipped = rates.Select(r => r.Rate).OfType<ChainRate.NotShown>().CountBy(r => r.Why).ToDictionary();
         return new FleetTrainingOutcome.Trained(
             new FleetModel(statistics, ml, FleetPipeline.Build(ml, line, trees)),
-            Report(statistics, validation, [.. samples.Select(s => line.Design.Row(s.Card))], skipped) with { Trials = trials.Trials });
+            Report(statistics, validation, [.. samples.Select(s => line.Design.Row(s.Card))], skipped) with
+            {
+                Trials = trials.Trials,
+            });
     }
 
-    /// <summary>Where a new chain's straight part starts; as without a fleet where too few chains are known from their fitting.</summary>
+    /// <summary>
+    /// Where a new chain's straight part starts; as without a fleet where too few chains are known from their fitting.
+    /// </summary>
     private static (double Percent, double DeviationPercent) Start(double[] starts) => starts.Length < FewestChains
         ? (WearPrior.Broad.MeanStartPercent, WearPrior.Broad.StandardDeviationStartPercent)
         : (Median.Of(starts), Math.Max(Median.Deviation(starts), LeastStartDeviationPercent));
 
-    /// <summary>The 90 % quantile of unseen chains' absolute errors, one up for the chain to come: <c>ceil(0.9 (n + 1))</c>-th of n.</summary>
+    /// <summary>
+    /// The 90 % quantile of unseen chains' absolute errors, one up for the chain to come: <c>ceil(0.9 (n + 1))</c>-th of n.
+    /// </summary>
     private static double ConformalHalfWidth(double[] errors)
     {
         double[] sorted = [.. errors.Select(Math.Abs).Order()];
@@ -68,7 +77,8 @@ public static class FleetTraining
     }
 
     private static FleetModelReport Report(
-        FleetStatistics statistics, CrossValidation validation, IReadOnlyList<double[]> rows, IReadOnlyDictionary<NoRateReason, int> skipped)
+        FleetStatistics statistics, CrossValidation validation, IReadOnlyList<double[]> rows,
+        IReadOnlyDictionary<NoRateReason, int> skipped)
     {
         var line = statistics.Line;
         var width = line.Design.Width;

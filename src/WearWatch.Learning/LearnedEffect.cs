@@ -6,8 +6,12 @@ namespace WearWatch.Learning;
 /// <param name="StandardError">Standard error.</param>
 public sealed record LearnedEffect(string Name, double Effect, double StandardError)
 {
-    /// <summary>An effect this many standard errors from none is named as a driver: by chance alone it happens once in a hundred.</summary>
-    /// <remarks>A table of ten effects is read as a whole. At the usual two errors every second table would name one that is none.</remarks>
+    /// <summary>
+    /// An effect this many standard errors from none is named as a driver: by chance alone it happens once in a hundred.
+    /// </summary>
+    /// <remarks>
+    /// A table of ten effects is read as a whole. At the usual two errors every second table would name one that is none.
+    /// </remarks>
     public const double DriverErrors = 2.5758;
 
     private const double Errors90 = 1.6449;

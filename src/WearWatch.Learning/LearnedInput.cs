@@ -34,7 +34,8 @@ internal sealed record LearnedInput(
         double[][] told = [.. cards.Select(input.ValuesOf).OfType<double[]>()];
         if (told.Length == 0) return null;
 
-        double[] Each(Func<IEnumerable<double>, double> of) => [.. input.Columns.Select((_, column) => of(told.Select(v => v[column])))];
+        double[] Each(Func<IEnumerable<double>, double> of) =>
+            [.. input.Columns.Select((_, column) => of(told.Select(v => v[column])))];
         var mean = Each(Enumerable.Average);
         var covariance =
             from i in Enumerable.Range(0, mean.Length)

@@ -40,11 +40,13 @@ public sealed class DoneTests(Screen screen)
         Assert.Empty(desk.Complaints);
 
         using var client = new HttpClient { BaseAddress = new Uri(screen.Address) };
-        var events = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/DONEDESK-1/events", Ct)).EnumerateArray().TakeLast(2);
+        var events = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/DONEDESK-1/events", Ct)).EnumerateArray()
+            .TakeLast(2);
         Assert.Equal(
             [("shortened", "4", "12.5", false, "", ""), ("replacement", "", "", true, "L-78", "")],
             events.Select(e => (
-                e.GetProperty("event").GetString()!, e.GetProperty("pitches_out").ToString(), e.GetProperty("take_up_mm").ToString(),
+                e.GetProperty("event").GetString()!, e.GetProperty("pitches_out").ToString(),
+                e.GetProperty("take_up_mm").ToString(),
                 e.GetProperty("broke").GetBoolean(), e.GetProperty("lot").GetString()!, e.GetProperty("note").GetString()!)));
     }
 
@@ -63,7 +65,8 @@ public sealed class DoneTests(Screen screen)
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
         await desk.GoAsync("/chains/INCHDESK-1");
-        await Assertions.Expect(desk.Page.GetByText("48 19/32 in (1,234.28 mm) over 48, tape, take-up at 35.5 mm")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("48 19/32 in (1,234.28 mm) over 48, tape, take-up at 35.5 mm"))
+            .ToBeVisibleAsync(Patient);
         await desk.GoAsync("/enter?chain=INCHDESK-1");
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Radio, new() { Name = "in", Exact = true })).ToBeCheckedAsync();
         Assert.Empty(desk.Complaints);

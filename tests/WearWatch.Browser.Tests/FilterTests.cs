@@ -8,7 +8,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>A person narrows, searches and sorts the list of chains by its controls; its own query says what should stand there.</summary>
+/// <summary>
+/// A person narrows, searches and sorts the list of chains by its controls; its own query says what should stand there.
+/// </summary>
 public sealed class FilterTests(Screen screen)
 {
     private static readonly ChainFilter Seeded = new() { Search = "SEED" };

@@ -57,12 +57,15 @@ public sealed class NoticeFilterTests(Screen screen)
     private Task<IReadOnlyList<NoticeLine>> BoardAsync(NoticeFilter filter) =>
         screen.Host.Services.GetRequiredService<NoticeBoard>().AskAsync(filter, TestContext.Current.CancellationToken);
 
-    /// <summary>Waits until the page counts what the filter leaves and shows the first of it; its address then tells the filter.</summary>
+    /// <summary>
+    /// Waits until the page counts what the filter leaves and shows the first of it; its address then tells the filter.
+    /// </summary>
     private async Task ShowsAsync(Visit desk, NoticeFilter filter)
     {
         var notices = await BoardAsync(filter);
         await Assertions.Expect(desk.Page.Locator(".page-head [role=status]"))
-            .ToHaveTextAsync(Show.Count(notices.Count, $"{(filter.Ended ? "ended" : "open")} notice"), new() { Timeout = 20_000 });
+            .ToHaveTextAsync(
+                Show.Count(notices.Count, $"{(filter.Ended ? "ended" : "open")} notice"), new() { Timeout = 20_000 });
         if (notices.Count > 0)
         {
             await Assertions.Expect(desk.Page.Locator(".notices > .notice a").First)

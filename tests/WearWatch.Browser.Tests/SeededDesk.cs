@@ -9,7 +9,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>Chains with a history, for the engineer's desk: two lives each, told by readings, with a fleet model and an alarm.</summary>
+/// <summary>
+/// Chains with a history, for the engineer's desk: two lives each, told by readings, with a fleet model and an alarm.
+/// </summary>
 public static class SeededDesk
 {
     private const int Chains = 60;
@@ -23,7 +25,8 @@ public static class SeededDesk
         db.Chains.AddRange(rows);
         await db.SaveChangesAsync();
         var chance = new Random(5);
-        foreach (var row in rows) Tell(db, row, 0.1 * (1 + (int)row.Lubrication!) * row.LoadRel!.Value / 0.5 * (0.7 + 0.6 * chance.NextDouble()), now);
+        foreach (var row in rows)
+            Tell(db, row, 0.1 * (1 + (int)row.Lubrication!) * row.LoadRel!.Value / 0.5 * (0.7 + 0.6 * chance.NextDouble()), now);
         db.Notices.Add(new NoticeRow
         {
             ChainId = rows[3].Id,

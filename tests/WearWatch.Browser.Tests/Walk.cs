@@ -1,8 +1,8 @@
 namespace WearWatch.Browser.Tests;
 
 /// <summary>
-/// The browsers of a class of tests that look at one page after the other: at a desk and on a phone, light and dark. Each is opened
-/// once, so that it loads and reads scripts, styles and fonts once, as a person's does.
+/// The browsers of a class of tests that look at one page after the other: at a desk and on a phone, light and dark. Each is
+/// opened once, so that it loads and reads scripts, styles and fonts once, as a person's does.
 /// </summary>
 public sealed class Walk(Screen screen) : IAsyncDisposable
 {

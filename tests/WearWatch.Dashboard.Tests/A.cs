@@ -20,40 +20,52 @@ public static class A
 
     public static ChainRow Chain(string name = "K-1", string line = "Press", string position = "infeed", string type = "16B-1",
         ChainFamily? family = null, double pitchMm = 25.4) =>
-        new() { Name = name, Line = line, Position = position, ChainType = type, Family = family ?? ChainFamily.Usual, PitchMm = pitchMm, Pitches = 120, FittedCounterH = 0 };
+        new()
+        {
+            Name = name,
+            Line = line,
+            Position = position,
+            ChainType = type,
+            Family = family ?? ChainFamily.Usual,
+            PitchMm = pitchMm,
+            Pitches = 120,
+            FittedCounterH = 0,
+        };
 
     public static ForecastRow Forecast(int chainId, Condition condition = Condition.WithinLimit, double? earlyInDays = 100,
-        double? elongationPct = 1.2, double ratePct = 0.2, long? lastReadingId = null, double? oilInDays = null, bool latest = true) => new()
-        {
-            ChainId = chainId,
-            MadeAt = Now,
-            IsLatest = latest,
-            LastReadingId = lastReadingId,
-            ModelVersion = "broad prior",
-            ReadingsUsed = 4,
-            HoursAtLastReading = 6000,
-            HoursNow = 6100,
-            ElongationPct = elongationPct,
-            ElongationSdPct = 0.05,
-            RatePctPer1000H = ratePct,
-            LogRateSd = 0.3,
-            LimitPct = 3,
-            LimitReason = LimitReason.General,
-            LimitSource = "[8]",
-            ProbabilityPassed = 0,
-            PercentilesH = Percentiles(),
-            EarlyDate = earlyInDays is { } early ? In(early) : null,
-            MiddleDate = earlyInDays is { } middle ? In(middle + 60) : null,
-            LateDate = earlyInDays is { } late ? In(late + 150) : null,
-            Condition = condition,
-            NextOilingAt = oilInDays is { } oil ? In(oil) : null,
-        };
+        double? elongationPct = 1.2, double ratePct = 0.2, long? lastReadingId = null, double? oilInDays = null, bool latest =
+            true) => new()
+            {
+                ChainId = chainId,
+                MadeAt = Now,
+                IsLatest = latest,
+                LastReadingId = lastReadingId,
+                ModelVersion = "broad prior",
+                ReadingsUsed = 4,
+                HoursAtLastReading = 6000,
+                HoursNow = 6100,
+                ElongationPct = elongationPct,
+                ElongationSdPct = 0.05,
+                RatePctPer1000H = ratePct,
+                LogRateSd = 0.3,
+                LimitPct = 3,
+                LimitReason = LimitReason.General,
+                LimitSource = "[8]",
+                ProbabilityPassed = 0,
+                PercentilesH = Percentiles(),
+                EarlyDate = earlyInDays is { } early ? In(early) : null,
+                MiddleDate = earlyInDays is { } middle ? In(middle + 60) : null,
+                LateDate = earlyInDays is { } late ? In(late + 150) : null,
+                Condition = condition,
+                NextOilingAt = oilInDays is { } oil ? In(oil) : null,
+            };
 
     /// <summary>Hours left at 1 to 99 %, even from first to last.</summary>
     public static IReadOnlyList<double> Percentiles(double first = 1000, double last = 9000) =>
         [.. Enumerable.Range(0, 99).Select(i => first + (last - first) * i / 98)];
 
-    public static ReadingRow Reading(int chainId, string key = "r-1", double lengthMm = 1234, int pitches = 48, DateTimeOffset? takenAt = null,
+    public static ReadingRow Reading(
+        int chainId, string key = "r-1", double lengthMm = 1234, int pitches = 48, DateTimeOffset? takenAt = null,
         double? counterH = 6000, ReadingStanding standing = ReadingStanding.Accepted, string why = "") => new()
         {
             ChainId = chainId,
@@ -70,7 +82,8 @@ public static class A
             ReceivedAt = In(-4),
         };
 
-    public static Assessment Assessment(ChainCard? card = null, IReadOnlyList<JudgedObservation>? observations = null, double? elongationPct = 1.2,
+    public static Assessment Assessment(
+        ChainCard? card = null, IReadOnlyList<JudgedObservation>? observations = null, double? elongationPct = 1.2,
         double hoursAtLastReading = 6000, double hoursNow = 6000, IReadOnlyList<double>? percentiles = null, double passed = 0,
         Condition condition = Condition.WithinLimit, IReadOnlyList<HeldBackReading>? heldBack = null) => new()
         {
@@ -86,7 +99,12 @@ public static class A
             RatePercentPer1000Hours = 0.2,
             LogRateStandardDeviation = 0.3,
             Limit = new ReplacementLimit(3, LimitReason.General, "docs/references.md [8]"),
-            Forecast = new WearForecast { LimitPercent = 3, ProbabilityPassed = passed, PercentilesHours = percentiles ?? Percentiles() },
+            Forecast = new WearForecast
+            {
+                LimitPercent = 3,
+                ProbabilityPassed = passed,
+                PercentilesHours = percentiles ?? Percentiles(),
+            },
             Condition = condition,
             Notices = [],
             Carried = new CarriedTrack(WearTrack.AtFitting(WearPrior.Broad), []),

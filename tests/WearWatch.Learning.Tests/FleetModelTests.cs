@@ -34,7 +34,8 @@ public sealed class FleetModelTests
     public void The_pipeline_gives_the_bits_of_the_direct_evaluation()
     {
         foreach (var chain in SimulatedFleet.Chains)
-            Assert.Equal(BitConverter.DoubleToInt64Bits(Plain.LineLogRate(chain.Card)), BitConverter.DoubleToInt64Bits(Plain.ExpectedLogRate(chain.Card)));
+            Assert.Equal(BitConverter.DoubleToInt64Bits(Plain.LineLogRate(chain.Card)),
+                BitConverter.DoubleToInt64Bits(Plain.ExpectedLogRate(chain.Card)));
     }
 
     [Theory]

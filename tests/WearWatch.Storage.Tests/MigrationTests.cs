@@ -26,15 +26,18 @@ public sealed class MigrationTests
     }
 
     /// <summary>The layouts that a released program has written; each stays here for good, once for each engine.</summary>
-    public static TheoryData<string> Layouts => [.. Directory.GetDirectories(Path.Combine(AppContext.BaseDirectory, "data", "layouts")).Select(d => Path.GetFileName(d)!)];
+    public static TheoryData<string> Layouts =>
+        [.. Directory.GetDirectories(Path.Combine(AppContext.BaseDirectory, "data", "layouts"))
+            .Select(d => Path.GetFileName(d)!)];
 
     [Theory]
     [MemberData(nameof(Layouts))]
     public async Task A_database_of_an_older_layout_comes_up_to_date_and_keeps_what_it_has(string layout)
     {
-        await using var under = await StoreUnderTest.MakeAsync();
+        await using var under = await StoreUnderTest.MakeEmptyAsync();
         var engine = under.Database.Length > 0 ? "postgres" : "sqlite";
-        var text = await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "data", "layouts", layout, engine + ".sql"), Ct);
+        var text = await File.ReadAllTextAsync(
+            Path.Combine(AppContext.BaseDirectory, "data", "layouts", layout, engine + ".sql"), Ct);
         await using (var old = under.Store.CreateDbContext())
         {
             await old.Database.OpenConnectionAsync(Ct);
@@ -48,7 +51,8 @@ public sealed class MigrationTests
         Assert.Empty(await db.Database.GetPendingMigrationsAsync(Ct));
         var chain = await db.Chains.SingleAsync(Ct);
         Assert.Equal(("LC-01", "leaf", true), (chain.Name, chain.Family.Name, chain.Lifts));
-        Assert.Equal((1200.0, 613.5, "Ina"), await db.Readings.Select(r => ValueTuple.Create(r.CounterH!.Value, r.LengthMm, r.ToldBy)).SingleAsync(Ct));
+        Assert.Equal((1200.0, 613.5, "Ina"),
+            await db.Readings.Select(r => ValueTuple.Create(r.CounterH!.Value, r.LengthMm, r.ToldBy)).SingleAsync(Ct));
     }
 
     [Fact]

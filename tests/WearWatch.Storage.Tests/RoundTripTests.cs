@@ -40,7 +40,13 @@ public sealed class RoundTripTests
             TakeUpTravelMm = 40,
             OilingIntervalHours = 250,
             OilingSurroundingsFactor = 0.5,
-            Duty = new Duty { RelativeLoad = 0.7, SpeedMetresPerSecond = 1.5, Lubrication = LubricationState.Poor, Dust = DustLevel.Heavy },
+            Duty = new Duty
+            {
+                RelativeLoad = 0.7,
+                SpeedMetresPerSecond = 1.5,
+                Lubrication = LubricationState.Poor,
+                Dust = DustLevel.Heavy,
+            },
         };
         await using var store = await TemporaryDb.MakeAsync();
         await using (var db = store.CreateDbContext())
@@ -88,7 +94,8 @@ public sealed class RoundTripTests
     {
         await using var store = await TemporaryDb.MakeAsync();
         var chain = await store.AddChainAsync();
-        var one = await store.AddAsync(A.Reading(chain, counterH: 1 / 3.0, takenAt: new DateTimeOffset(2026, 1, 2, 3, 4, 5, TimeSpan.FromHours(2))));
+        var one = await store.AddAsync(
+            A.Reading(chain, counterH: 1 / 3.0, takenAt: new DateTimeOffset(2026, 1, 2, 3, 4, 5, TimeSpan.FromHours(2))));
         var many = A.Reading(chain, counterH: 1 / 3.0, takenAt: one.TakenAt, corrects: one.Id, standing: ReadingStanding.Waiting);
         await using var db = store.CreateDbContext();
         await Assert.ThrowsAsync<InvalidOperationException>(() => db.AddManyAsync([many], Ct));

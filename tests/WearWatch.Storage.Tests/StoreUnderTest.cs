@@ -27,6 +27,9 @@ internal sealed class StoreUnderTest : IAsyncDisposable
         return Task.FromResult(under);
     }
 
+    /// <summary>Makes one without any table, as a program's very first start finds it.</summary>
+    public static Task<StoreUnderTest> MakeEmptyAsync() => Task.FromResult(new StoreUnderTest());
+
     /// <summary>Makes a plant's own file, with the present tables.</summary>
     public static void Fill(string path) => PatternFile.CopyTo(path);
 

@@ -24,7 +24,8 @@ internal static class A
     public static ImportFile File(string name, byte[] bytes) => new(name, () => new MemoryStream(bytes, writable: false));
 
     /// <summary>A file of readings: a header and these rows.</summary>
-    public static ImportFile Readings(params string[] rows) => File("readings.csv", $"{ReadingsHeader}\n{string.Join('\n', rows)}\n");
+    public static ImportFile Readings(params string[] rows) =>
+        File("readings.csv", $"{ReadingsHeader}\n{string.Join('\n', rows)}\n");
 
     /// <summary>A file of events: a header and these rows.</summary>
     public static ImportFile Events(params string[] rows) => File("events.csv", $"{EventsHeader}\n{string.Join('\n', rows)}\n");
@@ -37,7 +38,8 @@ internal static class A
     public static string Length(double percent) => FormattableString.Invariant($"{40 * 25.4 * (1 + percent / 100):0.00}");
 
     public static NewReading Reading(
-        string chain = "C1", double? counterH = 100, double percent = 0.5, string? length = null, string? key = null, bool confirmed = false,
+        string chain = "C1", double? counterH = 100, double percent = 0.5, string? length = null, string? key = null,
+        bool confirmed = false,
         DateTimeOffset? takenAt = null, int pitches = 40, LengthUnit unit = LengthUnit.Millimetre) => new()
         {
             Key = key ?? $"key {Interlocked.Increment(ref made)}",
@@ -53,7 +55,8 @@ internal static class A
         };
 
     public static NewEvent Event(
-        string chain = "C1", ChainEventKind kind = ChainEventKind.Oiling, double? beforeH = null, double? afterH = null, DateTimeOffset? at = null, string? key = null) =>
+        string chain = "C1", ChainEventKind kind = ChainEventKind.Oiling, double? beforeH = null, double? afterH = null,
+        DateTimeOffset? at = null, string? key = null) =>
         new()
         {
             Key = key ?? $"key {Interlocked.Increment(ref made)}",

@@ -4,7 +4,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Api;
 
-/// <summary>A card on the wire and as text by column, so that a program's card is held to the rules of the file and of the form.</summary>
+/// <summary>
+/// A card on the wire and as text by column, so that a program's card is held to the rules of the file and of the form.
+/// </summary>
 internal static class CardWire
 {
     /// <summary>The card as it is sent out.</summary>

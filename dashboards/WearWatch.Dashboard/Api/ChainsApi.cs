@@ -16,9 +16,12 @@ internal static class ChainsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var chains = api.MapGroup("/chains").WithTags("Chains");
-        chains.MapGet("", ListAsync).WithSummary("A stretch of the list of chains").Produces<ChainPageJson>().ProducesValidationProblem(422);
-        chains.MapGet("/{chain}", OneAsync).WithSummary("One chain as the register has it").Produces<ChainCardJson>().ProducesProblem(404);
-        chains.MapGet("/{chain}/forecast", ForecastAsync).WithSummary("A chain's newest forecast with its percentiles").Produces<ForecastJson>().ProducesProblem(404);
+        chains.MapGet("", ListAsync).WithSummary("A stretch of the list of chains").Produces<ChainPageJson>()
+            .ProducesValidationProblem(422);
+        chains.MapGet("/{chain}", OneAsync).WithSummary("One chain as the register has it").Produces<ChainCardJson>()
+            .ProducesProblem(404);
+        chains.MapGet("/{chain}/forecast", ForecastAsync).WithSummary("A chain's newest forecast with its percentiles")
+            .Produces<ForecastJson>().ProducesProblem(404);
     }
 
     /// <summary>The row of a chain's name.</summary>
@@ -29,14 +32,18 @@ internal static class ChainsApi
     public static IResult Unknown(string chain) => Problems.NotFound($"No chain is called '{chain}'.");
 
     private static async Task<IResult> ListAsync(
-        ChainListQuery query, string? search, string? line, string? condition, string? family, [FromQuery(Name = "due_before")] DateOnly? dueBefore,
+        ChainListQuery query, string? search, string? line, string? condition, string? family, [FromQuery(Name = "due_before")]
+            DateOnly? dueBefore,
         string? sort, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
     {
         if (skip is < 0) return Problems.Refused("skip", "0 or more.");
         if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
-        if (condition is not null && Tokens.Read<Condition>(condition) is null) return Problems.Refused("condition", "One of " + Tokens.All<Condition>() + ".");
-        if (family is not null && ChainFamily.Find(family) is null) return Problems.Refused("family", "One of " + string.Join(", ", ChainFamily.All) + ".");
-        if (sort is not null && Tokens.Read<ChainSort>(sort) is null) return Problems.Refused("sort", "One of " + Tokens.All<ChainSort>() + ".");
+        if (condition is not null && Tokens.Read<Condition>(condition) is null)
+            return Problems.Refused("condition", "One of " + Tokens.All<Condition>() + ".");
+        if (family is not null && ChainFamily.Find(family) is null)
+            return Problems.Refused("family", "One of " + string.Join(", ", ChainFamily.All) + ".");
+        if (sort is not null && Tokens.Read<ChainSort>(sort) is null)
+            return Problems.Refused("sort", "One of " + Tokens.All<ChainSort>() + ".");
         var filter = new ChainFilter
         {
             Search = search ?? "",
@@ -48,14 +55,16 @@ internal static class ChainsApi
             Descending = descending ?? false,
         };
         var page = await query.AskAsync(filter, skip ?? 0, take ?? 100, ct);
-        if ((skip ?? 0) + page.Rows.Count is var shown && shown < page.Total) http.Response.Headers.Link = NextPage(http.Request, shown);
+        if ((skip ?? 0) + page.Rows.Count is var shown && shown < page.Total)
+            http.Response.Headers.Link = NextPage(http.Request, shown);
         return Results.Ok(new ChainPageJson(page.Total, skip ?? 0, [.. page.Rows.Select(ToJson)]));
     }
 
     /// <summary>The same question from another place on (RFC 8288).</summary>
     private static string NextPage(HttpRequest request, int skip)
     {
-        var query = QueryString.Create(request.Query.Where(q => q.Key != "skip").Append(new("skip", skip.ToString(System.Globalization.CultureInfo.InvariantCulture))));
+        var query = QueryString.Create(request.Query.Where(q => q.Key != "skip")
+            .Append(new("skip", skip.ToString(System.Globalization.CultureInfo.InvariantCulture))));
         return $"<{request.Path}{query}>; rel=\"next\"";
     }
 
@@ -75,11 +84,14 @@ internal static class ChainsApi
     }
 
     private static ChainJson ToJson(ChainListRow row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, Tokens.Of(row.Condition), row.ElongationPct, row.RatePctPer1000H,
-        row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt, row.LastReadingAt);
+        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, Tokens.Of(row.Condition), row.ElongationPct,
+        row.RatePctPer1000H,
+        row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt,
+        row.LastReadingAt);
 
     private static ChainCardJson ToJson(ChainRow row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.PitchMm, row.Pitches, row.SprocketTeeth, row.FittedAt,
+        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.PitchMm, row.Pitches, row.SprocketTeeth,
+        row.FittedAt,
         row.FittedCounterH, row.LimitPct, row.LoadRel, row.SpeedMS, row.Lubrication is { } oil ? Tokens.Of(oil) : null,
         row.Dust is { } dust ? Tokens.Of(dust) : null, row.Lot);
 
@@ -87,8 +99,10 @@ internal static class ChainsApi
     {
         var forecast = row.ToForecast();
         return new ForecastJson(
-            chain, row.MadeAt, row.ModelVersion, row.ReadingsUsed, Tokens.Of(row.Condition), row.ElongationPct, row.ElongationSdPct, row.RatePctPer1000H,
-            row.LimitPct, Tokens.Of(row.LimitReason), row.LimitSource, row.ProbabilityPassed, row.HoursAtLastReading, row.HoursNow,
+            chain, row.MadeAt, row.ModelVersion, row.ReadingsUsed, Tokens.Of(row.Condition), row.ElongationPct,
+            row.ElongationSdPct, row.RatePctPer1000H,
+            row.LimitPct, Tokens.Of(row.LimitReason), row.LimitSource, row.ProbabilityPassed, row.HoursAtLastReading,
+            row.HoursNow,
             forecast.EarlyHours, forecast.MiddleHours, forecast.LateHours, [.. Enumerable.Range(1, 99).Select(forecast.Quantile)],
             row.EarlyDate, row.MiddleDate, row.LateDate, row.NextOilingAt);
     }

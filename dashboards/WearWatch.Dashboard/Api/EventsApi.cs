@@ -17,7 +17,8 @@ internal static class EventsApi
         api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Tells an event; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<EventToldJson>("application/json")
-            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
+            .ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
@@ -35,9 +36,11 @@ internal static class EventsApi
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
         if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) return Problems.Refused([elsewhere]);
-        if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind) return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
+        if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind)
+            return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
         var method = Tokens.Read<OilMethod>(body.OilMethod);
-        if (method is null && body.OilMethod is not null) return Problems.Refused("oil_method", "One of " + Tokens.All<OilMethod>() + ".");
+        if (method is null && body.OilMethod is not null)
+            return Problems.Refused("oil_method", "One of " + Tokens.All<OilMethod>() + ".");
         var happening = new NewEvent
         {
             Key = told.Key,

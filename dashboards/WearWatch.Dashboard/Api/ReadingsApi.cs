@@ -15,11 +15,13 @@ internal static class ReadingsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         api.MapGet("/chains/{chain}/readings", ListAsync).WithTags("Readings")
-            .WithSummary("A chain's readings that stand, oldest first").Produces<IReadOnlyList<ReadingJson>>().ProducesProblem(404);
+            .WithSummary("A chain's readings that stand, oldest first").Produces<IReadOnlyList<ReadingJson>>()
+            .ProducesProblem(404);
         api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Tells a reading; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<ReadingToldJson>("application/json")
-            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+            .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
+            .ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)

@@ -25,13 +25,16 @@ public static class LifeGroupings
 
     /// <summary>The grouping that a query string names, as <c>?by=line</c>.</summary>
     public static LifeGrouping FromQuery(string query, LifeGrouping usual) =>
-        Enum.TryParse<LifeGrouping>(QueryHelpers.ParseQuery(query).GetValueOrDefault("by"), ignoreCase: true, out var by) && Enum.IsDefined(by) ? by : usual;
+        Enum.TryParse<LifeGrouping>(QueryHelpers.ParseQuery(query).GetValueOrDefault("by"), ignoreCase: true, out var by)
+            && Enum.IsDefined(by) ? by : usual;
 
     /// <summary>The group that a chain belongs to.</summary>
     public static string Of(this LifeGrouping grouping, ChainCard card) => grouping switch
     {
         LifeGrouping.All => "all chains",
-        LifeGrouping.Type => card.ChainType.Length > 0 ? card.ChainType : string.Create(CultureInfo.InvariantCulture, $"pitch {card.PitchMm:0.##} mm"),
+        LifeGrouping.Type => card.ChainType.Length > 0
+            ? card.ChainType
+            : string.Create(CultureInfo.InvariantCulture, $"pitch {card.PitchMm:0.##} mm"),
         LifeGrouping.Line => card.Line.Length > 0 ? card.Line : "no line told",
         LifeGrouping.Lubrication => card.Duty.Lubrication is { } state ? TradeWords.Of(state) : "not told",
         LifeGrouping.Dust => card.Duty.Dust is { } dust ? TradeWords.Of(dust) : "not told",

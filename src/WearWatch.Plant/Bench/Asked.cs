@@ -7,7 +7,9 @@ using WearWatch.Units;
 
 namespace WearWatch.Plant.Bench;
 
-/// <summary>What a person asks, as texts by name: from a page's address, a request or a command line, read in one way for all three.</summary>
+/// <summary>
+/// What a person asks, as texts by name: from a page's address, a request or a command line, read in one way for all three.
+/// </summary>
 /// <remarks>What cannot be read is noted in <see cref="Wrong"/> under its name, and reads as not told.</remarks>
 public sealed class Asked(Func<string, string?> textOf)
 {
@@ -21,12 +23,14 @@ public sealed class Asked(Func<string, string?> textOf)
     public bool Told(string name) => Text(name).Length > 0;
 
     /// <summary>A tick: any text but <c>no</c>, <c>false</c> and <c>0</c>.</summary>
-    public bool Tick(string name) => Text(name) is { Length: > 0 } text && text.ToLowerInvariant() is not ("no" or "false" or "0");
+    public bool Tick(string name) =>
+        Text(name) is { Length: > 0 } text && text.ToLowerInvariant() is not ("no" or "false" or "0");
 
     public double? Number(string name, double least = double.NegativeInfinity, double most = double.PositiveInfinity)
     {
         if (!Told(name)) return null;
-        if (!double.TryParse(Text(name).Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) || !double.IsFinite(value))
+        if (!double.TryParse(Text(name).Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+            || !double.IsFinite(value))
             return Refuse<double>(name, $"'{Text(name)}' is not a number.");
         return value >= least && value <= most ? value : Refuse<double>(name, Bounds(least, most));
     }
@@ -45,7 +49,8 @@ public sealed class Asked(Func<string, string?> textOf)
         var teeth = new List<int>();
         foreach (var part in Text(name).Split([',', ' ', ';'], StringSplitOptions.RemoveEmptyEntries))
         {
-            if (int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var z) && z is >= 5 and <= 1000) teeth.Add(z);
+            if (int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var z) && z is >= 5 and <= 1000)
+                teeth.Add(z);
             else Refuse(name, $"'{part}': a sprocket has 5 to 1,000 teeth; write numbers with commas between, such as 17,75.");
         }
 
@@ -84,7 +89,8 @@ public sealed class Asked(Func<string, string?> textOf)
     public double? Quantity(string name, QuantityKind kind)
     {
         if (!Told(name)) return null;
-        return kind.Read(Text(name)) ?? Refuse<double>(name, $"'{Text(name)}' is no {kind.Name}. Write a number with {kind.UnitList}.");
+        return kind.Read(Text(name))
+            ?? Refuse<double>(name, $"'{Text(name)}' is no {kind.Name}. Write a number with {kind.UnitList}.");
     }
 
     /// <summary>The unit of plain lengths; millimetres when not told.</summary>
@@ -103,7 +109,8 @@ public sealed class Asked(Func<string, string?> textOf)
         if (ChainCatalogue.Find(Text(name)) is not { } type)
             Refuse(name, $"No chain type is called '{Text(name)}'. Search the chain types, or give the pitch instead.");
         else if (type.PitchMm is null)
-            Refuse(name, $"{type.Designation} is made in pitches of {string.Join(", ", type.PitchChoicesMm)} mm: write {type.Designation}x{type.PitchChoicesMm[0]}, say.");
+            Refuse(name, $"{type.Designation} is made in pitches of {string.Join(", ", type.PitchChoicesMm)} mm: write "
+                + $"{type.Designation}x{type.PitchChoicesMm[0]}, say.");
         else
             return type;
         return null;

@@ -9,7 +9,8 @@ public sealed record ChainTypeJson(
 {
     public static ChainTypeJson Of(ChainType type) => new(
         type.Designation, type.AlsoCalled, type.Counterpart, type.Standard, type.Family.Name, type.Strands, type.PitchChoicesMm,
-        [.. TypeValue.Of(type).Where(v => v.Value is not null).Select(v => new ChainValueJson(v.Key, v.Value!.Value.Value, v.Value.Value.Source, v.Value.Value.IsVerified))]);
+        [.. TypeValue.Of(type).Where(v => v.Value is not null)
+            .Select(v => new ChainValueJson(v.Key, v.Value!.Value.Value, v.Value.Value.Source, v.Value.Value.IsVerified))]);
 }
 
 /// <summary>One value of a chain type; its unit stands at the end of its name.</summary>

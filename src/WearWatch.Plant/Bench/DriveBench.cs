@@ -9,8 +9,10 @@ namespace WearWatch.Plant.Bench;
 
 /// <summary>Answers what a drive of two sprockets does to its chain.</summary>
 /// <remarks>
-/// Names: <c>type</c>, or <c>pitch_mm</c> with <c>strands</c>, <c>pin_mm</c>, <c>joint_area_mm2</c>, <c>tensile_kn</c>; <c>teeth</c>,
-/// <c>driven_teeth</c>; <c>rpm</c> or <c>speed</c>; <c>power</c>; <c>pitches</c> or <c>centre</c> (in <c>unit</c>); <c>mass_kg_m</c>;
+/// Names: <c>type</c>, or <c>pitch_mm</c> with <c>strands</c>, <c>pin_mm</c>, <c>joint_area_mm2</c>, <c>tensile_kn</c>;
+/// <c>teeth</c>,
+/// <c>driven_teeth</c>; <c>rpm</c> or <c>speed</c>; <c>power</c>; <c>pitches</c> or <c>centre</c> (in <c>unit</c>);
+/// <c>mass_kg_m</c>;
 /// <c>load</c>, <c>mover</c>; <c>lubrication</c>, <c>ambient_c</c>; and what <see cref="LimitBench"/> knows.
 /// </remarks>
 public static class DriveBench
@@ -26,8 +28,10 @@ public static class DriveBench
         var driven = Wanted(asked, "driven_teeth", "How many teeth has the driven sprocket?");
         var power = asked.Quantity("power", QuantityKind.Power);
         if (!asked.Told("power")) asked.Refuse("power", "Which power does it transmit? 30 kW or 40 hp, say.");
-        if (!asked.Told("rpm") && !asked.Told("speed")) asked.Refuse("rpm", "Give the turns a minute of the driving sprocket, or the speed of the chain.");
-        if (!asked.Told("pitches") && !asked.Told("centre")) asked.Refuse("pitches", "Give the length of the chain in pitches, or the centre distance.");
+        if (!asked.Told("rpm") && !asked.Told("speed"))
+            asked.Refuse("rpm", "Give the turns a minute of the driving sprocket, or the speed of the chain.");
+        if (!asked.Told("pitches") && !asked.Told("centre"))
+            asked.Refuse("pitches", "Give the length of the chain in pitches, or the centre distance.");
         if (asked.Wrong.Count > 0) return Refused(asked);
 
         var rpm = asked.Number("rpm", 0.001, MostRpm)
@@ -35,7 +39,8 @@ public static class DriveBench
         var exact = asked.Length("centre", asked.Unit("unit")) is { } centre && !asked.Told("pitches")
             ? ChainLoop.LengthPitches(teeth!.Value, driven!.Value, centre.Millimetres / pitchMm!.Value)
             : (double?)null;
-        var pitches = asked.Whole("pitches", 4, 100_000) ?? (exact is < 100_000 and { } length ? ChainLoop.EvenPitches(length) : null);
+        var pitches = asked.Whole("pitches", 4, 100_000)
+            ?? (exact is < 100_000 and { } length ? ChainLoop.EvenPitches(length) : null);
         if (pitches is null && asked.Wrong.Count == 0) asked.Refuse("centre", "No chain is so long; is the unit right?");
         if (asked.Wrong.Count > 0 || rpm is null) return Refused(asked);
 

@@ -7,10 +7,13 @@ namespace WearWatch.Plant.Bench;
 
 /// <summary>Answers what a length over pitches means.</summary>
 /// <remarks>
-/// Names: <c>type</c> or <c>pitch_mm</c> and <c>family</c>; <c>pitches</c>; <c>length</c> (several with semicolons) or <c>inside</c> and
+/// Names: <c>type</c> or <c>pitch_mm</c> and <c>family</c>; <c>pitches</c>; <c>length</c> (several with semicolons) or
+/// <c>inside</c> and
 /// <c>outside</c> of the end rollers; <c>unit</c>; <c>tool</c>, <c>tape_class</c>, <c>from_hook</c>, <c>graduation_mm</c>,
-/// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>, <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
-/// <c>link_diameters</c> (two with a semicolon) and <c>link_diameter_new</c> of a round link; <c>limit_pct</c>, or what <see cref="LimitBench"/> knows; <c>confirmed</c>.
+/// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>,
+/// <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
+/// <c>link_diameters</c> (two with a semicolon) and <c>link_diameter_new</c> of a round link; <c>limit_pct</c>, or what
+/// <see cref="LimitBench"/> knows; <c>confirmed</c>.
 /// </remarks>
 public static class GaugeBench
 {
@@ -47,7 +50,9 @@ public static class GaugeBench
             New = newLength is { } fresh ? new NewLength(fresh.Millimetres, instrument, asked.Tick("same_tool")) : null,
         };
         if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
-        var governing = limit is { } own ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered") { Rule = "as entered" } : verdict.Governing;
+        var governing = limit is { } own
+            ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered") { Rule = "as entered" }
+            : verdict.Governing;
         return Sheet(asked, type, span, governing, verdict, linkWear);
     }
 
@@ -58,7 +63,8 @@ public static class GaugeBench
         var unit = asked.Unit("unit");
         var newMm = asked.Length("link_diameter_new", unit)?.Millimetres ?? type?.LinkDiameterMm?.Value;
         var measuredMm = asked.Lengths("link_diameters", unit).Select(d => d.Millimetres).ToList();
-        if (newMm is null) asked.Refuse("link_diameter_new", "Give the link's diameter when new, or a type that has one, such as 18x64.");
+        if (newMm is null)
+            asked.Refuse("link_diameter_new", "Give the link's diameter when new, or a type that has one, such as 18x64.");
         if (newMm is null || asked.Wrong.Count > 0) return null;
         if (LinkWear.Fault(newMm.Value, measuredMm) is not { } fault) return LinkWear.Of(newMm.Value, measuredMm);
         asked.Refuse("link_diameters", fault);
@@ -76,18 +82,19 @@ public static class GaugeBench
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-        BenchAnswer<GaugeSheet> Answered(Elongation elongation, string? doubt) => new BenchAnswer<GaugeSheet>.Answered(new GaugeSheet
-        {
-            Type = type,
-            Span = span,
-            Elongation = elongation,
-            Doubt = doubt,
-            Budget = UncertaintyBudget.Of(span),
-            Limit = governing,
-            Limits = verdict,
-            LinkWear = linkWear,
-            Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
-        });
+        BenchAnswer<GaugeSheet> Answered(Elongation elongation, string? doubt) =>
+            new BenchAnswer<GaugeSheet>.Answered(new GaugeSheet
+            {
+                Type = type,
+                Span = span,
+                Elongation = elongation,
+                Doubt = doubt,
+                Budget = UncertaintyBudget.Of(span),
+                Limit = governing,
+                Limits = verdict,
+                LinkWear = linkWear,
+                Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
+            });
     }
 
     private static IReadOnlyList<double> LengthsMm(Asked asked)
@@ -97,7 +104,8 @@ public static class GaugeBench
         {
             if (!asked.Told("inside") || !asked.Told("outside"))
             {
-                asked.Refuse(asked.Told("inside") ? "outside" : "inside", "Measure both, inside and outside of the end rollers: their mean is the length.");
+                asked.Refuse(asked.Told("inside") ? "outside" : "inside",
+                    "Measure both, inside and outside of the end rollers: their mean is the length.");
                 return [];
             }
 
@@ -119,7 +127,8 @@ public static class GaugeBench
         {
             Tool.Caliper => new Instrument.Caliper(largest ?? 0.05, graduation ?? 0.01),
             Tool.Sensor => new Instrument.Sensor(largest ?? 0.05),
-            _ => new Instrument.Tape(asked.Word<TapeClass>("tape_class") ?? TapeClass.II, asked.Tick("from_hook"), graduation ?? 1),
+            _ => new Instrument.Tape(asked.Word<TapeClass>("tape_class") ?? TapeClass.II, asked.Tick("from_hook"), graduation
+                ?? 1),
         };
     }
 }

@@ -5,18 +5,22 @@ namespace WearWatch.Plant.Bench;
 
 /// <summary>At which elongation a chain is to be replaced, and why.</summary>
 public sealed record LimitJson(
-    double LimitPct, string Reason, string Source, string Rule, bool Verified, double? PlanFromPct, IReadOnlyList<LimitRuleJson> AlsoHold,
+    double LimitPct, string Reason, string Source, string Rule, bool Verified, double? PlanFromPct,
+    IReadOnlyList<LimitRuleJson> AlsoHold,
     IReadOnlyList<LimitRuleJson> Advice, string Sprockets, SlackJson? Slack)
 {
     public static LimitJson Of(LimitSheet sheet)
     {
         var governing = sheet.Limits.Governing;
         return new LimitJson(
-            governing.Percent, FileWords.Of(governing.Reason), governing.Source, governing.Rule, governing.IsVerified, governing.PlanFromPercent,
+            governing.Percent, FileWords.Of(governing.Reason), governing.Source, governing.Rule, governing.IsVerified,
+            governing.PlanFromPercent,
             [.. sheet.Limits.AlsoHold.Select(Rule)], [.. sheet.Limits.Advice.Select(Rule)], sheet.Sprockets,
-            sheet.Slack is { } slack ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches, slack.NextRemovalPercent, sheet.SlackAdvice!) : null);
+            sheet.Slack is { } slack ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches,
+                slack.NextRemovalPercent, sheet.SlackAdvice!) : null);
 
-        static LimitRuleJson Rule(ReplacementLimit limit) => new(limit.Percent, FileWords.Of(limit.Reason), limit.Source, limit.Rule, limit.IsVerified);
+        static LimitRuleJson Rule(ReplacementLimit limit) =>
+            new(limit.Percent, FileWords.Of(limit.Reason), limit.Source, limit.Rule, limit.IsVerified);
     }
 }
 
@@ -24,4 +28,5 @@ public sealed record LimitJson(
 public sealed record LimitRuleJson(double LimitPct, string Reason, string Source, string Rule, bool Verified);
 
 /// <summary>What the elongation does to the chain's length.</summary>
-public sealed record SlackJson(double ExtraLengthMm, double TakeUpUsedMm, int RemovablePitches, double NextRemovalPct, string Advice);
+public sealed record SlackJson(
+    double ExtraLengthMm, double TakeUpUsedMm, int RemovablePitches, double NextRemovalPct, string Advice);

@@ -35,6 +35,7 @@ public static class OilBench
         };
         return asked.Wrong.Count > 0
             ? new BenchAnswer<OilSheet>.Refused(asked.Wrong)
-            : new BenchAnswer<OilSheet>.Answered(new OilSheet(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false)));
+            : new BenchAnswer<OilSheet>.Answered(
+                new OilSheet(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false)));
     }
 }

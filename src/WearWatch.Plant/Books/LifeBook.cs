@@ -11,8 +11,8 @@ namespace WearWatch.Plant.Books;
 
 /// <summary>Keeps the lives of all chains, and works out again only those of chains of which something was told since.</summary>
 /// <remarks>
-/// Raw rows are only ever added, so that their highest numbers tell what is new; nobody has to send word, and it holds when another
-/// process takes the readings in.
+/// Raw rows are only ever added, so that their highest numbers tell what is new; nobody has to send word, and it holds when
+/// another process takes the readings in.
 /// </remarks>
 public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings settings) : IDisposable
 {
@@ -41,7 +41,8 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
             var calendar = await settings.CalendarAsync(ct);
             foreach (var ids in changed.Chunk(ChainsAtOnce))
                 foreach (var raw in await RawChain.LoadAsync(db, ids, ct)) chains[raw.Id] = Book(raw, calendar);
-            return latest = new FleetLives((latest?.Version ?? 0) + 1, [.. chains.Values.OrderBy(c => c.Card.Name, StringComparer.Ordinal)]);
+            return latest =
+                new FleetLives((latest?.Version ?? 0) + 1, [.. chains.Values.OrderBy(c => c.Card.Name, StringComparer.Ordinal)]);
         }
         finally
         {
@@ -54,7 +55,8 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
     {
         var limit = ReplacementLimit.For(raw.Card).Percent;
         var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran));
-        return new(raw.Id, raw.Card, limit, [.. history.Lives.Select((_, number) => BookLife(raw, history, number, limit)).OfType<BookedLife>()]);
+        return new(raw.Id, raw.Card, limit,
+            [.. history.Lives.Select((_, number) => BookLife(raw, history, number, limit)).OfType<BookedLife>()]);
     }
 
     private static BookedLife? BookLife(RawChain raw, ChainHistory history, int number, double limit)

@@ -5,7 +5,8 @@ namespace WearWatch.Plant.Files;
 /// <param name="All">Every column that is read, in the order in which they are written.</param>
 /// <param name="Required">Those that must be there.</param>
 /// <param name="OneOf">Of these at least one must be there.</param>
-public sealed record FileColumns(FileKind Kind, IReadOnlyList<string> All, IReadOnlyList<string> Required, IReadOnlyList<string> OneOf)
+public sealed record FileColumns(
+    FileKind Kind, IReadOnlyList<string> All, IReadOnlyList<string> Required, IReadOnlyList<string> OneOf)
 {
     /// <summary>The register of chains; see <see cref="ChainColumns"/>.</summary>
     public static FileColumns Chains { get; } = new(

@@ -24,7 +24,8 @@ public static class FileWords
     /// <summary>The word for a value: its name in small letters, with an underscore between words.</summary>
     public static string Of<T>(T value)
         where T : struct, Enum =>
-        string.Concat(value.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(c) : c.ToString()));
+        string.Concat(
+            value.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(c) : c.ToString()));
 
     private static FrozenDictionary<string, T> Lowered<T>()
         where T : struct, Enum => Enum.GetValues<T>().ToFrozenDictionary(Of);

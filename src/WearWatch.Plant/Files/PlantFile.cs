@@ -33,7 +33,8 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
             position?.Invoke(stream.CanSeek ? stream.Position : 0);
         }
 
-        if (sheet.IsCutOff) yield return new FileItem.Unreadable(sheet.Line + 1, "", "A line without end. The rest of the file was not read.");
+        if (sheet.IsCutOff)
+            yield return new FileItem.Unreadable(sheet.Line + 1, "", "A line without end. The rest of the file was not read.");
     }
 
     private IEnumerable<FileItem> Read(Sheet sheet, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)

@@ -11,7 +11,8 @@ public static class ReadingText
         var chain = fields.Needed("chain", "write the chain's name.");
         var reading = fields.Fill(ReadingColumns.All, new Reading { Chain = chain, Tool = default, Pitches = 1, LengthMm = 0 });
         if (reading is { TakenAt: null, Counter: null } && !fields.Faults.Any(f => f.Column is "taken_at" or "counter_h"))
-            fields.Fault(fields.Has("counter_h") ? "counter_h" : "taken_at", "Empty: a reading needs its time or the hour counter.");
+            fields.Fault(
+                fields.Has("counter_h") ? "counter_h" : "taken_at", "Empty: a reading needs its time or the hour counter.");
         return fields.Faults.Count > 0 ? null : reading;
     }
 }

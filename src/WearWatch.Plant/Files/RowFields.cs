@@ -79,7 +79,8 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     public bool Flag(string column)
     {
         var text = Text(column).ToLowerInvariant();
-        if (text is not ("" or "yes" or "no" or "true" or "false" or "1" or "0")) Fault(column, $"'{text}' is not one of yes, no.");
+        if (text is not ("" or "yes" or "no" or "true" or "false" or "1" or "0"))
+            Fault(column, $"'{text}' is not one of yes, no.");
         return text is "yes" or "true" or "1";
     }
 
@@ -110,7 +111,8 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         }
 
         if (value >= least && value <= most) return value;
-        Fault(column, string.Create(CultureInfo.InvariantCulture, $"{value} is out of range: it lies between {least} and {most}."));
+        Fault(column,
+            string.Create(CultureInfo.InvariantCulture, $"{value} is out of range: it lies between {least} and {most}."));
         return null;
     }
 
@@ -123,7 +125,9 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         return null;
     }
 
-    /// <summary>A moment by ISO 8601; without an offset it is meant in plant time. Null when the field is empty or at fault.</summary>
+    /// <summary>
+    /// A moment by ISO 8601; without an offset it is meant in plant time. Null when the field is empty or at fault.
+    /// </summary>
     public DateTimeOffset? Moment(string column)
     {
         var text = Text(column);

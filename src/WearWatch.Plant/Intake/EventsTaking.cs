@@ -13,9 +13,11 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
 {
     public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
     {
-        var happened = items.OfType<FileItem.Happened>().Select(item => (item.Line, item.Event, Fingerprint: Fingerprint.Of(item.Event))).ToList();
+        var happened = items.OfType<FileItem.Happened>()
+            .Select(item => (item.Line, item.Event, Fingerprint: Fingerprint.Of(item.Event))).ToList();
         var fingerprints = happened.Select(h => h.Fingerprint).ToList();
-        var known = await db.Events.Where(e => EF.Parameter(fingerprints).Contains(e.Fingerprint)).Select(e => e.Fingerprint).ToHashSetAsync(ct);
+        var known = await db.Events.Where(e => EF.Parameter(fingerprints).Contains(e.Fingerprint)).Select(e => e.Fingerprint)
+            .ToHashSetAsync(ct);
         var rows = new List<EventRow>();
         foreach (var (line, happening, fingerprint) in happened)
         {

@@ -21,7 +21,9 @@ public static class Fingerprint
         .. TakeUp(reading.TakeUpMm)]);
 
     /// <summary>The fingerprint of an event.</summary>
-    /// <remarks>What could not be told once and is not told now leaves no trace, so that an event keeps the name that it had.</remarks>
+    /// <remarks>
+    /// What could not be told once and is not told now leaves no trace, so that an event keeps the name that it had.
+    /// </remarks>
     public static string Of(ChainEvent happening)
     {
         string[] lot = happening.Lot.Length > 0 ? [happening.Lot] : [];

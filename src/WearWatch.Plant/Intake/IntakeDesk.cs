@@ -13,7 +13,8 @@ public sealed class IntakeDesk(
     IDbContextFactory<WearDb> database, EntryQuestion question, ChainReview review, PlantNews news, TimeProvider clock)
 {
     /// <summary>Takes a reading: when it answers Taken, it is committed and the chain has been assessed with it.</summary>
-    public Task<IntakeAnswer> TakeReadingAsync(NewReading reading, CancellationToken ct = default) => TakeAsync(reading, corrects: null, ct);
+    public Task<IntakeAnswer> TakeReadingAsync(NewReading reading, CancellationToken ct = default) =>
+        TakeAsync(reading, corrects: null, ct);
 
     /// <summary>Replaces a reading by another; the old row stays.</summary>
     public Task<IntakeAnswer> CorrectAsync(long readingId, NewReading replacement, CancellationToken ct = default) =>
@@ -25,7 +26,8 @@ public sealed class IntakeDesk(
         if (EntryCheck.Faults(happening, clock.GetUtcNow()) is { Count: > 0 } faults) return new IntakeAnswer.Refused(faults);
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
-        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == happening.Chain, ct) is not { } chain) return UnknownChain(happening.Chain);
+        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == happening.Chain, ct) is not { } chain)
+            return UnknownChain(happening.Chain);
         var told = happening.ToEvent();
         var row = Told.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
         if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
@@ -38,7 +40,9 @@ public sealed class IntakeDesk(
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
-    /// <summary>Takes an event out of use, such as a tap by mistake; the old row stays, and another says that it is withdrawn.</summary>
+    /// <summary>
+    /// Takes an event out of use, such as a tap by mistake; the old row stays, and another says that it is withdrawn.
+    /// </summary>
     public async Task<IntakeAnswer> WithdrawEventAsync(long eventId, string by, string why, CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
@@ -69,8 +73,10 @@ public sealed class IntakeDesk(
         if (EntryCheck.Read(reading, out var faults) is not { } told) return new IntakeAnswer.Refused(faults);
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
-        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == reading.Chain, ct) is not { } chain) return UnknownChain(reading.Chain);
-        if (corrects is { } old && !await db.Readings.AnyAsync(r => r.Id == old && r.ChainId == chain.Id, ct)) return NoSuchReading();
+        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == reading.Chain, ct) is not { } chain)
+            return UnknownChain(reading.Chain);
+        if (corrects is { } old && !await db.Readings.AnyAsync(r => r.Id == old && r.ChainId == chain.Id, ct))
+            return NoSuchReading();
 
         if (await db.Readings.SingleOrDefaultAsync(r => r.Key == reading.Key, ct) is { } known)
             return known.Fingerprint == Fingerprint.Of(told) ? await AnswerAsync(db, known, ct) : KeyIsUsed();
@@ -104,7 +110,8 @@ public sealed class IntakeDesk(
         var newest = await db.Readings.SingleAsync(r => r.Id == newestId, ct);
         if (newest.Withdraws == withdraws && newest.Standing == ReadingStanding.Accepted)
             return new IntakeAnswer.Taken(newest.Id, AlreadyKnown: true);
-        var row = Told.Again(newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
+        var row = Told.Again(
+            newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -124,7 +131,8 @@ public sealed class IntakeDesk(
 
     /// <summary>The answer to a reading that was told before: what became of it in the meantime.</summary>
     private static async Task<IntakeAnswer> AnswerAsync(WearDb db, ReadingRow known, CancellationToken ct) =>
-        Answer(await NewestAsync(db, known.Id, ct) is { } id && id != known.Id ? await db.Readings.SingleAsync(r => r.Id == id, ct) : known, alreadyKnown: true);
+        Answer(await NewestAsync(db, known.Id, ct) is { } id
+            && id != known.Id ? await db.Readings.SingleAsync(r => r.Id == id, ct) : known, alreadyKnown: true);
 
     /// <summary>The newest correction of a reading, itself when there is none; null for no reading.</summary>
     private static async Task<long?> NewestAsync(WearDb db, long? readingId, CancellationToken ct)
@@ -140,12 +148,16 @@ public sealed class IntakeDesk(
         var raw = (await RawChain.LoadAsync(db, [chainId], ct)).Single();
         var before = raw.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).ToList();
         return new ChainSoFar(
-            raw.Card, [.. raw.Events], before.LastOrDefault(r => r.CounterH is not null)?.CounterH, before.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
+            raw.Card, [.. raw.Events], before.LastOrDefault(r => r.CounterH is not null)?.CounterH,
+            before.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
     }
 
-    private static IntakeAnswer.Refused UnknownChain(string name) => new([new Refusal("chain", $"There is no chain '{name}' in the register.")]);
+    private static IntakeAnswer.Refused UnknownChain(string name) =>
+        new([new Refusal("chain", $"There is no chain '{name}' in the register.")]);
 
-    private static IntakeAnswer.Refused NoSuchReading() => new([new Refusal("reading", "There is no such reading of this chain.")]);
+    private static IntakeAnswer.Refused NoSuchReading() =>
+        new([new Refusal("reading", "There is no such reading of this chain.")]);
 
-    private static IntakeAnswer.Refused KeyIsUsed() => new([new Refusal("key", "This key came before with something else. Give every reading and event its own.")]);
+    private static IntakeAnswer.Refused KeyIsUsed() =>
+        new([new Refusal("key", "This key came before with something else. Give every reading and event its own.")]);
 }

@@ -9,7 +9,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
-/// <summary>The one way in for looks and their photos. A look is an event, too: it stands among what happened to the chain.</summary>
+/// <summary>
+/// The one way in for looks and their photos. A look is an event, too: it stands among what happened to the chain.
+/// </summary>
 public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview review, TimeProvider clock)
 {
     private const int LongestNote = 500;
@@ -51,7 +53,8 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
         if (jpeg is null) return Refused("photo", reason);
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
-        if (await db.Looks.SingleOrDefaultAsync(l => l.Key == photo.LookKey, ct) is not { } look) return Refused("look", "There is no such look.");
+        if (await db.Looks.SingleOrDefaultAsync(l => l.Key == photo.LookKey, ct) is not { } look)
+            return Refused("look", "There is no such look.");
         if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", "That look says nothing of this point.");
         if (await db.Photos.SingleOrDefaultAsync(p => p.Key == photo.Key, ct) is { } known)
             return known.Jpeg.AsSpan().SequenceEqual(jpeg) ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
@@ -86,9 +89,12 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
         var faults = EntryCheck.Faults(inspection, now);
         if (chain is null) faults.Add(new("chain", $"No chain is called '{look.Chain}'."));
         if (look.Findings.Count == 0) faults.Add(new("findings", "Say of at least one point whether it is in order."));
-        if (look.Findings.DistinctBy(f => f.Point).Count() < look.Findings.Count) faults.Add(new("findings", "A point stands there twice."));
-        if (look.Findings.Any(f => f.Note.Length > LongestNote)) faults.Add(new("findings", $"A note is longer than {LongestNote} characters."));
-        foreach (var finding in look.Findings.Where(f => chain is not null && chain.Family.CheckPoint(f.Point, chain.Lifts) is null))
+        if (look.Findings.DistinctBy(f => f.Point).Count() < look.Findings.Count)
+            faults.Add(new("findings", "A point stands there twice."));
+        if (look.Findings.Any(f => f.Note.Length > LongestNote))
+            faults.Add(new("findings", $"A note is longer than {LongestNote} characters."));
+        foreach (var finding in look.Findings
+            .Where(f => chain is not null && chain.Family.CheckPoint(f.Point, chain.Lifts) is null))
             faults.Add(new("findings", $"{finding.Point} is not looked at on this kind of chain."));
         return faults;
     }
@@ -100,11 +106,14 @@ public sealed class LookDesk(IDbContextFactory<WearDb> database, ChainReview rev
         At = takenAt,
         CounterBefore = look.CounterH is { } before ? new RunningHours(before) : null,
         CounterAfter = look.CounterH is { } after ? new RunningHours(after) : null,
-        Note = look.Findings.Count(f => f.Found) is > 0 and var found ? $"{found} of {look.Findings.Count} points found" : "in order",
+        Note = look.Findings.Count(f => f.Found) is > 0 and var found
+            ? $"{found} of {look.Findings.Count} points found"
+            : "in order",
     };
 
     private static bool IsSame(LookRow known, NewLook look, int chainId) =>
-        known.ChainId == chainId && (look.TakenAt is null || known.TakenAt == look.TakenAt) && known.Findings.SequenceEqual(look.Findings);
+        known.ChainId == chainId && (look.TakenAt is null || known.TakenAt == look.TakenAt)
+            && known.Findings.SequenceEqual(look.Findings);
 
     private static IntakeAnswer.Refused KeyIsUsed() => Refused("key", "This key was used for something else.");
 

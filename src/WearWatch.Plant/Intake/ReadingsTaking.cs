@@ -11,9 +11,11 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
 {
     public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
     {
-        var measured = items.OfType<FileItem.Measured>().Select(item => (Item: item, Fingerprint: Fingerprint.Of(item.Reading))).ToList();
+        var measured = items.OfType<FileItem.Measured>().Select(item => (Item: item, Fingerprint: Fingerprint.Of(item.Reading)))
+            .ToList();
         var fingerprints = measured.Select(m => m.Fingerprint).ToList();
-        var known = await db.Readings.Where(r => EF.Parameter(fingerprints).Contains(r.Fingerprint)).Select(r => r.Fingerprint).ToHashSetAsync(ct);
+        var known = await db.Readings.Where(r => EF.Parameter(fingerprints).Contains(r.Fingerprint)).Select(r => r.Fingerprint)
+            .ToHashSetAsync(ct);
         await run.MeetAsync(db, measured.Select(m => m.Item.Reading.Chain), ct);
         var rows = new List<ReadingRow>();
         foreach (var (item, fingerprint) in measured)

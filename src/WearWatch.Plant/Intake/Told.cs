@@ -36,32 +36,33 @@ internal static class Told
         };
 
     /// <summary>The same reading once more, as its own correction: a person's yes, or its withdrawal.</summary>
-    public static ReadingRow Again(ReadingRow row, string key, string by, DateTimeOffset now, bool withdraws, string note) => new()
-    {
-        ChainId = row.ChainId,
-        Key = key,
-        Fingerprint = row.Fingerprint,
-        TakenAt = row.TakenAt,
-        CounterH = row.CounterH,
-        Tool = row.Tool,
-        Place = row.Place,
-        Strand = row.Strand,
-        Taut = row.Taut,
-        LoadN = row.LoadN,
-        Pitches = row.Pitches,
-        LengthMm = row.LengthMm,
-        TemperatureC = row.TemperatureC,
-        LengthUncertaintyMm = row.LengthUncertaintyMm,
-        Written = row.Written,
-        Unit = row.Unit,
-        TakeUpMm = row.TakeUpMm,
-        Standing = ReadingStanding.Accepted,
-        CorrectsId = row.Id,
-        Withdraws = withdraws,
-        Note = note,
-        ToldBy = by,
-        ReceivedAt = now,
-    };
+    public static ReadingRow Again(ReadingRow row, string key, string by, DateTimeOffset now, bool withdraws, string note) =>
+        new()
+        {
+            ChainId = row.ChainId,
+            Key = key,
+            Fingerprint = row.Fingerprint,
+            TakenAt = row.TakenAt,
+            CounterH = row.CounterH,
+            Tool = row.Tool,
+            Place = row.Place,
+            Strand = row.Strand,
+            Taut = row.Taut,
+            LoadN = row.LoadN,
+            Pitches = row.Pitches,
+            LengthMm = row.LengthMm,
+            TemperatureC = row.TemperatureC,
+            LengthUncertaintyMm = row.LengthUncertaintyMm,
+            Written = row.Written,
+            Unit = row.Unit,
+            TakeUpMm = row.TakeUpMm,
+            Standing = ReadingStanding.Accepted,
+            CorrectsId = row.Id,
+            Withdraws = withdraws,
+            Note = note,
+            ToldBy = by,
+            ReceivedAt = now,
+        };
 
     /// <summary>The same event once more, as its withdrawal.</summary>
     public static EventRow Withdrawal(EventRow told, string by, DateTimeOffset now, string why) => new()

@@ -7,13 +7,15 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Oiling;
 
-/// <summary>What a person does on a round with the oil can: says of chains that they are done, and takes a mistaken tap back.</summary>
+/// <summary>
+/// What a person does on a round with the oil can: says of chains that they are done, and takes a mistaken tap back.
+/// </summary>
 public sealed class OilRound(IDbContextFactory<WearDb> database, IntakeDesk desk, TimeProvider clock)
 {
     /// <summary>Records that chains were oiled now, or their oilers looked at where that is what is due.</summary>
     /// <remarks>
-    /// Method and grade are the card's, else the tables'. Each chain is an event of its own with a key made of the round's: the same round
-    /// told twice is stored once.
+    /// Method and grade are the card's, else the tables'. Each chain is an event of its own with a key made of the round's: the
+    /// same round told twice is stored once.
     /// </remarks>
     /// <param name="chainIds">The chains.</param>
     /// <param name="round">A key for this tap.</param>
@@ -25,12 +27,14 @@ public sealed class OilRound(IDbContextFactory<WearDb> database, IntakeDesk desk
     {
         var now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
-        var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(chainIds).Contains(c.Id)).OrderBy(c => c.Id).ToListAsync(ct);
+        var chains = await db.Chains.AsNoTracking().Where(c => EF.Parameter(chainIds).Contains(c.Id)).OrderBy(c => c.Id)
+            .ToListAsync(ct);
         var events = new List<long>();
         foreach (var chain in chains)
         {
             ct.ThrowIfCancellationRequested();
-            if (await desk.TakeEventAsync(Event(chain, round, by, now), CancellationToken.None) is IntakeAnswer.Taken taken) events.Add(taken.Id);
+            if (await desk.TakeEventAsync(Event(chain, round, by, now), CancellationToken.None) is IntakeAnswer.Taken taken)
+                events.Add(taken.Id);
         }
 
         return events;

@@ -11,7 +11,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Oiling;
 
-/// <summary>What the plant's history says of oiling intervals, by class of chain. Made once for what has been told so far.</summary>
+/// <summary>
+/// What the plant's history says of oiling intervals, by class of chain. Made once for what has been told so far.
+/// </summary>
 public sealed class PlantIntervals(
     IDbContextFactory<WearDb> database, PlantSettings plant, Calibrations calibrations) : IDisposable
 {
@@ -29,7 +31,8 @@ public sealed class PlantIntervals(
         {
             var terms = await plant.OilTermsAsync(ct);
             await using var db = await database.CreateDbContextAsync(ct);
-            var told = (await db.Readings.MaxAsync(r => (long?)r.Id, ct) ?? 0, await db.Events.MaxAsync(e => (long?)e.Id, ct) ?? 0, terms);
+            var told = (await db.Readings.MaxAsync(r => (long?)r.Id, ct) ?? 0, await db.Events.MaxAsync(e => (long?)e.Id, ct)
+                ?? 0, terms);
             if (kept is { } before && before.For == told) return before.Made;
             var lives = await LivesAsync(db, ct);
             var wear = (await calibrations.KnowledgeAsync(ct)).Constants;
@@ -57,7 +60,8 @@ public sealed class PlantIntervals(
         return lives;
     }
 
-    private static IReadOnlyList<ClassInterval> Make(List<(ChainCard Card, OiledLife Life)> lives, OilTerms terms, WearConstants wear) =>
+    private static IReadOnlyList<ClassInterval> Make(
+        List<(ChainCard Card, OiledLife Life)> lives, OilTerms terms, WearConstants wear) =>
     [
         Learn(null, lives, terms, wear),
         .. lives.GroupBy(l => l.Card.Family).OrderBy(g => g.Key.Place).Select(g => Learn(g.Key, [.. g], terms, wear)),
@@ -67,7 +71,9 @@ public sealed class PlantIntervals(
         ChainFamily? family, List<(ChainCard Card, OiledLife Life)> lives, OilTerms terms, WearConstants wear)
     {
         var limit = lives.Count == 0 ? 3 : Median.Of([.. lives.Select(l => ReplacementLimit.For(l.Card).Percent)]);
-        var costs = terms is { CostOfOiling: { } ofOiling, CostOfChain: { } ofChain } ? new OilingCosts(ofOiling, ofChain, limit) : null;
+        var costs = terms is { CostOfOiling: { } ofOiling, CostOfChain: { } ofChain }
+            ? new OilingCosts(ofOiling, ofChain, limit)
+            : null;
         return new ClassInterval(family, IntervalLearning.Of([.. lives.Select(l => l.Life)], costs, wear, Seed));
     }
 }

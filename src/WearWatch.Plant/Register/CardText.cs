@@ -34,7 +34,12 @@ public static class CardText
         fields.Take([.. Columns.Select(column => texts.GetValueOrDefault(column, ""))]);
         var name = fields.Label(Name);
         var pitchMm = PitchMm(fields);
-        var typed = new ChainCard { Name = name, PitchMm = pitchMm ?? 1, Family = ChainCatalogue.FamilyOf(fields.Text("chain_type")) };
+        var typed = new ChainCard
+        {
+            Name = name,
+            PitchMm = pitchMm ?? 1,
+            Family = ChainCatalogue.FamilyOf(fields.Text("chain_type")),
+        };
         var card = ChainColumns.All
             .Where(column => column.Name is not "family" || fields.Text(column.Name).Length > 0)
             .Aggregate(typed, (c, column) => column.Read(fields, c));
@@ -42,11 +47,14 @@ public static class CardText
         return new CardReading(pitchMm is null ? null : card, [.. fields.Faults.Select(f => new Refusal(f.Column, f.Reason))]);
     }
 
-    /// <summary>The pitch as it is written, else that of the chain type; what is wrong with a written one is told by its column.</summary>
+    /// <summary>
+    /// The pitch as it is written, else that of the chain type; what is wrong with a written one is told by its column.
+    /// </summary>
     private static double? PitchMm(RowFields fields)
     {
         if (fields.Text(Pitch).Length > 0)
-            return double.TryParse(fields.Text(Pitch), System.Globalization.CultureInfo.InvariantCulture, out var mm) && mm is >= 0.001 and <= 2000 ? mm : null;
+            return double.TryParse(fields.Text(Pitch), System.Globalization.CultureInfo.InvariantCulture, out var mm)
+                && mm is >= 0.001 and <= 2000 ? mm : null;
         if (ChainCatalogue.Find(fields.Text("chain_type"))?.PitchMm?.Value is { } byType) return byType;
         fields.Fault(Pitch, "Write the pitch, or a chain type that is known here.");
         return null;

@@ -23,7 +23,8 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
     {
         await using var db = await database.CreateDbContextAsync(ct);
         if (await db.PassDays.AnyAsync(p => p.ChainId == chainId && p.Day == day.Start && p.Doubt == null, ct)) return;
-        var set = await db.SensorPairs.AsNoTracking().Where(s => s.ChainId == chainId && s.From <= day.Start).OrderByDescending(s => s.From)
+        var set = await db.SensorPairs.AsNoTracking().Where(s => s.ChainId == chainId && s.From <= day.Start)
+            .OrderByDescending(s => s.From)
             .ThenByDescending(s => s.Id).FirstOrDefaultAsync(ct);
         if (set is null) return; // nobody has measured the sensors in: the messages are kept, and the page says what is missing
         var chain = await db.Chains.AsNoTracking().SingleAsync(c => c.Id == chainId, ct);
@@ -61,30 +62,42 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
         };
     }
 
-    /// <summary>What is expected: the last day of the same sensors and the same fitted chain, else what the track says, else what a new chain is.</summary>
-    private static async Task<PassExpectation?> ExpectationAsync(WearDb db, int chainId, SensorPairRow set, PlantDay day, CancellationToken ct)
+    /// <summary>
+    /// What is expected: the last day of the same sensors and the same fitted chain, else what the track says, else what a new
+    /// chain is.
+    /// </summary>
+    private static async Task<PassExpectation?> ExpectationAsync(
+        WearDb db, int chainId, SensorPairRow set, PlantDay day, CancellationToken ct)
     {
-        var changed = (await db.StandingEventsAsync(chainId, ct)).Where(e => e.Kind == ChainEventKind.Replacement && e.At <= day.End).Max(e => e.At);
+        var changed = (await db.StandingEventsAsync(chainId, ct))
+            .Where(e => e.Kind == ChainEventKind.Replacement && e.At <= day.End).Max(e => e.At);
         var since = changed > set.From ? changed.Value : set.From;
-        var last = await db.PassDays.AsNoTracking().Where(p => p.ChainId == chainId && p.Day < day.Start && p.Day >= since && p.ElongationPct != null)
+        var last = await db.PassDays.AsNoTracking()
+            .Where(p => p.ChainId == chainId && p.Day < day.Start && p.Day >= since && p.ElongationPct != null)
             .OrderByDescending(p => p.Day).FirstOrDefaultAsync(ct);
-        if (last is not null) return new PassExpectation(last.ElongationPct!.Value, last.UncertaintyPct!.Value, (day.Start - last.Day).TotalDays);
+        if (last is not null)
+            return new PassExpectation(last.ElongationPct!.Value, last.UncertaintyPct!.Value, (day.Start - last.Day).TotalDays);
         var track = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == chainId && f.IsLatest).FirstOrDefaultAsync(ct);
         if (track is null) return null;
         if (track.ElongationPct is not { } elongation) return changed is null ? null : Fresh(track);
         var now = elongation + track.RatePctPer1000H * (track.HoursNow - track.HoursAtLastReading) / 1000;
-        return new PassExpectation(now, Math.Sqrt(Math.Pow(track.ElongationSdPct ?? 0, 2) + Math.Pow(TapeAgainstSensorsPercent, 2)), 1);
+        return new PassExpectation(
+            now, Math.Sqrt(Math.Pow(track.ElongationSdPct ?? 0, 2) + Math.Pow(TapeAgainstSensorsPercent, 2)), 1);
     }
 
-    /// <summary>A chain that was fitted, and that nobody has measured yet: a new one, worn by as much as such chains wear.</summary>
+    /// <summary>
+    /// A chain that was fitted, and that nobody has measured yet: a new one, worn by as much as such chains wear.
+    /// </summary>
     private static PassExpectation Fresh(ForecastRow track)
     {
         var worn = track.RatePctPer1000H * track.HoursNow / 1000;
         var asNew = Expectation.NewChain;
-        return new PassExpectation(asNew.MeanPercent + worn, Math.Sqrt(Math.Pow(asNew.StandardDeviationPercent, 2) + Math.Pow(worn * track.LogRateSd, 2)), 1);
+        return new PassExpectation(asNew.MeanPercent + worn,
+            Math.Sqrt(Math.Pow(asNew.StandardDeviationPercent, 2) + Math.Pow(worn * track.LogRateSd, 2)), 1);
     }
 
-    private static async Task KeepAsync(WearDb db, int chainId, PlantDay day, PassOutcome outcome, DateTimeOffset lastAt, CancellationToken ct)
+    private static async Task KeepAsync(
+        WearDb db, int chainId, PlantDay day, PassOutcome outcome, DateTimeOffset lastAt, CancellationToken ct)
     {
         var (measured, doubted) = (outcome as PassOutcome.Measured, outcome as PassOutcome.NotBelieved);
         await db.PassDays.Where(p => p.ChainId == chainId && p.Day == day.Start).ExecuteDeleteAsync(ct);
@@ -113,7 +126,9 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
         using var json = JsonDocument.Parse(payload);
         var root = json.RootElement;
         return new PassBurst(at, Times("first_us"), Times("second_us"),
-            root.TryGetProperty("temperature_c", out var celsius) && celsius.ValueKind == JsonValueKind.Number ? celsius.GetDouble() : null);
+            root.TryGetProperty("temperature_c", out var celsius) && celsius.ValueKind == JsonValueKind.Number
+                ? celsius.GetDouble()
+                : null);
 
         List<long> Times(string name) => [.. root.GetProperty(name).EnumerateArray().Select(t => t.GetInt64())];
     }

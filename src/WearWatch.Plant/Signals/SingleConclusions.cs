@@ -11,13 +11,14 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.Signals;
 
 /// <summary>
-/// Makes readings of lengths that sensors have measured by themselves, and an oiling of each day on which a lubricator stroked: with oil, or
-/// dry (0 ml) where nothing arrived, so that a blocked or empty one is noticed.
+/// Makes readings of lengths that sensors have measured by themselves, and an oiling of each day on which a lubricator stroked:
+/// with oil, or dry (0 ml) where nothing arrived, so that a blocked or empty one is noticed.
 /// </summary>
 public sealed class SingleConclusions(IDbContextFactory<WearDb> database, IntakeDesk desk)
 {
     /// <summary>Concludes these hours.</summary>
-    public async Task ConcludeAsync(int chainId, IReadOnlyList<TelemetryHourRow> hours, TimeZoneInfo zone, CancellationToken ct = default)
+    public async Task ConcludeAsync(
+        int chainId, IReadOnlyList<TelemetryHourRow> hours, TimeZoneInfo zone, CancellationToken ct = default)
     {
         if (hours.Count == 0) return;
         await using var db = await database.CreateDbContextAsync(ct);
@@ -25,7 +26,8 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
         foreach (var hour in hours.OrderBy(h => h.Hour))
         {
             var end = hour.Hour.AddHours(1);
-            var messages = await db.Telemetry.AsNoTracking().Where(t => t.ChainId == chainId && t.Kind == hour.Kind && t.At >= hour.Hour && t.At < end)
+            var messages = await db.Telemetry.AsNoTracking()
+                .Where(t => t.ChainId == chainId && t.Kind == hour.Kind && t.At >= hour.Hour && t.At < end)
                 .OrderBy(t => t.At).ToListAsync(ct);
             if (hour.Kind == TelemetryKind.Length)
                 foreach (var message in messages) await desk.TakeReadingAsync(Reading(chain.Name, message), ct);
@@ -40,7 +42,8 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
         foreach (var day in strokes.GroupBy(m => PlantDay.Of(m.At, zone)))
         {
             var told = await db.Events.AsNoTracking()
-                .Where(e => e.ChainId == chainId && e.Kind == ChainEventKind.Oiling && e.At >= day.Key.Start && e.At < day.Key.End && e.ToldBy == Lubricator)
+                .Where(e => e.ChainId == chainId && e.Kind == ChainEventKind.Oiling && e.At >= day.Key.Start && e.At < day.Key.End
+                    && e.ToldBy == Lubricator)
                 .Select(e => e.OilAmountMl).ToListAsync(ct);
             if (told.Exists(ml => ml is not 0)) continue; // the day has its oiling
             if (day.FirstOrDefault(m => m.Value > 0) is { } oil)
@@ -80,6 +83,8 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
         };
 
         double? Number(string field) =>
-            json.RootElement.TryGetProperty(field, out var value) && value.ValueKind == JsonValueKind.Number ? value.GetDouble() : null;
+            json.RootElement.TryGetProperty(field, out var value) && value.ValueKind == JsonValueKind.Number
+                ? value.GetDouble()
+                : null;
     }
 }

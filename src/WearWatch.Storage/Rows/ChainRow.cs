@@ -106,7 +106,14 @@ public sealed class ChainRow
         OilingSurroundingsFactor = OilingSurroundingsFactor,
         OilMethod = OilMethod,
         OilGrade = OilGrade,
-        Duty = new Duty { RelativeLoad = LoadRel, SpeedMetresPerSecond = SpeedMS, Lubrication = Lubrication, Dust = Dust, AmbientC = AmbientC },
+        Duty = new Duty
+        {
+            RelativeLoad = LoadRel,
+            SpeedMetresPerSecond = SpeedMS,
+            Lubrication = Lubrication,
+            Dust = Dust,
+            AmbientC = AmbientC,
+        },
     };
 
     /// <summary>Takes over what a card says; the name stays.</summary>
@@ -116,7 +123,8 @@ public sealed class ChainRow
         (Line, Position, ChainType, Family) = (card.Line, card.Position, card.ChainType, card.Family);
         (PitchMm, Pitches, SprocketTeeth) = (card.PitchMm, card.Pitches, card.SprocketTeeth);
         (FittedAt, FittedCounterH, Lot, LimitPct) = (card.FittedAt, card.FittedCounter?.Hours, card.Lot, card.LimitPercent);
-        (LimitSetReason, Strands, FixedCentres, RunsInParallel) = (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
+        (LimitSetReason, Strands, FixedCentres, RunsInParallel) =
+            (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
         (Timing, Positioning, HighPerformance, Lifts) = (card.Timing, card.Positioning, card.HighPerformance, card.Lifts);
         (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);
         (OilMethod, OilGrade) = (card.OilMethod, card.OilGrade);

@@ -14,7 +14,9 @@ public enum ReadingStanding
     Waiting,
 }
 
-/// <summary>One reading as it was told. Rows are only ever added: a correction is a new row that names the one it replaces.</summary>
+/// <summary>
+/// One reading as it was told. Rows are only ever added: a correction is a new row that names the one it replaces.
+/// </summary>
 public sealed class ReadingRow
 {
     public long Id { get; init; }

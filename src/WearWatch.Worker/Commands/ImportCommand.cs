@@ -64,7 +64,8 @@ internal static class ImportCommand
         {
             screen.Output.WriteLine(JsonSerializer.Serialize(
                 [.. report.Files
-                    .Select(f => new FileTakenInJson(f.Name, FileWords.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused))],
+                    .Select(f =>
+                        new FileTakenInJson(f.Name, FileWords.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused))],
                 CommandJson.Default.FileTakenInJsonArray));
         }
         else

@@ -35,9 +35,11 @@ internal static class LimitCommand
             _ = asked.Teeth("--teeth");
             foreach (var refusal in asked.Wrong) result.AddError($"{refusal.Field}: {refusal.Reason}");
         });
-        command.SetAction(parsed => BenchOptions.Tell(screen, LimitBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+        command.SetAction(parsed =>
+            BenchOptions.Tell(screen, LimitBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
         return command.WithExamples(
-            "wearwatch limit --teeth 17,75", "wearwatch limit --teeth 19,38 --fixed-centres --json", "wearwatch limit --family leaf",
+            "wearwatch limit --teeth 17,75", "wearwatch limit --teeth 19,38 --fixed-centres --json",
+            "wearwatch limit --family leaf",
             "wearwatch limit --type 20B-2 --teeth 21,45 --take-up-mm 60 --chain-pitches 140 --elongation-pct 1.6");
     }
 

@@ -54,7 +54,9 @@ public sealed record ChainCard
     /// <summary>The hour counter when the first recorded chain was fitted; null when its fitting is not recorded.</summary>
     public RunningHours? FittedCounter { get; init; }
 
-    /// <summary>The supplier's lot of the first recorded chain, as it stood on its tag, or empty; a replacement tells its own.</summary>
+    /// <summary>
+    /// The supplier's lot of the first recorded chain, as it stood on its tag, or empty; a replacement tells its own.
+    /// </summary>
     public string Lot { get; init; } = "";
 
     /// <summary>The replacement limit that the plant set itself, in percent; null leaves it to the rules.</summary>

@@ -60,6 +60,8 @@ public sealed record Reading
     /// <summary>Temperature of the chain in degrees Celsius; null when it was not told (taken as 20).</summary>
     public double? TemperatureC { get; init; }
 
-    /// <summary>Standard uncertainty of the length in millimetres, where sensors have told it; null for what is usual for the tool.</summary>
+    /// <summary>
+    /// Standard uncertainty of the length in millimetres, where sensors have told it; null for what is usual for the tool.
+    /// </summary>
     public double? LengthUncertaintyMm { get; init; }
 }

@@ -38,7 +38,10 @@ public sealed record SpanProposal(int Pitches, double LengthMm, double StandardU
         var longest = Over(span, most, limitPercent, $"Measure over {most} pitches");
         return longest.GoodEnough || span.New is not null
             ? longest
-            : longest with { Advice = longest.Advice + "; measure the length when new, too: the maker's tolerance hides too much" };
+            : longest with
+            {
+                Advice = longest.Advice + "; measure the length when new, too: the maker's tolerance hides too much",
+            };
     }
 
     private static SpanProposal Over(MeasuredSpan span, int pitches, double limitPercent, string advice)

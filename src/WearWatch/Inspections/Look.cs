@@ -13,8 +13,12 @@ public sealed record Finding(LookPoint Point, bool Found, string Note = "");
 /// <param name="Findings">Each point that was looked at; what is left out was not.</param>
 public sealed record Look(DateTimeOffset TakenAt, IReadOnlyList<Finding> Findings)
 {
-    /// <summary>What stands of all looks at the chain that runs now: of each point the newest finding, where something was found.</summary>
-    /// <remarks>A new chain begins without any finding, save those at the wheels: hooked teeth stay until somebody says otherwise.</remarks>
+    /// <summary>
+    /// What stands of all looks at the chain that runs now: of each point the newest finding, where something was found.
+    /// </summary>
+    /// <remarks>
+    /// A new chain begins without any finding, save those at the wheels: hooked teeth stay until somebody says otherwise.
+    /// </remarks>
     /// <param name="looks">The looks in the order in which they were taken.</param>
     /// <param name="fittedAt">When the chain that runs now was fitted; null when that is not recorded.</param>
     /// <param name="wheelAt">When a wheel was last replaced; null when that is not recorded.</param>
@@ -30,7 +34,8 @@ public sealed record Look(DateTimeOffset TakenAt, IReadOnlyList<Finding> Finding
                     ? look.TakenAt < wheelAt
                     : look.TakenAt < fittedAt && !StaysWithTheDrive(finding.Point);
                 if (!finding.Found || isOld) standing.Remove(finding.Point);
-                else standing[finding.Point] = (finding, standing.TryGetValue(finding.Point, out var before) ? before.Since : look.TakenAt);
+                else standing[finding.Point] =
+                    (finding, standing.TryGetValue(finding.Point, out var before) ? before.Since : look.TakenAt);
             }
         }
 

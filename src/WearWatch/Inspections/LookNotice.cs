@@ -13,16 +13,19 @@ public static class LookNotice
     /// <param name="events">What happened to it, in order: a new chain or wheel settles what was found at the old one.</param>
     public static Notice? Of(ChainCard card, IReadOnlyList<Look> looks, IReadOnlyList<ChainEvent> events)
     {
-        var standing = Look.Standing(looks, Last(events, ChainEventKind.Replacement) ?? card.FittedAt, Last(events, ChainEventKind.SprocketReplaced))
+        var standing = Look.Standing(
+            looks, Last(events, ChainEventKind.Replacement) ?? card.FittedAt, Last(events, ChainEventKind.SprocketReplaced))
             .Select(s => (s.Finding, s.Since, Point: card.Family.CheckPoint(s.Finding.Point, card.Lifts)))
             .Where(s => s.Point is not null).OrderByDescending(s => s.Point!.StopsTheChain).ToList();
         if (standing.Count == 0) return null;
         var found = standing.Select(s =>
-            string.Create(CultureInfo.InvariantCulture, $"{s.Point!.Ask} (seen first on {s.Since:yyyy-MM-dd}{(s.Finding.Note.Length > 0 ? $", {s.Finding.Note}" : "")})"));
+            string.Create(CultureInfo.InvariantCulture, $"{s.Point!.Ask} (seen first on "
+                + $"{s.Since:yyyy-MM-dd}{(s.Finding.Note.Length > 0 ? $", {s.Finding.Note}" : "")})"));
         return new Notice(
             NoticeKind.FoundByLook, standing.Any(s => s.Point!.StopsTheChain), string.Join("; ", found) + ".",
             string.Join(' ', standing.Select(s => s.Point!.Advice).Distinct()));
     }
 
-    private static DateTimeOffset? Last(IReadOnlyList<ChainEvent> events, ChainEventKind kind) => events.LastOrDefault(e => e.Kind == kind)?.At;
+    private static DateTimeOffset? Last(IReadOnlyList<ChainEvent> events, ChainEventKind kind) =>
+        events.LastOrDefault(e => e.Kind == kind)?.At;
 }

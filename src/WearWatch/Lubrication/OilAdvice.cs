@@ -44,7 +44,9 @@ public sealed record OilAdvice
             [
                 .. speed is null ? ["the chain speed, for how"] : Array.Empty<string>(),
                 .. ambient is null ? ["the temperature of the surroundings, for with what"] : Array.Empty<string>(),
-                .. ambient is not null && grade is null ? ["no table covers this temperature: ask the maker of the oil"] : Array.Empty<string>(),
+                .. ambient is not null && grade is null
+                    ? ["no table covers this temperature: ask the maker of the oil"]
+                    : Array.Empty<string>(),
             ],
         };
     }

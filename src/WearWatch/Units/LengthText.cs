@@ -89,7 +89,10 @@ public abstract partial record LengthText
             : new Understood(new Length((double)(value * factor)), unit);
     }
 
-    [GeneratedRegex("""^\s*(?:(?<number>\d+(?:[.,]\d+)?|[.,]\d+)?(?:(?:(?<=\d)(?:\s+|\s*-\s*)|(?<![\d.,]))(?<top>\d{1,3})\s*/\s*(?<over>\d{1,3}))?)\s*(?<unit>mm|cm|m|inches|inch|in\.?|"|''|”|″)?\s*$""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        """^\s*(?:(?<number>\d+(?:[.,]\d+)?|[.,]\d+)?"""
+        + """(?:(?:(?<=\d)(?:\s+|\s*-\s*)|(?<![\d.,]))(?<top>\d{1,3})\s*/\s*(?<over>\d{1,3}))?)"""
+        + """\s*(?<unit>mm|cm|m|inches|inch|in\.?|"|''|”|″)?\s*$""", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 
     [GeneratedRegex("""(?:\b|\d)(?:mm|cm|m|inches|inch|in\.?)$|["”″]$|''$""", RegexOptions.IgnoreCase)]

@@ -25,10 +25,15 @@ public sealed record Assessment
     /// <summary>Running hours of the chain now, by counter or by calendar since the last reading.</summary>
     public required double HoursNow { get; init; }
 
-    /// <summary>Steady elongation at the last reading by the track, in percent; null without readings. It has <see cref="RunInLeftPercent"/> in it.</summary>
+    /// <summary>
+    /// Steady elongation at the last reading by the track, in percent; null without readings. It has
+    /// <see cref="RunInLeftPercent"/> in it.
+    /// </summary>
     public required double? ElongationPercent { get; init; }
 
-    /// <summary>The run-in that was still to come at the last reading, in percent: a tape shows so much less than the track.</summary>
+    /// <summary>
+    /// The run-in that was still to come at the last reading, in percent: a tape shows so much less than the track.
+    /// </summary>
     public double RunInLeftPercent => History.Current.RunInLeftPercent(HoursAtLastReading, Constants);
 
     /// <summary>Standard deviation of <see cref="ElongationPercent"/>, in percent; null without readings.</summary>
@@ -52,7 +57,9 @@ public sealed record Assessment
     /// <summary>What asks for attention; at most one of a kind.</summary>
     public required IReadOnlyList<Notice> Notices { get; init; }
 
-    /// <summary>When the limit is reached at a percentile of the forecast (5 for the planner), or null when not in sight.</summary>
+    /// <summary>
+    /// When the limit is reached at a percentile of the forecast (5 for the planner), or null when not in sight.
+    /// </summary>
     public DateTimeOffset? DateAt(int percent, ProductionCalendar calendar, DateTimeOffset now) =>
         Forecast.Quantile(percent) is { } hours
             ? calendar.After(now, new RunningHours(hours - (HoursNow - HoursAtLastReading)))
@@ -82,10 +89,13 @@ public sealed record Assessment
     /// <param name="calendar">When its line runs.</param>
     /// <param name="now">The moment for which dates are given.</param>
     /// <param name="constants">The constants of wear; the defaults if not given.</param>
-    /// <param name="from">A stored track of the same constants to carry on from, where it leads to the chain as it is now.</param>
+    /// <param name="from">
+    /// A stored track of the same constants to carry on from, where it leads to the chain as it is now.
+    /// </param>
     /// <param name="spread">By how much the plant's forecasts are stretched; as made if not given.</param>
     public static Assessment Of(
-        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, WearPrior prior, ProductionCalendar calendar,
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, WearPrior prior,
+        ProductionCalendar calendar,
         DateTimeOffset now, WearConstants? constants = null, CarriedTrack? from = null, ForecastSpread? spread = null)
     {
         var filter = constants is null ? WearFilter.Default : new WearFilter(constants);
@@ -116,7 +126,8 @@ public sealed record Assessment
             Limit = limit,
             Forecast = forecast,
             Condition = ConditionRule.Of(
-                elongation, limit, forecast, hoursNow - hoursAtLastReading, calendar.Between(now, now + ConditionRule.PlanningLead)),
+                elongation, limit, forecast, hoursNow - hoursAtLastReading,
+                calendar.Between(now, now + ConditionRule.PlanningLead)),
             Notices = [],
             Carried = carried,
             View = view,

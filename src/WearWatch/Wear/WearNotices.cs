@@ -9,7 +9,15 @@ internal static class WearNotices
     private const double MoreLikelyThanNot = 0.5;
 
     public static IReadOnlyList<Notice> Of(Assessment chain, ProductionCalendar calendar, DateTimeOffset now) =>
-        [.. new[] { Limit(chain, calendar, now), RateHasRisen(chain), MeasureAgain(chain), Hindsight(chain), HeldBack(chain), StrandsDiffer(chain) }.OfType<Notice>()];
+        [.. new[]
+        {
+            Limit(chain, calendar, now),
+            RateHasRisen(chain),
+            MeasureAgain(chain),
+            Hindsight(chain),
+            HeldBack(chain),
+            StrandsDiffer(chain),
+        }.OfType<Notice>()];
 
     private static Notice? Limit(Assessment chain, ProductionCalendar calendar, DateTimeOffset now)
     {
@@ -18,7 +26,8 @@ internal static class WearNotices
         var isTakeUp = chain.Limit.Reason == LimitReason.TakeUpTravel;
         var shortens = isTakeUp && chain.Card.MayBeShortened;
         var kind = isTakeUp ? NoticeKind.TakeUpEnds : NoticeKind.LimitNear;
-        var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % allowed{(isTakeUp ? ": then the take-up is at its end" : "")}");
+        var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % ")
+            + Text($"allowed{(isTakeUp ? ": then the take-up is at its end" : "")}");
         if (chain.Condition == Condition.SwapNow)
         {
             return new(
@@ -54,8 +63,10 @@ internal static class WearNotices
         var last = chain.Observations[^1].Observation;
         return new(
             NoticeKind.MeasureAgain, false,
-            Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not fit the track ")
-                + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability {chain.View.ProbabilityLastMisread:P0}."),
+            Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not ")
+                + Text($"fit the track ")
+                + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability ")
+                + Text($"{chain.View.ProbabilityLastMisread:P0}."),
             "Measure again: count the pitches, set the tape at pin centres.");
     }
 
@@ -64,7 +75,8 @@ internal static class WearNotices
         if (chain.Observations.LastOrDefault(o => o.IsDoubtedInHindsight) is not { } doubted) return null;
         return new(
             NoticeKind.EarlierReadingDoubted, false,
-            Text($"The reading of {doubted.Observation.ElongationPercent:0.00} % at {doubted.Observation.HoursSinceFitting:#,0} running ")
+            Text($"The reading of {doubted.Observation.ElongationPercent:0.00} % at {doubted.Observation.HoursSinceFitting:#,0} ")
+                + Text($"running ")
                 + Text($"hours does not fit those after it; it was misread with probability {doubted.ProbabilityMisreadNow:P0}."),
             "Look it up: correct or withdraw it if it was a slip. It counts little until then.");
     }
@@ -77,7 +89,8 @@ internal static class WearNotices
         if (held.Count == 0) return null;
         var (last, offers) = (held[^1], held[^1].Corrections);
         return new(
-            NoticeKind.ReadingHeldBack, false, held.Count == 1 ? last.Reason : Text($"{held.Count} readings wait; the last: {last.Reason}"),
+            NoticeKind.ReadingHeldBack, false,
+            held.Count == 1 ? last.Reason : Text($"{held.Count} readings wait; the last: {last.Reason}"),
             offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.");
     }
 
@@ -85,7 +98,8 @@ internal static class WearNotices
         ? new(
             NoticeKind.StrandsDiffer, false,
             Text($"Strand {strands.MostStrand} is at {strands.Most.Percent:0.00} %, strand {strands.LeastStrand} at ")
-                + Text($"{strands.Least.Percent:0.00} %: {strands.DifferencePercent:0.00} % apart, where their uncertainty explains ")
+                + Text($"{strands.Least.Percent:0.00} %: {strands.DifferencePercent:0.00} % apart, where their uncertainty ")
+                + Text($"explains ")
                 + Text($"{strands.ExplainedPercent:0.00}. The worst strand governs."),
             "Check the alignment of shafts and sprockets, and that all strands get oil.")
         : null;

@@ -122,7 +122,8 @@ public sealed class WorkTests(Screen screen)
         await Assertions.Expect(phone.Page.GetByText("Millimetres such as 35")).ToBeVisibleAsync();
         await phone.PictureAsync("floor-shortened-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
-        Assert.Equal(0, await phone.Page.EvaluateAsync<int>("import('/floor/store.js').then(s => s.entries()).then(all => all.length)"));
+        Assert.Equal(
+            0, await phone.Page.EvaluateAsync<int>("import('/floor/store.js').then(s => s.entries()).then(all => all.length)"));
     }
 
     [Fact]
@@ -144,7 +145,8 @@ public sealed class WorkTests(Screen screen)
         var told = (await plant.ReadingsAsync("INCH-1"))[^1];
         Assert.Equal(
             ("48 19/32", "in", "35.5"),
-            (told.GetProperty("length").GetString(), told.GetProperty("unit").GetString(), told.GetProperty("take_up_mm").ToString()));
+            (told.GetProperty("length").GetString(), told.GetProperty("unit").GetString(),
+                told.GetProperty("take_up_mm").ToString()));
         await phone.Page.EvaluateAsync("import('/floor/pack.js').then(p => p.loadPack({ anew: true }))");
         await phone.Page.ShowAsync($"#/chain/{id}/measure");
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Radio, new() { Name = "inch" })).ToBeCheckedAsync();

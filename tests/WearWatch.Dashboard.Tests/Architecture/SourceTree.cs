@@ -8,6 +8,9 @@ internal static partial class SourceTree
 {
     private static readonly string[] Programs = ["src", "dashboards", "sensor-sim"];
 
+    /// <summary>The folders of everything that is written here: the programs and their tests.</summary>
+    public static IReadOnlyList<string> All { get; } = [.. Programs, "tests"];
+
     /// <summary>The folder of the solution.</summary>
     public static string Root { get; } = Above(AppContext.BaseDirectory);
 

@@ -30,7 +30,8 @@ public sealed class ChainListQueryTests(ThreeChains plant) : IClassFixture<Three
     [InlineData("%", "K-2")]
     [InlineData("_", "")]
     public async Task The_search_finds_every_word_in_name_line_position_or_type(string search, string names) =>
-        Assert.Equal(names.Split(' ', StringSplitOptions.RemoveEmptyEntries), await NamesAsync(new ChainFilter { Search = search }));
+        Assert.Equal(
+            names.Split(' ', StringSplitOptions.RemoveEmptyEntries), await NamesAsync(new ChainFilter { Search = search }));
 
     [Fact]
     public async Task Line_and_family_narrow_the_list()
@@ -56,7 +57,8 @@ public sealed class ChainListQueryTests(ThreeChains plant) : IClassFixture<Three
     [Fact]
     public async Task A_stretch_comes_with_the_total()
     {
-        var page = await plant.Host.Get<ChainListQuery>().AskAsync(new ChainFilter(), skip: 1, take: 1, TestContext.Current.CancellationToken);
+        var page = await plant.Host.Get<ChainListQuery>()
+            .AskAsync(new ChainFilter(), skip: 1, take: 1, TestContext.Current.CancellationToken);
         Assert.Equal(("K-2", 3), (page.Rows.Single().Name, page.Total));
     }
 

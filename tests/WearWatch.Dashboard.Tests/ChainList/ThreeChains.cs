@@ -20,7 +20,8 @@ public sealed class ThreeChains : IAsyncLifetime
         await db.SaveChangesAsync(TestContext.Current.CancellationToken);
         db.Forecasts.AddRange(
             A.Forecast(1, Condition.PlanASwap, earlyInDays: 20, elongationPct: 2.4, lastReadingId: reading.Id),
-            A.Forecast(1, Condition.SwapNow, latest: false), A.Forecast(2, Condition.WithinLimit, earlyInDays: 200, elongationPct: 0.8));
+            A.Forecast(1, Condition.SwapNow, latest: false),
+            A.Forecast(2, Condition.WithinLimit, earlyInDays: 200, elongationPct: 0.8));
         await db.SaveChangesAsync(TestContext.Current.CancellationToken);
     }
 

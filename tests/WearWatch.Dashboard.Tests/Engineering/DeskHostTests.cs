@@ -51,7 +51,8 @@ public sealed class DeskHostTests : IAsyncLifetime
     [Fact]
     public async Task A_kept_forecast_is_scored_when_its_chain_reaches_the_limit()
     {
-        var id = await TellAsync(1, [(0, 0.02), (1000, 1.0), (2000, 2.0), (4000, 4.0), (4500, 4.4)]); // reaches 3 % at about 3,000 h
+        // reaches 3 % at about 3,000 h
+        var id = await TellAsync(1, [(0, 0.02), (1000, 1.0), (2000, 2.0), (4000, 4.0), (4500, 4.4)]);
         await using (var db = await host.OpenAsync())
         {
             db.Forecasts.Add(Kept(id, hoursNow: 1000));
@@ -96,7 +97,14 @@ public sealed class DeskHostTests : IAsyncLifetime
         long notice;
         await using (var db = await host.OpenAsync())
         {
-            var row = new NoticeRow { ChainId = id, Kind = NoticeKind.RateHasRisen, Why = "It wears twice as fast.", WhatToDo = "Look.", RaisedAt = A.Now };
+            var row = new NoticeRow
+            {
+                ChainId = id,
+                Kind = NoticeKind.RateHasRisen,
+                Why = "It wears twice as fast.",
+                WhatToDo = "Look.",
+                RaisedAt = A.Now,
+            };
             db.Notices.Add(row);
             await db.SaveChangesAsync(Stop);
             notice = row.Id;
@@ -105,7 +113,8 @@ public sealed class DeskHostTests : IAsyncLifetime
         Assert.True(await host.Get<NoticeJudging>().JudgeRateChangeAsync(notice, real: false, "R. Engineer", Stop));
         var view = await host.Get<ChangesQuery>().AskAsync(Stop);
         Assert.Equal(new ObservedShare(0, 1), view.Real);
-        Assert.Equal((false, "R. Engineer", true), (view.Rows[0].JudgedReal!.Value, view.Rows[0].JudgedBy, view.Rows[0].EndedAt is not null));
+        Assert.Equal((false, "R. Engineer", true),
+            (view.Rows[0].JudgedReal!.Value, view.Rows[0].JudgedBy, view.Rows[0].EndedAt is not null));
         Assert.False(await host.Get<NoticeJudging>().JudgeRateChangeAsync(notice + 1, real: true, "", Stop));
     }
 

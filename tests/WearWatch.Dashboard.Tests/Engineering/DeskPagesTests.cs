@@ -41,5 +41,6 @@ public sealed class DeskPagesTests(DashboardHost host) : IClassFixture<Dashboard
     [InlineData("drivers/partial.csv", "quantity,value,rate_factor")]
     [InlineData("drivers/learning.csv", "chains,error_of_ln_rate")]
     public async Task Every_table_is_a_file_with_its_header(string file, string header) =>
-        Assert.StartsWith(header, await host.CreateClient().GetStringAsync("/engineering/" + file, Stop), StringComparison.Ordinal);
+        Assert.StartsWith(
+            header, await host.CreateClient().GetStringAsync("/engineering/" + file, Stop), StringComparison.Ordinal);
 }

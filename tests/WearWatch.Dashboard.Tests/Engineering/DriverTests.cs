@@ -50,7 +50,8 @@ public sealed class DriverTests
 
     [Fact]
     public void Only_chains_in_a_state_bear_on_its_effect() => Assert.Equal(1, DriverRow.Of(
-        new LearnedEffect("dust Heavy", 0.7, 0.2), [Desk.Card(), Desk.Card(dust: DustLevel.Heavy), Desk.Card(dust: null)]).Chains);
+        new LearnedEffect("dust Heavy", 0.7, 0.2),
+        [Desk.Card(), Desk.Card(dust: DustLevel.Heavy), Desk.Card(dust: null)]).Chains);
 
     // The fleet wears in proportion to its load: from 0.3 to 0.9 the rate triples, whatever the typical chain.
     [Fact]
@@ -67,14 +68,16 @@ public sealed class DriverTests
     }
 
     [Fact]
-    public void A_plant_that_does_not_tell_its_loads_has_no_such_picture() => Assert.Empty(PartialEffect.Of([Desk.Card(load: null)], null!));
+    public void A_plant_that_does_not_tell_its_loads_has_no_such_picture() =>
+        Assert.Empty(PartialEffect.Of([Desk.Card(load: null)], null!));
 
     private static FleetChain Loaded(double load, double speed)
     {
         var card = Desk.Card(load: load);
         return new FleetChain(
             card with { Duty = card.Duty with { SpeedMetresPerSecond = speed } },
-            [.. Enumerable.Range(1, 8).Select(i => new Observation(500.0 * i, 0.2 + 0.4 * load * 0.5 * i + (i % 2 == 0 ? 0.01 : -0.01), 0.03, i - 1))]);
+            [.. Enumerable.Range(1, 8)
+                .Select(i => new Observation(500.0 * i, 0.2 + 0.4 * load * 0.5 * i + (i % 2 == 0 ? 0.01 : -0.01), 0.03, i - 1))]);
     }
 
     [Fact]
@@ -84,7 +87,8 @@ public sealed class DriverTests
         string[] told =
         [
             .. ChangesQuery.Nearby(
-                alarm, [Event(ChainEventKind.Oiling, -40), Event(ChainEventKind.Oiling, -30), Event(ChainEventKind.Tensioned, -12), Event(ChainEventKind.Oiling, -200)],
+                alarm, [Event(ChainEventKind.Oiling, -40), Event(ChainEventKind.Oiling, -30),
+                    Event(ChainEventKind.Tensioned, -12), Event(ChainEventKind.Oiling, -200)],
                 [Notice(NoticeKind.OilingDue, -20), Notice(NoticeKind.MeasureAgain, -300, endedInDays: -200)], A.Time())
         ];
         Assert.Equal(["oiled 2 times, last on 26 Oct 2026", "tensioned on 13 Nov 2026", "oil due since 5 Nov 2026"], told);
@@ -94,8 +98,10 @@ public sealed class DriverTests
     [Fact]
     public void Judged_alarms_say_how_far_alarms_can_be_trusted()
     {
-        Assert.Equal("Of 10 judged, 8 were real (80.0 %; 95 % band 44 to 97 %).", new ChangesView([], 12, new ObservedShare(8, 10), A.Time()).Trust);
-        Assert.StartsWith("None has been judged yet.", new ChangesView([], 12, new ObservedShare(0, 0), A.Time()).Trust, StringComparison.Ordinal);
+        Assert.Equal("Of 10 judged, 8 were real (80.0 %; 95 % band 44 to 97 %).",
+            new ChangesView([], 12, new ObservedShare(8, 10), A.Time()).Trust);
+        Assert.StartsWith("None has been judged yet.", new ChangesView([], 12, new ObservedShare(0, 0), A.Time()).Trust,
+            StringComparison.Ordinal);
     }
 
     private static NoticeRow Notice(NoticeKind kind, double days, double? endedInDays = null) => new()
@@ -107,5 +113,6 @@ public sealed class DriverTests
         EndedAt = endedInDays is { } end ? A.In(end) : null,
     };
 
-    private static EventRow Event(ChainEventKind kind, double days) => new() { Key = $"{kind}{days}", Kind = kind, At = A.In(days) };
+    private static EventRow Event(ChainEventKind kind, double days) =>
+        new() { Key = $"{kind}{days}", Kind = kind, At = A.In(days) };
 }

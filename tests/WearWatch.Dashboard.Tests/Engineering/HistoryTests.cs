@@ -33,7 +33,8 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
         using var reader = new ParquetFileReader(new MemoryStream(file));
         Assert.Equal(4, reader.FileMetaData.NumRows);
         var columns = host.Get<HistoryTables>().Of("readings")!.Columns;
-        Assert.Equal(columns.Select(c => c.Name), Enumerable.Range(0, reader.FileMetaData.NumColumns).Select(i => reader.FileMetaData.Schema.Column(i).Name));
+        Assert.Equal(columns.Select(c => c.Name), Enumerable.Range(0, reader.FileMetaData.NumColumns)
+            .Select(i => reader.FileMetaData.Schema.Column(i).Name));
         using var group = reader.RowGroup(0);
         Assert.Equal(["K-1", "K-1", "K-1", "K-1"], Column<string>(group, columns, "chain"));
         Assert.Equal([1222.8, 1224.6, 1227, 1229.5], Column<double?>(group, columns, "length_mm"));
@@ -49,7 +50,8 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
         {
             var file = await host.CreateClient().GetByteArrayAsync($"/engineering/history/{table.Name}.parquet", Ct);
             using var reader = new ParquetFileReader(new MemoryStream(file));
-            var lines = (await host.CreateClient().GetStringAsync($"/engineering/history/{table.Name}.csv", Ct)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length;
+            var lines = (await host.CreateClient().GetStringAsync($"/engineering/history/{table.Name}.csv", Ct))
+                .Split("\r\n", StringSplitOptions.RemoveEmptyEntries).Length;
             Assert.Equal(lines - 1, reader.FileMetaData.NumRows);
         }
     }
@@ -58,8 +60,10 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
     public async Task A_look_stands_there_with_what_was_found()
     {
         await host.Get<LookDesk>().TakeAsync(
-            new NewLook("look", "K-1", A.Now, null, [new Finding(LookPoint.Sag, true, "hangs low"), new Finding(LookPoint.Corrosion, false)], "ann"), Ct);
-        var rows = (await host.CreateClient().GetStringAsync("/engineering/history/looks.csv", Ct)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+            new NewLook("look", "K-1", A.Now, null,
+                [new Finding(LookPoint.Sag, true, "hangs low"), new Finding(LookPoint.Corrosion, false)], "ann"), Ct);
+        var rows = (await host.CreateClient().GetStringAsync("/engineering/history/looks.csv", Ct))
+            .Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(2, rows.Length);
         Assert.Contains(",K-1,", rows[1], StringComparison.Ordinal);
         Assert.Contains(",2,sag,hangs low,ann,", rows[1], StringComparison.Ordinal);
@@ -74,7 +78,8 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
         {
             var answer = await client.GetAsync(path, Ct);
             using var page = JsonDocument.Parse(await answer.Content.ReadAsStringAsync(Ct));
-            lengths.AddRange(page.RootElement.GetProperty("rows").EnumerateArray().Select(r => r.GetProperty("length_mm").GetDouble()));
+            lengths.AddRange(
+                page.RootElement.GetProperty("rows").EnumerateArray().Select(r => r.GetProperty("length_mm").GetDouble()));
             path = answer.Headers.TryGetValues("Link", out var links) ? links.Single().Split('<', '>')[1] : "";
         }
 

@@ -72,7 +72,8 @@ public sealed class ReportTests
     {
         var facts = Facts() with
         {
-            Due = [.. Enumerable.Range(1, 40).Select(i => new ChainComingDue($"K-{i}", "Press", Condition.PlanASwap, A.Now, null))],
+            Due = [.. Enumerable.Range(1, 40)
+                .Select(i => new ChainComingDue($"K-{i}", "Press", Condition.PlanASwap, A.Now, null))],
         };
         var file = ReportPdf.Write(new MonthReport(Month, "Quillfen", Time, MonthWriting.Parts(facts)));
         Assert.Equal("%PDF"u8.ToArray(), file[..4]);

@@ -36,7 +36,8 @@ public sealed class FloorHostTests : IAsyncLifetime
     public async Task Every_file_that_a_phone_keeps_is_served()
     {
         using var client = host.CreateClient();
-        var files = (await client.GetFromJsonAsync<JsonElement>("/floor/files", Ct)).GetProperty("files").EnumerateArray().Select(f => f.GetString()!).ToList();
+        var files = (await client.GetFromJsonAsync<JsonElement>("/floor/files", Ct)).GetProperty("files").EnumerateArray()
+            .Select(f => f.GetString()!).ToList();
         Assert.Contains("/floor/floor.js", files);
         Assert.Contains("/floor/floor.css", files);
         Assert.DoesNotContain("/floor/sw.js", files);
@@ -88,7 +89,8 @@ public sealed class FloorHostTests : IAsyncLifetime
     {
         using var client = await FilledAsync();
         var body = Body(1254.2);
-        var question = await (await client.PostAsJsonAsync("/api/v1/readings/question", body, Ct)).Content.ReadFromJsonAsync<JsonElement>(Ct);
+        var question = await (await client.PostAsJsonAsync("/api/v1/readings/question", body, Ct)).Content
+            .ReadFromJsonAsync<JsonElement>(Ct);
         Assert.True(question.GetProperty("is_doubted").GetBoolean());
         Assert.Equal("pitches_miscounted", question.GetProperty("slips")[0].GetProperty("kind").GetString());
         await using (var db = await host.OpenAsync()) Assert.Equal(4, await db.Readings.CountAsync(Ct));
@@ -96,13 +98,16 @@ public sealed class FloorHostTests : IAsyncLifetime
         var id = await WaitingAsync(client, "doubted", body);
         foreach (var expected in new[] { HttpStatusCode.Created, HttpStatusCode.OK })
         {
-            var answer = await SendAsync(client, HttpMethod.Post, $"/api/v1/readings/{id}/corrections", "corrected", Body(1254.2, 49));
+            var answer =
+                await SendAsync(client, HttpMethod.Post, $"/api/v1/readings/{id}/corrections", "corrected", Body(1254.2, 49));
             Assert.Equal(expected, answer.StatusCode);
         }
 
         var other = await WaitingAsync(client, "doubted-2", Body(1254.4, counter: 3100));
-        Assert.True((await SendAsync(client, HttpMethod.Put, $"/api/v1/readings/{other}/confirmation", "yes", new { by = "ann" })).IsSuccessStatusCode);
-        Assert.True((await SendAsync(client, HttpMethod.Put, $"/api/v1/readings/{other}/withdrawal", "no", new { by = "ann", why = "slip" })).IsSuccessStatusCode);
+        Assert.True((await SendAsync(
+            client, HttpMethod.Put, $"/api/v1/readings/{other}/confirmation", "yes", new { by = "ann" })).IsSuccessStatusCode);
+        Assert.True((await SendAsync(client, HttpMethod.Put, $"/api/v1/readings/{other}/withdrawal", "no",
+            new { by = "ann", why = "slip" })).IsSuccessStatusCode);
         var standing = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-1/readings", Ct);
         Assert.Equal([48, 48, 48, 48, 49], standing.EnumerateArray().Select(r => r.GetProperty("pitches").GetInt32()));
     }
@@ -143,16 +148,27 @@ public sealed class FloorHostTests : IAsyncLifetime
         Body(length.ToString(System.Globalization.CultureInfo.InvariantCulture), pitches, counter);
 
     private static object Body(string length, int pitches = 48, double counter = 3000) =>
-        new { chain = "K-1", taken_at = "2026-04-10T00:00:00Z", counter_h = counter, tool = "tape", pitches, length, unit = "mm" };
+        new
+        {
+            chain = "K-1",
+            taken_at = "2026-04-10T00:00:00Z",
+            counter_h = counter,
+            tool = "tape",
+            pitches,
+            length,
+            unit = "mm",
+        };
 
     private static async Task<long> WaitingAsync(HttpClient client, string key, object body)
     {
-        var taken = await (await SendAsync(client, HttpMethod.Post, "/api/v1/readings", key, body)).Content.ReadFromJsonAsync<JsonElement>(Ct);
+        var taken = await (await SendAsync(client, HttpMethod.Post, "/api/v1/readings", key, body)).Content
+            .ReadFromJsonAsync<JsonElement>(Ct);
         Assert.Equal("waiting", taken.GetProperty("standing").GetString());
         return taken.GetProperty("id").GetInt64();
     }
 
-    private static async Task<HttpResponseMessage> SendAsync(HttpClient client, HttpMethod method, string path, string key, object body)
+    private static async Task<HttpResponseMessage> SendAsync(
+        HttpClient client, HttpMethod method, string path, string key, object body)
     {
         using var request = new HttpRequestMessage(method, path) { Content = JsonContent.Create(body) };
         request.Headers.Add("Idempotency-Key", key);

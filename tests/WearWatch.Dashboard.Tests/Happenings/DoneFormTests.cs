@@ -31,7 +31,8 @@ public sealed class DoneFormTests(SmallPlantHost plant) : IClassFixture<SmallPla
 
     [Fact]
     public async Task Of_something_done_earlier_the_counter_may_be_lower() =>
-        Assert.Empty(new DoneForm { Kind = ChainEventKind.Oiling, Counter = "1500", At = "2026-02-10T06:00" }.Faults(await AskAsync("K-1")));
+        Assert.Empty(new DoneForm { Kind = ChainEventKind.Oiling, Counter = "1500", At = "2026-02-10T06:00" }
+            .Faults(await AskAsync("K-1")));
 
     [Fact]
     public async Task What_was_not_typed_is_told_as_now_by_nobody_named()

@@ -26,7 +26,8 @@ public sealed class DoneTests : IAsyncLifetime
         Assert.True(before.Oiling.IsDue);
         // By hand about every 8 h of running: docs/references.md [13].
         Assert.Equal(8, after.Oiling.HoursLeft!.Value, 0.1);
-        Assert.Matches("^Next oiling: .*, in 8 h of running", Assert.Single(DoneEffect.Words(ChainEventKind.Oiling, before, after)));
+        Assert.Matches(
+            "^Next oiling: .*, in 8 h of running", Assert.Single(DoneEffect.Words(ChainEventKind.Oiling, before, after)));
     }
 
     [Fact]
@@ -35,7 +36,8 @@ public sealed class DoneTests : IAsyncLifetime
         await RecordAsync("K-2", new DoneForm { Kind = ChainEventKind.Replacement, Counter = "4000", Lot = " B-2 " });
         await RecordAsync("K-2", new DoneForm { Kind = ChainEventKind.Tensioned, Lot = "B-3" });
         await using var db = await host.OpenAsync();
-        Assert.Equal(["B-2", ""], await db.Events.OrderByDescending(e => e.Kind == ChainEventKind.Replacement).Select(e => e.Lot).Take(2).ToListAsync(Ct));
+        Assert.Equal(["B-2", ""], await db.Events.OrderByDescending(e => e.Kind == ChainEventKind.Replacement).Select(e => e.Lot)
+            .Take(2).ToListAsync(Ct));
     }
 
     [Fact]
@@ -44,7 +46,8 @@ public sealed class DoneTests : IAsyncLifetime
         var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Inspection });
         Assert.True(before.Oiling.IsDue);
         Assert.False(after.Oiling.IsDue);
-        Assert.StartsWith("Next look at the oiler: ", Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)), StringComparison.Ordinal);
+        Assert.StartsWith("Next look at the oiler: ", Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,22 +56,31 @@ public sealed class DoneTests : IAsyncLifetime
         var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Replacement });
         Assert.True(before.Assessment.HoursNow > 2800);
         Assert.Equal(0, after.Assessment.HoursNow, 0.1);
-        Assert.Contains("starts at 0 h", DoneEffect.Words(ChainEventKind.Replacement, before, after)[0], StringComparison.Ordinal);
+        Assert.Contains(
+            "starts at 0 h", DoneEffect.Words(ChainEventKind.Replacement, before, after)[0], StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Pitches_taken_out_are_counted_off_and_wear_stays()
     {
-        var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = "2", Note = "slack" });
+        var (before, after) =
+            await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = "2", Note = "slack" });
         Assert.Equal((120, 118), (before.PitchesNow, after.PitchesNow));
         Assert.Equal(before.Assessment.ElongationPercent, after.Assessment.ElongationPercent);
-        Assert.StartsWith("118 of 120 pitches", DoneEffect.Words(ChainEventKind.Shortened, before, after)[0], StringComparison.Ordinal);
+        Assert.StartsWith(
+            "118 of 120 pitches", DoneEffect.Words(ChainEventKind.Shortened, before, after)[0], StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_changed_counter_leaves_the_chains_own_hours_running_on()
     {
-        var form = new DoneForm { Kind = ChainEventKind.MeterReset, CounterAfter = "0", At = "2026-04-02T00:00", Counter = "2824" };
+        var form = new DoneForm
+        {
+            Kind = ChainEventKind.MeterReset,
+            CounterAfter = "0",
+            At = "2026-04-02T00:00",
+            Counter = "2824",
+        };
         var (before, after) = await RecordAsync("K-1", form);
         Assert.Equal(2824, before.Raw.Readings[^1].Counter!.Value.Hours + 24);
         Assert.Equal(0, after.LastCounterH);

@@ -17,7 +17,8 @@ public sealed class NoticeBoardTests : IAsyncLifetime
         db.Chains.AddRange(A.Chain("K-1"), A.Chain("K-2", line: "Drying"));
         await db.SaveChangesAsync(Ct);
         db.Notices.AddRange(
-            Notice(1, NoticeKind.OilingDue, urgent: false), Notice(1, NoticeKind.LimitNear, urgent: true), Notice(2, NoticeKind.OilingDue, urgent: false, ended: true));
+            Notice(1, NoticeKind.OilingDue, urgent: false), Notice(1, NoticeKind.LimitNear, urgent: true),
+            Notice(2, NoticeKind.OilingDue, urgent: false, ended: true));
         await db.SaveChangesAsync(Ct);
     }
 
@@ -60,7 +61,8 @@ public sealed class NoticeBoardTests : IAsyncLifetime
         Assert.Equal(new NoticeFilter(), NoticeFilter.FromQuery("?kind=99&urgent=1"));
     }
 
-    private async Task<IReadOnlyList<NoticeLine>> AskAsync(NoticeFilter filter) => await host.Get<NoticeBoard>().AskAsync(filter, Ct);
+    private async Task<IReadOnlyList<NoticeLine>> AskAsync(NoticeFilter filter) =>
+        await host.Get<NoticeBoard>().AskAsync(filter, Ct);
 
     private static NoticeRow Notice(int chain, NoticeKind kind, bool urgent, bool ended = false) => new()
     {

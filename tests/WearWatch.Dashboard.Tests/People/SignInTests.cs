@@ -77,13 +77,16 @@ public sealed class SignInTests : IAsyncLifetime
     [Fact]
     public async Task A_first_password_lets_read_only_until_an_own_one_is_chosen()
     {
-        await ada.SendFormAsync("/people", "add", ("Form.Name", "Bea"), ("Form.Roles", "1"), ("Form.Password", "given by another"));
+        await ada.SendFormAsync(
+            "/people", "add", ("Form.Name", "Bea"), ("Form.Roles", "1"), ("Form.Password", "given by another"));
         using var bea = new Caller(host);
         var answer = await bea.SignInAsync("Bea", "given by another");
         Assert.EndsWith("/people/me", answer.Headers.Location!.OriginalString, StringComparison.Ordinal);
         Assert.Empty((await bea.Http.GetFromJsonAsync<JsonElement>("/api/v1/me", Ct)).GetProperty("roles").EnumerateArray());
-        await bea.SendFormAsync("/people/me", "password", ("Form.Old", "given by another"), ("Form.New", Caller.Password), ("Form.Again", Caller.Password));
-        Assert.Equal("technician", (await bea.Http.GetFromJsonAsync<JsonElement>("/api/v1/me", Ct)).GetProperty("roles")[0].GetString());
+        await bea.SendFormAsync("/people/me", "password", ("Form.Old", "given by another"), ("Form.New", Caller.Password),
+            ("Form.Again", Caller.Password));
+        Assert.Equal(
+            "technician", (await bea.Http.GetFromJsonAsync<JsonElement>("/api/v1/me", Ct)).GetProperty("roles")[0].GetString());
     }
 
     [Fact]
@@ -92,7 +95,8 @@ public sealed class SignInTests : IAsyncLifetime
         using var elsewhere = new Caller(host);
         await elsewhere.SignInAsync("Ada");
         var done = await (await ada.SendFormAsync(
-            "/people/me", "password", ("Form.Old", Caller.Password), ("Form.New", "another dozen links"), ("Form.Again", "another dozen links")))
+            "/people/me", "password", ("Form.Old", Caller.Password), ("Form.New", "another dozen links"),
+            ("Form.Again", "another dozen links")))
             .Content.ReadAsStringAsync(Ct);
         Assert.Contains("Changed. Every other device", done, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Unauthorized, (await elsewhere.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
@@ -108,7 +112,8 @@ public sealed class SignInTests : IAsyncLifetime
         Assert.Equal("/people/refused", (await bea.Http.GetAsync("/plan/inputs", Ct)).Headers.Location!.AbsolutePath);
         await ada.SendFormAsync(await PageOfAsync("Bea"), "switch");
         Assert.Equal(HttpStatusCode.Unauthorized, (await bea.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
-        Assert.Contains(SignInWords.Off, await (await bea.SignInAsync("Bea")).Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
+        Assert.Contains(
+            SignInWords.Off, await (await bea.SignInAsync("Bea")).Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -133,7 +138,8 @@ public sealed class SignInTests : IAsyncLifetime
     [Fact]
     public async Task A_session_outlives_a_restart()
     {
-        var cookie = (await new Caller(host).SignInAsync("Ada")).Headers.GetValues("Set-Cookie").First(c => c.StartsWith("wearwatch-person", StringComparison.Ordinal));
+        var cookie = (await new Caller(host).SignInAsync("Ada")).Headers.GetValues("Set-Cookie")
+            .First(c => c.StartsWith("wearwatch-person", StringComparison.Ordinal));
         Assert.Contains("httponly", cookie, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("samesite=lax", cookie, StringComparison.OrdinalIgnoreCase);
         await using var restarted = host.WithWebHostBuilder(_ => { });
@@ -145,7 +151,8 @@ public sealed class SignInTests : IAsyncLifetime
     [Fact]
     public async Task A_form_without_its_token_changes_nothing()
     {
-        await ada.SendFormAsync("/people", "add", "", ("Form.Name", "Mallory"), ("Form.Roles", "8"), ("Form.Password", "given by another"));
+        await ada.SendFormAsync(
+            "/people", "add", "", ("Form.Name", "Mallory"), ("Form.Roles", "8"), ("Form.Password", "given by another"));
         await using var db = await host.OpenAsync();
         Assert.Equal(["Ada"], await db.People.Select(p => p.UserName).ToListAsync(Ct));
     }

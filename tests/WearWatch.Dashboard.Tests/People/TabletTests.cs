@@ -73,48 +73,6 @@ public sealed class TabletTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_wrong_PIN_is_refused_and_five_lock_even_the_right_one_out_for_five_minutes()
-    {
-        for (var i = 1; i < Pin.MissesForAWhile; i++)
-            Assert.Contains(PinWords.Wrong, await TypedAsync("0000"), StringComparison.Ordinal);
-        Assert.Contains("locked for five minutes", await TypedAsync("0000"), StringComparison.Ordinal);
-        Assert.Contains("locked for five minutes", await TypedAsync(Right), StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.Unauthorized, (await tablet.TellAsync("/api/v1/readings", Reading, "locked")).StatusCode);
-        await using (var db = await OpenAsync()) Assert.False(await db.Readings.AnyAsync(r => r.Key == "locked", Ct));
-        clock.MoveOn(Pin.Locked);
-        Assert.Equal(HttpStatusCode.Found, (await TypeAsync(tablet, Right)).StatusCode);
-        await using (var db = await OpenAsync()) Assert.Equal(0, (await db.People.SingleAsync(p => p.Id == beaId, Ct)).PinMisses);
-    }
-
-    [Fact]
-    public async Task Many_wrong_PINs_at_once_are_no_way_around_the_count()
-    {
-        var token = await tablet.TokenOfAsync(Page);
-        var answers = await Task.WhenAll(Enumerable.Range(0, 12).Select(_ => tablet.SendFormAsync(
-            Page, "pin", token, ("Form.Who", $"{beaId}"), ("Form.Pin", "0000"))));
-        var told = await Task.WhenAll(answers.Select(a => a.Content.ReadAsStringAsync(Ct)));
-        Assert.InRange(told.Count(t => t.Contains(PinWords.Wrong, StringComparison.Ordinal)), 0, Pin.MissesForAWhile - 1);
-        await using var db = await OpenAsync();
-        Assert.Equal(Pin.MissesForAWhile, (await db.People.SingleAsync(p => p.Id == beaId, Ct)).PinMisses);
-    }
-
-    [Fact]
-    public async Task A_PIN_that_was_wrong_fifty_times_is_taken_away()
-    {
-        var pins = host.Services.CreateScope().ServiceProvider.GetRequiredService<PinDesk>();
-        var here = Assert.Single(await host.Services.GetRequiredService<TabletDesk>().AskAsync(Ct));
-        for (var i = 1; i < Pin.MissesForEver; i++)
-        {
-            Assert.NotEqual(PinWords.TakenAway, (await pins.TryAsync(here, beaId, "0000", Ct)).Fault);
-            if (i % Pin.MissesForAWhile == 0) clock.MoveOn(Pin.Locked);
-        }
-
-        Assert.Equal(PinWords.TakenAway, (await pins.TryAsync(here, beaId, "0000", Ct)).Fault);
-        clock.MoveOn(Pin.Locked);
-        Assert.Equal(PinWords.NoPin, (await pins.TryAsync(here, beaId, Right, Ct)).Fault);
-    }
-
-    [Fact]
     public async Task A_PIN_counts_on_a_known_tablet_only_not_with_a_forged_mark_nor_after_the_mark_was_withdrawn()
     {
         using var elsewhere = new Caller(host);
@@ -182,33 +140,6 @@ public sealed class TabletTests : IAsyncLifetime
         Assert.False(await db.Readings.AnyAsync(r => r.Key == "fortnight", Ct));
     }
 
-    [Theory]
-    [InlineData("123", "4 to 8 digits")]
-    [InlineData("258a", "digits only")]
-    [InlineData("1111", "neither repeat")]
-    [InlineData("4321", "neither repeat")]
-    public async Task A_PIN_that_is_guessed_first_is_refused(string pin, string told)
-    {
-        var text = await (await SetPinAsync(bea, pin)).Content.ReadAsStringAsync(Ct);
-        Assert.Contains(told, text, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.Found, (await TypeAsync(tablet, Right)).StatusCode);
-    }
-
-    [Fact]
-    public async Task A_PIN_is_set_with_the_present_password_only_and_kept_as_a_hash()
-    {
-        var text = await (await bea.SendFormAsync(
-            "/people/me", "pin", ("Form.Password", "a wrong password"), ("Form.Pin", "7391"), ("Form.Again", "7391"))).Content
-                .ReadAsStringAsync(Ct);
-        Assert.Contains("present password is not right", text, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.Found, (await TypeAsync(tablet, Right)).StatusCode);
-        var done = await (await SetPinAsync(bea, "7391")).Content.ReadAsStringAsync(Ct);
-        Assert.Contains("Set. Every other device", done, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.OK, (await bea.Http.GetAsync("/api/v1/me", Ct)).StatusCode); // the setting itself goes on
-        await using var db = await OpenAsync();
-        Assert.DoesNotContain("7391", (await db.People.SingleAsync(p => p.Id == beaId, Ct)).PinHash, StringComparison.Ordinal);
-    }
-
     [Fact]
     public async Task Only_an_administrator_makes_a_browser_a_shared_tablet()
     {
@@ -237,9 +168,6 @@ public sealed class TabletTests : IAsyncLifetime
 
     private Task<HttpResponseMessage> TypeAsync(Caller at, string pin) =>
         at.SendFormAsync(Page, "pin", ("Form.Who", $"{beaId}"), ("Form.Pin", pin));
-
-    private async Task<string> TypedAsync(string pin) =>
-        WebUtility.HtmlDecode(await (await TypeAsync(tablet, pin)).Content.ReadAsStringAsync(Ct));
 
     private Task<WearWatch.Storage.WearDb> OpenAsync() =>
         host.Services.GetRequiredService<IDbContextFactory<WearWatch.Storage.WearDb>>().CreateDbContextAsync(Ct);

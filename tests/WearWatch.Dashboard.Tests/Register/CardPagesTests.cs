@@ -16,7 +16,8 @@ public sealed class CardPagesTests(SmallPlantHost plant) : IClassFixture<SmallPl
     [InlineData("/chains/K-1", "/chains/K-1/card")]
     public async Task A_page_of_the_register_tells_what_it_is_for(string path, string expected)
     {
-        var text = WebUtility.HtmlDecode(await plant.Host.CreateClient().GetStringAsync(path, TestContext.Current.CancellationToken));
+        var text = WebUtility.HtmlDecode(
+            await plant.Host.CreateClient().GetStringAsync(path, TestContext.Current.CancellationToken));
         Assert.Contains(expected, text, StringComparison.Ordinal);
         Assert.DoesNotContain("could not be drawn", text, StringComparison.Ordinal);
     }

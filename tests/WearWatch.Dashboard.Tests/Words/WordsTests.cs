@@ -44,7 +44,8 @@ public sealed class WordsTests
     [InlineData(14, "in 2 weeks")]
     [InlineData(-100, "3 months ago")]
     [InlineData(1000, "in 3 years")]
-    public void A_moment_is_told_by_how_far_it_is_away(double days, string words) => Assert.Equal(words, A.Time().Away(A.In(days)));
+    public void A_moment_is_told_by_how_far_it_is_away(double days, string words) =>
+        Assert.Equal(words, A.Time().Away(A.In(days)));
 
     [Fact]
     public void Moments_are_told_in_the_plants_zone_and_24_hours() =>
@@ -62,7 +63,8 @@ public sealed class WordsTests
     [InlineData(0.004, "under 1 %")]
     [InlineData(0.5, "50 %")]
     [InlineData(0.997, "over 99 %")]
-    public void A_chance_that_is_nearly_sure_is_told_so(double probability, string words) => Assert.Equal(words, Show.Chance(probability));
+    public void A_chance_that_is_nearly_sure_is_told_so(double probability, string words) =>
+        Assert.Equal(words, Show.Chance(probability));
 
     [Fact]
     public void Figures_carry_their_units()

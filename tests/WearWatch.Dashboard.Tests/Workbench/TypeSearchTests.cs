@@ -13,7 +13,9 @@ public sealed class TypeSearchTests
     public void Types_are_found_by_name_pitch_and_kind()
     {
         Assert.Equal("16B-1", Search("find=16b").Found[0].Designation);
-        Assert.All(Search("pitch_mm=25.4").Found, t => Assert.True(t.PitchMm is null ? t.PitchChoicesMm.Any(p => Math.Abs(p - 25.4) < 0.31) : Math.Abs(t.PitchMm.Value.Value - 25.4) < 0.31));
+        Assert.All(Search("pitch_mm=25.4").Found, t => Assert.True(t.PitchMm is null
+            ? t.PitchChoicesMm.Any(p => Math.Abs(p - 25.4) < 0.31)
+            : Math.Abs(t.PitchMm.Value.Value - 25.4) < 0.31));
         Assert.All(Search("family=leaf").Found, t => Assert.Equal(ChainFamily.Named("leaf"), t.Family));
         Assert.Contains(Search("pitch_mm=160").Found, t => t.Designation == "M112");
         Assert.Empty(Search("find=nothing like it").Found);
@@ -21,7 +23,8 @@ public sealed class TypeSearchTests
 
     [Fact]
     public void At_most_four_are_compared_and_unknown_names_are_left_out() =>
-        Assert.Equal(["16B-1", "80-1", "40-1", "50-1"], Search("compare=16B-1,nonsense,80,40,50,60").Compared.Select(t => t.Designation));
+        Assert.Equal(
+            ["16B-1", "80-1", "40-1", "50-1"], Search("compare=16B-1,nonsense,80,40,50,60").Compared.Select(t => t.Designation));
 
     [Fact]
     public void A_type_is_put_beside_others_and_taken_away()
@@ -45,7 +48,8 @@ public sealed class TypeSearchTests
 
     [Fact]
     public void Every_value_of_every_type_has_a_source() => Assert.All(
-        ChainCatalogue.All.SelectMany(TypeValue.Of).Where(v => v.Value is not null), v => Assert.NotEqual("", v.Value!.Value.Source));
+        ChainCatalogue.All.SelectMany(TypeValue.Of).Where(v => v.Value is not null),
+        v => Assert.NotEqual("", v.Value!.Value.Source));
 
     private static TypeSearch Search(string query) => TypeSearch.Of(Bench.Ask(query));
 }

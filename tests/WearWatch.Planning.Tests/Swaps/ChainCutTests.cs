@@ -5,7 +5,8 @@ namespace WearWatch.Planning.Tests.Swaps;
 
 public sealed class ChainCutTests
 {
-    // Oracle: the links themselves. Inner and outer links alternate round a closed chain, so a cut between two inner links is odd.
+    // Oracle: the links themselves. Inner and outer links alternate round a closed chain, so a cut between two inner links is
+    // odd.
     [Fact]
     public void Cut_and_closing_links_add_up_to_the_chain_and_alternate_round_it()
     {
@@ -25,6 +26,7 @@ public sealed class ChainCutTests
     [Fact]
     public void An_odd_chain_takes_chain_a_connecting_link_and_an_offset_link_from_the_shelf() =>
         Assert.Equal(
-            [new(new(PartKind.Chain, "16B-1"), 79), new(new(PartKind.ConnectingLink, "16B-1"), 1), new(new(PartKind.OffsetLink, "16B-1"), 1)],
+            [new(new(PartKind.Chain, "16B-1"), 79), new(new(PartKind.ConnectingLink, "16B-1"), 1),
+                new(new(PartKind.OffsetLink, "16B-1"), 1)],
             PartNeed.Of(ChainFamily.Usual.Cut(81), "16B-1"));
 }

@@ -46,12 +46,10 @@ public sealed class PostgresServer : IAsyncLifetime
     }
 
     /// <summary>Makes a database with the present tables and gives its connection string.</summary>
-    public async Task<string> NewDatabaseAsync()
-    {
-        var name = $"t{Interlocked.Increment(ref made)}";
-        await SayAsync($"CREATE DATABASE {name} TEMPLATE {Pattern}");
-        return Connection(name);
-    }
+    public Task<string> NewDatabaseAsync() => NewDatabaseAsync(Pattern);
+
+    /// <summary>Makes a database without any table and gives its connection string.</summary>
+    public Task<string> EmptyDatabaseAsync() => NewDatabaseAsync("template1");
 
     /// <summary>Throws a database away.</summary>
     public async Task DropAsync(string connectionString)
@@ -84,6 +82,13 @@ public sealed class PostgresServer : IAsyncLifetime
     }
 
     private string Connection(string database) => $"Host=127.0.0.1;Port={port};Database={database};Username=postgres";
+
+    private async Task<string> NewDatabaseAsync(string template)
+    {
+        var name = $"t{Interlocked.Increment(ref made)}";
+        await SayAsync($"CREATE DATABASE {name} TEMPLATE {template}");
+        return Connection(name);
+    }
 
     private void Forget(string database)
     {

@@ -7,7 +7,8 @@ namespace WearWatch.Tests.Chains;
 
 public sealed class ChainCatalogueTests
 {
-    // Sources: [26] for the ISO sizes, [5] for the ASME ones, [25] for double pitch and leaf chain; M, WH and round-link sizes from memory.
+    // Sources: [26] for the ISO sizes, [5] for the ASME ones, [25] for double pitch and leaf chain; M, WH and round-link sizes
+    // from memory.
     [Theory]
     [InlineData("16B-2", "16B-2", "roller", 25.4, 2)]
     [InlineData("16b", "16B-1", "roller", 25.4, 1)]

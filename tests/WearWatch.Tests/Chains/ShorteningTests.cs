@@ -25,7 +25,8 @@ public sealed class ShorteningTests
         var shortening = Shortening.Of(60, 25.4, 1);
 
         Assert.Equal(0, shortening.RemovablePitches);
-        Assert.Contains("two pitches can go at 3.3 %", shortening.AdviceFor(ChainFamily.Usual, lifts: false), StringComparison.Ordinal);
+        Assert.Contains(
+            "two pitches can go at 3.3 %", shortening.AdviceFor(ChainFamily.Usual, lifts: false), StringComparison.Ordinal);
     }
 
     // Geometry: 118 pitches at 3 % are 121.54 pitches long, 1.54 more than the 120 of the new chain.
@@ -43,7 +44,13 @@ public sealed class ShorteningTests
     public void At_the_take_up_limit_the_take_up_is_just_at_its_end_however_many_pitches_are_out() =>
         Gen.Select(Gen.Int[20, 4000], Gen.Double[1, 400], Gen.Int[0, 8]).Sample((pitches, travelMm, pairs) =>
         {
-            var @case = new LimitCase { ChainPitches = pitches, PitchMm = 25.4, TakeUpTravelMm = travelMm, PitchesOut = 2 * pairs };
+            var @case = new LimitCase
+            {
+                ChainPitches = pitches,
+                PitchMm = 25.4,
+                TakeUpTravelMm = travelMm,
+                PitchesOut = 2 * pairs,
+            };
             var limit = Shortening.TakeUpLimitPercent(@case)!.Value;
             return Math.Abs(Shortening.Of(pitches, 25.4, limit, 2 * pairs).TakeUpUsedMm - travelMm) < 1e-6;
         });

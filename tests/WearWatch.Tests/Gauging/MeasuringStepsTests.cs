@@ -17,12 +17,14 @@ public sealed class MeasuringStepsTests
 
     [Fact]
     public void Link_chain_is_measured_over_eleven_links() =>
-        Assert.Contains(ChainFamily.Named("round_link").MeasuringSteps, step => step.Contains("11 links", StringComparison.Ordinal));
+        Assert.Contains(
+            ChainFamily.Named("round_link").MeasuringSteps, step => step.Contains("11 links", StringComparison.Ordinal));
 
     // One outer link does not grow from pin to pin: docs/gauging.md.
     [Theory]
     [InlineData("roller", true)]
     [InlineData("offset_link", false)]
     public void An_even_number_is_asked_for_where_inner_and_outer_links_alternate(string family, bool asked) =>
-        Assert.Equal(asked, ChainFamily.Named(family).MeasuringSteps.Any(step => step.Contains("even number", StringComparison.Ordinal)));
+        Assert.Equal(
+            asked, ChainFamily.Named(family).MeasuringSteps.Any(step => step.Contains("even number", StringComparison.Ordinal)));
 }

@@ -35,7 +35,8 @@ public sealed class LookTests
     {
         var kind = ChainFamily.Named(family);
         LookPoint[] rejecting = [LookPoint.StiffJoints, LookPoint.PlateWear, LookPoint.Corrosion];
-        Assert.All(kind.CheckPoints(lifts).Where(p => rejecting.Contains(p.Point)), p => Assert.Equal(kind.Lifts(lifts), p.StopsTheChain));
+        Assert.All(kind.CheckPoints(lifts).Where(p => rejecting.Contains(p.Point)),
+            p => Assert.Equal(kind.Lifts(lifts), p.StopsTheChain));
         Assert.All(
             kind.CheckPoints(lifts).Where(p => kind.Lifts(lifts)),
             p => Assert.DoesNotContain("shorten by", p.Advice, StringComparison.Ordinal));

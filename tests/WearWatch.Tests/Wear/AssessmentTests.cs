@@ -150,7 +150,8 @@ public sealed class AssessmentTests
     public void A_shortened_chain_has_its_take_up_travel_back(int pitchesOut, double limitPercent, bool told)
     {
         var card = A.Card() with { Pitches = 120, TakeUpTravelMm = 10 };
-        ChainEvent[] events = [new() { Chain = "K1", Kind = ChainEventKind.Shortened, CounterBefore = new(2200), PitchesOut = pitchesOut }];
+        ChainEvent[] events =
+            [new() { Chain = "K1", Kind = ChainEventKind.Shortened, CounterBefore = new(2200), PitchesOut = pitchesOut }];
         var assessment = Assessment.Of(
             card, A.Readings(0.2, 300, 900, 1500, 2100), events, WearPrior.Broad, ProductionCalendar.AlwaysRunning,
             DateTimeOffset.UnixEpoch);

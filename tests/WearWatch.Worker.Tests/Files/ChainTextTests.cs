@@ -7,12 +7,15 @@ namespace WearWatch.Worker.Tests.Files;
 
 public sealed class ChainTextTests
 {
-    private const string Header = "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust";
+    private const string Header =
+        "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,"
+        + "speed_m_s,lubrication,dust";
 
     [Fact]
     public void A_chain_is_read_as_it_stands()
     {
-        var card = Assert.IsType<FileItem.Chain>(Assert.Single(Rows($"{Header}\nC1,L1,P1,,19.05,120,2026-01-02,14800,2.5,0.941,1.824,auto,heavy\n"))).Card;
+        var card = Assert.IsType<FileItem.Chain>(
+            Assert.Single(Rows($"{Header}\nC1,L1,P1,,19.05,120,2026-01-02,14800,2.5,0.941,1.824,auto,heavy\n"))).Card;
         Assert.Equal(new ChainCard
         {
             Name = "C1",
@@ -24,7 +27,13 @@ public sealed class ChainTextTests
             FittedAt = new DateTimeOffset(2026, 1, 2, 0, 0, 0, TimeSpan.Zero),
             FittedCounter = new RunningHours(14800),
             LimitPercent = 2.5,
-            Duty = new Duty { RelativeLoad = 0.941, SpeedMetresPerSecond = 1.824, Lubrication = LubricationState.Auto, Dust = DustLevel.Heavy },
+            Duty = new Duty
+            {
+                RelativeLoad = 0.941,
+                SpeedMetresPerSecond = 1.824,
+                Lubrication = LubricationState.Auto,
+                Dust = DustLevel.Heavy,
+            },
         }, card);
         Assert.Empty(card.SprocketTeeth);
     }
@@ -87,9 +96,17 @@ public sealed class ChainTextTests
             TakeUpTravelMm = 120,
             OilingIntervalHours = 250,
             OilingSurroundingsFactor = 0.5,
-            Duty = new Duty { RelativeLoad = 1 / 3.0, SpeedMetresPerSecond = 0.2, Lubrication = LubricationState.Dry, Dust = DustLevel.Clean },
+            Duty = new Duty
+            {
+                RelativeLoad = 1 / 3.0,
+                SpeedMetresPerSecond = 0.2,
+                Lubrication = LubricationState.Dry,
+                Dust = DustLevel.Clean,
+            },
         };
-        var text = $"chain,{string.Join(',', ChainColumns.All.Select(c => c.Name))}\nC1,{string.Join(',', ChainColumns.All.Select(c => Quoted(c.Write(card))))}\n";
+        var names = string.Join(',', ChainColumns.All.Select(c => c.Name));
+        var fields = string.Join(',', ChainColumns.All.Select(c => Quoted(c.Write(card))));
+        var text = $"chain,{names}\nC1,{fields}\n";
         var item = Assert.Single(Rows(text));
         var back = item is FileItem.Chain chain ? chain.Card : throw new InvalidDataException(item.ToString());
         Assert.Equal(card.SprocketTeeth, back.SprocketTeeth);

@@ -15,7 +15,8 @@ public sealed class FileExportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.Import.ImportAsync(A.Folder(A.Data("fleet")), null, Ct);
-        await plant.Desk.TakeReadingAsync(A.Reading("C000", counterH: 18_700, length: "10,68", unit: Units.LengthUnit.Inch, pitches: 14, takenAt: TestPlant.Start.AddHours(-3)), Ct);
+        await plant.Desk.TakeReadingAsync(A.Reading("C000", counterH: 18_700, length: "10,68", unit: Units.LengthUnit.Inch,
+            pitches: 14, takenAt: TestPlant.Start.AddHours(-3)), Ct);
         await plant.Models.TrainAsync(Ct);
         await plant.Review.ReviewAsync(null, null, Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
@@ -40,7 +41,8 @@ public sealed class FileExportTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "sprocket_teeth=17/75 lifts=yes");
-        var wrong = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(length: "40 1/8", unit: Units.LengthUnit.Inch), Ct));
+        var wrong = Assert.IsType<IntakeAnswer.Taken>(
+            await plant.Desk.TakeReadingAsync(A.Reading(length: "40 1/8", unit: Units.LengthUnit.Inch), Ct));
         await plant.Desk.CorrectAsync(wrong.Id, A.Reading(length: "40 3/16", unit: Units.LengthUnit.Inch), Ct);
         await plant.Desk.TakeEventAsync(A.Event(at: TestPlant.Start.AddDays(-1)), Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
@@ -73,14 +75,13 @@ public sealed class FileExportTests
         await plant.AddChainAsync();
         await plant.Desk.TakeReadingAsync(
             A.Reading(length: "40 3/16", unit: Units.LengthUnit.Inch, counterH: 100) with { TakeUpMm = 12.5 }, Ct);
+        var shortened = A.Event(kind: ChainEventKind.Shortened, beforeH: 200);
         await plant.Desk.TakeEventAsync(
-            A.Event(kind: ChainEventKind.Shortened, beforeH: 200)
-                with { PitchesOut = 2, TakeUpMm = 3, Note = "slack, \"both\" sides" }, Ct);
+            shortened with { PitchesOut = 2, TakeUpMm = 3, Note = "slack, \"both\" sides" }, Ct);
         await plant.Desk.TakeEventAsync(
             A.Event(kind: ChainEventKind.Replacement, beforeH: 900) with { Broke = true, Lot = "B-2" }, Ct);
-        await plant.Desk.TakeEventAsync(
-            A.Event(kind: ChainEventKind.Oiling, beforeH: 950)
-                with { Oil = new OilApplied(OilMethod.Drip, "ISO VG 100", 20) }, Ct);
+        var oiled = A.Event(kind: ChainEventKind.Oiling, beforeH: 950);
+        await plant.Desk.TakeEventAsync(oiled with { Oil = new OilApplied(OilMethod.Drip, "ISO VG 100", 20) }, Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
         await plant.Get<FileExport>().WriteAsync(folder, Ct);
 

@@ -157,7 +157,8 @@ public sealed class FileImportTests
         await using var plant = await TestPlant.OpenAsync();
         // Over many chains: the review after the import takes the longer, the more readings one chain has.
         await plant.Import.ImportAsync(
-            [A.File("chains.csv", "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, 25).Select(i => $"C{i},25.4\n")))], null, Ct);
+            [A.File("chains.csv", "chain,pitch_mm\n" + string.Concat(Enumerable.Range(0, 25).Select(i => $"C{i},25.4\n")))], null,
+            Ct);
         var told = new Told();
         await plant.Import.ImportAsync(
             [A.Readings([.. Enumerable.Range(0, 9000).Select(i => A.Row($"C{i % 25}", counterH: i))])], told, Ct);

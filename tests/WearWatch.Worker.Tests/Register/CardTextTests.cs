@@ -66,14 +66,23 @@ public sealed class CardTextTests
     public void All_slips_are_told_at_once_each_at_its_field()
     {
         var (_, faults) = CardText.Read(
-            new Dictionary<string, string> { ["chain"] = "C1", ["pitch_mm"] = "one inch", ["pitches"] = "0", ["sprocket_teeth"] = "3", ["dust"] = "sand" }, TimeZoneInfo.Utc);
-        Assert.Equal(["dust", "pitch_mm", "pitches", "sprocket_teeth"], faults.Select(f => f.Field).Order(StringComparer.Ordinal));
+            new Dictionary<string, string>
+            {
+                ["chain"] = "C1",
+                ["pitch_mm"] = "one inch",
+                ["pitches"] = "0",
+                ["sprocket_teeth"] = "3",
+                ["dust"] = "sand",
+            }, TimeZoneInfo.Utc);
+        Assert.Equal(
+            ["dust", "pitch_mm", "pitches", "sprocket_teeth"], faults.Select(f => f.Field).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void Without_a_pitch_a_known_type_serves_and_without_both_the_pitch_is_asked_for()
     {
-        Assert.Equal(25.4, CardText.Read(new Dictionary<string, string> { ["chain"] = "C1", ["chain_type"] = "16B-1" }, TimeZoneInfo.Utc).Card!.PitchMm);
+        Assert.Equal(25.4, CardText.Read(
+            new Dictionary<string, string> { ["chain"] = "C1", ["chain_type"] = "16B-1" }, TimeZoneInfo.Utc).Card!.PitchMm);
         var (card, faults) = CardText.Read(new Dictionary<string, string> { ["chain"] = "C1" }, TimeZoneInfo.Utc);
         Assert.Null(card);
         Assert.Equal("pitch_mm", Assert.Single(faults).Field);
@@ -81,5 +90,10 @@ public sealed class CardTextTests
 
     [Fact]
     public void A_reason_without_a_limit_is_not_kept() =>
-        Assert.Equal("", CardText.Read(new Dictionary<string, string> { ["chain"] = "C1", ["pitch_mm"] = "25.4", ["limit_set_reason"] = "jam" }, TimeZoneInfo.Utc).Card!.LimitSetReason);
+        Assert.Equal("", CardText.Read(new Dictionary<string, string>
+        {
+            ["chain"] = "C1",
+            ["pitch_mm"] = "25.4",
+            ["limit_set_reason"] = "jam",
+        }, TimeZoneInfo.Utc).Card!.LimitSetReason);
 }

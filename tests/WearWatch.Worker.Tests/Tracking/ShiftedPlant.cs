@@ -2,7 +2,9 @@ using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Tests.Tracking;
 
-/// <summary>A plant that has calibrated itself on a world with other constants of wear than the defaults (tests/data/SOURCES.md).</summary>
+/// <summary>
+/// A plant that has calibrated itself on a world with other constants of wear than the defaults (tests/data/SOURCES.md).
+/// </summary>
 public sealed class ShiftedPlant : IAsyncLifetime
 {
     public TestPlant Plant { get; private set; } = null!;

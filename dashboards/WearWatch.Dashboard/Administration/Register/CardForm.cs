@@ -9,7 +9,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.Register;
 
-/// <summary>A chain's card as it is being typed: text by column of chains.csv, what is wrong with it, which limit would govern.</summary>
+/// <summary>
+/// A chain's card as it is being typed: text by column of chains.csv, what is wrong with it, which limit would govern.
+/// </summary>
 public sealed class CardForm
 {
     private const string FittedAt = "fitted_at";
@@ -52,8 +54,11 @@ public sealed class CardForm
     /// <summary>What the catalogue knows of the chain type.</summary>
     public string TypeWords => this["chain_type"].Trim() is not { Length: > 0 } text ? ""
         : ChainCatalogue.Find(text) is not { } type ? "Not in the catalogue: write its family and pitch."
-        : type.PitchMm is not { } pitch ? $"Made in several pitches: write one of {string.Join(", ", type.PitchChoicesMm.Take(6))} mm behind it, such as {type.Designation}x{type.PitchChoicesMm[0]:0.#}."
-        : $"{type.Family.Words} chain, {Show.Millimetres(pitch.Value)} pitch, {Show.Count(type.Strands, "strand")}; {type.Standard}.";
+        : type.PitchMm is not { } pitch ? $"Made in several pitches: write one of "
+            + $"{string.Join(", ", type.PitchChoicesMm.Take(6))} mm behind it, such as "
+            + $"{type.Designation}x{type.PitchChoicesMm[0]:0.#}."
+        : $"{type.Family.Words} chain, {Show.Millimetres(pitch.Value)} pitch, {Show.Count(type.Strands, "strand")}; "
+            + $"{type.Standard}.";
 
     /// <summary>The text in a field. A chain type that the catalogue knows fills in what follows from it.</summary>
     public string this[string column]

@@ -3,7 +3,9 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>An event on its way in; its facts by the names of events.csv.</summary>
-/// <remarks>The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.</remarks>
+/// <remarks>
+/// The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.
+/// </remarks>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record EventToldJson
 {

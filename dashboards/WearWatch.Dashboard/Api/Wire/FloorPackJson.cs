@@ -1,6 +1,8 @@
 namespace WearWatch.Dashboard.Api.Wire;
 
-/// <summary>All that a phone needs to work without signal: chains in walking order; hands are who has which line's round today.</summary>
+/// <summary>
+/// All that a phone needs to work without signal: chains in walking order; hands are who has which line's round today.
+/// </summary>
 internal sealed record FloorPackJson(
     DateTimeOffset MadeAt, FloorPlantJson Plant, IReadOnlyList<FloorChainJson> Chains, IReadOnlyDictionary<string, string> Hands,
     IReadOnlyDictionary<string, IReadOnlyList<string>> Cautions, IReadOnlyDictionary<string, IReadOnlyList<string>> Guides,

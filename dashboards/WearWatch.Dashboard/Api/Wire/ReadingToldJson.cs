@@ -6,7 +6,9 @@ namespace WearWatch.Dashboard.Api.Wire;
 /// A reading on its way in, its facts by the names of readings.csv. The length is told as text in its unit (<c>1219.4</c>,
 /// <c>48 3/16</c>), by caliper as inside and outside of the end rollers, or as a number in millimetres.
 /// </summary>
-/// <remarks>The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.</remarks>
+/// <remarks>
+/// The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.
+/// </remarks>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record ReadingToldJson
 {

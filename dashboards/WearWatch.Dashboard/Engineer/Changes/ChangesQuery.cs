@@ -36,29 +36,36 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         // Years of oilings lie outside; a correction must be seen all the same, whatever date it gives.
         var (from, to) = (newest[^1].notice.RaisedAt - Before, newest[0].notice.RaisedAt + After);
         var events = (await db.Events.AsNoTracking()
-                .Where(e => ids.Contains(e.ChainId) && (e.CorrectsId != null || (e.At > from && e.At < to))).OrderBy(e => e.Id).ToListAsync(ct))
+                .Where(e => ids.Contains(e.ChainId) && (e.CorrectsId != null || (e.At > from && e.At < to))).OrderBy(e => e.Id)
+                .ToListAsync(ct))
             .GroupBy(e => e.ChainId).ToDictionary(g => g.Key, g => StandingRows.Standing([.. g]));
-        var others = (await db.Notices.AsNoTracking().Where(n => ids.Contains(n.ChainId) && n.Kind != NoticeKind.RateHasRisen).ToListAsync(ct))
+        var others = (await db.Notices.AsNoTracking().Where(n => ids.Contains(n.ChainId) && n.Kind != NoticeKind.RateHasRisen)
+            .ToListAsync(ct))
             .ToLookup(n => n.ChainId);
-        var cards = (await db.CardChanges.AsNoTracking().Where(c => ids.Contains(c.ChainId) && c.At > from && c.At < to).OrderBy(c => c.Id).ToListAsync(ct))
+        var cards = (await db.CardChanges.AsNoTracking().Where(c => ids.Contains(c.ChainId) && c.At > from && c.At < to)
+            .OrderBy(c => c.Id).ToListAsync(ct))
             .ToLookup(c => c.ChainId);
         var warmth = await WarmthAsync(db, ids, from, to, ct);
         return new ChangesView(
             [
                 .. newest.Select(n => new RateChangeRow(
-                    n.notice.Id, n.Name, n.Line, n.notice.RaisedAt, n.notice.EndedAt, n.notice.Why, n.notice.JudgedReal, n.notice.JudgedBy,
+                    n.notice.Id, n.Name, n.Line, n.notice.RaisedAt, n.notice.EndedAt, n.notice.Why, n.notice.JudgedReal,
+                    n.notice.JudgedBy,
                     [.. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time),
                         .. Duty(n.notice, cards[n.notice.ChainId], warmth[n.notice.ChainId], time)]))
             ],
             await alarms.CountAsync(ct),
-            new ObservedShare(await alarms.CountAsync(n => n.JudgedReal == true, ct), await alarms.CountAsync(n => n.JudgedReal != null, ct)),
+            new ObservedShare(
+                await alarms.CountAsync(n => n.JudgedReal == true, ct), await alarms.CountAsync(n => n.JudgedReal != null, ct)),
             time);
     }
 
     /// <summary>Events of the two months before and the week after, and what else asked for attention then.</summary>
-    public static IEnumerable<string> Nearby(NoticeRow alarm, IEnumerable<EventRow> events, IEnumerable<NoticeRow> others, PlantTime time)
+    public static IEnumerable<string> Nearby(
+        NoticeRow alarm, IEnumerable<EventRow> events, IEnumerable<NoticeRow> others, PlantTime time)
     {
-        var near = events.Where(e => e.At is { } at && at > alarm.RaisedAt - Before && at < alarm.RaisedAt + After).OrderBy(e => e.At);
+        var near = events.Where(e => e.At is { } at && at > alarm.RaisedAt - Before && at < alarm.RaisedAt + After)
+            .OrderBy(e => e.At);
         foreach (var alike in near.GroupBy(e => (e.Kind, e.Lot, e.Broke, e.PitchesOut, e.Note)))
         {
             var last = $"on {time.Day(alike.Last().At!.Value)}";
@@ -78,15 +85,20 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
 
     /// <summary>What changed in the chain's duty then: its card, and how warm it was when it was measured.</summary>
     public static IEnumerable<string> Duty(
-        NoticeRow alarm, IEnumerable<CardChangeRow> changes, IEnumerable<(DateTimeOffset At, double TemperatureC)> warmth, PlantTime time)
+        NoticeRow alarm, IEnumerable<CardChangeRow> changes, IEnumerable<(DateTimeOffset At, double TemperatureC)> warmth,
+        PlantTime time)
     {
-        foreach (var change in changes.Where(c => c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && CardField.Of(c.Field) is { Column: not "chain" })) // its entry or another name wears nothing
+        // its entry or another name wears nothing
+        foreach (var change in changes.Where(c =>
+            c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && CardField.Of(c.Field) is { Column: not "chain" }))
         {
             var field = CardField.Of(change.Field)!;
-            yield return $"card: {field.Name.ToLowerInvariant()} {field.Said(change.From)} to {field.Said(change.To)} on {time.Day(change.At)}";
+            var (from, to) = (field.Said(change.From), field.Said(change.To));
+            yield return $"card: {field.Name.ToLowerInvariant()} {from} to {to} on {time.Day(change.At)}";
         }
 
-        var then = warmth.Where(w => w.At > alarm.RaisedAt - Before && w.At < alarm.RaisedAt + After).Select(w => w.TemperatureC).ToList();
+        var then = warmth.Where(w => w.At > alarm.RaisedAt - Before && w.At < alarm.RaisedAt + After).Select(w => w.TemperatureC)
+            .ToList();
         var earlier = warmth.Where(w => w.At <= alarm.RaisedAt - Before).Select(w => w.TemperatureC).ToList();
         if (then.Count > 0 && earlier.Count > 0 && Math.Abs(then.Average() - earlier.Average()) >= TellingWarmthC)
             yield return FormattableString.Invariant($"measured at {then.Average():0} °C, before at {earlier.Average():0} °C");

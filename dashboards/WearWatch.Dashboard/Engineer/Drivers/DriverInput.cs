@@ -6,7 +6,9 @@ using WearWatch.Learning;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
 
-/// <summary>A column of the fleet model in words: what it is, for which step its effect is told, and which chains tell of it.</summary>
+/// <summary>
+/// A column of the fleet model in words: what it is, for which step its effect is told, and which chains tell of it.
+/// </summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Step">For which step the factor is.</param>
 /// <param name="Scale">That step in the column's own unit.</param>
@@ -27,7 +29,8 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
     private static DriverInput Of(string column)
     {
         if (column.StartsWith("ln(", StringComparison.Ordinal)) return Number(column[3..].Split(" /")[0]);
-        if (column.EndsWith(" not told", StringComparison.Ordinal)) return new(column, "against chains that tell it", 1, _ => true);
+        if (column.EndsWith(" not told", StringComparison.Ordinal))
+            return new(column, "against chains that tell it", 1, _ => true);
         var words = column.Split(' ', 2);
         return words[0] switch
         {
@@ -48,7 +51,8 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
         "speed" => new("speed", "twice the speed", Double, c => c.Duty.SpeedMetresPerSecond is > 0),
         "pitch" => new("pitch", "twice the pitch", Double, _ => true),
         "teeth" => new("teeth of the largest sprocket", "twice the teeth", Double, c => c.SprocketTeeth.Count > 0),
-        "hours since oiling" => new("hours since oiling, on average", "twice the hours", Double, c => c.Duty.HoursSinceOiling is not null),
+        "hours since oiling" =>
+            new("hours since oiling, on average", "twice the hours", Double, c => c.Duty.HoursSinceOiling is not null),
         "pitches" => new("length in pitches", "twice as long", Double, c => c.Pitches is not null),
         _ => new(quantity, string.Create(CultureInfo.InvariantCulture, $"twice the {quantity}"), Double, _ => true),
     };

@@ -10,7 +10,9 @@ namespace WearWatch.Dashboard.Engineer.Drivers;
 /// <param name="Low">Lower end of its 90 % interval.</param>
 /// <param name="High">Upper end of its 90 % interval.</param>
 /// <param name="IsDriver">Whether it is surely more than none.</param>
-/// <param name="Chains">How many chains bear on it: of the register, of a line or a lot all that were fitted and show a rate.</param>
+/// <param name="Chains">
+/// How many chains bear on it: of the register, of a line or a lot all that were fitted and show a rate.
+/// </param>
 public sealed record DriverRow(string Name, string Step, double Factor, double Low, double High, bool IsDriver, int Chains)
 {
     public static DriverRow Of(LearnedEffect effect, IReadOnlyCollection<ChainCard> cards)

@@ -72,9 +72,11 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             }).ToListAsync(ct);
         var risen = await db.Notices.Where(n => n.EndedAt == null && n.Kind == NoticeKind.RateHasRisen)
             .Select(n => n.ChainId).ToHashSetAsync(ct);
-        var lots = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.Replacement).OrderBy(e => e.Id).ToListAsync(ct))
+        var lots = (await db.Events.AsNoTracking().Where(e => e.Kind == ChainEventKind.Replacement).OrderBy(e => e.Id)
+            .ToListAsync(ct))
             .GroupBy(e => e.ChainId).ToDictionary(g => g.Key, g => StandingRows.Standing([.. g]));
-        var cards = chains.ConvertAll(c => Seen(c.chain.ToCard(), c.MeanHoursSinceOiling, c.AmbientC) is var card && lots.TryGetValue(c.chain.Id, out var swaps)
+        var cards = chains.ConvertAll(c =>
+            Seen(c.chain.ToCard(), c.MeanHoursSinceOiling, c.AmbientC) is var card && lots.TryGetValue(c.chain.Id, out var swaps)
             ? card.After(swaps.Select(s => s.ToEvent(card.Name)))
             : card);
         var against = chains.Zip(cards, (c, card) =>
@@ -115,14 +117,17 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
     /// <summary>What a third of all chains have in common explains none of them.</summary>
     private static List<AgainstExpectation> TellingHints(List<AgainstExpectation> chains)
     {
-        var common = chains.SelectMany(c => c.Hints).CountBy(h => h).Where(h => 3 * h.Value > chains.Count).Select(h => h.Key).ToHashSet();
+        var common = chains.SelectMany(c => c.Hints).CountBy(h => h).Where(h => 3 * h.Value > chains.Count).Select(h => h.Key)
+            .ToHashSet();
         return chains.ConvertAll(c => c with { Hints = [.. c.Hints.Where(h => !common.Contains(h))] });
     }
 
-    private static IEnumerable<string> Hints(ChainCard card, FleetModel model, bool hasRisen, double? sinceOiling, double? oilingInterval)
+    private static IEnumerable<string> Hints(
+        ChainCard card, FleetModel model, bool hasRisen, double? sinceOiling, double? oilingInterval)
     {
         if (hasRisen) yield return "its rate has risen";
-        if (model.Explain(card).FirstOrDefault(f => f is { Input: "lot", Told: true }) is { } lot && Math.Abs(Math.Log(lot.Factor)) > TellingLogFactor)
+        if (model.Explain(card).FirstOrDefault(f => f is { Input: "lot", Told: true }) is { } lot
+            && Math.Abs(Math.Log(lot.Factor)) > TellingLogFactor)
             yield return $"lot {card.Lot}: its chains wear {DeskWords.Factor(lot.Factor)}";
         if (sinceOiling > oilingInterval) yield return "oil is overdue";
         foreach (var input in model.OutsideTrainingRange(card)) yield return input + " outside what the fleet shows";

@@ -4,7 +4,9 @@ using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Engineer.History;
 
-/// <summary>Writes a table of the history as Apache Parquet: a row group for each page read, nullable columns, moments in UTC.</summary>
+/// <summary>
+/// Writes a table of the history as Apache Parquet: a row group for each page read, nullable columns, moments in UTC.
+/// </summary>
 public static class HistoryParquet
 {
     /// <summary>Writes all rows.</summary>
@@ -18,7 +20,8 @@ public static class HistoryParquet
         await foreach (var rows in table.PagesAsync(ct))
         {
             using var group = writer.CreateRowGroup();
-            for (var column = 0; column < fields.Length; column++) await WriteAsync(group, fields[column], table.Columns[column].Kind, rows, column, ct);
+            for (var column = 0; column < fields.Length; column++)
+                await WriteAsync(group, fields[column], table.Columns[column].Kind, rows, column, ct);
             group.CompleteValidate();
         }
     }

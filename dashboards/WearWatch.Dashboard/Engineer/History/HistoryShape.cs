@@ -40,7 +40,8 @@ internal sealed class HistoryShape<T>
     /// <param name="name">Its name in addresses and files.</param>
     /// <param name="meaning">What a row is.</param>
     /// <param name="page">So many rows after a row number, by rising number.</param>
-    public HistoryTable Table(string name, string meaning, Func<long, int, CancellationToken, Task<IReadOnlyList<T>>> page) => new(
+    public HistoryTable Table(string name, string meaning, Func<long, int, CancellationToken, Task<IReadOnlyList<T>>> page) =>
+        new(
         name, meaning, [.. columns],
         async (after, take, ct) => [.. (await page(after, take, ct)).Select(row => cells.SelectMany(c => c(row)).ToArray())]);
 
@@ -49,7 +50,8 @@ internal sealed class HistoryShape<T>
     /// <param name="meaning">What a row is.</param>
     /// <param name="databases">The plant's memory.</param>
     /// <param name="rows">The rows after a row number, by rising number.</param>
-    public HistoryTable Table(string name, string meaning, IDbContextFactory<WearDb> databases, Func<WearDb, long, IQueryable<T>> rows) =>
+    public HistoryTable Table(
+        string name, string meaning, IDbContextFactory<WearDb> databases, Func<WearDb, long, IQueryable<T>> rows) =>
         Table(name, meaning, async (after, take, ct) =>
         {
             await using var db = await databases.CreateDbContextAsync(ct);

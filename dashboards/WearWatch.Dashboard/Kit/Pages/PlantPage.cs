@@ -46,7 +46,9 @@ public abstract class PlantPage : PagePart
     /// <summary>Asks for what the address and the page's parameters name.</summary>
     protected abstract Task LoadAsync();
 
-    /// <summary>Whether news of this chain changes what the page shows; a page that says nothing stays as it was loaded.</summary>
+    /// <summary>
+    /// Whether news of this chain changes what the page shows; a page that says nothing stays as it was loaded.
+    /// </summary>
     protected virtual bool Shows(int chainId) => false;
 
     /// <summary>Loads again; done when what is shown is at least as young as this call.</summary>

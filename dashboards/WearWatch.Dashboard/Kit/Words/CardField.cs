@@ -63,10 +63,16 @@ public sealed record CardField(string Column, string Name, string Unit = "", str
         ]),
         ("Oil and dust",
         [
-            new("lubrication", "How it is oiled", Kind: FieldKind.OneOf) { Choices = [("", "not known"), .. Words(FileWords.Lubrication, TradeWords.Of)] },
+            new("lubrication", "How it is oiled", Kind: FieldKind.OneOf)
+            {
+                Choices = [("", "not known"), .. Words(FileWords.Lubrication, TradeWords.Of)],
+            },
             new("dust", "Dust", Kind: FieldKind.OneOf) { Choices = [("", "not known"), .. Words(FileWords.Dust, TradeWords.Of)] },
             new("ambient_c", "Temperature of the surroundings", "°C", "left out: the middle of the readings'"),
-            new("oil_method", "How the oil gets there", Kind: FieldKind.OneOf) { Choices = [("", "not known"), .. Words(FileWords.OilMethods, TradeWords.Of)] },
+            new("oil_method", "How the oil gets there", Kind: FieldKind.OneOf)
+            {
+                Choices = [("", "not known"), .. Words(FileWords.OilMethods, TradeWords.Of)],
+            },
             new("oil_grade", "Oil used here", Hint: "left out: by the tables", Kind: FieldKind.Text),
             new("oiling_interval_h", "Own oiling interval", "running h", "left out: the handbook's"),
             new("oiling_surroundings_factor", "Factor for the surroundings", Hint: "left out: 1; 0.5 halves the interval"),
@@ -91,6 +97,7 @@ public sealed record CardField(string Column, string Name, string Unit = "", str
         _ => text,
     };
 
-    private static IReadOnlyList<(string Word, string Text)> Words<T>(IEnumerable<KeyValuePair<string, T>> words, Func<T, string> of)
+    private static IReadOnlyList<(string Word, string Text)> Words<T>(
+        IEnumerable<KeyValuePair<string, T>> words, Func<T, string> of)
         where T : struct, Enum => [.. words.OrderBy(w => w.Value).Select(w => (w.Key, of(w.Value)))];
 }

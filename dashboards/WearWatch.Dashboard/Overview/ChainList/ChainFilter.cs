@@ -6,7 +6,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.ChainList;
 
-/// <summary>Which chains the list shows, and in what order. It stands in the address, so that a list can be sent to a colleague.</summary>
+/// <summary>
+/// Which chains the list shows, and in what order. It stands in the address, so that a list can be sent to a colleague.
+/// </summary>
 public sealed record ChainFilter
 {
     public string Search { get; init; } = "";
@@ -42,7 +44,8 @@ public sealed record ChainFilter
             Line = Value("line"),
             Condition = ConditionWords.FromToken(Value("condition")),
             Family = ChainFamily.Find(Value("family")),
-            DueBefore = DateOnly.TryParseExact(Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
+            DueBefore = DateOnly.TryParseExact(
+                Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
             Sort = Named<ChainSort>(Value("sort")) ?? default,
             Descending = Value("descending") == "yes",
         };

@@ -43,7 +43,8 @@ public sealed record OpenNotice(
     long Id, string Chain, string Line, NoticeKind Kind, bool Urgent, string Why, string WhatToDo, DateTimeOffset RaisedAt);
 
 /// <summary>The newest reading of a chain.</summary>
-public sealed record LatestReading(string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset At);
+public sealed record LatestReading(
+    string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset At);
 
 /// <summary>The plant at a glance: what the page draws, with nothing left to work out.</summary>
 public sealed record GlanceView

@@ -6,7 +6,8 @@ using WearWatch.Wear;
 namespace WearWatch.Dashboard.Overview.OneChain;
 
 /// <summary>A step of the early date's history.</summary>
-public sealed record EarlyDateStep(DateTimeOffset MadeAt, DateTimeOffset? EarlyDate, double? ElongationPct, int ReadingsUsed, string Model);
+public sealed record EarlyDateStep(
+    DateTimeOffset MadeAt, DateTimeOffset? EarlyDate, double? ElongationPct, int ReadingsUsed, string Model);
 
 /// <summary>One chain's page: all that it draws, with nothing left to work out.</summary>
 public sealed record ChainView
@@ -44,7 +45,9 @@ public sealed record ChainView
     /// <summary>Line, position and type, as far as they are known.</summary>
     public string Where => string.Join(" · ", new[]
     {
-        Facts.Row.Line, Facts.Row.Position, Facts.Row.ChainType.Length > 0 ? Facts.Row.ChainType : Facts.Row.Family.Words + " chain",
+        Facts.Row.Line, Facts.Row.Position, Facts.Row.ChainType.Length > 0
+            ? Facts.Row.ChainType
+            : Facts.Row.Family.Words + " chain",
     }.Where(t => t.Length > 0));
 
     /// <summary>Puts the page together.</summary>

@@ -22,10 +22,13 @@ public sealed class LookQuery(IDbContextFactory<WearDb> databases)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var card = (await db.Chains.AsNoTracking().SingleAsync(c => c.Id == chainId, ct)).ToCard();
-        var looks = await db.Looks.AsNoTracking().Where(l => l.ChainId == chainId).OrderByDescending(l => l.TakenAt).Take(Shown).ToListAsync(ct);
-        var photos = (await db.Photos.Where(p => p.ChainId == chainId).Select(p => new { p.LookKey, p.Point, p.Id }).ToListAsync(ct))
+        var looks = await db.Looks.AsNoTracking().Where(l => l.ChainId == chainId).OrderByDescending(l => l.TakenAt).Take(Shown)
+            .ToListAsync(ct);
+        var photos =
+            (await db.Photos.Where(p => p.ChainId == chainId).Select(p => new { p.LookKey, p.Point, p.Id }).ToListAsync(ct))
             .ToLookup(p => (p.LookKey, p.Point), p => p.Id);
-        return [.. looks.Select(look => new LookLine(look.TakenAt, look.ToldBy, Summary(look), [.. look.Findings.Where(f => f.Found).Select(f => new FoundLine(
+        return [.. looks.Select(look => new LookLine(
+            look.TakenAt, look.ToldBy, Summary(look), [.. look.Findings.Where(f => f.Found).Select(f => new FoundLine(
             Words(f, card.Family.CheckPoint(f.Point, card.Lifts)), [.. photos[(look.Key, f.Point)]]))]))];
     }
 

@@ -41,12 +41,16 @@ public sealed record ReadingLine
 
     public long Id => Row.Id;
 
-    /// <summary>What was told, part by part: the length as it was written, with the person's own unit beside it where that is another.</summary>
+    /// <summary>
+    /// What was told, part by part: the length as it was written, with the person's own unit beside it where that is another.
+    /// </summary>
     public IEnumerable<string> Told(UnitPreference units)
     {
         var own = units.OfLength(Row.LengthMm);
         var written = Row.LengthAsTold.Length > 0 ? Row.LengthAsTold : own;
-        yield return written.EndsWith(units.LengthMark, StringComparison.Ordinal) ? $"{written} over {Row.Pitches}" : $"{written} ({own}) over {Row.Pitches}";
+        yield return written.EndsWith(units.LengthMark, StringComparison.Ordinal)
+            ? $"{written} over {Row.Pitches}"
+            : $"{written} ({own}) over {Row.Pitches}";
         yield return TradeWords.Of(Row.Tool);
         yield return Row.Place;
         yield return Row.Strand is { } strand ? $"strand {strand}" : "";
@@ -61,11 +65,13 @@ public sealed record ReadingLine
         var judged = facts.Assessment.Observations.ToDictionary(o => o.Observation.ReadingIndex);
         var heldBack = facts.Assessment.History.HeldBack.ToDictionary(h => h.ReadingIndex);
         var outdone = facts.Assessment.History.Current.Outdone;
-        var waiting = facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "waits for a yes: " + row.WhyWaiting));
+        var waiting =
+            facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "waits for a yes: " + row.WhyWaiting));
         var standing = facts.Standing.Select((row, index) =>
             heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))
             : judged.TryGetValue(index, out var observation) ? Judged(row, facts.Row, observation)
-            : outdone.Contains(index) ? Line(row, facts.Row, ReadingVerdict.Outdone, "not the worst of its visit: that one counts")
+            : outdone.Contains(index)
+            ? Line(row, facts.Row, ReadingVerdict.Outdone, "not the worst of its visit: that one counts")
             : Line(row, facts.Row, ReadingVerdict.EarlierChain, "of an earlier chain here"));
         return [.. waiting.Reverse(), .. standing.Reverse()];
     }

@@ -54,7 +54,8 @@ public sealed class EntryForm
     public void StartFrom(ReadingRow? last)
     {
         if (last is null) return;
-        (Pitches, Tool, Place) = (last.Pitches.ToString(CultureInfo.InvariantCulture), last.Tool == Tool.Sensor ? Tool.Tape : last.Tool, last.Place);
+        (Pitches, Tool, Place) =
+            (last.Pitches.ToString(CultureInfo.InvariantCulture), last.Tool == Tool.Sensor ? Tool.Tape : last.Tool, last.Place);
         Unit = last.Unit;
     }
 
@@ -69,7 +70,9 @@ public sealed class EntryForm
             : (reading.LengthMm.ToString(CultureInfo.InvariantCulture), LengthUnit.Millimetre);
         TakeUp = reading.TakeUpMm?.ToString(CultureInfo.InvariantCulture) ?? "";
         Temperature = reading.TemperatureC?.ToString(CultureInfo.InvariantCulture) ?? "";
-        TakenAt = reading.TakenAt is { } at ? TimeZoneInfo.ConvertTime(at, time.Zone).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture) : "";
+        TakenAt = reading.TakenAt is { } at
+            ? TimeZoneInfo.ConvertTime(at, time.Zone).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)
+            : "";
     }
 
     /// <summary>Makes room for the next reading of the same round; tool and name stay.</summary>
@@ -82,7 +85,8 @@ public sealed class EntryForm
     public void Take(Slip slip)
     {
         Pitches = slip.Pitches.ToString(CultureInfo.InvariantCulture);
-        if (LengthText.Read(Length, Unit) is LengthText.Understood told && Math.Abs(told.Length.Millimetres - slip.LengthMm) < 0.005) return;
+        if (LengthText.Read(Length, Unit) is LengthText.Understood told
+            && Math.Abs(told.Length.Millimetres - slip.LengthMm) < 0.005) return;
         (Length, Unit) = (slip.LengthMm.ToString("0.##", CultureInfo.InvariantCulture), LengthUnit.Millimetre);
     }
 
@@ -109,11 +113,13 @@ public sealed class EntryForm
 
     /// <summary>A number with a decimal point or comma; null for anything else.</summary>
     public static double? Number(string text) =>
-        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var n)
+        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture, out var n)
         && double.IsFinite(n) ? n : null;
 
     private DateTimeOffset TimeOf(PlantTime time) =>
-        DateTime.TryParseExact(TakenAt, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)
+        DateTime.TryParseExact(
+            TakenAt, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)
             ? new DateTimeOffset(wall, time.Zone.GetUtcOffset(wall))
             : time.Now;
 

@@ -47,12 +47,28 @@ public sealed record EntryVerdict
     {
         var faults = Check(form, chain, out var lengthMm);
         if (lengthMm is not { } length || form.PitchCount is not { } pitches)
-            return new EntryVerdict { Judgement = EntryJudgement.Incomplete, Words = "Count the pitches and read the tape.", Faults = faults };
+            return new EntryVerdict
+            {
+                Judgement = EntryJudgement.Incomplete,
+                Words = "Count the pitches and read the tape.",
+                Faults = faults,
+            };
         return Gauge.Measure(chain.Row.PitchMm, pitches, length, form.Tool, form.TemperatureC) switch
         {
             GaugeOutcome.Measured measured => Compare(measured.Elongation, form, chain) with { Faults = faults },
-            GaugeOutcome.Doubted doubted => new() { Judgement = EntryJudgement.Doubtful, Elongation = doubted.Elongation, Words = doubted.Reason, Faults = faults },
-            GaugeOutcome.Refused refused => new() { Judgement = EntryJudgement.Incomplete, Words = refused.Reason, Faults = With(faults, refused.Field, refused.Reason) },
+            GaugeOutcome.Doubted doubted => new()
+            {
+                Judgement = EntryJudgement.Doubtful,
+                Elongation = doubted.Elongation,
+                Words = doubted.Reason,
+                Faults = faults,
+            },
+            GaugeOutcome.Refused refused => new()
+            {
+                Judgement = EntryJudgement.Incomplete,
+                Words = refused.Reason,
+                Faults = With(faults, refused.Field, refused.Reason),
+            },
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }
@@ -78,7 +94,8 @@ public sealed record EntryVerdict
             {
                 Judgement = EntryJudgement.Doubtful,
                 Elongation = elongation,
-                Words = $"Hardly possible, too {(off > 0 ? "long" : "short")}: {range}. Check the count, the unit and the decimal point.",
+                Words = $"Hardly possible, too {(off > 0 ? "long" : "short")}: {range}. Check the count, the unit and the "
+                    + $"decimal point.",
             },
         };
     }
@@ -95,17 +112,21 @@ public sealed record EntryVerdict
         lengthMm = null;
         if (form.Length.Trim().Length > 0)
         {
-            if (LengthText.Read(form.Length, form.Unit) is LengthText.Understood understood) lengthMm = understood.Length.Millimetres;
+            if (LengthText.Read(form.Length, form.Unit) is LengthText.Understood understood)
+                lengthMm = understood.Length.Millimetres;
             else if (LengthText.Read(form.Length, form.Unit) is LengthText.NotUnderstood not) faults["length"] = not.Reason;
         }
 
-        if (form.Pitches.Trim().Length > 0 && form.PitchCount is null) faults["pitches"] = "A whole number of pitches, at least 1.";
+        if (form.Pitches.Trim().Length > 0 && form.PitchCount is null)
+            faults["pitches"] = "A whole number of pitches, at least 1.";
         if (form.Counter.Trim().Length > 0 && form.CounterH is null) faults["counter_h"] = "A number such as 12400.";
-        if (form.Temperature.Trim().Length > 0 && form.TemperatureC is null) faults["temperature_c"] = "A number in degrees Celsius, such as 45.";
+        if (form.Temperature.Trim().Length > 0 && form.TemperatureC is null)
+            faults["temperature_c"] = "A number in degrees Celsius, such as 45.";
         if (form.TakeUp.Trim().Length > 0 && form.TakeUpMm is null)
             faults["take_up_mm"] = "Millimetres such as 35, from where a new chain is taut.";
         if (form.CounterH < chain.LastCounterH && chain.Corrects is null)
-            faults["counter_h"] = $"Lower than the last one, {Show.Hours(chain.LastCounterH)}. Was the counter changed? Then record that first.";
+            faults["counter_h"] =
+                $"Lower than the last one, {Show.Hours(chain.LastCounterH)}. Was the counter changed? Then record that first.";
         return faults;
     }
 

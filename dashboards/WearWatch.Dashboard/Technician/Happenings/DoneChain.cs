@@ -31,6 +31,8 @@ public sealed record DoneChain(
         .OrderBy(c => c.At ?? DateTimeOffset.MinValue)
         .LastOrDefault().Count?.Hours;
 
-    /// <summary>Pitches of the chain that runs now: those on the card without those taken out since; null when not on the card.</summary>
+    /// <summary>
+    /// Pitches of the chain that runs now: those on the card without those taken out since; null when not on the card.
+    /// </summary>
     public int? PitchesNow => Card.Pitches - Shortening.PitchesOut(Raw.Events);
 }

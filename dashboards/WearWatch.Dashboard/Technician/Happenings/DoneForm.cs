@@ -45,7 +45,8 @@ public sealed class DoneForm
     public string Key { get; } = "done-" + Guid.NewGuid().ToString("N");
 
     /// <summary>The pitches as a number; null for no whole number.</summary>
-    public int? PitchesOutCount => int.TryParse(PitchesOut, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null;
+    public int? PitchesOutCount =>
+        int.TryParse(PitchesOut, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null;
 
     /// <summary>Whether the take-up's position is asked for: after work on the slack, where there is a take-up.</summary>
     public bool AsksTakeUp(DoneChain chain) => Kind is { } kind && EventFacts.TellsTakeUp(kind) && !chain.Card.FixedCentres;
@@ -57,7 +58,8 @@ public sealed class DoneForm
     {
         var faults = new Dictionary<string, string>();
         if (CounterFault(chain) is { } counter) faults["counter_h_before"] = counter;
-        if (ChangesCounter && EntryForm.Number(CounterAfter) is not >= 0) faults["counter_h_after"] = "A number such as 0: what the counter shows since.";
+        if (ChangesCounter && EntryForm.Number(CounterAfter) is not >= 0)
+            faults["counter_h_after"] = "A number such as 0: what the counter shows since.";
         if (Kind == ChainEventKind.Shortened && PitchesFault(chain) is { } pitches) faults["pitches_out"] = pitches;
         if (AsksTakeUp(chain) && TakeUpFault is { } takeUp) faults["take_up_mm"] = takeUp;
         if (At.Length > 0 && Moment(chain.Time) is null) faults["taken_at"] = "A date and a time.";
@@ -124,7 +126,8 @@ public sealed class DoneForm
     }
 
     private DateTimeOffset? Moment(PlantTime time) =>
-        DateTime.TryParseExact(At, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)
+        DateTime.TryParseExact(
+            At, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)
             ? new DateTimeOffset(wall, time.Zone.GetUtcOffset(wall))
             : null;
 }

@@ -10,7 +10,8 @@ namespace WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 /// <param name="Facts">What stands in words: standard, family, names, strands.</param>
 /// <param name="Rows">The values; one that no type has is left out.</param>
 public sealed record TypeComparison(
-    IReadOnlyList<ChainType> Types, IReadOnlyList<(string Name, IReadOnlyList<string> Words)> Facts, IReadOnlyList<ComparedRow> Rows)
+    IReadOnlyList<ChainType> Types, IReadOnlyList<(string Name, IReadOnlyList<string> Words)> Facts,
+    IReadOnlyList<ComparedRow> Rows)
 {
     public static TypeComparison Of(IReadOnlyList<ChainType> types, UnitPreference units)
     {
@@ -25,11 +26,13 @@ public sealed record TypeComparison(
             ("Strands", [.. types.Select(t => t.Strands.ToString(CultureInfo.InvariantCulture))]),
             ("Also called", [.. types.Select(t => t.AlsoCalled.Count > 0 ? string.Join(", ", t.AlsoCalled) : Show.Nothing)]),
             ("Same sprockets as", [.. types.Select(t => t.Counterpart.Length > 0 ? t.Counterpart : Show.Nothing)]),
-            ("Pitches made", [.. types.Select(t => t.PitchChoicesMm.Count > 0 ? string.Join(", ", t.PitchChoicesMm) + " mm" : Show.Nothing)]),
+            ("Pitches made",
+                [.. types.Select(t => t.PitchChoicesMm.Count > 0 ? string.Join(", ", t.PitchChoicesMm) + " mm" : Show.Nothing)]),
         ], [.. rows]);
     }
 
-    private static ComparedCell? CellOf(TypeValue value, UnitPreference units) => value.Value is not { } sourced ? null : new ComparedCell(
+    private static ComparedCell? CellOf(TypeValue value, UnitPreference units) =>
+        value.Value is not { } sourced ? null : new ComparedCell(
         value.Dimension switch
         {
             TypeDimension.Length => units.OfLength(sourced.Value),

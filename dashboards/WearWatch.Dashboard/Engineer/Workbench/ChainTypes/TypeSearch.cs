@@ -5,7 +5,9 @@ using WearWatch.Plant.Bench;
 namespace WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 
 /// <summary>Which types of the catalogue are looked at. It stands in the address.</summary>
-/// <remarks>Names: <c>find</c>, <c>family</c>, <c>pitch_mm</c>, <c>all</c> for the whole list, <c>compare</c> with commas between.</remarks>
+/// <remarks>
+/// Names: <c>find</c>, <c>family</c>, <c>pitch_mm</c>, <c>all</c> for the whole list, <c>compare</c> with commas between.
+/// </remarks>
 public sealed record TypeSearch(IReadOnlyList<ChainType> Found, IReadOnlyList<ChainType> Compared)
 {
     /// <summary>More columns nobody reads side by side.</summary>
