@@ -13,12 +13,12 @@ namespace WearWatch.Browser.Tests;
 /// <summary>What a machine publishes is on the screen of whoever looks at its chain, without a reload.</summary>
 public sealed class LiveTests(Screen screen, ITestOutputHelper output)
 {
-    private const int Tries = 3;
+    private const int Lengths = 3;
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
     [Fact]
-    public async Task A_length_that_is_published_changes_the_chains_page_within_two_seconds()
+    public async Task Each_length_that_is_published_changes_the_chains_page_without_a_reload()
     {
         await using var host = new Listening();
         host.UseKestrel(0);
@@ -30,19 +30,18 @@ public sealed class LiveTests(Screen screen, ITestOutputHelper output)
         await using var desk = await screen.AtDeskAsync(address: host.ClientOptions.BaseAddress.ToString().TrimEnd('/'));
         await desk.GoAsync("/chains/LIVE-1");
 
-        // The best of three: a machine that does other things at the same time says nothing of the program.
-        var best = TimeSpan.MaxValue;
-        for (var i = 0; i < Tries; i++)
+        // What a page that loads again would forget. How long it takes says more of the machine than of the program: it is told.
+        await desk.Page.EvaluateAsync("() => window.stayed = true");
+        for (var i = 0; i < Lengths; i++)
         {
             var length = (1234.4 + 0.2 * i).ToString("0.0", CultureInfo.InvariantCulture);
             var watch = Stopwatch.StartNew();
             await PublishAsync(machine, length);
             await Assertions.Expect(desk.Page.GetByText($"{length} mm").First).ToBeVisibleAsync(new() { Timeout = 60_000 });
-            best = watch.Elapsed < best ? watch.Elapsed : best;
+            output.WriteLine($"from publication to the screen: {watch.Elapsed.TotalSeconds:0.00} s");
         }
 
-        output.WriteLine($"from publication to the screen: {best.TotalSeconds:0.00} s");
-        Assert.InRange(best, TimeSpan.Zero, TimeSpan.FromSeconds(2));
+        Assert.True(await desk.Page.EvaluateAsync<bool>("() => window.stayed === true"));
         await desk.PictureAsync("live-chain");
         await desk.GoAsync("/chains/LIVE-1/signals");
         await desk.PictureAsync("live-signals");

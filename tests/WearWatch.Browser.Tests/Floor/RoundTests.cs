@@ -1,3 +1,4 @@
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 
 namespace WearWatch.Browser.Tests.Floor;
@@ -12,6 +13,7 @@ public sealed class RoundTests(Screen screen)
     [Fact]
     public async Task The_round_of_the_day_is_taken_on_the_phone_and_planned_at_the_desk()
     {
+        await NotOverMidnightAsync();
         var (id, _) = await plant.TakeInAsync("WALK");
         await using var phone = await plant.PhoneAsync();
         await phone.Page.GotoAsync($"{screen.Address}/floor/");
@@ -32,5 +34,12 @@ public sealed class RoundTests(Screen screen)
         await Assertions.Expect(line.GetByText("measure, done").First).ToBeVisibleAsync(Patient);
         Assert.Empty(phone.Complaints);
         Assert.Empty(desk.Complaints);
+    }
+
+    /// <summary>Waits until the day that begins shortly has begun: at midnight a round that was taken is free again.</summary>
+    private async Task NotOverMidnightAsync()
+    {
+        var toMidnight = TimeSpan.FromDays(1) - screen.Host.Services.GetRequiredService<TimeProvider>().GetLocalNow().TimeOfDay;
+        if (toMidnight < TimeSpan.FromMinutes(2)) await Task.Delay(toMidnight, TestContext.Current.CancellationToken);
     }
 }
