@@ -99,6 +99,20 @@ public class WearDb : DbContext
 
     public DbSet<PhotoRow> Photos => Set<PhotoRow>();
 
+    public DbSet<LiftingCardRow> LiftingCards => Set<LiftingCardRow>();
+
+    public DbSet<LiftingFileRow> LiftingFiles => Set<LiftingFileRow>();
+
+    public DbSet<AppointmentRow> Appointments => Set<AppointmentRow>();
+
+    public DbSet<ExaminationRow> Examinations => Set<ExaminationRow>();
+
+    public DbSet<LiftingStepRow> LiftingSteps => Set<LiftingStepRow>();
+
+    public DbSet<LiftingStateRow> LiftingStates => Set<LiftingStateRow>();
+
+    public DbSet<LinkMeasureRow> LinkMeasures => Set<LinkMeasureRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
@@ -161,6 +175,7 @@ public class WearDb : DbContext
         TelemetryTables.Describe(modelBuilder);
         FloorTables.Describe(modelBuilder);
         PeopleTables.Describe(modelBuilder);
+        LiftingTables.Describe(modelBuilder);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Storage.Tests;
@@ -56,6 +57,39 @@ public sealed class AppendOnlyTests
         row.IsLatest = false;
         await db.SaveChangesAsync(Ct);
         db.Entry(row).Property(f => f.LimitPct).CurrentValue = 2;
+        await Assert.ThrowsAsync<InvalidOperationException>(() => db.SaveChangesAsync(Ct));
+    }
+
+    [Fact]
+    public async Task What_stands_in_the_register_of_lifting_chains_is_only_ever_added_to()
+    {
+        await using var store = await TemporaryDb.MakeAsync();
+        var chain = await store.AddChainAsync();
+        await using var db = store.CreateDbContext();
+        var step = new LiftingStepRow
+        {
+            ChainId = chain.Id,
+            Key = "q1",
+            Kind = LiftingStepKind.Quarantined,
+            By = "Ina",
+            Reason = "a plate is cracked",
+        };
+        var appointment = new AppointmentRow
+        {
+            Person = "Ola",
+            Qualification = "trained by the maker",
+            From = new DateOnly(2026, 1, 1),
+            Until = new DateOnly(2027, 12, 31),
+            AppointedBy = "the plant's head",
+        };
+        db.AddRange(step, appointment);
+        await db.SaveChangesAsync(Ct);
+        db.Entry(step).Property(s => s.Reason).CurrentValue = "nothing";
+        await Assert.ThrowsAsync<InvalidOperationException>(() => db.SaveChangesAsync(Ct));
+        db.Entry(step).State = EntityState.Unchanged;
+        db.Entry(appointment).Property(a => a.Until).CurrentValue = new DateOnly(2040, 1, 1);
+        await Assert.ThrowsAsync<InvalidOperationException>(() => db.SaveChangesAsync(Ct));
+        db.Entry(appointment).State = EntityState.Deleted;
         await Assert.ThrowsAsync<InvalidOperationException>(() => db.SaveChangesAsync(Ct));
     }
 

@@ -74,6 +74,57 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("ApiKeys");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("AppointedBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("EndsId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Line")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Qualification")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EndsId");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Appointments");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
                 {
                     b.Property<int>("Id")
@@ -186,6 +237,34 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("LinkCount")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("LinkDiameterLimitMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LinkDiameterMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("LinkOneLimitMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<bool>("LinkOuterEdges")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("LinkSeveralLimitMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("LinkTableSource")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("LinkUnusedSeveralMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<int?>("LinkUse")
+                        .HasColumnType("INTEGER");
+
                     b.Property<double?>("LoadRel")
                         .HasColumnType("REAL");
 
@@ -197,6 +276,10 @@ namespace WearWatch.Storage.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("NotLiftingReason")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -341,6 +424,92 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Events");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("AppointmentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("CorrectsId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("CounterH")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Examiner")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ExaminerAddress")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("FileId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("NextOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Occasion")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Points")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Remarks")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("RemedyBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReportNumber")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Result")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Withdraws")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AppointmentId");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("CorrectsId");
+
+                    b.HasIndex("FileId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Examinations");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.FleetModelRow", b =>
                 {
                     b.Property<int>("Id")
@@ -418,6 +587,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("LastEventId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long?>("LastLinkMeasureId")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long?>("LastReadingId")
                         .HasColumnType("INTEGER");
 
@@ -437,6 +609,16 @@ namespace WearWatch.Storage.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("LimitSource")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("LinksCondition")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("LinksEarlyDate")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("LinksSaid")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -461,6 +643,9 @@ namespace WearWatch.Storage.Migrations
 
                     b.Property<double?>("OilingIntervalH")
                         .HasColumnType("REAL");
+
+                    b.Property<long?>("OutOfUseBy")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("PercentilesH")
                         .IsRequired()
@@ -548,6 +733,248 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("JobRuns");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("CertificateFileId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("CertificateNumber")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("CertificateOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ChainSet")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("ExaminationMonths")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("FittedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Grade")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("HeavyUse")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("LiftsPerWeek")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("LiftsPersons")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Maker")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("ProofLoadKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("ProofTestNumber")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("ProofTestOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Region")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Standard")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TraceMark")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Use")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("WorkingLoadKg")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("WorkingLoadOf")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("WrittenScheme")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("WrittenSchemeFileId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CertificateFileId");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("WrittenSchemeFileId");
+
+                    b.ToTable("LiftingCards");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("ContentType")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("LiftingFiles");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("ExaminationDue")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("ExaminedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Faults")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("HasCertificate")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("LookedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("MeasuredAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateOnly?>("RemedyBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Standing")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("ChainId");
+
+                    b.ToTable("LiftingStates");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("AppointmentId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Closes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AppointmentId");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("LiftingSteps");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
                     b.Property<int>("Id")
@@ -567,6 +994,90 @@ namespace WearWatch.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("LineCosts");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("CorrectsId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("CounterH")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("D1Mm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("D2Mm")
+                        .HasColumnType("REAL");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Links")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("OneLinkMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<bool>("OuterEdges")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("SeveralLinksMm")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Standing")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("TakenAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Tool")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("WhyWaiting")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Withdraws")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Written")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("CorrectsId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("LinkMeasures");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
@@ -984,6 +1495,9 @@ namespace WearWatch.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<bool>("IsDemo")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LawRegion")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("Mark")
@@ -1734,6 +2248,14 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
+                        .WithMany()
+                        .HasForeignKey("EndsId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1757,6 +2279,30 @@ namespace WearWatch.Storage.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
+                        .WithMany()
+                        .HasForeignKey("AppointmentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("WearWatch.Storage.Rows.ExaminationRow", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectsId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
+                        .WithMany()
+                        .HasForeignKey("FileId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.ForecastRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1764,6 +2310,71 @@ namespace WearWatch.Storage.Migrations
                         .HasForeignKey("ChainId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
+                        .WithMany()
+                        .HasForeignKey("CertificateFileId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
+                        .WithMany()
+                        .HasForeignKey("WrittenSchemeFileId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
+                        .WithMany()
+                        .HasForeignKey("AppointmentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectsId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
+using WearWatch.Chains.Links;
 using WearWatch.Running;
 
 namespace WearWatch.Storage.Rows;
@@ -60,6 +61,9 @@ public sealed class ChainRow
 
     public bool Lifts { get; set; }
 
+    /// <summary>Why a chain of a kind that lifts by nature lifts nothing here, as a planner said; empty where not said.</summary>
+    public string NotLiftingReason { get; set; } = "";
+
     public double? CentreDistanceMm { get; set; }
 
     public double? TakeUpTravelMm { get; set; }
@@ -73,6 +77,33 @@ public sealed class ChainRow
     public double? OilingIntervalH { get; set; }
 
     public double OilingSurroundingsFactor { get; set; } = 1;
+
+    /// <summary>Round links: what they are used in; null where it is not told.</summary>
+    public LinkUse? LinkUse { get; set; }
+
+    /// <summary>Their nominal diameter, d.</summary>
+    public double? LinkDiameterMm { get; set; }
+
+    /// <summary>Over how many links the maker's table gives a length.</summary>
+    public int? LinkCount { get; set; }
+
+    /// <summary>Whether that length is taken over outer edges.</summary>
+    public bool LinkOuterEdges { get; set; }
+
+    /// <summary>The table's longest inner length of one link.</summary>
+    public double? LinkOneLimitMm { get; set; }
+
+    /// <summary>The table's longest length over <see cref="LinkCount"/> links.</summary>
+    public double? LinkSeveralLimitMm { get; set; }
+
+    /// <summary>The table's smallest mean diameter.</summary>
+    public double? LinkDiameterLimitMm { get; set; }
+
+    /// <summary>The length over <see cref="LinkCount"/> links of an unworn stretch of the same chain.</summary>
+    public double? LinkUnusedSeveralMm { get; set; }
+
+    /// <summary>Which table of whom.</summary>
+    public string LinkTableSource { get; set; } = "";
 
     /// <summary>Goes up with every change, so that a forecast made from an older entry is noticed.</summary>
     public int Revision { get; set; }

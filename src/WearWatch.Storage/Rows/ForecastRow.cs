@@ -73,6 +73,21 @@ public sealed class ForecastRow
 
     public Condition Condition { get; init; }
 
+    /// <summary>Of a chain that holds a load: when it is out of use, whatever the forecast says; null for none.</summary>
+    public DateTimeOffset? OutOfUseBy { get; init; }
+
+    /// <summary>The newest row of link measures that was there when it was made; null when there was none.</summary>
+    public long? LastLinkMeasureId { get; init; }
+
+    /// <summary>The condition by the measures of its links.</summary>
+    public Condition LinksCondition { get; init; }
+
+    /// <summary>The worst of those measures in a sentence, or empty.</summary>
+    public string LinksSaid { get; init; } = "";
+
+    /// <summary>The early date of the first of those measures to reach its limit.</summary>
+    public DateTimeOffset? LinksEarlyDate { get; init; }
+
     public double? OilingIntervalH { get; init; }
 
     /// <summary>Running hours since the last oiling, averaged over the hours run: what the fleet model was asked with.</summary>

@@ -1,3 +1,5 @@
+using WearWatch.Chains;
+
 namespace WearWatch.Storage.Rows;
 
 /// <summary>The plant's settings.</summary>
@@ -18,6 +20,9 @@ public sealed class PlantRow
 
     /// <summary>Share of the planned hours that is really run.</summary>
     public double Utilisation { get; set; } = 1;
+
+    /// <summary>Whose law sets the intervals and limits of chains that lift.</summary>
+    public LawRegion LawRegion { get; set; }
 
     /// <summary>Whether the simulated mill was loaded, so that screens say so.</summary>
     public bool IsDemo { get; set; }

@@ -84,6 +84,65 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("ApiKeys");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("AppointedBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<int?>("EndsId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Family")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Line")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Person")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Qualification")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<DateOnly>("Until")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EndsId");
+
+                    b.HasIndex("Person");
+
+                    b.ToTable("Appointments");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
                 {
                     b.Property<int>("Id")
@@ -211,6 +270,35 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<int?>("LinkCount")
+                        .HasColumnType("integer");
+
+                    b.Property<double?>("LinkDiameterLimitMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("LinkDiameterMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("LinkOneLimitMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<bool>("LinkOuterEdges")
+                        .HasColumnType("boolean");
+
+                    b.Property<double?>("LinkSeveralLimitMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("LinkTableSource")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<double?>("LinkUnusedSeveralMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<int?>("LinkUse")
+                        .HasColumnType("integer");
+
                     b.Property<double?>("LoadRel")
                         .HasColumnType("double precision");
 
@@ -223,6 +311,11 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("integer");
 
                     b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("NotLiftingReason")
                         .IsRequired()
                         .HasColumnType("text")
                         .UseCollation("C");
@@ -378,6 +471,100 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Events");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int?>("AppointmentId")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("CorrectsId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("CounterH")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Examiner")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("ExaminerAddress")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("FileId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<DateOnly?>("NextOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Occasion")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Points")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Remarks")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<DateOnly?>("RemedyBy")
+                        .HasColumnType("date");
+
+                    b.Property<string>("ReportNumber")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Result")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<bool>("Withdraws")
+                        .HasColumnType("boolean");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AppointmentId");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("CorrectsId");
+
+                    b.HasIndex("FileId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Examinations");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.FleetModelRow", b =>
                 {
                     b.Property<int>("Id")
@@ -461,6 +648,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("LastEventId")
                         .HasColumnType("bigint");
 
+                    b.Property<long?>("LastLinkMeasureId")
+                        .HasColumnType("bigint");
+
                     b.Property<long?>("LastReadingId")
                         .HasColumnType("bigint");
 
@@ -480,6 +670,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("integer");
 
                     b.Property<string>("LimitSource")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("LinksCondition")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("LinksEarlyDate")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("LinksSaid")
                         .IsRequired()
                         .HasColumnType("text")
                         .UseCollation("C");
@@ -506,6 +707,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<double?>("OilingIntervalH")
                         .HasColumnType("double precision");
+
+                    b.Property<long?>("OutOfUseBy")
+                        .HasColumnType("bigint");
 
                     b.Property<string>("PercentilesH")
                         .IsRequired()
@@ -601,6 +805,273 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("JobRuns");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("CertificateFileId")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("CertificateNumber")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<DateOnly?>("CertificateOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("ChainSet")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("ExaminationMonths")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("FittedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Grade")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<bool>("HeavyUse")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("LiftsPerWeek")
+                        .HasColumnType("integer");
+
+                    b.Property<bool>("LiftsPersons")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Maker")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<double?>("ProofLoadKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("ProofTestNumber")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<DateOnly?>("ProofTestOn")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Region")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Standard")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("TraceMark")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Use")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<double?>("WorkingLoadKg")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("WorkingLoadOf")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("WrittenScheme")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long?>("WrittenSchemeFileId")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CertificateFileId");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.HasIndex("WrittenSchemeFileId");
+
+                    b.ToTable("LiftingCards");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.Property<string>("ContentType")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("LiftingFiles");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
+                {
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<DateOnly?>("ExaminationDue")
+                        .HasColumnType("date");
+
+                    b.Property<DateOnly?>("ExaminedOn")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Faults")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("HasCertificate")
+                        .HasColumnType("boolean");
+
+                    b.Property<long?>("LookedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<long?>("MeasuredAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateOnly?>("RemedyBy")
+                        .HasColumnType("date");
+
+                    b.Property<int>("Standing")
+                        .HasColumnType("integer");
+
+                    b.HasKey("ChainId");
+
+                    b.ToTable("LiftingStates");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int?>("AppointmentId")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Closes")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("AppointmentId");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("LiftingSteps");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
                     b.Property<int>("Id")
@@ -623,6 +1094,98 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("LineCosts");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("CorrectsId")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("CounterH")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("D1Mm")
+                        .HasColumnType("double precision");
+
+                    b.Property<double?>("D2Mm")
+                        .HasColumnType("double precision");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int?>("Links")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<double?>("OneLinkMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<bool>("OuterEdges")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<double?>("SeveralLinksMm")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Standing")
+                        .HasColumnType("integer");
+
+                    b.Property<long?>("TakenAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<int>("Tool")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("WhyWaiting")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<bool>("Withdraws")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Written")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("CorrectsId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("LinkMeasures");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
@@ -1083,6 +1646,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     b.Property<bool>("IsDemo")
                         .HasColumnType("boolean");
+
+                    b.Property<int>("LawRegion")
+                        .HasColumnType("integer");
 
                     b.Property<string>("Mark")
                         .IsRequired()
@@ -1900,6 +2466,14 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
+                        .WithMany()
+                        .HasForeignKey("EndsId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1923,6 +2497,30 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
+                        .WithMany()
+                        .HasForeignKey("AppointmentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("WearWatch.Storage.Rows.ExaminationRow", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectsId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
+                        .WithMany()
+                        .HasForeignKey("FileId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.ForecastRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
@@ -1930,6 +2528,71 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasForeignKey("ChainId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
+                        .WithMany()
+                        .HasForeignKey("CertificateFileId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
+                        .WithMany()
+                        .HasForeignKey("WrittenSchemeFileId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
+                        .WithMany()
+                        .HasForeignKey("AppointmentId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null)
+                        .WithMany()
+                        .HasForeignKey("CorrectsId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>

@@ -1,0 +1,31 @@
+using WearWatch.Lifting.Examinations;
+
+namespace WearWatch.Storage.Rows;
+
+/// <summary>What was concluded of a lifting chain from all that was told; made anew whenever something is told.</summary>
+/// <remarks>What only the date decides, such as whether an examination is overdue, is decided when it is read.</remarks>
+public sealed class LiftingStateRow
+{
+    public int ChainId { get; init; }
+
+    public LiftingStanding Standing { get; set; }
+
+    /// <summary>What stands against its use, whatever the date.</summary>
+    public IReadOnlyList<LiftingFault> Faults { get; set; } = [];
+
+    public bool HasCertificate { get; set; }
+
+    /// <summary>When it was last looked at.</summary>
+    public DateTimeOffset? LookedAt { get; set; }
+
+    /// <summary>When its wear was last measured.</summary>
+    public DateTimeOffset? MeasuredAt { get; set; }
+
+    /// <summary>When it was last thoroughly examined.</summary>
+    public DateOnly? ExaminedOn { get; set; }
+
+    public DateOnly? ExaminationDue { get; set; }
+
+    /// <summary>By when what an examiner found is to be put right.</summary>
+    public DateOnly? RemedyBy { get; set; }
+}
