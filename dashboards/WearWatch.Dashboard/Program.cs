@@ -53,16 +53,16 @@ builder.Services.AddSingleton<OneChainQuery>();
 builder.Services.AddSingleton<EntryQuery>();
 builder.Services.AddSingleton<CardQuery>();
 builder.Services.AddSingleton<DoneQuery>();
-builder.Services.AddSingleton<NoticeBoard>();
+builder.Services.AddSingleton<NoticesQuery>();
 builder.Services.AddSingleton<ArrivalsQuery>();
 builder.Services.AddSingleton<SignalsQuery>();
-builder.Services.AddSingleton<LookQuery>();
+builder.Services.AddSingleton<InspectionQuery>();
 builder.Services.AddScoped<Signature>();
 builder.Services.AddPeople();
-builder.Services.AddEngineeringDesk();
+builder.Services.AddEngineerServices();
 builder.Services.AddSwapPlanning();
 builder.Services.AddSingleton<PlantTypes>();
-builder.Services.AddOilDesk();
+builder.Services.AddOilServices();
 
 builder.Services.AddOpenApi("v1", options =>
 {

@@ -23,8 +23,8 @@ public sealed class Mill
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(years, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(years, 10);
-        EndsAt = PlantClock.At(endsAt);
-        StartsAt = PlantClock.At(EndsAt.AddYears(-years));
+        EndsAt = MillClock.At(endsAt);
+        StartsAt = MillClock.At(EndsAt.AddYears(-years));
 
         var fates = Fates.Deal(seed, [.. Lines.SelectMany(l => l.Positions)]);
         Histories = [.. Lines.SelectMany(line => HistoriesOf(line, seed, fates))];

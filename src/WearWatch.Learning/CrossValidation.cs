@@ -116,7 +116,7 @@ internal sealed class CrossValidation
             var sample = samples[i];
             MeanOnlyErrors[i] = sample.LogRate - mean;
             if (TreeErrors is not null)
-                TreeErrors[i] = sample.LogRate - engines!.Predict(new FleetRow { Row = line.Design.Row(sample.Card) });
+                TreeErrors[i] = sample.LogRate - engines!.Predict(new FleetExample { Row = line.Design.Row(sample.Card) });
         }
     }
 

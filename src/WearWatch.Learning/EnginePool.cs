@@ -8,9 +8,9 @@ namespace WearWatch.Learning;
 /// </summary>
 internal sealed class EnginePool(MLContext ml, ITransformer pipeline, int width)
 {
-    private readonly ConcurrentBag<PredictionEngine<FleetRow, FleetRate>> idle = [];
+    private readonly ConcurrentBag<PredictionEngine<FleetExample, FleetRate>> idle = [];
 
-    public double Predict(FleetRow row)
+    public double Predict(FleetExample row)
     {
         // An engine is lost rather than returned when it throws: what state it is in then nobody knows.
         var engine = idle.TryTake(out var pooled) ? pooled : Create();
@@ -19,6 +19,6 @@ internal sealed class EnginePool(MLContext ml, ITransformer pipeline, int width)
         return rate;
     }
 
-    private PredictionEngine<FleetRow, FleetRate> Create() => ml.Model.CreatePredictionEngine<FleetRow, FleetRate>(
-        pipeline, ignoreMissingColumns: false, inputSchemaDefinition: FleetPipeline.Schema(typeof(FleetRow), width));
+    private PredictionEngine<FleetExample, FleetRate> Create() => ml.Model.CreatePredictionEngine<FleetExample, FleetRate>(
+        pipeline, ignoreMissingColumns: false, inputSchemaDefinition: FleetPipeline.Schema(typeof(FleetExample), width));
 }

@@ -88,7 +88,8 @@ public sealed class FleetModel
     public static FleetModel Load(Stream stream) => FleetModelFile.Read(stream);
 
     /// <summary>Mean of ln(wear rate in percent per 1,000 h) by the pipeline.</summary>
-    internal double ExpectedLogRate(ChainCard card) => engines.Predict(new FleetRow { Row = statistics.Line.Design.Row(card) });
+    internal double ExpectedLogRate(ChainCard card) =>
+        engines.Predict(new FleetExample { Row = statistics.Line.Design.Row(card) });
 
     /// <summary>The log-linear part's mean, without pipeline and trees.</summary>
     internal double LineLogRate(ChainCard card) => statistics.Line.Expect(card);

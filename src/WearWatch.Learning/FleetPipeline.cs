@@ -29,8 +29,8 @@ internal static class FleetPipeline
     public static ITransformer Build(MLContext ml, LogLinearRate line, ITransformer? trees)
     {
         var empty = Rows(ml, line.Design.Width, []);
-        KeyValuePair<string, double[]>[] coefficients = [new(FleetRow.LogLinear, [.. line.Coefficients])];
-        var step = ml.Transforms.Conversion.MapValue<string, double>("Coefficients", coefficients, nameof(FleetRow.Part))
+        KeyValuePair<string, double[]>[] coefficients = [new(FleetExample.LogLinear, [.. line.Coefficients])];
+        var step = ml.Transforms.Conversion.MapValue<string, double>("Coefficients", coefficients, nameof(FleetExample.Part))
             .Append(ml.Transforms
                 .CustomMapping<LogLinearStepInput, LogLinearStepOutput>(LogLinearStep.Map, LogLinearStep.Contract))
             .Fit(empty);
@@ -48,7 +48,7 @@ internal static class FleetPipeline
     /// </remarks>
     public static ITransformer FitTrees(MLContext ml, LogLinearRate line, IReadOnlyList<RateSample> samples, int seed)
     {
-        var rows = samples.Select(s => new ResidualRow
+        var rows = samples.Select(s => new ResidualExample
         {
             Row = line.Design.Row(s.Card),
             Residual = (float)(s.LogRate - line.Expect(s.Card)),
@@ -56,8 +56,8 @@ internal static class FleetPipeline
         });
         var trees = new FastTreeRegressionTrainer.Options
         {
-            LabelColumnName = nameof(ResidualRow.Residual),
-            ExampleWeightColumnName = nameof(ResidualRow.Weight),
+            LabelColumnName = nameof(ResidualExample.Residual),
+            ExampleWeightColumnName = nameof(ResidualExample.Weight),
             FeatureColumnName = "Features",
             NumberOfLeaves = 4,
             NumberOfTrees = 100,
@@ -66,20 +66,20 @@ internal static class FleetPipeline
             NumberOfThreads = 1,
             Seed = seed,
         };
-        return ml.Transforms.Conversion.ConvertType("Features", nameof(FleetRow.Row), DataKind.Single)
+        return ml.Transforms.Conversion.ConvertType("Features", nameof(FleetExample.Row), DataKind.Single)
             .Append(ml.Regression.Trainers.FastTree(trees))
-            .Fit(ml.Data.LoadFromEnumerable(rows, Schema(typeof(ResidualRow), line.Design.Width)));
+            .Fit(ml.Data.LoadFromEnumerable(rows, Schema(typeof(ResidualExample), line.Design.Width)));
     }
 
     /// <summary>Rows as the pipeline reads them.</summary>
-    public static IDataView Rows(MLContext ml, int width, IEnumerable<FleetRow> rows) =>
-        ml.Data.LoadFromEnumerable(rows, Schema(typeof(FleetRow), width));
+    public static IDataView Rows(MLContext ml, int width, IEnumerable<FleetExample> rows) =>
+        ml.Data.LoadFromEnumerable(rows, Schema(typeof(FleetExample), width));
 
     /// <summary>The columns of a row whose width the fleet gives.</summary>
     public static SchemaDefinition Schema(Type row, int width)
     {
         var schema = SchemaDefinition.Create(row);
-        schema[nameof(FleetRow.Row)].ColumnType = new VectorDataViewType(NumberDataViewType.Double, width);
+        schema[nameof(FleetExample.Row)].ColumnType = new VectorDataViewType(NumberDataViewType.Double, width);
         return schema;
     }
 }

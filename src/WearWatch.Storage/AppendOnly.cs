@@ -47,7 +47,7 @@ public sealed class AppendOnly : SaveChangesInterceptor
     private static bool IsKeptForEver(EntityEntry entry) =>
         entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or MeasuringStudyRow
             or TelemetryRow
-        or RoundHandRow or LookRow or PhotoRow or SensorPairRow or SpreadRow or LiftingCardRow or LiftingFileRow
+        or RoundHandRow or InspectionRow or PhotoRow or SensorPairRow or SpreadRow or LiftingCardRow or LiftingFileRow
         or AppointmentRow or ExaminationRow or LiftingStepRow or LinkMeasureRow;
 
     // Entries keep the name of their maker, so a maker is switched off or withdrawn, never deleted.

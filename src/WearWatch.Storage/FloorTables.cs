@@ -19,7 +19,7 @@ internal static class FloorTables
             hand.HasIndex(h => h.Key).IsUnique();
             hand.HasIndex(h => new { h.Day, h.Line });
         });
-        model.Entity<LookRow>(look =>
+        model.Entity<InspectionRow>(look =>
         {
             look.HasIndex(l => l.Key).IsUnique();
             look.HasIndex(l => l.ChainId);

@@ -41,7 +41,7 @@ internal static class LiftingTables
             step.HasIndex(s => s.Key).IsUnique();
             step.HasOne<ChainRow>().WithMany().HasForeignKey(s => s.ChainId).OnDelete(DeleteBehavior.Restrict);
             step.HasOne<AppointmentRow>().WithMany().HasForeignKey(s => s.AppointmentId).OnDelete(DeleteBehavior.Restrict);
-            step.Property(s => s.Closes).HasConversion(new JsonList<LookPoint>(), JsonList<LookPoint>.Comparer);
+            step.Property(s => s.Closes).HasConversion(new JsonList<InspectionPoint>(), JsonList<InspectionPoint>.Comparer);
         });
         model.Entity<LiftingStateRow>(state =>
         {

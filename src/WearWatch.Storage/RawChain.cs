@@ -21,7 +21,7 @@ public sealed record RawChain(
     RawStamp Stamp)
 {
     /// <summary>When its position really ran, as signals tell.</summary>
-    public RunningRecord Ran { get; init; } = RunningRecord.Empty;
+    public RunningLog Ran { get; init; } = RunningLog.Empty;
 
     /// <summary>The readings as the domain knows them; an index into them is an index into <see cref="ReadingRows"/>.</summary>
     public IReadOnlyList<Reading> Readings { get; } = [.. ReadingRows.Select(r => r.ToReading(Card.Name))];
@@ -30,7 +30,7 @@ public sealed record RawChain(
     public IReadOnlyList<ChainEvent> Events { get; } = [.. EventRows.Select(e => e.ToEvent(Card.Name))];
 
     /// <summary>The looks at it, in the order in which they were taken.</summary>
-    public IReadOnlyList<Look> Looks { get; init; } = [];
+    public IReadOnlyList<Inspection> Looks { get; init; } = [];
 
     /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
     public ChainCard CardNow => Card.After(Events);
@@ -62,8 +62,8 @@ public sealed record RawChain(
             .. from chain in chains
                select Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]) with
                {
-                   Ran = ran.GetValueOrDefault(chain.Id, RunningRecord.Empty),
-                   Looks = [.. looks[chain.Id].Select(l => l.ToLook())],
+                   Ran = ran.GetValueOrDefault(chain.Id, RunningLog.Empty),
+                   Looks = [.. looks[chain.Id].Select(l => l.ToInspection())],
                }
         ];
     }

@@ -11,14 +11,14 @@ public static class RunningDays
         .ToDictionary(column => column, column => $"excluded.\"{column}\"");
 
     /// <summary>The records of chains; chains without signals have none.</summary>
-    public static async Task<Dictionary<int, RunningRecord>> RunningAsync(
+    public static async Task<Dictionary<int, RunningLog>> RunningAsync(
         this WearDb db, IReadOnlyCollection<int> chainIds, CancellationToken ct = default)
     {
         var days = await db.RunDays.AsNoTracking().Where(d => EF.Parameter(chainIds).Contains(d.ChainId)).OrderBy(d => d.From)
             .ToListAsync(ct);
         return days.GroupBy(d => d.ChainId)
             .ToDictionary(g => g.Key,
-                g => new RunningRecord([.. g.Where(d => d.To > d.From).Select(d => new RunStretch(d.From, d.To, d.Hours))]));
+                g => new RunningLog([.. g.Where(d => d.To > d.From).Select(d => new RunStretch(d.From, d.To, d.Hours))]));
     }
 
     /// <summary>Keeps days inside the current transaction, in place of what was concluded of them before.</summary>

@@ -95,7 +95,7 @@ public class WearDb : DbContext
 
     public DbSet<ApiKeyRow> ApiKeys => Set<ApiKeyRow>();
 
-    public DbSet<LookRow> Looks => Set<LookRow>();
+    public DbSet<InspectionRow> Looks => Set<InspectionRow>();
 
     public DbSet<PhotoRow> Photos => Set<PhotoRow>();
 

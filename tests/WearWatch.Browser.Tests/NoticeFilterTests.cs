@@ -55,7 +55,7 @@ public sealed class NoticeFilterTests(Screen screen)
     }
 
     private Task<IReadOnlyList<NoticeLine>> BoardAsync(NoticeFilter filter) =>
-        screen.Host.Services.GetRequiredService<NoticeBoard>().AskAsync(filter, TestContext.Current.CancellationToken);
+        screen.Host.Services.GetRequiredService<NoticesQuery>().AskAsync(filter, TestContext.Current.CancellationToken);
 
     /// <summary>
     /// Waits until the page counts what the filter leaves and shows the first of it; its address then tells the filter.

@@ -108,7 +108,7 @@ public static class A
             Condition = condition,
             Notices = [],
             Carried = new CarriedTrack(WearTrack.AtFitting(WearPrior.Broad), []),
-            View = new WearView(elongationPct ?? 0, 0.05, Math.Log(0.2), 0.3, 0.01, 0, 0),
+            View = new WearNow(elongationPct ?? 0, 0.05, Math.Log(0.2), 0.3, 0.01, 0, 0),
         };
 
     public static JudgedObservation Observed(double hours, double percent, int index, double misread = 0.01) =>

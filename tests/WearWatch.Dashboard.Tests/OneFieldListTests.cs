@@ -15,13 +15,13 @@ public sealed class OneFieldListTests : IAsyncLifetime
     public ValueTask DisposeAsync() => host.DisposeAsync();
 
     [Theory]
-    [InlineData("EventToldJson")]
+    [InlineData("EventEntryJson")]
     [InlineData("EventJson")]
     public async Task Every_fact_of_an_event_is_told_to_the_api_and_by_it(string schema) =>
         Assert.Empty(EventColumns.All.Select(c => c.Name).Except(await FieldsOfAsync(schema)));
 
     [Theory]
-    [InlineData("ReadingToldJson")]
+    [InlineData("ReadingEntryJson")]
     [InlineData("ReadingJson")]
     public async Task Every_fact_of_a_reading_is_told_to_the_api_and_by_it(string schema) =>
         Assert.Empty(ReadingColumns.All.Select(c => c.Name).Except(await FieldsOfAsync(schema)));

@@ -34,6 +34,6 @@ public sealed class MillCalendarTests
         {
             var moment = A.HistoryEnd.AddDays(day).AddHours(day % 24);
             var zone = TimeZoneInfo.FindSystemTimeZoneById(MillCalendar.TimeZoneId);
-            Assert.Equal(zone.GetUtcOffset(moment), PlantClock.At(moment).Offset);
+            Assert.Equal(zone.GetUtcOffset(moment), MillClock.At(moment).Offset);
         });
 }

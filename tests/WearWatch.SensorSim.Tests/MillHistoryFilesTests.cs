@@ -80,7 +80,7 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
         foreach (var at in written.Readings.Lines.Concat(written.Events.Lines).Select(r => r.Moment("taken_at")))
         {
             Assert.InRange(at, written.Mill.StartsAt, written.Mill.EndsAt.AddTicks(-1));
-            Assert.Equal(WearWatch.SensorSim.Running.PlantClock.At(at).Offset, at.Offset);
+            Assert.Equal(WearWatch.SensorSim.Running.MillClock.At(at).Offset, at.Offset);
         }
     }
 

@@ -102,7 +102,7 @@ public sealed class ChaosTests
         }
     }
 
-    private static IEnumerable<(string Topic, string Payload)> MessagesOf(int points) => Told
+    private static IEnumerable<(string Topic, string Payload)> MessagesOf(int points) => SentMessages
         .Temperatures(0, points, Chains, TimeProvider.System.GetUtcNow().AddHours(-1))
         .GroupBy(m => m.Topic)
         .SelectMany(chain =>
@@ -115,7 +115,7 @@ public sealed class ChaosTests
         var numbers = stored.ToDictionary(s => int.Parse(s.MessageId[1..], CultureInfo.InvariantCulture), s => s.Value);
         Assert.Equal(Enumerable.Range(0, points), numbers.Keys.Order());
         // decimals of a figure with one digit after the point
-        Assert.All(numbers, s => Assert.Equal(Told.ValueOf(s.Key), s.Value, 9));
+        Assert.All(numbers, s => Assert.Equal(SentMessages.ValueOf(s.Key), s.Value, 9));
         // The sums of the hours are made in the same transactions: they count each point once as well.
         Assert.Equal(points, await db.TelemetryHours.SumAsync(h => h.Count, Ct));
         Assert.Empty(await db.SetAside.ToListAsync(Ct));

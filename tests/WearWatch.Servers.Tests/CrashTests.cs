@@ -36,8 +36,8 @@ public sealed class CrashTests
         var over = 0;
         var publisher = new StubbornPublisher(
             broker.Port, pace: sent => UntilAsync(() => Task.FromResult(sent * Kills < Messages * (over + 1))));
-        var publishing =
-            publisher.PublishAsync(Told.Temperatures(0, Messages, Chains, TimeProvider.System.GetUtcNow().AddHours(-1)), Ct);
+        var start = TimeProvider.System.GetUtcNow().AddHours(-1);
+        var publishing = publisher.PublishAsync(SentMessages.Temperatures(0, Messages, Chains, start), Ct);
         for (; over < Kills; over++)
         {
             await UntilAsync(() =>
@@ -64,7 +64,7 @@ public sealed class CrashTests
         Assert.Equal(Enumerable.Range(0, Messages).Select(i => $"t{i}").ToHashSet(), stored.Select(s => s.MessageId).ToHashSet());
         Assert.Equal(Messages, stored.Count);
         Assert.All(stored, s => Assert.Equal(
-            Told.ValueOf(int.Parse(s.MessageId[1..], System.Globalization.CultureInfo.InvariantCulture)), s.Value, 9));
+            SentMessages.ValueOf(int.Parse(s.MessageId[1..], System.Globalization.CultureInfo.InvariantCulture)), s.Value, 9));
         // The sums of the hours are made in the same transactions: they count each message once as well.
         Assert.Equal(Messages, await db.TelemetryHours.SumAsync(h => h.Count, Ct));
         Assert.Empty(await db.SetAside.ToListAsync(Ct));

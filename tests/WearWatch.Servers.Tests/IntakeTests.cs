@@ -19,7 +19,7 @@ public sealed class IntakeTests
         await worker.KillAsync();
 
         const int messages = 3_000; // more than a broker keeps by default
-        await new StubbornPublisher(broker.Port).PublishAsync(Told.Temperatures(0, messages, 1, Start), Ct);
+        await new StubbornPublisher(broker.Port).PublishAsync(SentMessages.Temperatures(0, messages, 1, Start), Ct);
         await using var db = worker.Db();
         Assert.Equal(0, await db.Telemetry.CountAsync(Ct));
         await worker.StartAsync(Ct);
@@ -40,7 +40,7 @@ public sealed class IntakeTests
         }
 
         const int messages = 2_000;
-        await new StubbornPublisher(broker.Port).PublishAsync(Told.Temperatures(0, messages, 2, Start), Ct);
+        await new StubbornPublisher(broker.Port).PublishAsync(SentMessages.Temperatures(0, messages, 2, Start), Ct);
         var (one, two) = (0, 0);
         for (var i = 0; one + two < messages && i < 600; i++)
         {

@@ -52,7 +52,7 @@ public sealed class SeriesBoardTests
         // One chain chosen by its name, as the tool writes it into the question: letters that mean something in a pattern are
         // escaped.
         var one = await reader.QueryAsync(Filled(
-            BoardPanel.All[0].Query, Regex.Escape(Chains[1].Name).Replace("\\ ", " ", StringComparison.Ordinal)), null, Ct);
+            BoardPicture.All[0].Query, Regex.Escape(Chains[1].Name).Replace("\\ ", " ", StringComparison.Ordinal)), null, Ct);
         Assert.Equal(Chains[1].Name, Assert.Single(one).Tags["chain"]);
         var choices = board.RootElement.GetProperty("templating").GetProperty("list").EnumerateArray()
             .ToDictionary(v => v.GetProperty("name").GetString()!, v => v.GetProperty("query").GetString()!);

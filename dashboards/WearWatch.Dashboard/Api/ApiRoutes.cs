@@ -25,7 +25,7 @@ internal static class ApiRoutes
         HistoryApi.Map(api);
         OilApi.Map(api);
         PlanApi.Map(api);
-        LooksApi.Map(api);
+        InspectionsApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json."))
             .ExcludeFromDescription();
     }

@@ -65,10 +65,10 @@ internal static class BenchApi
     private static Asked Read(HttpRequest request) =>
         new(name => request.Query.TryGetValue(name, out var values) ? values.ToString() : null);
 
-    private static IResult Answer<TSheet, TJson>(BenchAnswer<TSheet> answer, Func<TSheet, TJson> toJson) => answer switch
+    private static IResult Answer<TResult, TJson>(BenchAnswer<TResult> answer, Func<TResult, TJson> toJson) => answer switch
     {
-        BenchAnswer<TSheet>.Answered answered => Results.Ok(toJson(answered.Sheet)),
-        BenchAnswer<TSheet>.Refused refused => Problems.Refused(refused.Refusals),
+        BenchAnswer<TResult>.Answered answered => Results.Ok(toJson(answered.Result)),
+        BenchAnswer<TResult>.Refused refused => Problems.Refused(refused.Refusals),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

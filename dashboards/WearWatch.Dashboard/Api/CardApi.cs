@@ -44,7 +44,7 @@ internal static class CardApi
         HttpRequest request, RegisterDesk desk, PlantClock clock, IDbContextFactory<WearDb> databases, string chain,
         CancellationToken ct)
     {
-        var told = await ToldRequest<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
+        var told = await KeyedRequest<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;

@@ -83,7 +83,7 @@ internal static class ChainsApi
             : Problems.NotFound($"'{chain}' has no forecast yet.");
     }
 
-    private static ChainJson ToJson(ChainListRow row) => new(
+    private static ChainJson ToJson(ChainListLine row) => new(
         row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, Tokens.Of(row.Condition), row.ElongationPct,
         row.RatePctPer1000H,
         row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt,

@@ -16,7 +16,7 @@ internal static class EventsApi
             .WithSummary("A chain's events, oldest first").Produces<IReadOnlyList<EventJson>>().ProducesProblem(404);
         api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Tells an event; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
-            .Accepts<EventToldJson>("application/json")
+            .Accepts<EventEntryJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
             .ProducesValidationProblem(422);
     }
@@ -31,7 +31,7 @@ internal static class EventsApi
 
     private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, PlantSettings plant, CancellationToken ct)
     {
-        var told = await ToldRequest<EventToldJson>.ReadAsync(request, ApiJson.Default.EventToldJson, ct);
+        var told = await KeyedRequest<EventEntryJson>.ReadAsync(request, ApiJson.Default.EventEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;

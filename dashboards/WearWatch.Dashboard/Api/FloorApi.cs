@@ -19,13 +19,13 @@ internal static class FloorApi
             .Produces<FloorPackJson>();
         floor.MapPost("/rounds", HandAsync)
             .WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")
-            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<RoundHandToldJson>("application/json").Produces<RoundHandJson>()
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<RoundHandEntryJson>("application/json").Produces<RoundHandJson>()
             .ProducesProblem(400).ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> HandAsync(HttpRequest request, RoundDesk desk, CancellationToken ct)
     {
-        var told = await ToldRequest<RoundHandToldJson>.ReadAsync(request, ApiJson.Default.RoundHandToldJson, ct);
+        var told = await KeyedRequest<RoundHandEntryJson>.ReadAsync(request, ApiJson.Default.RoundHandEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         if (body.Line is not { } line)
             return Problems.Refused("line", "Say which line's round; empty for chains without a line.");

@@ -34,7 +34,7 @@ internal static class ImportsApi
 
     private static async Task<IResult> TakeInAsync(HttpRequest request, FileImport import, bool? preview, CancellationToken ct)
     {
-        if (ToldRequest<ImportJson>.KeyOf(request) is null) return ToldRequest<ImportJson>.NoKey();
+        if (KeyedRequest<ImportJson>.KeyOf(request) is null) return KeyedRequest<ImportJson>.NoKey();
         if (!request.HasFormContentType) return Problems.BadRequest("Send the files as multipart/form-data.");
         var form = await request.ReadFormAsync(ct);
         if (form.Files.Count is 0 or > ChosenFiles.MostFiles)

@@ -19,7 +19,7 @@ internal static class NoticesApi
     }
 
     private static async Task<IResult> ListAsync(
-        NoticeBoard board, string? kind, string? line, bool? urgent, bool? ended, CancellationToken ct)
+        NoticesQuery board, string? kind, string? line, bool? urgent, bool? ended, CancellationToken ct)
     {
         if (kind is not null && Tokens.Read<NoticeKind>(kind) is null)
             return Problems.Refused("kind", "One of " + Tokens.All<NoticeKind>() + ".");
@@ -35,9 +35,9 @@ internal static class NoticesApi
             n.JudgedBy))]);
     }
 
-    private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeJudging judging, long id, CancellationToken ct)
+    private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeDesk judging, long id, CancellationToken ct)
     {
-        var told = await ToldRequest<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
+        var told = await KeyedRequest<JudgementJson>.ReadAsync(request, ApiJson.Default.JudgementJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;

@@ -15,7 +15,7 @@ internal static class PlanApi
             .WithDescription("Takes what a proposal answers as it is, or the revision and some swaps; chains that are not named "
                 + "stay as they are. 409 when somebody decided otherwise since that revision.")
             .RequireAuthorization(Allowed.Plan)
-            .Accepts<PlanToldJson>("application/json").Produces<PlanJson>()
+            .Accepts<PlanEntryJson>("application/json").Produces<PlanJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
         plan.MapPost("/proposals", ProposeAsync).WithSummary("Proposes the plan of least expected cost; nothing is kept")
             .WithDescription("Takes some seconds. The body {} plans under the real circumstances; what is proposed under others "
@@ -29,13 +29,13 @@ internal static class PlanApi
 
     private static async Task<IResult> ProposeAsync(HttpRequest request, PlanDesk desk, CancellationToken ct)
     {
-        var (body, problem) = await ToldRequest<WhatIfJson>.BodyAsync(request, PlanningJson.Default.WhatIfJson, ct);
+        var (body, problem) = await KeyedRequest<WhatIfJson>.BodyAsync(request, PlanningJson.Default.WhatIfJson, ct);
         return body is null ? problem! : Answer(await desk.ProposeAsync(body.ToWhatIf(), null, ct));
     }
 
     private static async Task<IResult> SaveAsync(HttpRequest request, PlanDesk desk, CancellationToken ct)
     {
-        var told = await ToldRequest<PlanToldJson>.ReadAsync(request, PlanningJson.Default.PlanToldJson, ct);
+        var told = await KeyedRequest<PlanEntryJson>.ReadAsync(request, PlanningJson.Default.PlanEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         return Maker.Fault(who, body.By) ?? Answer(await desk.SaveAsync(body, Maker.Name(who, body.By), ct));

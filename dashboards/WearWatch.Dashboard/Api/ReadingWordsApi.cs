@@ -15,7 +15,7 @@ internal static class ReadingWordsApi
         var readings = api.MapGroup("/readings").WithTags("Readings");
         readings.MapPost("/question", AskAsync)
             .WithSummary("Whether a reading fits, and what may have slipped if not; stores nothing")
-            .Accepts<ReadingToldJson>("application/json").Produces<DoubtJson>().ProducesProblem(404)
+            .Accepts<ReadingEntryJson>("application/json").Produces<DoubtJson>().ProducesProblem(404)
             .ProducesValidationProblem(422);
         readings.MapPut("/{id:long}/confirmation", ConfirmAsync)
             .WithSummary("A person's yes to a reading that waits; needs an Idempotency-Key")
@@ -27,13 +27,13 @@ internal static class ReadingWordsApi
             .ProducesProblem(400).ProducesValidationProblem(422);
         readings.MapPost("/{id:long}/corrections", CorrectAsync)
             .WithSummary("Replaces a reading by another; needs an Idempotency-Key")
-            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<ReadingToldJson>("application/json")
+            .RequireAuthorization(Allowed.MeasureAndDo).Accepts<ReadingEntryJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
             .ProducesValidationProblem(422);
     }
 
     private static async Task<IResult> AskAsync(
-        ReadingToldJson body, EntryQuestion question, IDbContextFactory<WearDb> databases, long? corrects, CancellationToken ct)
+        ReadingEntryJson body, EntryQuestion question, IDbContextFactory<WearDb> databases, long? corrects, CancellationToken ct)
     {
         if (ReadingsApi.Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
         await using var db = await databases.CreateDbContextAsync(ct);
@@ -44,7 +44,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> ConfirmAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await ToldRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
+        var told = await KeyedRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         return Maker.Fault(who, body.By) ?? ReadingsApi.Answer(await desk.ConfirmAsync(id, Maker.Name(who, body.By), ct));
@@ -52,7 +52,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> WithdrawAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await ToldRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
+        var told = await KeyedRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         return Maker.Fault(who, body.By)
@@ -61,7 +61,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> CorrectAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await ToldRequest<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
+        var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, ApiJson.Default.ReadingEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;

@@ -19,7 +19,7 @@ internal static class ReadingsApi
             .ProducesProblem(404);
         api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Tells a reading; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
-            .Accepts<ReadingToldJson>("application/json")
+            .Accepts<ReadingEntryJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
             .ProducesValidationProblem(422);
     }
@@ -36,7 +36,7 @@ internal static class ReadingsApi
     private static async Task<IResult> TellAsync(
         HttpRequest request, IntakeDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)
     {
-        var told = await ToldRequest<ReadingToldJson>.ReadAsync(request, ApiJson.Default.ReadingToldJson, ct);
+        var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, ApiJson.Default.ReadingEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
@@ -64,7 +64,7 @@ internal static class ReadingsApi
         taken, ApiJson.Default.TakenJson, statusCode: alreadyKnown ? StatusCodes.Status200OK : StatusCodes.Status201Created);
 
     /// <summary>What is wrong with the body; empty when it can be told.</summary>
-    public static List<Refusal> Faults(ReadingToldJson body)
+    public static List<Refusal> Faults(ReadingEntryJson body)
     {
         var faults = new List<Refusal>();
         if (Tokens.Read<Tool>(body.Tool) is null) faults.Add(new("tool", "One of " + Tokens.All<Tool>() + "."));
@@ -83,7 +83,7 @@ internal static class ReadingsApi
     }
 
     /// <summary>The reading of a body without faults.</summary>
-    public static NewReading ToReading(ReadingToldJson body, string key, string by) => new()
+    public static NewReading ToReading(ReadingEntryJson body, string key, string by) => new()
     {
         Key = key,
         Chain = body.Chain!,
@@ -102,7 +102,7 @@ internal static class ReadingsApi
         Confirmed = body.Confirmed ?? false,
     };
 
-    private static string LengthText(ReadingToldJson body) =>
+    private static string LengthText(ReadingEntryJson body) =>
         body.Length ?? (body.Inside is { } inside
             ? MeasuredLengthText.OverRollers(inside, body.Outside!)
             : body.LengthMm!.Value.ToString("0.######", CultureInfo.InvariantCulture));

@@ -10,7 +10,7 @@ internal static class ChainsFile
     /// <summary>Writes the file.</summary>
     public static void Write(TextWriter writer, IEnumerable<PositionHistory> histories)
     {
-        CsvRow.Write(
+        CsvText.Write(
             writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h",
             "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust", "family", "oiling_interval_h", "lot");
         foreach (var history in histories) Write(writer, history);
@@ -20,32 +20,32 @@ internal static class ChainsFile
     {
         var (position, first) = (history.Position, history.FirstChain);
         var isFittingKnown = !history.Fate.IsFittingUnrecorded;
-        CsvRow.Write(
+        CsvText.Write(
             writer,
             position.ChainName,
             history.Line.Name,
             position.Label,
             position.Size.Designation,
-            CsvRow.Number(position.Size.PitchMm, 4),
+            CsvText.Number(position.Size.PitchMm, 4),
             position.Pitches.ToString(CultureInfo.InvariantCulture),
-            CsvRow.Moment(isFittingKnown ? history.Span.Running.MomentAt(first.FittedAtHour) : null),
-            CsvRow.Number(isFittingKnown ? history.Meter.CountAt(first.FittedAtHour) : null, 1),
-            CsvRow.Number(position.ToldLimitPercent, 2),
-            CsvRow.Number(history.Fate.IsLoadUnknown ? null : position.LoadRel, 2),
-            CsvRow.Number(position.SpeedMetresPerSecond, 2),
+            CsvText.Moment(isFittingKnown ? history.Span.Running.MomentAt(first.FittedAtHour) : null),
+            CsvText.Number(isFittingKnown ? history.Meter.CountAt(first.FittedAtHour) : null, 1),
+            CsvText.Number(position.ToldLimitPercent, 2),
+            CsvText.Number(history.Fate.IsLoadUnknown ? null : position.LoadRel, 2),
+            CsvText.Number(position.SpeedMetresPerSecond, 2),
             Name(position.Lubrication),
             Name(position.Dust),
             FamilyWord(position.Size.Family),
-            CsvRow.Number(position.OilingIntervalHours, 0),
+            CsvText.Number(position.OilingIntervalHours, 0),
             isFittingKnown ? first.Lot : "");
     }
 
     /// <summary>The file format's word.</summary>
-    private static string FamilyWord(ChainFamily family) => family switch
+    private static string FamilyWord(MillFamily family) => family switch
     {
-        ChainFamily.DoublePitch => "double_pitch",
-        ChainFamily.WeldedSteel => "welded_steel",
-        ChainFamily.RoundLink => "round_link",
+        MillFamily.DoublePitch => "double_pitch",
+        MillFamily.WeldedSteel => "welded_steel",
+        MillFamily.RoundLink => "round_link",
         _ => Name(family),
     };
 

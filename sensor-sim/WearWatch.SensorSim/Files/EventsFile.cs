@@ -6,24 +6,24 @@ public static class EventsFile
     /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
     public static void Write(TextWriter writer, IEnumerable<MillEvent> events)
     {
-        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", "oil_method",
+        CsvText.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "lot", "oil_method",
             "oil_grade", "oil_amount_ml", "broke", "pitches_out", "take_up_mm");
         foreach (var happened in events)
         {
-            CsvRow.Write(
+            CsvText.Write(
                 writer,
                 happened.Chain,
                 NameOf(happened.Kind),
-                CsvRow.Moment(happened.At),
-                CsvRow.Number(happened.CounterBefore, 1),
-                CsvRow.Number(happened.CounterAfter, 1),
+                CsvText.Moment(happened.At),
+                CsvText.Number(happened.CounterBefore, 1),
+                CsvText.Number(happened.CounterAfter, 1),
                 happened.Lot,
                 happened.Oil is null ? "" : "hand",
                 happened.Oil?.Grade ?? "",
-                CsvRow.Number(happened.Oil?.AmountMl, 0),
+                CsvText.Number(happened.Oil?.AmountMl, 0),
                 happened.Broke ? "yes" : "",
-                CsvRow.Number(happened.PitchesOut, 0),
-                CsvRow.Number(happened.TakeUpMm, 0));
+                CsvText.Number(happened.PitchesOut, 0),
+                CsvText.Number(happened.TakeUpMm, 0));
         }
     }
 

@@ -6,16 +6,16 @@ namespace WearWatch.SensorSim.Files;
 public static class ReadingsFile
 {
     /// <summary>Writes the file, for the whole history or for a stretch of live running that goes into an inbox.</summary>
-    public static void Write(TextWriter writer, IEnumerable<ReadingRecord> readings)
+    public static void Write(TextWriter writer, IEnumerable<WrittenReading> readings)
     {
-        CsvRow.Write(writer, "chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c");
+        CsvText.Write(writer, "chain", "taken_at", "counter_h", "tool", "place", "pitches", "length", "unit", "temperature_c");
         foreach (var reading in readings)
         {
-            CsvRow.Write(
+            CsvText.Write(
                 writer,
                 reading.Chain,
-                CsvRow.Moment(reading.TakenAt),
-                CsvRow.Number(reading.CounterHours, 1),
+                CsvText.Moment(reading.TakenAt),
+                CsvText.Number(reading.CounterHours, 1),
                 reading.Tool.ToString().ToLowerInvariant(),
                 reading.Place,
                 reading.Pitches.ToString(CultureInfo.InvariantCulture),

@@ -9,22 +9,22 @@ internal static class TruthFiles
     /// <summary>Writes <c>truth/readings.csv</c>: a row for each row of <c>readings.csv</c>, in the same order.</summary>
     public static void WriteReadings(TextWriter writer, IEnumerable<LiveReading> readings)
     {
-        CsvRow.Write(
+        CsvText.Write(
             writer, "chain", "taken_at", "place", "chain_number", "running_h", "true_elongation_pct", "true_rate_pct_per_1000h",
             "limit_pct", "true_hours_to_limit", "slip");
         foreach (var (record, truth) in readings)
         {
-            CsvRow.Write(
+            CsvText.Write(
                 writer,
                 record.Chain,
-                CsvRow.Moment(record.TakenAt),
+                CsvText.Moment(record.TakenAt),
                 record.Place,
                 truth.ChainNumber.ToString(CultureInfo.InvariantCulture),
-                CsvRow.Number(truth.RunningHours, 2),
-                CsvRow.Number(truth.ElongationPercent, 5),
-                CsvRow.Number(truth.RatePercentPer1000Hours, 5),
-                CsvRow.Number(truth.LimitPercent, 2),
-                CsvRow.Number(truth.HoursToLimit, 1),
+                CsvText.Number(truth.RunningHours, 2),
+                CsvText.Number(truth.ElongationPercent, 5),
+                CsvText.Number(truth.RatePercentPer1000Hours, 5),
+                CsvText.Number(truth.LimitPercent, 2),
+                CsvText.Number(truth.HoursToLimit, 1),
                 truth.Slip.ToString());
         }
     }
@@ -32,16 +32,16 @@ internal static class TruthFiles
     /// <summary>Writes <c>truth/events.csv</c>: replacements with their lot and exchanged counters, recorded or not.</summary>
     public static void WriteEvents(TextWriter writer, IEnumerable<MillEvent> events)
     {
-        CsvRow.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "recorded", "lot");
+        CsvText.Write(writer, "chain", "event", "taken_at", "counter_h_before", "counter_h_after", "recorded", "lot");
         foreach (var happened in events.Where(e => e.Kind is MillEventKind.Replacement or MillEventKind.MeterReset))
         {
-            CsvRow.Write(
+            CsvText.Write(
                 writer,
                 happened.Chain,
                 EventsFile.NameOf(happened.Kind),
-                CsvRow.Moment(happened.At),
-                CsvRow.Number(happened.CounterBefore, 1),
-                CsvRow.Number(happened.CounterAfter, 1),
+                CsvText.Moment(happened.At),
+                CsvText.Number(happened.CounterBefore, 1),
+                CsvText.Number(happened.CounterAfter, 1),
                 happened.IsRecorded ? "1" : "0",
                 happened.Lot);
         }
@@ -50,20 +50,20 @@ internal static class TruthFiles
     /// <summary>Writes <c>truth/chains.csv</c>: how it stands with each chain when the history ends.</summary>
     public static void WriteChains(TextWriter writer, IEnumerable<PositionHistory> histories)
     {
-        CsvRow.Write(
+        CsvText.Write(
             writer, "chain", "running_h", "true_elongation_pct", "true_rate_pct_per_1000h", "limit_pct", "true_hours_to_limit",
             "lot", "outlook");
         foreach (var history in histories)
         {
             var (chain, now) = (history.CurrentChain, history.Span.EndHour);
-            CsvRow.Write(
+            CsvText.Write(
                 writer,
                 history.Position.ChainName,
-                CsvRow.Number(chain.HoursAt(now), 2),
-                CsvRow.Number(chain.Path.ElongationAt(chain.HoursAt(now)), 5),
-                CsvRow.Number(chain.Path.RateAt(chain.HoursAt(now)), 5),
-                CsvRow.Number(chain.LimitPercent, 2),
-                CsvRow.Number(chain.HoursLeftAt(now), 1),
+                CsvText.Number(chain.HoursAt(now), 2),
+                CsvText.Number(chain.Path.ElongationAt(chain.HoursAt(now)), 5),
+                CsvText.Number(chain.Path.RateAt(chain.HoursAt(now)), 5),
+                CsvText.Number(chain.LimitPercent, 2),
+                CsvText.Number(chain.HoursLeftAt(now), 1),
                 chain.Lot,
                 history.Fate.IsNeverMeasured ? "NeverMeasured" : history.Fate.Outlook.ToString());
         }

@@ -65,18 +65,18 @@ internal sealed class ChainLives
             : Fitted(path, fitted, removed);
     }
 
-    private WearPath PathOfCurrent(Outlook outlook, Chance chance, out RateChange? change)
+    private WearPath PathOfCurrent(Outlook outlook, Chance chance, out RateStep? change)
     {
         change = null;
         if (outlook == Outlook.BadLot) return PathOf(0, BadLotFactor, null);
         if (outlook != Outlook.WearsFaster) return PathOf(0, 1, null);
 
         var life = PathOf(0, 1, null).HoursAt(position.LimitPercent);
-        change = new RateChange(chance.Between(0.3, 0.5) * life, chance.Between(2, 3));
+        change = new RateStep(chance.Between(0.3, 0.5) * life, chance.Between(2, 3));
         return PathOf(0, 1, change);
     }
 
-    private double AgeOfCurrent(PositionFate fate, WearPath path, RateChange? change, Chance chance)
+    private double AgeOfCurrent(PositionFate fate, WearPath path, RateStep? change, Chance chance)
     {
         var life = path.HoursAt(position.LimitPercent);
         var week = span.HoursPerWeek;
@@ -104,12 +104,12 @@ internal sealed class ChainLives
         var chance = ChanceOf(after, "removal");
         var life = PathOf(after, 1, null).HoursAt(position.LimitPercent);
         var change = chance.Happens(0.2)
-            ? new RateChange(chance.Between(0.2, 0.8) * life, Math.Exp(chance.Normal(0.9, 0.3)))
+            ? new RateStep(chance.Between(0.2, 0.8) * life, Math.Exp(chance.Normal(0.9, 0.3)))
             : null;
         return (PathOf(after, 1, change), chance.Between(0.88, 1.08));
     }
 
-    private WearPath PathOf(int after, double rateFactor, RateChange? change)
+    private WearPath PathOf(int after, double rateFactor, RateStep? change)
     {
         var chance = ChanceOf(after, "wear");
         var rate = rateFactor * WearLaw.RateOfOne(position, chance);

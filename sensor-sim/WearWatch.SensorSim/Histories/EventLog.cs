@@ -60,7 +60,7 @@ internal sealed class EventLog(
 
     /// <summary>Leaf chains hang and round-link chains sag by weight: nothing to tension there.</summary>
     private IEnumerable<MillEvent> Tensionings(DateTimeOffset end) =>
-        position.Size.Family is ChainFamily.Leaf or ChainFamily.RoundLink
+        position.Size.Family is MillFamily.Leaf or MillFamily.RoundLink
             ? []
             : Recurring(MillEventKind.Tensioned, 170, 0.2, ChanceOf("tensioning"), end);
 
@@ -81,7 +81,7 @@ internal sealed class EventLog(
     /// <summary>On a conveyor whose take-up is at its end, a pair of pitches is taken out.</summary>
     private IEnumerable<MillEvent> Shortenings(DateTimeOffset end)
     {
-        if (position.Size.Family is not (ChainFamily.Conveyor or ChainFamily.WeldedSteel)) yield break;
+        if (position.Size.Family is not (MillFamily.Conveyor or MillFamily.WeldedSteel)) yield break;
         var chance = ChanceOf("shortening");
         foreach (var chain in lives.FittedUntil(span.Running.HoursAt(end)).ToList())
         {

@@ -71,7 +71,7 @@ internal sealed class ReadingLog(
         var (told, written) = habit.Measure(position.Size.PitchMm, elongation, temperatureC, slip, round.Chance);
 
         return new LiveReading(
-            new ReadingRecord(
+            new WrittenReading(
                 position.ChainName, at, meter.CountAt(lineHour), habit.Tool, habit.Places[place], habit.Pitches, told.Text,
                 told.Unit, habit.TellsTemperature ? (int)Math.Round(temperatureC) : null),
             new ReadingTruth(

@@ -62,7 +62,7 @@ internal sealed record MeasuringHabit
     /// <param name="temperatureC">Its temperature.</param>
     /// <param name="slip">The slip that is about to happen; it does not where the length written offers no room for it.</param>
     /// <param name="chance">The scatter.</param>
-    public (ToldLength Told, Slip Slip) Measure(
+    public (EnteredLength Told, Slip Slip) Measure(
         double pitchMm, double elongationPercent, double temperatureC, Slip slip, Chance chance)
     {
         // Wear is not quite the same over every stretch that a tape is laid along.
@@ -70,7 +70,7 @@ internal sealed record MeasuringHabit
         var laidOver = Pitches + slip switch { Slip.OnePitchTooMany => 1, Slip.OnePitchTooFew => -1, _ => 0 };
         var at20 = laidOver * pitchMm * (1 + atThisStretch / 100);
         var length = at20 * (1 + SteelExpansionPerKelvin * (temperatureC - 20)) + chance.Normal(0, ScatterMm);
-        return ToldLength.Of(length, Tool, InInches).With(slip);
+        return EnteredLength.Of(length, Tool, InInches).With(slip);
     }
 
     /// <summary>Mostly none; sensors make none.</summary>
@@ -82,7 +82,7 @@ internal sealed record MeasuringHabit
 
     /// <summary>Two or three on conveyors from 20 m on.</summary>
     private static int PlacesOn(MillPosition position, Chance chance) =>
-        position.Size.Family is ChainFamily.Roller or ChainFamily.Leaf || position.Pitches * position.Size.PitchMm < 20_000
+        position.Size.Family is MillFamily.Roller or MillFamily.Leaf || position.Pitches * position.Size.PitchMm < 20_000
             ? 1
             : chance.Whole(2, 3);
 

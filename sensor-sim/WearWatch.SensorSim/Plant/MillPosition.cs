@@ -28,9 +28,9 @@ internal sealed record MillPosition(
     /// [30]); welded steel and round link 2.5 %, common practice.</remarks>
     public double LimitPercent => OwnLimitPercent ?? Size.Family switch
     {
-        ChainFamily.Roller => 3.0,
-        ChainFamily.DoublePitch => 1.5,
-        ChainFamily.Conveyor or ChainFamily.Leaf => 2.0,
+        MillFamily.Roller => 3.0,
+        MillFamily.DoublePitch => 1.5,
+        MillFamily.Conveyor or MillFamily.Leaf => 2.0,
         _ => 2.5,
     };
 
@@ -56,5 +56,5 @@ internal sealed record MillPosition(
     public double OilAmountMl => Math.Round(0.006 * Pitches * Size.PitchMm);
 
     /// <summary>What stands in the files: the limit is left out where the general rule of roller chains says the same.</summary>
-    public double? ToldLimitPercent => OwnLimitPercent is null && Size.Family == ChainFamily.Roller ? null : LimitPercent;
+    public double? ToldLimitPercent => OwnLimitPercent is null && Size.Family == MillFamily.Roller ? null : LimitPercent;
 }

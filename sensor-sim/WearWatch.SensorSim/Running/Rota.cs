@@ -13,7 +13,7 @@ internal static class Rota
     public static IEnumerable<DateTimeOffset> Times(DateTimeOffset from, double firstAfterDays, double everyDays, Chance chance)
     {
         for (var due = from.AddDays(firstAfterDays); ; due = due.AddDays(everyDays * chance.Normal(1, 0.12, 0.75, 1.25)))
-            yield return WorkingHourOn(DateOnly.FromDateTime(PlantClock.At(due).Date), chance);
+            yield return WorkingHourOn(DateOnly.FromDateTime(MillClock.At(due).Date), chance);
     }
 
     private static DateTimeOffset WorkingHourOn(DateOnly day, Chance chance)
@@ -24,6 +24,6 @@ internal static class Rota
             DayOfWeek.Sunday => day.AddDays(1),
             _ => day,
         };
-        return PlantClock.At(weekday, new TimeOnly(chance.Whole(6, 16), 5 * chance.Whole(0, 11)));
+        return MillClock.At(weekday, new TimeOnly(chance.Whole(6, 16), 5 * chance.Whole(0, 11)));
     }
 }

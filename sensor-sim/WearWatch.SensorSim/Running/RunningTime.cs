@@ -30,7 +30,7 @@ internal sealed class RunningTime(ShiftPattern shifts, Chance chance, DateOnly f
         while (day + 1 < before.Count - 1 && before[day + 1] <= hours) day++;
         var share = (hours - before[day]) / (before[day + 1] - before[day]);
         var wall = firstDay.AddDays(day).ToDateTime(TimeOnly.MinValue).AddMinutes(Math.Floor(share * 24 * 60));
-        return PlantClock.At(new DateTimeOffset(wall, WinterOffset));
+        return MillClock.At(new DateTimeOffset(wall, WinterOffset));
     }
 
     private double HoursBefore(int day)

@@ -5,7 +5,7 @@ namespace WearWatch.SensorSim.Wear;
 /// <summary>A lasting change of the wear rate, as when an oiler fails.</summary>
 /// <param name="AtHours">Running hours of the chain when it happened.</param>
 /// <param name="Factor">The rate after it over the rate before it.</param>
-internal sealed record RateChange(double AtHours, double Factor);
+internal sealed record RateStep(double AtHours, double Factor);
 
 /// <summary>A chain's wear rate over its running hours, and the wear that it adds up to.</summary>
 /// <remarks>
@@ -21,11 +21,11 @@ internal sealed class RateHistory
 
     private readonly List<Knot> knots = [];
     private readonly Chance? chance;
-    private readonly RateChange? change;
+    private readonly RateStep? change;
     private double percentPerHour;
 
     /// <summary>Starts at a rate in percent per 1,000 running hours.</summary>
-    public RateHistory(double percentPer1000Hours, Chance? wander = null, RateChange? change = null)
+    public RateHistory(double percentPer1000Hours, Chance? wander = null, RateStep? change = null)
     {
         percentPerHour = percentPer1000Hours / 1000;
         chance = wander;

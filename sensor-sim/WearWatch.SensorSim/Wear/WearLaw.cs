@@ -26,20 +26,20 @@ internal static class WearLaw
         ExpectedRate(position) * Math.Exp(chance.Normal(0, LogRateScatter));
 
     /// <summary>How one chain wears, apart from its rate.</summary>
-    public static WearConstants ConstantsOfOne(Chance chance) => new(
+    public static MillWear ConstantsOfOne(Chance chance) => new(
         NewPercent: chance.Between(0, 0.15),
         RunInPercent: chance.Normal(0.15, 0.05, 0.05, 0.25),
         RunInHours: chance.Normal(35, 6, 20, 50),
         AccelerationFromPercent: chance.Normal(2.6, 0.35, 2.0, 3.5),
         AccelerationPerPercent: chance.Between(0.8, 1.9));
 
-    private static double BaseRate(ChainFamily family) => family switch
+    private static double BaseRate(MillFamily family) => family switch
     {
-        ChainFamily.Roller => 0.15,
-        ChainFamily.DoublePitch => 0.09,
-        ChainFamily.Conveyor => 0.11,
-        ChainFamily.Leaf => 0.16,
-        ChainFamily.WeldedSteel => 0.16,
+        MillFamily.Roller => 0.15,
+        MillFamily.DoublePitch => 0.09,
+        MillFamily.Conveyor => 0.11,
+        MillFamily.Leaf => 0.16,
+        MillFamily.WeldedSteel => 0.16,
         _ => 0.07,
     };
 

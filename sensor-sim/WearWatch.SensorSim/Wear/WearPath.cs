@@ -6,12 +6,12 @@ namespace WearWatch.SensorSim.Wear;
 /// <c>y = l = e0 + A + wear(h)</c>; above it <c>dy/dl = exp(g (y - e_c))</c>, so <c>y = e_c - ln(1 - g (l - e_c)) / g</c>.
 /// All of it in closed form, so that every truth that is written down can be checked with a pocket calculator.
 /// </remarks>
-internal sealed class WearPath(WearConstants constants, RateHistory rates)
+internal sealed class WearPath(MillWear constants, RateHistory rates)
 {
     /// <summary>A chain that long has left its sprockets; the path stays there.</summary>
     public const double LongestPercent = 8;
 
-    private readonly WearConstants c = constants;
+    private readonly MillWear c = constants;
 
     /// <summary>The elongation at so many running hours, in percent.</summary>
     public double ElongationAt(double hours) => PathAt(hours) - c.RunInPercent * Math.Exp(-hours / c.RunInHours);

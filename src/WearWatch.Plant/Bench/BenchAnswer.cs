@@ -11,8 +11,8 @@ public abstract record BenchAnswer<T>
     }
 
     /// <summary>It was worked out.</summary>
-    /// <param name="Sheet">The figures.</param>
-    public sealed record Answered(T Sheet) : BenchAnswer<T>;
+    /// <param name="Result">The figures.</param>
+    public sealed record Answered(T Result) : BenchAnswer<T>;
 
     /// <summary>It could not be worked out.</summary>
     /// <param name="Refusals">What is wrong, by the name it was told under.</param>

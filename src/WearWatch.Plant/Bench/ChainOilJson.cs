@@ -7,7 +7,7 @@ public sealed record ChainOilJson(
     OilFeedJson? Feed, OilGradeJson? Grade, OilAmountJson? Amount, string? Warning, double? IntervalH, string IntervalBasis,
     IReadOnlyList<string> Missing)
 {
-    public static ChainOilJson Of(OilSheet sheet) => new(
+    public static ChainOilJson Of(OilCalculation sheet) => new(
         sheet.Advice.Feed is { } feed
             ? new OilFeedJson(
                 FileWords.Of(feed.Kind), feed.ManualUpTo.MetresPerSecond, feed.BathUpTo.MetresPerSecond, feed.Source,

@@ -19,7 +19,7 @@ public static class DriveBench
 {
     private const double MostRpm = 20_000;
 
-    public static BenchAnswer<DriveSheet> Answer(Asked asked)
+    public static BenchAnswer<DriveCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
@@ -70,7 +70,7 @@ public static class DriveBench
         };
     }
 
-    private static BenchAnswer<DriveSheet> Worked(Asked asked, ChainType? type, ChainDrive drive, double? exact)
+    private static BenchAnswer<DriveCalculation> Worked(Asked asked, ChainType? type, ChainDrive drive, double? exact)
     {
         var load = asked.Word<LoadKind>("load") ?? LoadKind.Smooth;
         var mover = asked.Word<PrimeMover>("mover") ?? PrimeMover.MotorOrTurbine;
@@ -81,11 +81,11 @@ public static class DriveBench
         switch (DriveFigures.Of(drive))
         {
             case DriveOutcome.Refused refused:
-                return new BenchAnswer<DriveSheet>.Refused([new Refusal(refused.Field, refused.Reason)]);
+                return new BenchAnswer<DriveCalculation>.Refused([new Refusal(refused.Field, refused.Reason)]);
             case DriveOutcome.Worked worked:
                 var family = type?.Family ?? ChainFamily.Usual;
                 var feed = OilFeed.For(drive.PitchMm, worked.Figures.Speed);
-                return new BenchAnswer<DriveSheet>.Answered(new DriveSheet
+                return new BenchAnswer<DriveCalculation>.Answered(new DriveCalculation
                 {
                     Type = type,
                     Drive = drive,
@@ -111,5 +111,5 @@ public static class DriveBench
         return asked.Whole(name, 5, 1000);
     }
 
-    private static BenchAnswer<DriveSheet> Refused(Asked asked) => new BenchAnswer<DriveSheet>.Refused(asked.Wrong);
+    private static BenchAnswer<DriveCalculation> Refused(Asked asked) => new BenchAnswer<DriveCalculation>.Refused(asked.Wrong);
 }

@@ -18,7 +18,7 @@ public sealed record DriveJson(
     string LimitReason,
     IReadOnlyList<string> FromMemory)
 {
-    public static DriveJson Of(DriveSheet sheet)
+    public static DriveJson Of(DriveCalculation sheet)
     {
         var (drive, figures, rating, feed) = (sheet.Drive, sheet.Figures, sheet.Rating, sheet.OilFeed);
         return new DriveJson(

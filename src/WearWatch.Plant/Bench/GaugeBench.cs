@@ -19,7 +19,7 @@ public static class GaugeBench
 {
     private const double LongestPitchMm = 2000;
 
-    public static BenchAnswer<GaugeSheet> Answer(Asked asked)
+    public static BenchAnswer<GaugeCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, LongestPitchMm) ?? type?.PitchMm?.Value;
@@ -33,7 +33,8 @@ public static class GaugeBench
         var limit = asked.Number("limit_pct", 0.01, 9.99);
         var linkWear = LinkWearOf(asked, type);
         var verdict = LimitBench.Verdict(asked, type);
-        if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
+        if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null)
+            return new BenchAnswer<GaugeCalculation>.Refused(asked.Wrong);
 
         var span = new MeasuredSpan
         {
@@ -49,7 +50,7 @@ public static class GaugeBench
             Held = Held.From(asked.Tick("taut"), loadN),
             New = newLength is { } fresh ? new NewLength(fresh.Millimetres, instrument, asked.Tick("same_tool")) : null,
         };
-        if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeSheet>.Refused(asked.Wrong);
+        if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeCalculation>.Refused(asked.Wrong);
         var governing = limit is { } own
             ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered") { Rule = "as entered" }
             : verdict.Governing;
@@ -71,19 +72,20 @@ public static class GaugeBench
         return null;
     }
 
-    private static BenchAnswer<GaugeSheet> Sheet(
+    private static BenchAnswer<GaugeCalculation> Sheet(
         Asked asked, ChainType? type, MeasuredSpan span, ReplacementLimit governing, LimitVerdict verdict, LinkWear? linkWear)
     {
         return Gauge.Measure(span) switch
         {
-            GaugeOutcome.Refused refused => new BenchAnswer<GaugeSheet>.Refused([new Refusal(refused.Field, refused.Reason)]),
+            GaugeOutcome.Refused refused =>
+                new BenchAnswer<GaugeCalculation>.Refused([new Refusal(refused.Field, refused.Reason)]),
             GaugeOutcome.Measured measured => Answered(measured.Elongation, null),
             GaugeOutcome.Doubted doubted => Answered(doubted.Elongation, asked.Tick("confirmed") ? null : doubted.Reason),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-        BenchAnswer<GaugeSheet> Answered(Elongation elongation, string? doubt) =>
-            new BenchAnswer<GaugeSheet>.Answered(new GaugeSheet
+        BenchAnswer<GaugeCalculation> Answered(Elongation elongation, string? doubt) =>
+            new BenchAnswer<GaugeCalculation>.Answered(new GaugeCalculation
             {
                 Type = type,
                 Span = span,

@@ -10,7 +10,7 @@ public sealed record GaugeJson(
     SpanProposalJson Proposal, string Held,
     double? LinkWearPct)
 {
-    public static GaugeJson Of(GaugeSheet sheet) => new(
+    public static GaugeJson Of(GaugeCalculation sheet) => new(
         sheet.Elongation.Percent, sheet.Elongation.StandardUncertaintyPercent, sheet.Elongation.ExpandedUncertaintyPercent,
         sheet.Elongation.ScatterPercent, sheet.Span.LengthMm, sheet.Span.NominalMm, sheet.Limit.Percent,
         FileWords.Of(sheet.Condition),

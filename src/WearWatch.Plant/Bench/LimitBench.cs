@@ -11,14 +11,14 @@ namespace WearWatch.Plant.Bench;
 /// </remarks>
 public static class LimitBench
 {
-    public static BenchAnswer<LimitSheet> Answer(Asked asked)
+    public static BenchAnswer<LimitCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");
         var elongation = asked.Number("elongation_pct", -5, 20);
         var @case = Case(asked, type);
         return asked.Wrong.Count > 0
-            ? new BenchAnswer<LimitSheet>.Refused(asked.Wrong)
-            : new BenchAnswer<LimitSheet>.Answered(new LimitSheet(@case, LimitRules.For(@case), elongation));
+            ? new BenchAnswer<LimitCalculation>.Refused(asked.Wrong)
+            : new BenchAnswer<LimitCalculation>.Answered(new LimitCalculation(@case, LimitRules.For(@case), elongation));
     }
 
     /// <summary>The limits of a chain of a type as it is asked about.</summary>

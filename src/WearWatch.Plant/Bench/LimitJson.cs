@@ -9,7 +9,7 @@ public sealed record LimitJson(
     IReadOnlyList<LimitRuleJson> AlsoHold,
     IReadOnlyList<LimitRuleJson> Advice, string Sprockets, SlackJson? Slack)
 {
-    public static LimitJson Of(LimitSheet sheet)
+    public static LimitJson Of(LimitCalculation sheet)
     {
         var governing = sheet.Limits.Governing;
         return new LimitJson(

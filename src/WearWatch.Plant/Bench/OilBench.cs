@@ -11,7 +11,7 @@ namespace WearWatch.Plant.Bench;
 /// </remarks>
 public static class OilBench
 {
-    public static BenchAnswer<OilSheet> Answer(Asked asked)
+    public static BenchAnswer<OilCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
@@ -34,8 +34,8 @@ public static class OilBench
             },
         };
         return asked.Wrong.Count > 0
-            ? new BenchAnswer<OilSheet>.Refused(asked.Wrong)
-            : new BenchAnswer<OilSheet>.Answered(
-                new OilSheet(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false)));
+            ? new BenchAnswer<OilCalculation>.Refused(asked.Wrong)
+            : new BenchAnswer<OilCalculation>.Answered(
+                new OilCalculation(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false)));
     }
 }

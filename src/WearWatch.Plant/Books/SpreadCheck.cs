@@ -11,7 +11,7 @@ namespace WearWatch.Plant.Books;
 /// Looks every night whether the forecasts of the plant have held; gives them another spread, and a person a notice, when they
 /// have not.
 /// </summary>
-public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook book, KeptRecord record, TimeProvider clock)
+public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook book, KeptForecasts record, TimeProvider clock)
 {
     /// <summary>The share of life at which forecasts are looked at: one for each life.</summary>
     public const double AtShare = 0.5;

@@ -6,5 +6,5 @@ namespace WearWatch.Plant.Costs;
 public readonly record struct OilGiven(int Oilings, double Millilitres)
 {
     /// <summary>As a sheet of costs.</summary>
-    public CostSheet ToSheet() => new() { Oilings = Oilings, OilMl = Millilitres };
+    public CostStatement ToSheet() => new() { Oilings = Oilings, OilMl = Millilitres };
 }

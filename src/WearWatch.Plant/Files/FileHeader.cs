@@ -38,7 +38,7 @@ public sealed class FileHeader
             }
         }
 
-        using var sheet = new Sheet(file.Open());
+        using var sheet = new CsvRowReader(file.Open());
         if (sheet.Next()) header.Take(sheet, file.Name);
         else header.Refuse(1, "", sheet.IsCutOff
             ? "The first line has no end. Is this a CSV file?"
@@ -46,7 +46,7 @@ public sealed class FileHeader
         return header;
     }
 
-    private void Take(Sheet sheet, string fileName)
+    private void Take(CsvRowReader sheet, string fileName)
     {
         string[] names = [.. sheet.Fields.Select(f => f.Trim().ToLowerInvariant())];
         Count = names.Length;

@@ -23,7 +23,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
         if (!header.IsUsable) yield break;
 
         using var stream = file.Open();
-        using var sheet = new Sheet(stream);
+        using var sheet = new CsvRowReader(stream);
         var fields = new RowFields(header.Columns, zone);
         sheet.Next();
         while (sheet.Next())
@@ -37,7 +37,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
             yield return new FileItem.Unreadable(sheet.Line + 1, "", "A line without end. The rest of the file was not read.");
     }
 
-    private IEnumerable<FileItem> Read(Sheet sheet, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
+    private IEnumerable<FileItem> Read(CsvRowReader sheet, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
     {
         if (WhyBroken(sheet) is { } reason) return [new FileItem.Unreadable(sheet.Line, "", reason, fields.Text("chain"))];
         FileItem? item = Kind switch
@@ -51,7 +51,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
             : fields.Faults.Select(f => new FileItem.Unreadable(sheet.Line, f.Column, f.Reason, fields.Text("chain")));
     }
 
-    private string? WhyBroken(Sheet sheet) => sheet.WhyBroken ?? (sheet.Fields.Count == header.Count
+    private string? WhyBroken(CsvRowReader sheet) => sheet.WhyBroken ?? (sheet.Fields.Count == header.Count
         ? null
         : FormattableString.Invariant($"{sheet.Fields.Count} fields where the header has {header.Count}."));
 }

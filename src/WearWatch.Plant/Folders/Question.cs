@@ -27,7 +27,7 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
 
         if (list.Refused == 0)
         {
-            using var sheet = new Sheet(File.OpenRead(path));
+            using var sheet = new CsvRowReader(File.OpenRead(path));
             if (Header(sheet, list) is { } fields)
             {
                 while (sheet.Next())
@@ -39,7 +39,7 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
         return questions;
     }
 
-    private static RowFields? Header(Sheet sheet, RemarkList list)
+    private static RowFields? Header(CsvRowReader sheet, RemarkList list)
     {
         string[] header = sheet.Next() ? [.. sheet.Fields.Select(f => f.Trim())] : [];
         foreach (var missing in Columns.Except(header)) list.Add(1, missing, "The column is missing.", RemarkKind.Refused);
@@ -48,7 +48,7 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
             : new RowFields(Columns.ToDictionary(c => c, c => Array.IndexOf(header, c)), TimeZoneInfo.Utc);
     }
 
-    private static Question? ReadRow(Sheet sheet, RowFields fields, FleetFolder folder, RemarkList list)
+    private static Question? ReadRow(CsvRowReader sheet, RowFields fields, FleetFolder folder, RemarkList list)
     {
         fields.Take(sheet.Fields);
         if (sheet.WhyBroken is { } reason) fields.Fault("", reason);

@@ -25,11 +25,11 @@ internal static class EntryCheck
         if (reading.TemperatureC is { } t && t is not (>= -60 and <= 400))
             faults.Add(new("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius."));
         if (TakeUpFault(reading.TakeUpMm) is { } takeUp) faults.Add(takeUp);
-        switch (LengthsTold.Read(reading.Length, reading.Unit))
+        switch (EnteredLengths.Read(reading.Length, reading.Unit))
         {
-            case LengthsTold.Understood understood:
+            case EnteredLengths.Understood understood:
                 return faults.Count == 0 ? reading.ToReading(understood) : null;
-            case LengthsTold.NotUnderstood not:
+            case EnteredLengths.NotUnderstood not:
                 faults.Add(new("length", not.Reason));
                 return null;
             default:

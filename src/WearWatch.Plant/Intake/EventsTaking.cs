@@ -44,7 +44,7 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
             if (happening.Kind is ChainEventKind.Replacement or ChainEventKind.MeterReset) Remember(happening);
             if (!run.Stores) continue;
             var id = run.Ids[happening.Chain];
-            rows.Add(Told.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
+            rows.Add(EntryRows.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
             run.Changed.Add(id);
         }
 

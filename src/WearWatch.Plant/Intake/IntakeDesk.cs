@@ -29,7 +29,7 @@ public sealed class IntakeDesk(
         if (await db.Chains.SingleOrDefaultAsync(c => c.Name == happening.Chain, ct) is not { } chain)
             return UnknownChain(happening.Chain);
         var told = happening.ToEvent();
-        var row = Told.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
+        var row = EntryRows.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
         if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
             return known.Fingerprint == row.Fingerprint ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
         if (await FaultsAtAsync(db, chain, told, ct) is { Count: > 0 } misfits) return new IntakeAnswer.Refused(misfits);
@@ -51,7 +51,7 @@ public sealed class IntakeDesk(
             return new IntakeAnswer.Refused([new Refusal("event", "There is no such event.")]);
         if (await db.Events.FirstOrDefaultAsync(e => e.CorrectsId == eventId && e.Withdraws, ct) is { } known)
             return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
-        var row = Told.Withdrawal(told, by, clock.GetUtcNow(), why);
+        var row = EntryRows.Withdrawal(told, by, clock.GetUtcNow(), why);
         db.Events.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -86,7 +86,7 @@ public sealed class IntakeDesk(
         if (reading.Confirmed) judgement = new Judgement.Use();
         else if (judgement is Judgement.Use && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
             judgement = new Judgement.Wait("length", doubt.Question);
-        var row = Told.Row(chain.Id, told, reading.Key, judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
+        var row = EntryRows.Row(chain.Id, told, reading.Key, judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -110,7 +110,7 @@ public sealed class IntakeDesk(
         var newest = await db.Readings.SingleAsync(r => r.Id == newestId, ct);
         if (newest.Withdraws == withdraws && newest.Standing == ReadingStanding.Accepted)
             return new IntakeAnswer.Taken(newest.Id, AlreadyKnown: true);
-        var row = Told.Again(
+        var row = EntryRows.Again(
             newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);

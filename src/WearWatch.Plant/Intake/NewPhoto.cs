@@ -8,4 +8,4 @@ namespace WearWatch.Plant.Intake;
 /// <param name="Point">What it shows.</param>
 /// <param name="File">What was sent.</param>
 /// <param name="ToldBy">Who told it.</param>
-public sealed record NewPhoto(string Key, string LookKey, LookPoint Point, byte[] File, string ToldBy);
+public sealed record NewPhoto(string Key, string LookKey, InspectionPoint Point, byte[] File, string ToldBy);

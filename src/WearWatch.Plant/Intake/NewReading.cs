@@ -60,7 +60,7 @@ public sealed record NewReading
 
     /// <summary>The reading as the domain knows it.</summary>
     /// <param name="lengths">Its length, understood.</param>
-    public Reading ToReading(LengthsTold.Understood lengths) => new()
+    public Reading ToReading(EnteredLengths.Understood lengths) => new()
     {
         Chain = Chain,
         TakenAt = TakenAt?.ToUniversalTime(),

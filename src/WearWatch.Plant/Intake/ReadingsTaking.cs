@@ -41,7 +41,8 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
         if (judgement is Judgement.Use) so.Add(item.Reading);
         if (!run.Stores) return;
         var id = run.Ids[item.Reading.Chain];
-        rows.Add(Told.Row(id, item.Reading, fingerprint, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
+        rows.Add(EntryRows.Row(
+            id, item.Reading, fingerprint, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
         run.Changed.Add(id);
     }
 }

@@ -9,7 +9,7 @@ public sealed class KeptPlan(PlanQuery query)
     public async Task<KeptPlanView> AskAsync(CancellationToken ct)
     {
         var picture = await query.AskAsync(ct);
-        var plan = new SwapBoard(picture.Input).Count(picture.Swaps.ToDictionary(s => s.Key, s => s.Value.WindowId));
+        var plan = new SwapCosting(picture.Input).Count(picture.Swaps.ToDictionary(s => s.Key, s => s.Value.WindowId));
         return new KeptPlanView(picture, plan, OrderList.For(picture.Input, plan));
     }
 }

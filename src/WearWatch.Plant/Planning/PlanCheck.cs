@@ -14,7 +14,7 @@ public static class PlanCheck
     /// The places that are told, and what is wrong with them; refusals name the field, such as <c>swaps[2].shutdown</c>.
     /// </summary>
     public static (IReadOnlyDictionary<string, DraftPlace> Places, IReadOnlyList<Refusal> Faults) Read(
-        PlanDraft draft, PlanToldJson told)
+        PlanDraft draft, PlanEntryJson told)
     {
         var (places, faults) = (new Dictionary<string, DraftPlace>(), new List<Refusal>());
         if (told.Revision is null)
@@ -33,7 +33,7 @@ public static class PlanCheck
         return (places, faults);
     }
 
-    private static (DraftPlace? Place, Refusal? Fault) PlaceOf(PlanDraft draft, SwapToldJson swap)
+    private static (DraftPlace? Place, Refusal? Fault) PlaceOf(PlanDraft draft, SwapEntryJson swap)
     {
         var picture = draft.Picture;
         if (swap.Chain is not { } chain || !picture.Faces.TryGetValue(chain, out var face))

@@ -34,7 +34,7 @@ public sealed class PlanDesk(PlanQuery query, PlanKeeping keeping)
     /// <param name="told">Where the swaps stand; chains that it does not name stay as they are.</param>
     /// <param name="by">Who decides so.</param>
     /// <param name="ct">Ends it.</param>
-    public async Task<PlanAnswer> SaveAsync(PlanToldJson told, string by, CancellationToken ct)
+    public async Task<PlanAnswer> SaveAsync(PlanEntryJson told, string by, CancellationToken ct)
     {
         var draft = await ShowAsync(ct);
         var (places, faults) = PlanCheck.Read(draft, told);

@@ -19,7 +19,7 @@ public sealed class PlanDraft
     public PlanDraft(PlanPicture picture)
     {
         Picture = picture;
-        Board = new SwapBoard(picture.Input);
+        Board = new SwapCosting(picture.Input);
         var windows = picture.Input.Windows.Select(w => w.Id).ToHashSet();
         start = picture.Swaps
             .ToImmutableDictionary(s => s.Key, s => new DraftPlace(s.Value.WindowId, s.Value.Placing, s.Value.Note));
@@ -37,7 +37,7 @@ public sealed class PlanDraft
     public IReadOnlyList<string> Homeless { get; }
 
     /// <summary>Counts what places cost, under the circumstances that are supposed.</summary>
-    public SwapBoard Board { get; private set; }
+    public SwapCosting Board { get; private set; }
 
     /// <summary>The draft as it stands now.</summary>
     public SwapPlan Plan { get; private set; }
@@ -117,7 +117,7 @@ public sealed class PlanDraft
     public void Suppose(WhatIf? whatIf)
     {
         WhatIf = whatIf;
-        Board = new SwapBoard(whatIf?.Apply(Picture.Input) ?? Picture.Input);
+        Board = new SwapCosting(whatIf?.Apply(Picture.Input) ?? Picture.Input);
         AsItIs = Board.Count(start.ToDictionary(p => p.Key, p => p.Value.WindowId));
         ByDueDate = SwapPlanner.ByEarliestDueDate(Board.Input);
         Show(places);

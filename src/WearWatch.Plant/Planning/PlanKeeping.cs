@@ -19,7 +19,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
-        var standing = await db.Swaps.Where(s => s.Outcome == SwapOutcome.Planned).ToDictionaryAsync(s => s.ChainId, ct);
+        var standing = await db.Swaps.Where(s => s.Outcome == SwapEnd.Planned).ToDictionaryAsync(s => s.ChainId, ct);
         var windows = draft.Picture.Input.Windows.ToDictionary(w => w.Id);
         var (now, changed, fresh) = (clock.GetUtcNow(), 0, new List<SwapRow>());
         foreach (var (name, face) in draft.Picture.Faces)
@@ -30,7 +30,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
                 : (old.WindowId, old.Placing, old.Note) == (place.WindowId, place.Placing, place.Note);
             if (isAsItWas) continue;
             changed++;
-            if (old is not null) (old.Outcome, old.OutcomeBy, old.OutcomeAt) = (SwapOutcome.Replaced, by, now);
+            if (old is not null) (old.Outcome, old.OutcomeBy, old.OutcomeAt) = (SwapEnd.Replaced, by, now);
             if (place.IsNothing) continue;
             var window = place.WindowId is { } id ? windows[id] : null;
             fresh.Add(new SwapRow
@@ -61,7 +61,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
         await using var db = await databases.CreateDbContextAsync(ct);
         var begun = await (from swap in db.Swaps
                            join chain in db.Chains on swap.ChainId equals chain.Id
-                           where swap.Outcome == SwapOutcome.Planned && swap.Start != null && swap.Start <= now
+                           where swap.Outcome == SwapEnd.Planned && swap.Start != null && swap.Start <= now
                            orderby swap.Start
                            select new { swap, chain }).AsNoTracking().ToListAsync(ct);
         return [.. begun.Select(b => (b.swap, b.chain))];
@@ -88,7 +88,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
             ToldBy = by,
         };
         var answer = await desk.TakeEventAsync(fitted, ct);
-        if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapOutcome.Done, told.Note, by, ct);
+        if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapEnd.Done, told.Note, by, ct);
         return answer;
     }
 
@@ -96,10 +96,10 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
     public async Task NotDoneAsync(long swapId, string why, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        await EndAsync(db, await db.Swaps.SingleAsync(s => s.Id == swapId, ct), SwapOutcome.NotDone, why, by, ct);
+        await EndAsync(db, await db.Swaps.SingleAsync(s => s.Id == swapId, ct), SwapEnd.NotDone, why, by, ct);
     }
 
-    private async Task EndAsync(WearDb db, SwapRow swap, SwapOutcome outcome, string note, string by, CancellationToken ct)
+    private async Task EndAsync(WearDb db, SwapRow swap, SwapEnd outcome, string note, string by, CancellationToken ct)
     {
         (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (outcome, note, by, clock.GetUtcNow());
         await db.SaveChangesAsync(ct);

@@ -39,7 +39,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             Costs = PlanRows.ToCosts(costs, await db.LineCosts.AsNoTracking().ToListAsync(ct)),
             Calendar = calendar,
         };
-        var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapOutcome.Planned)
+        var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapEnd.Planned)
             .ToDictionaryAsync(s => s.ChainId, ct);
         var terms = await db.SwapTerms.AsNoTracking().ToDictionaryAsync(t => t.ChainId, ct);
         var works = (await db.SwapWorks.AsNoTracking().ToListAsync(ct)).ToDictionary(w => w.Family, PlanRows.ToWork);
@@ -73,7 +73,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     /// Which state the decisions have: rows are only added, and each ends once, so that a number never comes again.
     /// </summary>
     internal static async Task<int> RevisionAsync(WearDb db, CancellationToken ct) =>
-        await db.Swaps.CountAsync(ct) + await db.Swaps.CountAsync(s => s.Outcome != SwapOutcome.Planned, ct);
+        await db.Swaps.CountAsync(ct) + await db.Swaps.CountAsync(s => s.Outcome != SwapEnd.Planned, ct);
 
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);

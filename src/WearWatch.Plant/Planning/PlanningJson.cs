@@ -5,6 +5,6 @@ namespace WearWatch.Plant.Planning;
 /// <summary>The wire shapes of the swap plan, for the command line and the API alike.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
 [JsonSerializable(typeof(PlanJson))]
-[JsonSerializable(typeof(PlanToldJson))]
+[JsonSerializable(typeof(PlanEntryJson))]
 [JsonSerializable(typeof(WhatIfJson))]
 public sealed partial class PlanningJson : JsonSerializerContext;

@@ -18,7 +18,7 @@ internal static class NoticeKeeping
             yield return new Notice(NoticeKind.OilingDue, Urgent: false, chain.Oiling.Basis,
                 chain.Oiling.Task == OilingTask.CheckOiler ? "Look at the oiler and record it." : "Oil the chain and record it.");
         if (chain.Lubricator is { } silent) yield return LubricatorSilent(silent);
-        if (LookNotice.Of(chain.Raw.Card, chain.Raw.Looks, chain.Raw.Events) is { } found) yield return found;
+        if (InspectionNotice.Of(chain.Raw.Card, chain.Raw.Looks, chain.Raw.Events) is { } found) yield return found;
         if (chain.Raw.WaitingRows is [var first, ..] && !all.Any(n => n.Kind == NoticeKind.ReadingHeldBack))
             yield return new Notice(NoticeKind.ReadingHeldBack, Urgent: false, first.WhyWaiting,
                 "Say yes to the reading, correct it or withdraw it.");

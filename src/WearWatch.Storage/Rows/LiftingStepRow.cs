@@ -25,7 +25,7 @@ public sealed class LiftingStepRow
     public required string Reason { get; init; }
 
     /// <summary>Of a release: the findings that it closes.</summary>
-    public IReadOnlyList<LookPoint> Closes { get; init; } = [];
+    public IReadOnlyList<InspectionPoint> Closes { get; init; } = [];
 
     public DateTimeOffset ReceivedAt { get; init; }
 }

@@ -15,7 +15,7 @@ public sealed class PhotoRow
     /// <summary>The key of the look that it belongs to.</summary>
     public required string LookKey { get; init; }
 
-    public LookPoint Point { get; init; }
+    public InspectionPoint Point { get; init; }
 
     /// <summary>The picture: JPEG, checked, without what a camera writes beside it.</summary>
     public required byte[] Jpeg { get; init; }

@@ -14,7 +14,7 @@ public enum SwapPlacing
 }
 
 /// <summary>What became of a planned swap.</summary>
-public enum SwapOutcome
+public enum SwapEnd
 {
     /// <summary>It is planned.</summary>
     Planned,
@@ -54,7 +54,7 @@ public sealed class SwapRow
 
     public DateTimeOffset DecidedAt { get; init; }
 
-    public SwapOutcome Outcome { get; set; }
+    public SwapEnd Outcome { get; set; }
 
     /// <summary>Why it was not done, or what else is to be said of it.</summary>
     public string OutcomeNote { get; set; } = "";

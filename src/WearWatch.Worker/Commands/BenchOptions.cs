@@ -37,7 +37,7 @@ internal static class BenchOptions
     /// <param name="doubt">What speaks against telling a sheet at all; null for nothing.</param>
     public static int Tell<T>(Screen screen, BenchAnswer<T> answer, Action<T> tell, Func<T, Refusal?>? doubt = null)
     {
-        var sheet = answer is BenchAnswer<T>.Answered answered ? answered.Sheet : default;
+        var sheet = answer is BenchAnswer<T>.Answered answered ? answered.Result : default;
         var refusals = answer is BenchAnswer<T>.Refused refused ? refused.Refusals : doubt?.Invoke(sheet!) is { } one
             ? [one]
             : [];

@@ -50,7 +50,7 @@ internal static class DriveCommand
             "wearwatch drive --type M112x160 --teeth 8 --driven-teeth 8 --speed \"76 m/h\" --power 0.2 --centre 24000");
     }
 
-    private static void Tell(Screen screen, DriveSheet sheet, bool asJson)
+    private static void Tell(Screen screen, DriveCalculation sheet, bool asJson)
     {
         if (asJson)
         {

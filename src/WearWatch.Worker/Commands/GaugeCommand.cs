@@ -78,10 +78,10 @@ internal static class GaugeCommand
             "wearwatch gauge --pitch-mm 19.05 --pitches 14 --length-in \"10 5/8\" --tool caliper --temperature-c 45 --json");
     }
 
-    private static Refusal? Doubted(GaugeSheet sheet) =>
+    private static Refusal? Doubted(GaugeCalculation sheet) =>
         sheet.Doubt is { } doubt ? new Refusal("length", doubt + " If it is right all the same, add --confirmed.") : null;
 
-    private static void Tell(Screen screen, GaugeSheet sheet, bool asJson)
+    private static void Tell(Screen screen, GaugeCalculation sheet, bool asJson)
     {
         if (asJson)
         {

@@ -43,7 +43,7 @@ internal static class LimitCommand
             "wearwatch limit --type 20B-2 --teeth 21,45 --take-up-mm 60 --chain-pitches 140 --elongation-pct 1.6");
     }
 
-    private static void Tell(Screen screen, LimitSheet sheet, bool asJson)
+    private static void Tell(Screen screen, LimitCalculation sheet, bool asJson)
     {
         if (asJson)
         {

@@ -33,7 +33,7 @@ internal static class OilCommand
             "wearwatch oil --type 80 --speed 2 --ambient-c 40 --method hand --json");
     }
 
-    private static void Tell(Screen screen, OilSheet sheet, bool asJson)
+    private static void Tell(Screen screen, OilCalculation sheet, bool asJson)
     {
         if (asJson)
         {

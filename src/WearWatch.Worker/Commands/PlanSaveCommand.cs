@@ -36,12 +36,12 @@ internal static class PlanSaveCommand
         return command.WithExamples("wearwatch plan save plan.json --by \"day shift\" --data /srv/wearwatch");
     }
 
-    private static async Task<PlanToldJson?> ReadAsync(FileInfo file, Screen screen, CancellationToken ct)
+    private static async Task<PlanEntryJson?> ReadAsync(FileInfo file, Screen screen, CancellationToken ct)
     {
         try
         {
             await using var text = file.OpenRead();
-            if (await JsonSerializer.DeserializeAsync(text, PlanningJson.Default.PlanToldJson, ct) is { } told)
+            if (await JsonSerializer.DeserializeAsync(text, PlanningJson.Default.PlanEntryJson, ct) is { } told)
                 return told;
             await screen.Error.WriteLineAsync($"{file.Name}:1: It holds no plan.");
         }

@@ -12,7 +12,7 @@ public static class ChainCatalogue
     private static readonly string[] Prefixes =
         ["ISO606", "ISO1275", "ISO1977", "ISO4347", "DIN8187", "DIN8188", "DIN8165", "DIN22252", "ANSI", "ASME", "NO.", "#"];
 
-    private static readonly Dictionary<string, ChainTypeRow> ByName = ChainTypeRow.ReadAll()
+    private static readonly Dictionary<string, ChainTypeText> ByName = ChainTypeText.ReadAll()
         .SelectMany(row => row.Names.Select(name => (name: Normal(name), row)))
         .ToDictionary(pair => pair.name, pair => pair.row, StringComparer.Ordinal);
 

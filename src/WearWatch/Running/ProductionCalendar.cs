@@ -13,7 +13,7 @@ public sealed class ProductionCalendar
 
     private readonly ILookup<DayOfWeek, Shift> shifts;
     private readonly double plannedHoursPerWeek;
-    private RunningRecord record = RunningRecord.Empty;
+    private RunningLog record = RunningLog.Empty;
 
     /// <summary>Makes a calendar.</summary>
     /// <param name="shifts">The weekly shifts; empty means round the clock.</param>
@@ -59,7 +59,7 @@ public sealed class ProductionCalendar
     /// <summary>
     /// This calendar for a line of which is known when it really ran: that takes the place of the plan where it tells.
     /// </summary>
-    public ProductionCalendar Knowing(RunningRecord ran)
+    public ProductionCalendar Knowing(RunningLog ran)
     {
         if (ran.Stretches.Count == 0) return this;
         var knowing = (ProductionCalendar)MemberwiseClone();

@@ -75,7 +75,7 @@ public sealed record Assessment
     public WearTrack Track => Carried.Track;
 
     /// <summary>The track told in the terms of the chain.</summary>
-    public required WearView View { get; init; }
+    public required WearNow View { get; init; }
 
     /// <summary>Probability that the limit will have been passed at a moment.</summary>
     public double ProbabilityPassedBy(DateTimeOffset moment, ProductionCalendar calendar, DateTimeOffset now) =>
@@ -103,7 +103,7 @@ public sealed record Assessment
         var carried = (from?.LeadsTo(history.Current, prior) == true ? from : CarriedTrack.Start(history.Current, prior))
             .On(filter, history.Current);
         var (track, observations) = carried;
-        var view = WearView.Of(track, filter);
+        var view = WearNow.Of(track, filter);
         var limit = ReplacementLimit.For(card, Shortening.PitchesOut(events));
         var forecast = (spread ?? ForecastSpread.AsMade).Apply(filter.Forecast(history.Current, track, limit.Percent));
         double? elongation = observations.Count > 0 ? view.ElongationPercent : null;

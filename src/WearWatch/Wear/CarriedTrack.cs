@@ -28,7 +28,7 @@ public sealed record CarriedTrack(WearTrack Track, IReadOnlyList<JudgedObservati
         foreach (var observation in chain.Observations.Skip(Observations.Count))
         {
             track = filter.Step(chain, track, observation);
-            var view = WearView.Of(track, filter);
+            var view = WearNow.Of(track, filter);
             judged.Add(new(observation, view.ProbabilityLastMisread, view.ProbabilityRateRose)
             {
                 RatePercentPer1000Hours = Math.Exp(view.LogRate),

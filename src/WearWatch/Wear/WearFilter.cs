@@ -47,7 +47,7 @@ public sealed class WearFilter(WearConstants constants)
     public (double Percent, double Deviation) Expect(FittedChain chain, WearPrior prior, double hours)
     {
         var track = Follow(chain, prior, chain.Observations.Where(o => o.HoursSinceFitting < hours));
-        var view = WearView.Of(track with { Hours = HoursOnTrack(chain, hours) }, this);
+        var view = WearNow.Of(track with { Hours = HoursOnTrack(chain, hours) }, this);
         return (view.ElongationPercent - chain.RunInLeftPercent(hours, Constants), view.ElongationDeviationPercent);
     }
 

@@ -99,7 +99,7 @@ internal static class DeskBenchmark
     }
 
     /// <summary>The dashboard in this process, its jobs idle.</summary>
-    private sealed class Desk(string folder) : WebApplicationFactory<DeskOpening>
+    private sealed class Desk(string folder) : WebApplicationFactory<EngineerOpening>
     {
         protected override void ConfigureWebHost(IWebHostBuilder builder)
         {

@@ -54,8 +54,8 @@ public sealed class GaugeVectorTests(Screen screen)
         var unit = entry.Unit == "in" ? LengthUnit.Inch : LengthUnit.Millimetre;
         var text = string.Join(
             "; ", entry.Lengths.Select(l => entry.Tool == "caliper" ? MeasuredLengthText.OverRollers(l.One, l.Other) : l.One));
-        if (LengthsTold.Read(text, unit) is LengthsTold.NotUnderstood not) return "refused " + not.Reason;
-        var lengths = (LengthsTold.Understood)LengthsTold.Read(text, unit);
+        if (EnteredLengths.Read(text, unit) is EnteredLengths.NotUnderstood not) return "refused " + not.Reason;
+        var lengths = (EnteredLengths.Understood)EnteredLengths.Read(text, unit);
         var outcome = Gauge.Measure(new MeasuredSpan
         {
             PitchMm = entry.PitchMm,
@@ -76,7 +76,7 @@ public sealed class GaugeVectorTests(Screen screen)
         };
     }
 
-    private static string Shown(string text, LengthsTold.Understood lengths, Elongation e) => FormattableString.Invariant(
+    private static string Shown(string text, EnteredLengths.Understood lengths, Elongation e) => FormattableString.Invariant(
         $"{text} = {lengths.MeanMm:0.00}: {e.Percent:0.00} {e.ExpandedUncertaintyPercent:0.00} {e.ScatterPercent:0.0000} ");
 
     private static TypedEntry Entry(Random chance)

@@ -11,7 +11,7 @@ public sealed class NoteTests
 
     /// <summary>Who keeps and carries them.</summary>
     private static readonly string[] Keep =
-        ["ChainEvent", "NewEvent", "EventRow", "Told", "Fingerprint", "EntryCheck", "EventColumns"];
+        ["ChainEvent", "NewEvent", "EventRow", "EntryRows", "Fingerprint", "EntryCheck", "EventColumns"];
 
     /// <summary>Who shows them to a person.</summary>
     private static readonly string[] Show = ["EventJson", "EventPanel", "ChangesQuery", "ReadingTable"];

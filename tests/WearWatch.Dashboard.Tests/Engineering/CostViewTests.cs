@@ -22,7 +22,7 @@ public sealed class CostViewTests
     [Fact]
     public void A_chain_swapped_at_half_of_its_limit_throws_half_of_its_life_away()
     {
-        var sheet = CostSheet.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, lastPercent: 1.5), Terms, Year);
+        var sheet = CostStatement.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, lastPercent: 1.5), Terms, Year);
         Assert.Equal((1, 0, 500.0, 100.0, 0.0), (sheet.Swaps, sheet.Broke, sheet.Chains, sheet.Stops, sheet.Breakdowns));
         Assert.Equal((250.0, 1000.0), (sheet.UnusedPrice, sheet.UnusedHours));
         Assert.Equal(2300 - 100, sheet.Saved);
@@ -32,7 +32,7 @@ public sealed class CostViewTests
     [Fact]
     public void A_chain_run_past_its_limit_takes_its_sprockets_along_and_one_that_broke_costs_the_breakdown()
     {
-        var sheet = CostSheet.Of(
+        var sheet = CostStatement.Of(
             Chain(), Life(2000, LifeEnd.ReachedLimit, lastPercent: 3.2) with { HoursRun = 2100, Broke = true }, Terms, Year);
         Assert.Equal(
             (500.0, 200.0, 0.0, 2300.0, 0.0), (sheet.Chains, sheet.Sprockets, sheet.Stops, sheet.Breakdowns, sheet.UnusedPrice));
@@ -48,18 +48,19 @@ public sealed class CostViewTests
             FittedAt = Year.From.AddDays(-100),
             EndedAt = Year.From.AddDays(100),
         };
-        Assert.Equal(1000, CostSheet.Of(Chain(), life, Terms, Year).Hours, 1e-6);
-        Assert.Equal(1000, CostSheet.Of(Chain(), life, Terms, Year.YearBefore).Hours, 1e-6);
-        Assert.Equal(0, CostSheet.Of(Chain(), life, Terms, Year.YearBefore).Swaps);
+        Assert.Equal(1000, CostStatement.Of(Chain(), life, Terms, Year).Hours, 1e-6);
+        Assert.Equal(1000, CostStatement.Of(Chain(), life, Terms, Year.YearBefore).Hours, 1e-6);
+        Assert.Equal(0, CostStatement.Of(Chain(), life, Terms, Year.YearBefore).Swaps);
     }
 
     [Fact]
     public void A_chain_that_still_runs_costs_nothing_yet_and_a_day_nobody_told_is_in_no_year()
     {
         Assert.Equal((0.0, 1000.0),
-            (CostSheet.Of(Chain(), Life(1000, LifeEnd.StillRunning, 1) with { Removed = false }, Terms, Year).Total, 1000.0));
+            (CostStatement.Of(Chain(), Life(1000, LifeEnd.StillRunning, 1) with { Removed = false }, Terms, Year).Total, 1000.0));
         Assert.Equal(
-            new CostSheet(), CostSheet.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, 1) with { EndedAt = null }, Terms, Year));
+            new CostStatement(),
+            CostStatement.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, 1) with { EndedAt = null }, Terms, Year));
     }
 
     [Fact]

@@ -42,14 +42,14 @@ public sealed class DriverTests
     [Fact]
     public void An_effect_on_a_logarithm_is_told_for_twice_the_quantity()
     {
-        var row = DriverRow.Of(new LearnedEffect("ln(load / 0.5)", 1, 0.1), [Desk.Card(), Desk.Card(load: null)]);
+        var row = DriverLine.Of(new LearnedEffect("ln(load / 0.5)", 1, 0.1), [Desk.Card(), Desk.Card(load: null)]);
         Assert.Equal(2, row.Factor, 12);
         Assert.True(row.Low < 2 && 2 < row.High && row.IsDriver);
         Assert.Equal(1, row.Chains);
     }
 
     [Fact]
-    public void Only_chains_in_a_state_bear_on_its_effect() => Assert.Equal(1, DriverRow.Of(
+    public void Only_chains_in_a_state_bear_on_its_effect() => Assert.Equal(1, DriverLine.Of(
         new LearnedEffect("dust Heavy", 0.7, 0.2),
         [Desk.Card(), Desk.Card(dust: DustLevel.Heavy), Desk.Card(dust: null)]).Chains);
 

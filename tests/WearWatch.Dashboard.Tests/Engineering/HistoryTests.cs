@@ -59,9 +59,9 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
     [Fact]
     public async Task A_look_stands_there_with_what_was_found()
     {
-        await host.Get<LookDesk>().TakeAsync(
-            new NewLook("look", "K-1", A.Now, null,
-                [new Finding(LookPoint.Sag, true, "hangs low"), new Finding(LookPoint.Corrosion, false)], "ann"), Ct);
+        await host.Get<InspectionDesk>().TakeAsync(
+            new NewInspection("look", "K-1", A.Now, null,
+                [new Finding(InspectionPoint.Sag, true, "hangs low"), new Finding(InspectionPoint.Corrosion, false)], "ann"), Ct);
         var rows = (await host.CreateClient().GetStringAsync("/engineering/history/looks.csv", Ct))
             .Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(2, rows.Length);

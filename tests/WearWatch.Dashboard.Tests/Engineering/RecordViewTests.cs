@@ -50,7 +50,7 @@ public sealed class RecordViewTests
     {
         var chain = Desk.Chain(Desk.Card(), (12_000, LifeEnd.ReachedLimit));
         // last reading 6,000 h, 1,000 to 9,000 h left
-        var score = KeptRecord.Score(chain, chain.Lives[0], 0.75, A.Forecast(1)).Score;
+        var score = KeptForecasts.Score(chain, chain.Lives[0], 0.75, A.Forecast(1)).Score;
         Assert.Equal((6000, 9000, 0.75), (score.LastReadingHours, score.StandingHours, score.LifeShare));
         Assert.Equal((11_000.0 - 12_000) / 3000, score.RelativeError!.Value, 9);
         Assert.True(score.Held90);

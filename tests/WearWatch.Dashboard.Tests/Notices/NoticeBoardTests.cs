@@ -40,7 +40,7 @@ public sealed class NoticeBoardTests : IAsyncLifetime
     [Fact]
     public async Task A_judgement_is_kept_told_to_the_screens_and_can_be_taken_back()
     {
-        var judging = host.Get<NoticeJudging>();
+        var judging = host.Get<NoticeDesk>();
         var id = (await AskAsync(new NoticeFilter()))[0].Id;
         var told = new List<int>();
         host.Get<WearWatch.Storage.PlantNews>().ChainsChanged += ids => told.AddRange(ids);
@@ -62,7 +62,7 @@ public sealed class NoticeBoardTests : IAsyncLifetime
     }
 
     private async Task<IReadOnlyList<NoticeLine>> AskAsync(NoticeFilter filter) =>
-        await host.Get<NoticeBoard>().AskAsync(filter, Ct);
+        await host.Get<NoticesQuery>().AskAsync(filter, Ct);
 
     private static NoticeRow Notice(int chain, NoticeKind kind, bool urgent, bool ended = false) => new()
     {

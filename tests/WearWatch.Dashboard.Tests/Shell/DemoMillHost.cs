@@ -34,7 +34,7 @@ public sealed class DemoMillHost : IAsyncLifetime
             ChainId = chain.Id,
             Key = "photo",
             LookKey = "look",
-            Point = LookPoint.CrackedOrTurnedParts,
+            Point = InspectionPoint.CrackedOrTurnedParts,
             Jpeg = [0xff, 0xd8, 0xff, 0xd9],
         };
         db.Photos.Add(photo);

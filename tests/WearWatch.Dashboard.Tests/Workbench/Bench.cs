@@ -8,14 +8,14 @@ internal static class Bench
 {
     public static Asked Ask(string query) => BenchAddress.Of(new Uri("http://localhost/x?" + query)).Ask();
 
-    public static GaugeSheet Gauge(string query) =>
-        Assert.IsType<BenchAnswer<GaugeSheet>.Answered>(GaugeBench.Answer(Ask(query))).Sheet;
+    public static GaugeCalculation Gauge(string query) =>
+        Assert.IsType<BenchAnswer<GaugeCalculation>.Answered>(GaugeBench.Answer(Ask(query))).Result;
 
-    public static LimitSheet Limit(string query) =>
-        Assert.IsType<BenchAnswer<LimitSheet>.Answered>(LimitBench.Answer(Ask(query))).Sheet;
+    public static LimitCalculation Limit(string query) =>
+        Assert.IsType<BenchAnswer<LimitCalculation>.Answered>(LimitBench.Answer(Ask(query))).Result;
 
-    public static DriveSheet Drive(string query) =>
-        Assert.IsType<BenchAnswer<DriveSheet>.Answered>(DriveBench.Answer(Ask(query))).Sheet;
+    public static DriveCalculation Drive(string query) =>
+        Assert.IsType<BenchAnswer<DriveCalculation>.Answered>(DriveBench.Answer(Ask(query))).Result;
 
     /// <summary>The fields that were refused, in order.</summary>
     public static IEnumerable<string> Refused<T>(BenchAnswer<T> answer) =>

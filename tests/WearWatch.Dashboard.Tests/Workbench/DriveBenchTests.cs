@@ -24,7 +24,7 @@ public sealed class DriveBenchTests
     [Fact]
     public void A_power_that_no_chain_stands_is_refused_in_words()
     {
-        var refused = Assert.IsType<BenchAnswer<DriveSheet>.Refused>(
+        var refused = Assert.IsType<BenchAnswer<DriveCalculation>.Refused>(
             DriveBench.Answer(Bench.Ask("type=M112x160&teeth=8&driven_teeth=8&speed=76 m/h&power=400 hp&centre=24000")));
         var reason = Assert.Single(refused.Refusals);
         Assert.Equal("power", reason.Field);

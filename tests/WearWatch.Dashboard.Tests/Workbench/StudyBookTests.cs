@@ -22,7 +22,7 @@ public sealed class StudyBookTests
 
         var kept = Assert.Single(await book.AskAsync(MeasuringStudyKind.Crossed, Ct));
         Assert.Equal(("Tapes, May", "Ines", 3.0, StudyExample.Crossed), (kept.Name, kept.KeptBy, kept.Limit, kept.Readings));
-        Assert.Null(StudySheet.Read(kept.Readings).Wrong);
+        Assert.Null(StudyText.Read(kept.Readings).Wrong);
         Assert.NotEqual(default, kept.KeptAt);
     }
 }

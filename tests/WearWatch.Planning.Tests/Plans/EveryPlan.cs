@@ -3,7 +3,7 @@ using WearWatch.Planning.Plans;
 namespace WearWatch.Planning.Tests.Plans;
 
 /// <summary>
-/// Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapBoard.Count"/>.
+/// Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapCosting.Count"/>.
 /// </summary>
 internal static class EveryPlan
 {
@@ -13,7 +13,7 @@ internal static class EveryPlan
             Placements: (IReadOnlyDictionary<string, string?>)new Dictionary<string, string?>());
         foreach (var placements in Ways(input))
         {
-            if (new SwapBoard(input).Count(placements).Cost.Total is var cost && cost < best.Cost) best = (cost, placements);
+            if (new SwapCosting(input).Count(placements).Cost.Total is var cost && cost < best.Cost) best = (cost, placements);
         }
 
         return best;

@@ -9,7 +9,7 @@ public sealed class MonotoneCostTests
     private static readonly Dictionary<string, string?> Spread =
         new() { ["C1"] = "L2/14", ["C2"] = "L1/28", ["C3"] = "L2/14", ["C4"] = "L1/28", ["C5"] = "L2/42" };
 
-    private static double CostOf(PlanInput input) => new SwapBoard(input).Count(Spread).Cost.Total;
+    private static double CostOf(PlanInput input) => new SwapCosting(input).Count(Spread).Cost.Total;
 
     [Fact]
     public void Dearer_stops_breakdowns_overtime_or_haste_never_make_a_plan_cheaper() =>

@@ -14,7 +14,7 @@ public sealed class OrderListTests
         var input = A.Input([.. days.Select((d, i) => Of100Pitches($"C{i}", d + 0.5))],
             [.. days.Select(d => A.Window(d))]) with
         { Spares = spare is null ? [] : [spare] };
-        var plan = new SwapBoard(input)
+        var plan = new SwapCosting(input)
             .Count(input.Tasks.Select((t, i) => (t.Chain, input.Windows[i].Id)).ToDictionary(x => x.Chain, x => (string?)x.Id));
         return OrderList.For(input, plan).Single(o => o.Spare.Part == A.Chain16B);
     }

@@ -19,7 +19,7 @@ public sealed class SimulatedPlanTests
         var input = A.SmallPlant(seed, chains: 12);
         Agree(input, await SwapPlanner.ProposeAsync(input, PlannerEffort.Usual, null, TestContext.Current.CancellationToken),
             seed);
-        Agree(input, new SwapBoard(input).Count(new Dictionary<string, string?>()), seed);
+        Agree(input, new SwapCosting(input).Count(new Dictionary<string, string?>()), seed);
     }
 
     private static void Agree(PlanInput input, SwapPlan plan, int seed)

@@ -9,7 +9,7 @@ public sealed class SwapBoardTests
     [InlineData(5)]
     public void The_change_shown_for_a_move_is_the_difference_of_two_counts(int seed)
     {
-        var board = new SwapBoard(A.SmallPlant(seed));
+        var board = new SwapCosting(A.SmallPlant(seed));
         var placements = new Dictionary<string, string?> { ["C1"] = "L2/14", ["C2"] = "L1/28", ["C4"] = "L1/14" };
         var before = board.Count(placements).Cost.Total;
         foreach (var move in board.MovesOf("C1", placements))
@@ -25,7 +25,7 @@ public sealed class SwapBoardTests
     [Fact]
     public void What_waiting_costs_is_the_move_to_the_next_shutdown()
     {
-        var board = new SwapBoard(A.SmallPlant(3));
+        var board = new SwapCosting(A.SmallPlant(3));
         var placements = new Dictionary<string, string?> { ["C1"] = "L2/14", ["C2"] = "L1/42" };
         var waiting = board.CostsOfWaiting(placements);
         Assert.Equal(["C1"], waiting.Keys);
@@ -33,10 +33,10 @@ public sealed class SwapBoardTests
     }
 
     [Fact]
-    public void Parallel_strands_move_together() => Assert.Equal(["C3", "C5"], new SwapBoard(A.SmallPlant(3)).Together("C3"));
+    public void Parallel_strands_move_together() => Assert.Equal(["C3", "C5"], new SwapCosting(A.SmallPlant(3)).Together("C3"));
 
     [Fact]
     public void A_window_that_is_gone_means_not_in_the_horizon() =>
-        Assert.All(new SwapBoard(A.SmallPlant(3)).Count(new Dictionary<string, string?> { ["C1"] = "L2/99" }).Placements,
+        Assert.All(new SwapCosting(A.SmallPlant(3)).Count(new Dictionary<string, string?> { ["C1"] = "L2/99" }).Placements,
             p => Assert.Null(p.Window));
 }

@@ -151,7 +151,7 @@ public sealed class SwapPlannerTests
     [Fact]
     public void A_chain_not_placed_yet_is_named_with_the_shutdown_that_would_be_cheaper()
     {
-        var board = new SwapBoard(A.Input([A.Swap(forecast: A.Certain(15 * 24))], [A.Window(7), A.Window(14)]));
+        var board = new SwapCosting(A.Input([A.Swap(forecast: A.Certain(15 * 24))], [A.Window(7), A.Window(14)]));
         var left = Assert.Single(board.Count(new Dictionary<string, string?>()).Remarks);
         Assert.StartsWith("Place it in the shutdown of 2026-03-16", left.WhatWouldHelp, StringComparison.Ordinal);
     }
@@ -188,8 +188,8 @@ public sealed class SwapPlannerTests
     public void What_a_move_costs_is_the_difference_of_two_counts()
     {
         var input = A.SmallPlant(4);
-        var before = new SwapBoard(input).Count(new Dictionary<string, string?>());
-        var after = new SwapBoard(input).Count(new Dictionary<string, string?> { ["C1"] = "L2/14" });
+        var before = new SwapCosting(input).Count(new Dictionary<string, string?>());
+        var after = new SwapCosting(input).Count(new Dictionary<string, string?> { ["C1"] = "L2/14" });
         Assert.Null(WindowOf(before, "C1"));
         Assert.Equal("L2/14", WindowOf(after, "C1"));
         Assert.NotEqual(before.Cost.Total, after.Cost.Total);

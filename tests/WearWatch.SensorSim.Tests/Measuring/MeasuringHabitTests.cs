@@ -66,7 +66,7 @@ public sealed class MeasuringHabitTests
             var habit = MeasuringHabit.At(position, 28, Chance.For(3, position.ChainName));
             Assert.Single(habit.WearShares, share => share == 1);
             Assert.Equal(habit.Places.Count, habit.WearShares.Count);
-            if (position.Size.Family == ChainFamily.Roller) Assert.Single(habit.Places);
+            if (position.Size.Family == MillFamily.Roller) Assert.Single(habit.Places);
         }
     }
 

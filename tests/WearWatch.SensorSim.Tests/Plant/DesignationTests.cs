@@ -10,7 +10,7 @@ public sealed class DesignationTests
             .Skip(1).Select(line => line.Split(',')).ToDictionary(cells => cells[0]);
 
     public static TheoryData<string> Designations { get; } =
-        [.. Sizes.Where(s => s.Family != ChainFamily.RoundLink).Select(s => s.Designation).Distinct()];
+        [.. Sizes.Where(s => s.Family != MillFamily.RoundLink).Select(s => s.Designation).Distinct()];
 
     private static IEnumerable<ChainSize> Sizes => Mill.Lines.SelectMany(l => l.Positions).Select(p => p.Size);
 
@@ -30,13 +30,13 @@ public sealed class DesignationTests
     [Fact]
     public void A_round_link_chain_is_named_by_its_wire_and_pitch()
     {
-        foreach (var size in Sizes.Where(s => s.Family == ChainFamily.RoundLink))
+        foreach (var size in Sizes.Where(s => s.Family == MillFamily.RoundLink))
             Assert.Equal(size.PitchMm, Number(size.Designation.Split('x')[1]));
     }
 
     [Fact]
     public void All_kinds_of_chain_run_in_the_mill() =>
-        Assert.Equal(Enum.GetValues<ChainFamily>(), Sizes.Select(s => s.Family).Distinct().Order());
+        Assert.Equal(Enum.GetValues<MillFamily>(), Sizes.Select(s => s.Family).Distinct().Order());
 
     [Fact]
     public void Five_lines_have_eighty_positions_with_names_of_their_own()

@@ -15,10 +15,10 @@ public sealed class PlantClockTests
         var begins = new DateTimeOffset(year, month, day, 1, 0, 0, TimeSpan.Zero);
         var ends = new DateTimeOffset(year, endMonth, endDay, 1, 0, 0, TimeSpan.Zero);
 
-        Assert.Equal(1, PlantClock.At(begins.AddTicks(-1)).Offset.TotalHours);
-        Assert.Equal(2, PlantClock.At(begins).Offset.TotalHours);
-        Assert.Equal(2, PlantClock.At(ends.AddTicks(-1)).Offset.TotalHours);
-        Assert.Equal(1, PlantClock.At(ends).Offset.TotalHours);
+        Assert.Equal(1, MillClock.At(begins.AddTicks(-1)).Offset.TotalHours);
+        Assert.Equal(2, MillClock.At(begins).Offset.TotalHours);
+        Assert.Equal(2, MillClock.At(ends.AddTicks(-1)).Offset.TotalHours);
+        Assert.Equal(1, MillClock.At(ends).Offset.TotalHours);
     }
 
     [Fact]
@@ -26,12 +26,12 @@ public sealed class PlantClockTests
     {
         Assert.Equal(
             new DateTimeOffset(2026, 7, 1, 7, 30, 0, TimeSpan.FromHours(2)),
-            PlantClock.At(new DateOnly(2026, 7, 1), new TimeOnly(7, 30)));
+            MillClock.At(new DateOnly(2026, 7, 1), new TimeOnly(7, 30)));
         Assert.Equal(
             new DateTimeOffset(2026, 1, 9, 7, 30, 0, TimeSpan.FromHours(1)),
-            PlantClock.At(new DateOnly(2026, 1, 9), new TimeOnly(7, 30)));
+            MillClock.At(new DateOnly(2026, 1, 9), new TimeOnly(7, 30)));
     }
 
     [Fact]
-    public void The_moment_stays_the_same() => Assert.Equal(A.HistoryEnd.UtcDateTime, PlantClock.At(A.HistoryEnd).UtcDateTime);
+    public void The_moment_stays_the_same() => Assert.Equal(A.HistoryEnd.UtcDateTime, MillClock.At(A.HistoryEnd).UtcDateTime);
 }

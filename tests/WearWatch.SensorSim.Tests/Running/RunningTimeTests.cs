@@ -19,7 +19,7 @@ public sealed class RunningTimeTests
         var midnight = new DateTimeOffset(2023, 10, 28, 0, 0, 0, TimeSpan.Zero);
         for (var moment = midnight; moment < midnight.AddDays(3); moment = moment.AddMinutes(15))
         {
-            var hours = running.HoursAt(PlantClock.At(moment));
+            var hours = running.HoursAt(MillClock.At(moment));
             Assert.True(hours > last, $"{moment}: {hours} after {last}");
             last = hours;
         }

@@ -20,7 +20,7 @@ public sealed class RateHistoryTests
     {
         foreach (var at in (double[])[249, 250, 251, 1000])
         {
-            var rate = A.Rate(0.2, change: new RateChange(at, 2.5));
+            var rate = A.Rate(0.2, change: new RateStep(at, 2.5));
             Assert.Equal(0.2, rate.RateAt(at - 0.1), 1e-12);
             Assert.Equal(0.5, rate.RateAt(at), 1e-12);
             Assert.Equal(0.2e-3 * at + 0.5, rate.WearAt(at + 1000), 1e-12);
@@ -42,7 +42,7 @@ public sealed class RateHistoryTests
     [Fact]
     public void Hours_to_a_wear_turn_back_into_that_wear()
     {
-        var rate = new RateHistory(0.2, Chance.For(5, "there and back"), new RateChange(3_210, 2));
+        var rate = new RateHistory(0.2, Chance.For(5, "there and back"), new RateStep(3_210, 2));
 
         foreach (var wear in (double[])[0.001, 0.5, 0.642, 1, 2.9])
             Assert.Equal(wear, rate.WearAt(rate.HoursTo(wear)), 1e-12);

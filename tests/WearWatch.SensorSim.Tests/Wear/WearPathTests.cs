@@ -75,7 +75,7 @@ public sealed class WearPathTests
     // Oracle: 5,000 h at 0.2 %/1000 h give 1 %; the second percent at 0.6 %/1000 h takes 1,666.67 h.
     [Fact]
     public void A_threefold_rate_shortens_the_rest_to_a_third() => Assert.Equal(
-        5_000 + 5_000 / 3.0, A.Path(rate: A.Rate(0.2, change: new RateChange(5_000, 3))).HoursAt(2), 1e-6);
+        5_000 + 5_000 / 3.0, A.Path(rate: A.Rate(0.2, change: new RateStep(5_000, 3))).HoursAt(2), 1e-6);
 
     [Fact]
     public void A_worn_out_path_stays_at_the_longest_elongation() => Assert.Equal(

@@ -57,8 +57,8 @@ public sealed class RoundTests
     [Fact]
     public void A_chain_is_looked_at_once_a_month_and_at_once_when_nobody_ever_did()
     {
-        Assert.Equal(Last.AddDays(30), LookDue.For(Last, Now).DueAt);
-        Assert.Equal(Now, LookDue.For(null, Now).DueAt);
+        Assert.Equal(Last.AddDays(30), InspectionDue.For(Last, Now).DueAt);
+        Assert.Equal(Now, InspectionDue.For(null, Now).DueAt);
     }
 
     [Fact]

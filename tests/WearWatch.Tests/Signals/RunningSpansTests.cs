@@ -81,7 +81,7 @@ public sealed class RunningSpansTests
     public void A_calendar_that_knows_when_a_line_ran_says_that_for_the_past_and_plans_the_rest()
     {
         var calendar = new ProductionCalendar([], utilisation: 0.5)
-            .Knowing(new RunningRecord([new(Start, Start.AddHours(10), 8), new(Start.AddHours(12), Start.AddHours(24), 0)]));
+            .Knowing(new RunningLog([new(Start, Start.AddHours(10), 8), new(Start.AddHours(12), Start.AddHours(24), 0)]));
         Assert.Equal(8 + 1 + 0 + 12, calendar.Between(Start, Start.AddDays(2)).Hours, 9);
         Assert.Equal(4 + 0.5, calendar.Between(Start.AddHours(5), Start.AddHours(11)).Hours, 9);
         Assert.Equal(Start.AddDays(4), calendar.After(Start.AddDays(2), new RunningHours(24)));
@@ -90,7 +90,7 @@ public sealed class RunningSpansTests
     [Fact]
     public void The_drift_against_the_meter_is_told_over_the_longest_time_that_signals_cover()
     {
-        var record = new RunningRecord(
+        var record = new RunningLog(
             [.. Enumerable.Range(0, 20).Select(d => new RunStretch(Start.AddDays(d), Start.AddDays(d + 1), 10.5))]);
         var drift = MeterDrift.Of(
             [(Start.AddDays(-30), 0), (Start, 300), (Start.AddDays(10), 400), (Start.AddDays(20), 500)], record);

@@ -43,7 +43,7 @@ public sealed class FilterReferenceTests
         foreach (var (observation, want) in FilterReference.Observations(chain).Zip(FilterReference.Steps(chain, "mixture")))
         {
             track = filter.Step(track, observation);
-            var view = WearView.Of(track, filter);
+            var view = WearNow.Of(track, filter);
 
             AssertWithin(0.01, want.Number("l_mean"), view.ElongationPercent);
             AssertWithin(0.01, want.Number("rho_mean"), view.LogRate);

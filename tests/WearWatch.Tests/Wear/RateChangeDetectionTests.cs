@@ -69,7 +69,7 @@ public sealed class RateChangeDetectionTests
         foreach (var observation in chain.Observations)
         {
             track = WearFilter.Default.Step(chain, track, observation);
-            var view = WearView.Of(track, WearFilter.Default);
+            var view = WearNow.Of(track, WearFilter.Default);
             judged.Add(new(observation, view.ProbabilityLastMisread, view.ProbabilityRateRose));
         }
 

@@ -42,7 +42,7 @@ public sealed class WearPropertyTests
         Tracks.Sample(observations =>
         {
             var track = WearFilter.Default.Follow(WearPrior.Broad, observations);
-            var view = WearView.Of(track, WearFilter.Default);
+            var view = WearNow.Of(track, WearFilter.Default);
             var forecast = WearFilter.Default.Forecast(track, 2);
             return forecast.PercentilesHours.Zip(forecast.PercentilesHours.Skip(1)).All(p => p.First <= p.Second && p.First >= 0)
                 && view is { ProbabilityLastMisread: >= 0 and <= 1.0000001, ProbabilityRateRose: >= 0 and <= 1.0000001 }
@@ -122,7 +122,7 @@ public sealed class WearPropertyTests
         {
             var track = WearFilter.Default.Follow(WearPrior.Broad, observations);
             var (glance, drawn) = (WearFilter.Default.Glance(track, 3), WearFilter.Default.Forecast(track, 3));
-            var view = WearView.Of(track, WearFilter.Default);
+            var view = WearNow.Of(track, WearFilter.Default);
             var isClear = drawn.ProbabilityPassed < 0.01
                 && view is { ProbabilityLastMisread: < 0.05, ProbabilityRateRose: < 0.05, LogRateDeviation: < 0.5 };
             return !isClear || glance.MiddleHours / drawn.MiddleHours!.Value is > 0.75 and < 1.35;

@@ -8,7 +8,7 @@ public sealed class PlanDeskTests
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    public static TheoryData<SwapToldJson, string> SwapsThatCannotBe => new()
+    public static TheoryData<SwapEntryJson, string> SwapsThatCannotBe => new()
     {
         { new("D-9"), "chain: 'D-9' is not to be planned: its limit is not near within the horizon, or its shutdown has begun." },
         { new("D-2"), "chain: 'D-2' stands twice." },
@@ -42,8 +42,8 @@ public sealed class PlanDeskTests
         await using var mill = await PlannedMill.OpenAsync();
         var desk = mill.Get<PlanDesk>();
         var shown = PlanJson.Of(await desk.ShowAsync(Ct));
-        await desk.SaveAsync(Told(shown, new SwapToldJson("D-1", FirstOf(shown, "Debarking"), "locked")), "Ann", Ct);
-        var late = await desk.SaveAsync(Told(shown, new SwapToldJson("D-1")), "Bob", Ct);
+        await desk.SaveAsync(Told(shown, new SwapEntryJson("D-1", FirstOf(shown, "Debarking"), "locked")), "Ann", Ct);
+        var late = await desk.SaveAsync(Told(shown, new SwapEntryJson("D-1")), "Bob", Ct);
         Assert.Equal(shown.Revision + 1, Assert.IsType<PlanAnswer.Overtaken>(late).Revision);
         Assert.Equal("Ann", Assert.Single(await mill.SwapsAsync()).DecidedBy);
     }
@@ -70,9 +70,9 @@ public sealed class PlanDeskTests
         await desk.SaveAsync(Told(shown, new("D-1", first, "locked", "sprockets"), new("D-2", first)), "Ann", Ct);
 
         shown = PlanJson.Of(await desk.ShowAsync(Ct));
-        var refused = await desk.SaveAsync(Told(shown, new SwapToldJson("D-1", last, "locked")), "Bob", Ct);
+        var refused = await desk.SaveAsync(Told(shown, new SwapEntryJson("D-1", last, "locked")), "Bob", Ct);
         Assert.Equal("swaps[0].shutdown", Assert.Single(Assert.IsType<PlanAnswer.Refused>(refused).Refusals).Field);
-        Assert.IsType<PlanAnswer.Planned>(await desk.SaveAsync(Told(shown, new SwapToldJson("D-1", last)), "Bob", Ct));
+        Assert.IsType<PlanAnswer.Planned>(await desk.SaveAsync(Told(shown, new SwapEntryJson("D-1", last)), "Bob", Ct));
 
         shown = PlanJson.Of(await desk.ShowAsync(Ct));
         Assert.Equal(
@@ -82,7 +82,7 @@ public sealed class PlanDeskTests
 
     [Theory]
     [MemberData(nameof(SwapsThatCannotBe), DisableDiscoveryEnumeration = true)]
-    public async Task A_swap_that_cannot_be_is_refused_by_field_and_nothing_of_the_plan_is_kept(SwapToldJson swap, string reason)
+    public async Task A_swap_that_cannot_be_is_refused_by_field_and_nothing_of_the_plan_is_kept(SwapEntryJson swap, string reason)
     {
         await using var mill = await PlannedMill.OpenAsync();
         var desk = mill.Get<PlanDesk>();
@@ -113,7 +113,7 @@ public sealed class PlanDeskTests
         var desk = mill.Get<PlanDesk>();
         var shown = PlanJson.Of(await desk.ShowAsync(Ct));
         var press = FirstOf(shown, "Press");
-        var refused = await desk.SaveAsync(Told(shown, new SwapToldJson("P-2", press)), "planner", Ct);
+        var refused = await desk.SaveAsync(Told(shown, new SwapEntryJson("P-2", press)), "planner", Ct);
         Assert.StartsWith(
             "P-1, P-2 are swapped together", Assert.Single(Assert.IsType<PlanAnswer.Refused>(refused).Refusals).Reason,
             StringComparison.Ordinal);
@@ -156,7 +156,7 @@ public sealed class PlanDeskTests
         var desk = mill.Get<PlanDesk>();
         var shown = PlanJson.Of(await desk.ShowAsync(Ct));
         var last = shown.Shutdowns.Last(s => s.Line == "Press").Id;
-        await desk.SaveAsync(Told(shown, new SwapToldJson("P-1", last)), "planner", Ct);
+        await desk.SaveAsync(Told(shown, new SwapEntryJson("P-1", last)), "planner", Ct);
         var near = Assert.IsType<PlanAnswer.Planned>(await desk.ProposeAsync(new WhatIf(Weeks: 4), null, Ct)).Draft;
         Assert.Empty(near.Homeless);
         Assert.DoesNotContain("P-1", near.Picture.Faces.Keys);
@@ -169,17 +169,17 @@ public sealed class PlanDeskTests
         await using var mill = await PlannedMill.OpenAsync();
         var desk = mill.Get<PlanDesk>();
         var shown = PlanJson.Of(await desk.ShowAsync(Ct));
-        await desk.SaveAsync(Told(shown, new SwapToldJson("D-1", FirstOf(shown, "Debarking"))), "planner", Ct);
-        await desk.SaveAsync(Told(PlanJson.Of(await desk.ShowAsync(Ct)), new SwapToldJson("D-1")), "planner", Ct);
+        await desk.SaveAsync(Told(shown, new SwapEntryJson("D-1", FirstOf(shown, "Debarking"))), "planner", Ct);
+        await desk.SaveAsync(Told(PlanJson.Of(await desk.ShowAsync(Ct)), new SwapEntryJson("D-1")), "planner", Ct);
         mill.Pass(TimeSpan.FromDays(10));
         Assert.Empty(await mill.Get<PlanKeeping>().BegunAsync(Ct));
         Assert.Contains("D-1", (await mill.DraftAsync()).Picture.Faces.Keys);
     }
 
-    private static PlanToldJson Told(PlanJson shown, params SwapToldJson[] swaps) => new(shown.Revision, swaps);
+    private static PlanEntryJson Told(PlanJson shown, params SwapEntryJson[] swaps) => new(shown.Revision, swaps);
 
-    private static PlanToldJson ToldAgain(PlanJson plan) => new(
-        plan.Revision, [.. plan.Swaps.Select(s => new SwapToldJson(s.Chain, s.Shutdown, s.Placing, s.Note))], plan.WhatIf);
+    private static PlanEntryJson ToldAgain(PlanJson plan) => new(
+        plan.Revision, [.. plan.Swaps.Select(s => new SwapEntryJson(s.Chain, s.Shutdown, s.Placing, s.Note))], plan.WhatIf);
 
     private static string FirstOf(PlanJson plan, string line) => plan.Shutdowns.First(s => s.Line == line).Id;
 }

@@ -30,9 +30,9 @@ public sealed class PlanKeepingTests
         draft.Annotate("D-1", "wait for the new sprocket");
         await mill.KeepAsync(draft);
         var rows = await mill.SwapsAsync();
-        Assert.Equal(SwapOutcome.Replaced, rows[0].Outcome);
+        Assert.Equal(SwapEnd.Replaced, rows[0].Outcome);
         Assert.Equal(
-            (SwapOutcome.Planned, SwapPlacing.ByHand, "wait for the new sprocket", "planner"),
+            (SwapEnd.Planned, SwapPlacing.ByHand, "wait for the new sprocket", "planner"),
             (rows[^1].Outcome, rows[^1].Placing, rows[^1].Note, rows[^1].DecidedBy));
     }
 
@@ -49,7 +49,7 @@ public sealed class PlanKeepingTests
         var happened = Assert.Single(await db.StandingEventsAsync(swap.ChainId, TestContext.Current.CancellationToken));
         Assert.Equal((ChainEventKind.Replacement, "B-2", true, 12, "fine", "fitter"),
             (happened.Kind, happened.Lot, happened.Broke, happened.TakeUpMm, happened.Note, happened.ToldBy));
-        Assert.Equal(SwapOutcome.Done, (await mill.SwapsAsync())[0].Outcome);
+        Assert.Equal(SwapEnd.Done, (await mill.SwapsAsync())[0].Outcome);
         // Told twice, it is one event.
         await mill.Get<PlanKeeping>().DoneAsync(swap.Id, told, "fitter", TestContext.Current.CancellationToken);
         Assert.Single(await db.StandingEventsAsync(swap.ChainId, TestContext.Current.CancellationToken));

@@ -44,7 +44,7 @@ public sealed class ArrivalsQuery(
             services.GetService<Forwarder>()?.Trouble);
     }
 
-    private static async Task<IReadOnlyList<SourceRow>> SourcesAsync(WearDb db, DateTimeOffset now, CancellationToken ct)
+    private static async Task<IReadOnlyList<SourceLine>> SourcesAsync(WearDb db, DateTimeOffset now, CancellationToken ct)
     {
         var since = now - Habit;
         var hours = await (from hour in db.TelemetryHours.AsNoTracking()
@@ -52,7 +52,7 @@ public sealed class ArrivalsQuery(
                            join chain in db.Chains on hour.ChainId equals chain.Id
                            select new { chain.Name, hour.Kind, hour.Hour, hour.Count }).ToListAsync(ct);
         return [.. hours.GroupBy(h => (h.Name, h.Kind))
-            .Select(g => new SourceRow(
+            .Select(g => new SourceLine(
                 g.Key.Name, g.Key.Kind, g.Max(h => h.Hour), g.Where(h => h.Hour > now - TimeSpan.FromDays(1)).Sum(h => h.Count),
                 Lateness.Of([.. g.Select(h => h.Hour).Order()], now)))
             .OrderByDescending(s => s.LateBy is not null).ThenBy(s => s.Chain, StringComparer.Ordinal).ThenBy(s => s.Kind)];
@@ -68,10 +68,10 @@ public sealed class ArrivalsQuery(
             : ($"The broker {server} has not answered yet.", false);
     }
 
-    private static AsideRow Row(SetAsideRow row)
+    private static AsideLine Row(SetAsideRow row)
     {
         var text = Encoding.UTF8.GetString(row.Payload);
-        return new AsideRow(
+        return new AsideLine(
             row.Id, row.Topic, text.Length > PayloadShown ? text[..PayloadShown] + "…" : text, row.Reason, row.Times, row.LastAt);
     }
 }

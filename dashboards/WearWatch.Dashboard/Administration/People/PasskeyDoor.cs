@@ -29,7 +29,7 @@ public static class PasskeyDoor
             : Results.Problem(statusCode: 400, detail: "This page is too old. Load it anew and try again.");
 
     private static async Task<IResult> OfferAsync(
-        HttpContext http, PeopleDesk people, PasskeyDesk passkeys, [FromForm(Name = "Form.Password")] string? password)
+        HttpContext http, PeopleDesk people, PersonPasskeys passkeys, [FromForm(Name = "Form.Password")] string? password)
     {
         var person = http.User.TabletId() is null && http.User.PersonId() is { } id ? await people.FindAsync(id) : null;
         if (person is null) return Results.Problem(

@@ -20,8 +20,8 @@ internal static class PeopleServices
     {
         services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<TabletCookie>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
-        services.AddScoped<PasskeyDesk>().AddScoped<IUserStore<PersonRow>, PersonStore>();
-        services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, OpenPage>()
+        services.AddScoped<PersonPasskeys>().AddScoped<IUserStore<PersonRow>, PersonStore>();
+        services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, RightsListener>()
             .AddCascadingAuthenticationState();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, AccessAnswers>();
         services.AddAllowed().AddSignInLimit().AddHttpContextAccessor();

@@ -16,7 +16,7 @@ internal sealed record FloorKindJson(bool LinksAlternate, string Measured, doubl
 internal sealed record FloorPlantJson(string Name, string Mark, string TimeZone, double RunningHoursPerWeek, bool Simulated);
 
 /// <summary>A person takes a line's round of a day, or gives it back.</summary>
-internal sealed record RoundHandToldJson(string? Line, DateOnly? Day, bool? GivesBack, string? By);
+internal sealed record RoundHandEntryJson(string? Line, DateOnly? Day, bool? GivesBack, string? By);
 
 /// <summary>Who has a line's round then; null for nobody.</summary>
 internal sealed record RoundHandJson(string Line, DateOnly Day, string? Person);

@@ -48,7 +48,7 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         var warmth = await WarmthAsync(db, ids, from, to, ct);
         return new ChangesView(
             [
-                .. newest.Select(n => new RateChangeRow(
+                .. newest.Select(n => new RateChangeLine(
                     n.notice.Id, n.Name, n.Line, n.notice.RaisedAt, n.notice.EndedAt, n.notice.Why, n.notice.JudgedReal,
                     n.notice.JudgedBy,
                     [.. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time),

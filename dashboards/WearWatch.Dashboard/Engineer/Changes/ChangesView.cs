@@ -9,11 +9,11 @@ namespace WearWatch.Dashboard.Engineer.Changes;
 /// <param name="Total">How many alarms there were in all.</param>
 /// <param name="Real">Those that a person found to be real, of those judged.</param>
 /// <param name="Time">The plant's time.</param>
-public sealed record ChangesView(IReadOnlyList<RateChangeRow> Rows, int Total, ObservedShare Real, PlantTime Time)
+public sealed record ChangesView(IReadOnlyList<RateChangeLine> Rows, int Total, ObservedShare Real, PlantTime Time)
 {
     /// <summary>How far the alarms can be trusted, in words.</summary>
     public string Trust => Real.Of == 0
         ? "None has been judged yet. Look at the chain, then say whether the alarm was real: the record is kept."
         : $"Of {Show.Count(Real.Of)} judged, {Show.Count(Real.Hits)} {(Real.Hits == 1 ? "was" : "were")} real "
-          + $"({DeskWords.Share(Real.Fraction)}; 95 % band {DeskWords.Band(Real.Band(0.95))}).";
+          + $"({EngineerWords.Share(Real.Fraction)}; 95 % band {EngineerWords.Band(Real.Band(0.95))}).";
 }

@@ -22,7 +22,7 @@ public sealed record CompareView
     /// <summary>Both sides' lives, for the picture.</summary>
     public required IReadOnlyList<GroupOfLives> Sides { get; init; }
 
-    public required IReadOnlyList<CompareRow> Rows { get; init; }
+    public required IReadOnlyList<CompareLine> Rows { get; init; }
 
     /// <summary>Whether both sides last equally long.</summary>
     public required LogRank LogRank { get; init; }
@@ -66,22 +66,22 @@ public sealed record CompareView
     private static GroupOfLives Group(string name, IEnumerable<(BookedChain Chain, BookedLife Life)> lives) =>
         GroupOfLives.Of(name, [.. lives.Where(l => l.Life.FittingKnown).Select(l => l.Life.Life)], LifeLaw.Weibull);
 
-    private static CompareRow Rate(List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b)
+    private static CompareLine Rate(List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b)
     {
         static List<double> Rates(List<(BookedChain Chain, BookedLife Life)> side) =>
             [.. side.Select(l => l.Life.LogRate?.Mean).OfType<double>()];
         static string Words(List<double> rates) => rates.Count == 0
             ? Show.Nothing
-            : $"{Show.RateFigure(Math.Exp(rates.Average()))}, {DeskWords.Lives(rates.Count)}";
+            : $"{Show.RateFigure(Math.Exp(rates.Average()))}, {EngineerWords.Lives(rates.Count)}";
         var (one, other) = (Rates(a), Rates(b));
         return new("Wear rate, % per 1,000 h", Words(one), Words(other), Difference.RatioOfMeans(one, other, Confidence));
     }
 
-    private static CompareRow Life(GroupOfLives a, GroupOfLives b)
+    private static CompareLine Life(GroupOfLives a, GroupOfLives b)
     {
         static string Words(GroupOfLives side) => side.Fit is { } fit
-            ? $"{Show.Hours(fit.MedianHours)}, {DeskWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit"
-            : $"{Show.Nothing}, {DeskWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit";
+            ? $"{Show.Hours(fit.MedianHours)}, {EngineerWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit"
+            : $"{Show.Nothing}, {EngineerWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit";
         Difference? difference = a.Fit is { } one && b.Fit is { } other && a.MedianInterval is { Low: > 0 } oneBand
             && b.MedianInterval is { Low: > 0 } otherBand
             ? Difference.Ratio((one.MedianHours, oneBand), (other.MedianHours, otherBand))
@@ -89,14 +89,15 @@ public sealed record CompareView
         return new("Median life (Weibull)", Words(a), Words(b), difference);
     }
 
-    private static CompareRow Cost(
+    private static CompareLine Cost(
         List<(BookedChain Chain, BookedLife Life)> a, List<(BookedChain Chain, BookedLife Life)> b, CostTerms terms,
         PlantTime time)
     {
         var ever = new CostPeriod(DateTimeOffset.MinValue, time.Now);
         List<(double Cost, double Hours)> ByChain(List<(BookedChain Chain, BookedLife Life)> side) =>
             [.. side.GroupBy(l => l.Chain.Id).Select(g =>
-                CostSheet.Sum(g.Select(l => CostSheet.Of(l.Chain, l.Life, terms, ever)))).Select(s => (s.Total, s.Hours))];
+                CostStatement.Sum(g.Select(l => CostStatement.Of(l.Chain, l.Life, terms, ever))))
+                .Select(s => (s.Total, s.Hours))];
         string Words(List<(double Cost, double Hours)> side) => side.Sum(c => c.Hours) is > 0 and var hours
             ? $"{CostWords.Money(1000 * side.Sum(c => c.Cost) / hours, terms)}, {Show.Count(side.Count, "chain")}"
             : Show.Nothing;
@@ -104,7 +105,7 @@ public sealed record CompareView
         return new("Cost of 1,000 running hours", Words(one), Words(other), Difference.RatioOfRates(one, other, Confidence));
     }
 
-    private static CompareRow Coverage(IReadOnlyList<RecordedForecast> record, CompareFilter filter, PlantTime time)
+    private static CompareLine Coverage(IReadOnlyList<RecordedForecast> record, CompareFilter filter, PlantTime time)
     {
         ObservedShare Held(CompareSide side) => ObservedShare.In(
             [.. record.Where(f => f.AtShare == 0.5 && f.Score.Answered && Holds(side, f))], f => f.Score.Held90);
@@ -116,7 +117,7 @@ public sealed record CompareView
         }
 
         static string Words(ObservedShare held) =>
-            held.Of == 0 ? Show.Nothing : $"{DeskWords.Share(held.Fraction)} of {Show.Count(held.Of)}";
+            held.Of == 0 ? Show.Nothing : $"{EngineerWords.Share(held.Fraction)} of {Show.Count(held.Of)}";
         var (one, other) = (Held(filter.A), Held(filter.B));
         return new("90 % intervals that held, at half of life", Words(one), Words(other),
             Difference.OfShares(one, other, Confidence), IsShare: true);

@@ -6,10 +6,10 @@ namespace WearWatch.Dashboard.Engineer.Costs;
 public sealed record CostView
 {
     /// <summary>The groups with the year up to now and the year before it; the dearest first.</summary>
-    public required IReadOnlyList<(string Group, CostSheet Year, CostSheet Before)> Groups { get; init; }
+    public required IReadOnlyList<(string Group, CostStatement Year, CostStatement Before)> Groups { get; init; }
 
     /// <summary>All chains together.</summary>
-    public required (CostSheet Year, CostSheet Before) All { get; init; }
+    public required (CostStatement Year, CostStatement Before) All { get; init; }
 
     public required CostTerms Terms { get; init; }
 
@@ -41,18 +41,18 @@ public sealed record CostView
         IReadOnlyDictionary<int, (OilGiven Year, OilGiven Before)> oilings)
     {
         var year = CostPeriod.YearUpTo(now);
-        var groups = new Dictionary<string, (CostSheet Year, CostSheet Before)>();
-        void Book(string group, CostSheet inYear, CostSheet before)
+        var groups = new Dictionary<string, (CostStatement Year, CostStatement Before)>();
+        void Book(string group, CostStatement inYear, CostStatement before)
         {
-            var sum = groups.GetValueOrDefault(group, (new CostSheet(), new CostSheet()));
+            var sum = groups.GetValueOrDefault(group, (new CostStatement(), new CostStatement()));
             groups[group] = (sum.Item1 + inYear, sum.Item2 + before);
         }
 
         foreach (var chain in fleet.Chains)
         {
             foreach (var life in chain.Lives)
-                Book(by.Of(chain.CardOf(life)), CostSheet.Of(chain, life, terms, year),
-                    CostSheet.Of(chain, life, terms, year.YearBefore));
+                Book(by.Of(chain.CardOf(life)), CostStatement.Of(chain, life, terms, year),
+                    CostStatement.Of(chain, life, terms, year.YearBefore));
             if (oilings.TryGetValue(chain.Id, out var oiled) && chain.Lives.Count > 0)
                 Book(by.Of(chain.CardOf(chain.Lives[^1])), oiled.Year.ToSheet(), oiled.Before.ToSheet());
         }
@@ -65,7 +65,7 @@ public sealed record CostView
                     .Where(g => g.Year.Hours + g.Before.Hours + g.Year.Total > 0)
                     .OrderByDescending(g => g.Year.PerThousandHours ?? 0).ThenBy(g => g.Group, StringComparer.Ordinal)
             ],
-            All = (CostSheet.Sum(groups.Values.Select(g => g.Year)), CostSheet.Sum(groups.Values.Select(g => g.Before))),
+            All = (CostStatement.Sum(groups.Values.Select(g => g.Year)), CostStatement.Sum(groups.Values.Select(g => g.Before))),
             Terms = terms,
             By = by,
             Undated = fleet.Chains.Sum(c => c.Lives.Count(l => l.Removed && l.EndedAt is null)),

@@ -90,7 +90,7 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
                 [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)]);
         }).ToList();
         var rows = report.Effects.Skip(1) // the first is the average chain itself
-            .ToLookup(e => e.Origin, e => DriverRow.Of(e, cards));
+            .ToLookup(e => e.Origin, e => DriverLine.Of(e, cards));
         var told = TellingHints(against);
         return new DriversView
         {
@@ -128,7 +128,7 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
         if (hasRisen) yield return "its rate has risen";
         if (model.Explain(card).FirstOrDefault(f => f is { Input: "lot", Told: true }) is { } lot
             && Math.Abs(Math.Log(lot.Factor)) > TellingLogFactor)
-            yield return $"lot {card.Lot}: its chains wear {DeskWords.Factor(lot.Factor)}";
+            yield return $"lot {card.Lot}: its chains wear {EngineerWords.Factor(lot.Factor)}";
         if (sinceOiling > oilingInterval) yield return "oil is overdue";
         foreach (var input in model.OutsideTrainingRange(card)) yield return input + " outside what the fleet shows";
         if (card.Duty.RelativeLoad is null) yield return "load not told";

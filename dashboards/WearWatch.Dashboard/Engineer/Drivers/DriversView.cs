@@ -15,13 +15,13 @@ public sealed record DriversView
     public required FleetModelReport Report { get; init; }
 
     /// <summary>Effects of what stands on the cards; the strongest first.</summary>
-    public required IReadOnlyList<DriverRow> Drivers { get; init; }
+    public required IReadOnlyList<DriverLine> Drivers { get; init; }
 
     /// <summary>Effects of the lines, beyond what the cards tell.</summary>
-    public required IReadOnlyList<DriverRow> Lines { get; init; }
+    public required IReadOnlyList<DriverLine> Lines { get; init; }
 
     /// <summary>Effects of the supplier's lots, the worst first, held back by how few chains there are of each.</summary>
-    public required IReadOnlyList<DriverRow> Lots { get; init; }
+    public required IReadOnlyList<DriverLine> Lots { get; init; }
 
     /// <summary>How the typical chain's rate goes with load and with speed.</summary>
     public required IReadOnlyList<PartialEffect> Partial { get; init; }

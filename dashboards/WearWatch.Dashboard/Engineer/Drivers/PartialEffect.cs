@@ -44,8 +44,8 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
     /// <summary>In words.</summary>
     public string InWords() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Quantity}: at {Points[0].Value:0.##} {DeskWords.Factor(Points[0].Factor)}, at {Points[^1].Value:0.##} "
-        + $"{DeskWords.Factor(Points[^1].Factor)} of the rate at {Typical:0.##}");
+        $"{Quantity}: at {Points[0].Value:0.##} {EngineerWords.Factor(Points[0].Factor)}, at {Points[^1].Value:0.##} "
+        + $"{EngineerWords.Factor(Points[^1].Factor)} of the rate at {Typical:0.##}");
 
     private static double[] Told(IEnumerable<ChainCard> cards, Func<ChainCard, double?> quantity) =>
         [.. cards.Select(quantity).Where(v => v is > 0).Select(v => v!.Value).Order()];

@@ -44,7 +44,7 @@ public static class CostExports
 
     private static CompareFilter Filter(HttpContext http) => CompareFilter.FromQuery(http.Request.QueryString.Value ?? "");
 
-    private static object?[] Row(string group, string year, CostSheet s) =>
+    private static object?[] Row(string group, string year, CostStatement s) =>
     [
         group, year, s.Hours, s.Swaps, s.Broke, s.Chains, s.Sprockets, s.Stops, s.Breakdowns, s.Total, s.PerThousandHours,
         s.UnusedPrice, s.UnusedHours, s.Avoided, s.Saved, s.Oilings, s.OilMl,

@@ -13,7 +13,7 @@ public sealed class HistoryTables(IDbContextFactory<WearDb> databases, LifeBook 
     /// <summary>All tables.</summary>
     public IReadOnlyList<HistoryTable> All { get; } =
     [
-        ChainTable.Of(databases), ReadingTable.Of(databases), EventTable.Of(databases), LookTable.Of(databases),
+        ChainTable.Of(databases), ReadingTable.Of(databases), EventTable.Of(databases), InspectionTable.Of(databases),
         ForecastTable.Of(databases), NoticeTable.Of(databases), LifeTable.Of(book),
     ];
 

@@ -4,7 +4,7 @@ using WearWatch.Plant.Books;
 namespace WearWatch.Dashboard.Engineer.Record;
 
 /// <summary>Asks how forecasts turned out.</summary>
-public sealed class RecordQuery(LifeBook book, KeptRecord kept, RemadeRecord remade)
+public sealed class RecordQuery(LifeBook book, KeptForecasts kept, RemadeForecasts remade)
 {
     public bool IsQuick => book.IsOpen;
 

@@ -50,8 +50,8 @@ public sealed record MonthFacts
     public CostPeriod YearBefore => new(Time.StartOf(Month.AddYears(-1)), Time.StartOf(Month));
 
     /// <summary>What all chains cost in a period.</summary>
-    public CostSheet Costs(CostPeriod period) =>
-        CostSheet.Sum(Fleet.Chains.SelectMany(c => c.Lives.Select(l => CostSheet.Of(c, l, Terms, period))));
+    public CostStatement Costs(CostPeriod period) =>
+        CostStatement.Sum(Fleet.Chains.SelectMany(c => c.Lives.Select(l => CostStatement.Of(c, l, Terms, period))));
 }
 
 /// <summary>A chain that comes due.</summary>

@@ -43,7 +43,7 @@ public sealed class MonthQuery(
             orderby forecast.Condition == Condition.SwapNow descending, forecast.EarlyDate
             select new ChainComingDue(
                 chain.Name, chain.Line, forecast.Condition, forecast.EarlyDate,
-                db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapOutcome.Planned).Select(s => s.Start)
+                db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapEnd.Planned).Select(s => s.Start)
                     .FirstOrDefault());
         var raised =
             from notice in db.Notices

@@ -22,7 +22,7 @@ public static class MonthWriting
         return [InShort(facts, month, year), Decide(facts), Due(facts), Changed(facts), Cost(facts, month, year), Held(facts)];
     }
 
-    private static ReportPart InShort(MonthFacts facts, CostSheet month, CostSheet year)
+    private static ReportPart InShort(MonthFacts facts, CostStatement month, CostStatement year)
     {
         int Of(Condition condition) => facts.Conditions.GetValueOrDefault(condition);
         var unknown = Of(Condition.NotKnown) + facts.Unassessed;
@@ -94,9 +94,9 @@ public static class MonthWriting
         return new("What changed", said);
     }
 
-    private static ReportPart Cost(MonthFacts facts, CostSheet month, CostSheet year)
+    private static ReportPart Cost(MonthFacts facts, CostStatement month, CostStatement year)
     {
-        string[] Row(string what, Func<CostSheet, double> of) =>
+        string[] Row(string what, Func<CostStatement, double> of) =>
             [what, CostWords.Figure(of(month)), CostWords.Figure(of(year) / 12)];
         List<string> said = [];
         if (month.UnusedPrice > 0)
@@ -121,8 +121,8 @@ public static class MonthWriting
             return new("Which forecasts held", ["No chain with a forecast from half of its life has reached its limit yet."]);
         string[] Row(string what, TrackRecord record) =>
         [
-            what, Show.Count(record.Count), DeskWords.Share(record.Held90.Fraction), DeskWords.Share(record.Late.Fraction),
-            DeskWords.Share(record.MedianAbsoluteError),
+            what, Show.Count(record.Count), EngineerWords.Share(record.Held90.Fraction),
+            EngineerWords.Share(record.Late.Fraction), EngineerWords.Share(record.MedianAbsoluteError),
         ];
         return new(
             "Which forecasts held",

@@ -10,19 +10,19 @@ namespace WearWatch.Dashboard.Overview.ChainList;
 /// <summary>A stretch of the list.</summary>
 /// <param name="Rows">The rows asked for.</param>
 /// <param name="Total">How many the filter leaves.</param>
-public sealed record ChainListPage(IReadOnlyList<ChainListRow> Rows, int Total);
+public sealed record ChainListView(IReadOnlyList<ChainListLine> Rows, int Total);
 
 /// <summary>Asks for a stretch of the list of chains: the database filters, sorts and cuts.</summary>
 public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClock clock)
 {
-    public async Task<ChainListPage> AskAsync(ChainFilter filter, int skip, int take, CancellationToken ct)
+    public async Task<ChainListView> AskAsync(ChainFilter filter, int skip, int take, CancellationToken ct)
     {
         var time = await clock.NowAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
         var chains = Narrow(Joined(db), filter, time);
         var total = await chains.CountAsync(ct);
         var rows = await Sorted(chains, filter).Skip(skip).Take(take).Select(ToRow).ToListAsync(ct);
-        return new ChainListPage(rows, total);
+        return new ChainListView(rows, total);
     }
 
     /// <summary>The lines there are, for the filter.</summary>
@@ -93,7 +93,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         IOrderedQueryable<Known> chains, Expression<Func<Known, T>> key, bool descending) =>
         (descending ? chains.ThenByDescending(key) : chains.ThenBy(key)).ThenBy(k => k.Chain.Name);
 
-    private static readonly Expression<Func<Known, ChainListRow>> ToRow = known => new ChainListRow
+    private static readonly Expression<Func<Known, ChainListLine>> ToRow = known => new ChainListLine
     {
         Id = known.Chain.Id,
         Name = known.Chain.Name,

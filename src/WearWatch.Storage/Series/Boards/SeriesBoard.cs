@@ -6,7 +6,7 @@ namespace WearWatch.Storage.Series.Boards;
 
 /// <summary>Ready-made boards over the time series, in the open JSON format (schema version 39) that Grafana imports.</summary>
 /// <remarks>
-/// They are made of <see cref="SeriesSchema"/> and <see cref="BoardPanel"/>, so that they cannot ask for what is not written.
+/// They are made of <see cref="SeriesSchema"/> and <see cref="BoardPicture"/>, so that they cannot ask for what is not written.
 /// </remarks>
 public static class SeriesBoard
 {
@@ -52,7 +52,7 @@ public static class SeriesBoard
             refresh = "1m",
             time = new { from, to = "now" },
             templating = new { list = Variables(oneChain) },
-            panels = BoardPanel.All.Select((panel, i) => Panel(panel, i, panelsInRow)),
+            panels = BoardPicture.All.Select((panel, i) => Panel(panel, i, panelsInRow)),
         },
         Format) + "\n";
 
@@ -78,7 +78,7 @@ public static class SeriesBoard
         current = all ? new { text = "All", value = "$__all" } : null,
     };
 
-    private static object Panel(BoardPanel panel, int i, int panelsInRow)
+    private static object Panel(BoardPicture panel, int i, int panelsInRow)
     {
         var width = GridWidth / panelsInRow;
         return new

@@ -131,7 +131,7 @@ public abstract class ChainFamily
     /// <summary>The point of the checklist; null where this kind has none such.</summary>
     /// <param name="point">What is looked at.</param>
     /// <param name="lifts">Whether the card says that it lifts.</param>
-    public CheckPoint? CheckPoint(LookPoint point, bool lifts) => CheckPoints(lifts).FirstOrDefault(p => p.Point == point);
+    public CheckPoint? CheckPoint(InspectionPoint point, bool lifts) => CheckPoints(lifts).FirstOrDefault(p => p.Point == point);
 
     /// <summary>Its name.</summary>
     public sealed override string ToString() => Name;

@@ -16,23 +16,23 @@ internal static class CommonPoints
     public const string Stop = "Stop. A competent person judges it before it lifts again.";
 
     public static CheckPoint Rollers { get; } = new(
-        LookPoint.RollerWear, "Rollers are cracked, thin or do not turn",
+        InspectionPoint.RollerWear, "Rollers are cracked, thin or do not turn",
         "Replace the chain; look at the teeth's gaps.", Practice);
 
     public static CheckPoint Dry { get; } = new(
-        LookPoint.DryJoints, "Joints are dry, or a red-brown deposit comes out of them",
+        InspectionPoint.DryJoints, "Joints are dry, or a red-brown deposit comes out of them",
         "Oil reaches too few joints: oil now, and oil more often or nearer to the plate gaps.", "docs/references.md [51]");
 
     public static CheckPoint Teeth { get; } = new(
-        LookPoint.HookedTeeth, "Teeth are hooked or thinned",
+        InspectionPoint.HookedTeeth, "Teeth are hooked or thinned",
         "No new chain on these wheels: replace both.", "docs/references.md [36]");
 
     public static CheckPoint Line { get; } = new(
-        LookPoint.Alignment, "Wheels are out of line: inner plates shine at one side",
+        InspectionPoint.Alignment, "Wheels are out of line: inner plates shine at one side",
         "Align the shafts and the wheels.", Practice);
 
     public static CheckPoint Anchors { get; } = new(
-        LookPoint.AnchorsAndSheaves, "Anchors, their pins or the sheaves are worn, cracked or loose",
+        InspectionPoint.AnchorsAndSheaves, "Anchors, their pins or the sheaves are worn, cracked or loose",
         Stop, ToReject, StopsTheChain: true);
 
     /// <summary>Cracks and what moved in the joints.</summary>
@@ -43,7 +43,7 @@ internal static class CommonPoints
     /// <param name="ask">What to look for.</param>
     /// <param name="lifts">Whether it lifts or holds a load.</param>
     public static CheckPoint BrokenParts(string ask, bool lifts) => new(
-        LookPoint.CrackedOrTurnedParts, ask,
+        InspectionPoint.CrackedOrTurnedParts, ask,
         lifts ? "Stop. It rejects a lifting chain at any elongation; a competent person decides."
             : "Do not run on: replace the chain and find out why.",
         lifts ? ToReject : Practice, StopsTheChain: true);
@@ -51,33 +51,33 @@ internal static class CommonPoints
     /// <summary>Joints that do not bend freely.</summary>
     public static CheckPoint Stiff(bool lifts) => lifts
         ? new(
-            LookPoint.StiffJoints, "A joint is stiff",
+            InspectionPoint.StiffJoints, "A joint is stiff",
             "Stop. Clean and oil it and look again: stiff by rust or a bent pin rejects the chain. A competent person judges it "
             + "before it lifts again.", Practice, StopsTheChain: true)
         : new(
-            LookPoint.StiffJoints, "A joint is stiff: the chain stands kinked after the wheel",
+            InspectionPoint.StiffJoints, "A joint is stiff: the chain stands kinked after the wheel",
             "Clean and oil it; if it stays stiff, replace the chain or the link.", Practice);
 
     /// <summary>Plates worn at their sides or edges.</summary>
     public static CheckPoint Plates(bool lifts) => new(
-        LookPoint.PlateWear, "Plates are worn at the sides, or by 5 % of their height",
+        InspectionPoint.PlateWear, "Plates are worn at the sides, or by 5 % of their height",
         lifts ? Stop : "Look for wheels out of line or rubbing guides; replace chain and wheels together.",
         lifts ? ToReject : "docs/references.md [28]", StopsTheChain: lifts);
 
     /// <summary>Rust and pits.</summary>
     public static CheckPoint Rust(bool lifts) => lifts
         ? new(
-            LookPoint.Corrosion, "Rust or pitting",
+            InspectionPoint.Corrosion, "Rust or pitting",
             "Stop. Oil does not heal it: pits reject the chain, and a competent person judges rust before it lifts again.",
             ToReject, StopsTheChain: true)
         : new(
-            LookPoint.Corrosion, "Rust or pitting on pins or plates",
+            InspectionPoint.Corrosion, "Rust or pitting on pins or plates",
             "Oil it, keep water away; pitted parts are replaced.", Practice);
 
     /// <summary>Sag of the slack side.</summary>
     /// <param name="shortens">Whether pitches may be taken out.</param>
     public static CheckPoint Sag(bool shortens) => new(
-        LookPoint.Sag, "Sag of the slack side is above 2 to 4 % of the centre distance, or there is none",
+        InspectionPoint.Sag, "Sag of the slack side is above 2 to 4 % of the centre distance, or there is none",
         shortens ? "Set the take-up; shorten by two pitches when its travel is used up."
             : "Set the take-up. Never shorten this chain: when the travel is used up it is replaced whole.", Practice);
 

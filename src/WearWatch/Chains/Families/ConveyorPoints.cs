@@ -6,18 +6,18 @@ internal static class ConveyorPoints
     private const string Read = "docs/references.md [27]";
 
     public static CheckPoint Pins { get; } = new(
-        LookPoint.PinWear,
+        InspectionPoint.PinWear,
         "Where a joint is open: pins are worn to 0.975 of their diameter if case-hardened, to 0.85 if through-hardened",
         "Replace the chain, or pins and bushes together as its maker says.", Read);
 
     /// <summary>The source leaves open whether 40 % of the wall are worn or left; what is found sooner is asked.</summary>
     public static CheckPoint Bushes { get; } = new(
-        LookPoint.BushWear, "Where a joint is open: the bush's wall is worn by 40 %",
+        InspectionPoint.BushWear, "Where a joint is open: the bush's wall is worn by 40 %",
         "Replace the chain, or pins and bushes together as its maker says. The source leaves open whether 40 % are worn or left.",
         Read);
 
     public static CheckPoint Barrels { get; } = new(
-        LookPoint.RollerWear, "Barrels are worn thin or flat where they meet the teeth",
+        InspectionPoint.RollerWear, "Barrels are worn thin or flat where they meet the teeth",
         "Replace the chain; look at the teeth's gaps.", CommonPoints.Practice);
 
     public static CheckPoint Teeth { get; } = CommonPoints.Teeth with

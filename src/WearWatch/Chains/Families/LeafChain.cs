@@ -56,6 +56,6 @@ internal sealed class LeafChain : ChainFamily
     public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
 
     private static CheckPoint WornPlates { get; } = new(
-        LookPoint.PlateWear, "Plates are worn by 5 % of their height where they run over the sheave, or at the sides",
+        InspectionPoint.PlateWear, "Plates are worn by 5 % of their height where they run over the sheave, or at the sides",
         CommonPoints.Stop, CommonPoints.ToReject, StopsTheChain: true);
 }

@@ -68,6 +68,6 @@ internal sealed class RoundLinkChain : ChainFamily
     public override ChainCut Cut(int pitches) => new(pitches - 1, 1, 0);
 
     private static CheckPoint Contact { get; } = new(
-        LookPoint.LinkContact, "Links are worn by 10 % of their diameter where they touch", "Replace the chain.", Sourced.Memory,
-        StopsTheChain: true);
+        InspectionPoint.LinkContact, "Links are worn by 10 % of their diameter where they touch", "Replace the chain.",
+        Sourced.Memory, StopsTheChain: true);
 }

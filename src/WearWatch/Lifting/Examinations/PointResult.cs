@@ -7,4 +7,4 @@ namespace WearWatch.Lifting.Examinations;
 /// <param name="Outcome">What was found.</param>
 /// <param name="Measured">A measured value with its unit, place and method as the examiner wrote it, or empty.</param>
 /// <param name="Note">What else the examiner wrote, or empty.</param>
-public sealed record PointResult(LookPoint Point, PointOutcome Outcome, string Measured = "", string Note = "");
+public sealed record PointResult(InspectionPoint Point, PointOutcome Outcome, string Measured = "", string Note = "");

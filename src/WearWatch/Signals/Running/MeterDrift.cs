@@ -23,7 +23,7 @@ public sealed record MeterDrift(DateTimeOffset From, DateTimeOffset To, double M
     /// </summary>
     /// <param name="meter">Readings of the meter by time.</param>
     /// <param name="record">The hours by signals.</param>
-    public static MeterDrift? Of(IReadOnlyList<(DateTimeOffset At, double Hours)> meter, RunningRecord record)
+    public static MeterDrift? Of(IReadOnlyList<(DateTimeOffset At, double Hours)> meter, RunningLog record)
     {
         if (meter.Count == 0) return null;
         var last = meter[^1];

@@ -11,14 +11,14 @@ namespace WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 /// <param name="Rows">The values; one that no type has is left out.</param>
 public sealed record TypeComparison(
     IReadOnlyList<ChainType> Types, IReadOnlyList<(string Name, IReadOnlyList<string> Words)> Facts,
-    IReadOnlyList<ComparedRow> Rows)
+    IReadOnlyList<ComparedLine> Rows)
 {
     public static TypeComparison Of(IReadOnlyList<ChainType> types, UnitPreference units)
     {
         var values = types.Select(TypeValue.Of).ToList();
         var rows = values.Count == 0 ? [] : Enumerable.Range(0, values[0].Count)
             .Where(row => values.Any(v => v[row].Value is not null))
-            .Select(row => new ComparedRow(values[0][row].Name, [.. values.Select(v => CellOf(v[row], units))]));
+            .Select(row => new ComparedLine(values[0][row].Name, [.. values.Select(v => CellOf(v[row], units))]));
         return new TypeComparison(types,
         [
             ("Standard", [.. types.Select(t => t.Standard)]),
@@ -46,7 +46,7 @@ public sealed record TypeComparison(
 /// <summary>A value of all compared types.</summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Cells">One for each type; null when not known.</param>
-public sealed record ComparedRow(string Name, IReadOnlyList<ComparedCell?> Cells);
+public sealed record ComparedLine(string Name, IReadOnlyList<ComparedCell?> Cells);
 
 /// <summary>A value of one type, in the person's units, with who says so.</summary>
 public sealed record ComparedCell(string Text, Sourced Value);

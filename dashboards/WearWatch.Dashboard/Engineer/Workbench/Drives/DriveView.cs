@@ -41,7 +41,7 @@ public sealed record DriveView
     /// <summary>What of the chain type was recalled, not read; empty when nothing was.</summary>
     public required string FromMemory { get; init; }
 
-    public static DriveView Of(DriveSheet sheet, UnitPreference units)
+    public static DriveView Of(DriveCalculation sheet, UnitPreference units)
     {
         var (drive, figures, rating) = (sheet.Drive, sheet.Figures, sheet.Rating);
         return new DriveView
@@ -103,14 +103,14 @@ public sealed record DriveView
         };
     }
 
-    private static string LengthNote(DriveSheet sheet) => sheet switch
+    private static string LengthNote(DriveCalculation sheet) => sheet switch
     {
         { HasOddPitches: true } => "an odd number needs an offset link, the weakest of the chain: take an even one",
         { ExactPitches: { } exact } => $"{Text(exact, "0.00")} by the centre distance, rounded up to an even number",
         _ => "",
     };
 
-    private static string OilWords(DriveSheet sheet, UnitPreference units) => sheet switch
+    private static string OilWords(DriveCalculation sheet, UnitPreference units) => sheet switch
     {
         { AmbientC: null } => "Tell the temperature of the surroundings, and the grade of the oil stands here.",
         { OilGrade: { } grade } => $"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at "

@@ -19,7 +19,7 @@ public sealed record WearExpectation(string Rate, string Hours, double BandFrom,
     public static IReadOnlyList<(string Words, double At)> Ticks { get; } =
         [.. new[] { 100.0, 1_000, 10_000, 100_000, 1_000_000 }.Select(h => (Show.Hours(h), At(h)))];
 
-    public static WearExpectation? Of(DriveSheet sheet)
+    public static WearExpectation? Of(DriveCalculation sheet)
     {
         if (sheet is not { ExpectedRate: { } rate, ExpectedHours: { } hours, Prior: { } prior }) return null;
         return new WearExpectation(

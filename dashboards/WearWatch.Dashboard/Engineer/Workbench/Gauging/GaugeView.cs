@@ -37,7 +37,7 @@ public sealed record GaugeView
     /// <summary>What to do better next time; empty for nothing.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 
-    public static GaugeView Of(GaugeSheet sheet, UnitPreference units) => new()
+    public static GaugeView Of(GaugeCalculation sheet, UnitPreference units) => new()
     {
         Figure = Show.Percent(sheet.Elongation.Percent),
         Expanded = Percent(sheet.Elongation.ExpandedUncertaintyPercent, "0.00"),
@@ -61,7 +61,7 @@ public sealed record GaugeView
         Remarks = [.. RemarksOn(sheet)],
     };
 
-    private static IEnumerable<string> RemarksOn(GaugeSheet sheet)
+    private static IEnumerable<string> RemarksOn(GaugeCalculation sheet)
     {
         var span = sheet.Span;
         if (span.LinksAlternate && int.IsOddInteger(span.Pitches))

@@ -13,8 +13,8 @@ namespace WearWatch.Dashboard.Engineer.Workbench.Studies;
 /// <param name="Variance">The table of the analysis of variance.</param>
 /// <param name="Interaction">What was made of the interaction.</param>
 public sealed record StudyView(
-    string Size, string Advice, bool? Good, IReadOnlyList<string> Columns, IReadOnlyList<StudyRow> Rows,
-    IReadOnlyList<VarianceRow> Variance,
+    string Size, string Advice, bool? Good, IReadOnlyList<string> Columns, IReadOnlyList<StudyLine> Rows,
+    IReadOnlyList<VarianceCells> Variance,
     string Interaction)
 {
     /// <summary>The view of a study.</summary>
@@ -44,7 +44,7 @@ public sealed record StudyView(
                     + $"differently.");
     }
 
-    private static IEnumerable<StudyRow> FiguresOf(IReadOnlyList<MeasuringQuality> ways, double? limit)
+    private static IEnumerable<StudyLine> FiguresOf(IReadOnlyList<MeasuringQuality> ways, double? limit)
     {
         yield return Share("Repeatability: the same person again", w => w.RepeatSd);
         yield return Share("Reproducibility: between people", w => w.PeopleSd);
@@ -57,11 +57,11 @@ public sealed record StudyView(
         if (limit is { } l)
             yield return new("Six deviations over the limit", [.. ways.Select(w => Percent(w.PercentOfLimit(l)))]);
 
-        StudyRow Share(string name, Func<MeasuringQuality, double> sd) =>
+        StudyLine Share(string name, Func<MeasuringQuality, double> sd) =>
             new(name, [.. ways.Select(w => $"{Text(sd(w))} ({Percent(w.VariancePercent(sd(w)))} of the variance)")]);
     }
 
-    private static VarianceRow Line(string name, VarianceLine line) =>
+    private static VarianceCells Line(string name, VarianceLine line) =>
         new(name, Show.Count(line.DegreesOfFreedom), Text(line.SumOfSquares), Text(line.MeanSquare));
 
     private static string Percent(double value) => value.ToString("0.0", CultureInfo.InvariantCulture) + " %";
@@ -71,7 +71,7 @@ public sealed record StudyView(
 }
 
 /// <summary>A figure, worked out in one or two ways.</summary>
-public sealed record StudyRow(string Name, IReadOnlyList<string> Values);
+public sealed record StudyLine(string Name, IReadOnlyList<string> Values);
 
 /// <summary>A line of the table of variance.</summary>
-public sealed record VarianceRow(string Name, string DegreesOfFreedom, string SumOfSquares, string MeanSquare);
+public sealed record VarianceCells(string Name, string DegreesOfFreedom, string SumOfSquares, string MeanSquare);

@@ -1,0 +1,31 @@
+using System.Globalization;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Lives;
+
+namespace WearWatch.Dashboard.Engineer;
+
+/// <summary>What only this desk has to say in words.</summary>
+public static class EngineerWords
+{
+    /// <summary>A count of lives: 1 life, 2 lives.</summary>
+    public static string Lives(int count) => $"{Show.Count(count)} {(count == 1 ? "life" : "lives")}";
+
+    /// <summary>A share such as 89.5 %.</summary>
+    public static string Share(double fraction) =>
+        double.IsNaN(fraction) ? Show.Nothing : (100 * fraction).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>A band of shares such as 84 to 93 %.</summary>
+    public static string Band(ConfidenceInterval band) =>
+        string.Create(CultureInfo.InvariantCulture, $"{100 * band.Low:0} to {100 * band.High:0} %");
+
+    /// <summary>A relative error with its sign, such as +4.2 %.</summary>
+    public static string Error(double relative) =>
+        double.IsNaN(relative) ? Show.Nothing : (100 * relative).ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture) + " %";
+
+    /// <summary>A factor such as × 1.45.</summary>
+    public static string Factor(double factor) =>
+        "× " + factor.ToString(factor < 10 ? "0.00" : "0.0", CultureInfo.InvariantCulture);
+
+    /// <summary>A text with its first letter as a capital.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : text[..1].ToUpperInvariant() + text[1..];
+}

@@ -1,0 +1,40 @@
+using WearWatch.Chains;
+using WearWatch.Chains.Families;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.ChainList;
+
+/// <summary>One chain in the list.</summary>
+public sealed record ChainListLine
+{
+    public required int Id { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Line { get; init; }
+
+    public required string Position { get; init; }
+
+    public required string ChainType { get; init; }
+
+    public required ChainFamily Family { get; init; }
+
+    public required Condition Condition { get; init; }
+
+    public required double? ElongationPct { get; init; }
+
+    public required double? RatePctPer1000H { get; init; }
+
+    public required double? LimitPct { get; init; }
+
+    public required LimitReason? LimitReason { get; init; }
+
+    public required DateTimeOffset? EarlyDate { get; init; }
+
+    public required DateTimeOffset? NextOilingAt { get; init; }
+
+    public required DateTimeOffset? LastReadingAt { get; init; }
+
+    /// <summary>The address of the chain's page.</summary>
+    public string Link => "/chains/" + Uri.EscapeDataString(Name);
+}

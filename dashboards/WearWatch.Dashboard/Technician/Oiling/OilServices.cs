@@ -1,0 +1,22 @@
+using WearWatch.Dashboard.Kit.Exports;
+using WearWatch.Plant.Oiling;
+
+namespace WearWatch.Dashboard.Technician.Oiling;
+
+/// <summary>Puts the pages of oiling into the dashboard.</summary>
+public static class OilServices
+{
+    private static readonly string[] UsedHeader = ["month", "grade", "oilings", "amount_ml", "oilings_without_amount"];
+
+    public static IServiceCollection AddOilServices(this IServiceCollection services) =>
+        services.AddSingleton<DueQuery>().AddSingleton<AdviceQuery>();
+
+    public static IEndpointRouteBuilder MapOilFiles(this IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/oil/used.csv", async (OilConsumption consumption, CancellationToken ct) => CsvExport.File(
+            "oil-used.csv", UsedHeader,
+            (await consumption.AskAsync(ct)).Select(u => (IReadOnlyList<object?>)
+                [u.Month.ToString("yyyy-MM", null), u.Grade, u.Oilings, u.Millilitres, u.WithoutAmount])));
+        return routes;
+    }
+}

@@ -1,0 +1,69 @@
+namespace WearWatch.Planning.Plans;
+
+/// <summary>
+/// Answers at once what placements cost and what moving one swap would change. Made once for an input, asked often.
+/// </summary>
+/// <remarks>
+/// Placements are the window's id by the chain's name; a chain that is not named, or a window that is gone, means not in the
+/// horizon.
+/// </remarks>
+public sealed class SwapCosting
+{
+    private readonly PlanCase plan;
+    private readonly Dictionary<string, int> unitOf;
+
+    /// <summary>Works out the cost of each swap in each window.</summary>
+    public SwapCosting(PlanInput input)
+    {
+        plan = new PlanCase(input);
+        unitOf = plan.Units.SelectMany((unit, u) => unit.Tasks.Select(t => (t.Chain, u))).ToDictionary(x => x.Chain, x => x.u);
+    }
+
+    /// <summary>What it was made from.</summary>
+    public PlanInput Input => plan.Input;
+
+    /// <summary>What placements cost in expectation, and where they hurt.</summary>
+    public SwapPlan Count(IReadOnlyDictionary<string, string?> placements) => SwapPlan.Of(plan, PlacingOf(placements));
+
+    /// <summary>The chains that are swapped together with a chain, itself among them.</summary>
+    public IReadOnlyList<string> Together(string chain) => [.. plan.Units[unitOf[chain]].Tasks.Select(t => t.Chain)];
+
+    /// <summary>
+    /// What it would change to move a chain, with those that go with it, to each window of its line and out of the horizon.
+    /// </summary>
+    public IReadOnlyList<SwapMove> MovesOf(string chain, IReadOnlyDictionary<string, string?> placements)
+    {
+        var (u, placing) = (unitOf[chain], new Placing(plan, PlacingOf(placements)));
+        var before = placing.Total;
+        return [.. plan.WindowsOf[u].Append(PlanCase.Later).Select(place =>
+        {
+            placing.Move(u, place);
+            return new SwapMove(
+                place == PlanCase.Later ? null : plan.Windows[place], placing.Total - before, plan.OwnOf(u, place));
+        })];
+    }
+
+    /// <summary>
+    /// What it would change to move each chain that has a window to its line's next one; chains without a next one are left out.
+    /// </summary>
+    public IReadOnlyDictionary<string, double> CostsOfWaiting(IReadOnlyDictionary<string, string?> placements)
+    {
+        var placing = new Placing(plan, PlacingOf(placements));
+        var (before, costs) = (placing.Total, new Dictionary<string, double>());
+        for (var u = 0; u < plan.Units.Length; u++)
+        {
+            var (from, next) = (placing[u], Array.IndexOf(plan.WindowsOf[u], placing[u]) + 1);
+            if (from == PlanCase.Later || next >= plan.WindowsOf[u].Length) continue;
+            placing.Move(u, plan.WindowsOf[u][next]);
+            foreach (var task in plan.Units[u].Tasks) costs[task.Chain] = placing.Total - before;
+            placing.Move(u, from);
+        }
+
+        return costs;
+    }
+
+    private int[] PlacingOf(IReadOnlyDictionary<string, string?> placements) => [.. plan.Units.Select((unit, u) =>
+        placements.GetValueOrDefault(unit.Name) is { } id
+            ? plan.WindowsOf[u].FirstOrDefault(w => plan.Windows[w].Id == id, PlanCase.Later)
+            : PlanCase.Later)];
+}

@@ -1,0 +1,110 @@
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>Makes rows of what was told.</summary>
+internal static class EntryRows
+{
+    public static ReadingRow Row(
+        int chainId, Reading reading, string key, Judgement judgement, string by, DateTimeOffset now,
+        long? corrects = null) => new()
+        {
+            ChainId = chainId,
+            Key = key,
+            Fingerprint = Fingerprint.Of(reading),
+            TakenAt = reading.TakenAt,
+            CounterH = reading.Counter?.Hours,
+            Tool = reading.Tool,
+            Place = reading.Place,
+            Strand = reading.Strand,
+            Taut = reading.Held.InPlaceTaut,
+            LoadN = reading.Held.LoadNewtons,
+            Pitches = reading.Pitches,
+            LengthMm = reading.LengthMm,
+            TemperatureC = reading.TemperatureC,
+            LengthUncertaintyMm = reading.LengthUncertaintyMm,
+            Written = reading.Written,
+            Unit = reading.Unit,
+            TakeUpMm = reading.TakeUpMm,
+            Standing = judgement is Judgement.Wait ? ReadingStanding.Waiting : ReadingStanding.Accepted,
+            WhyWaiting = judgement is Judgement.Wait wait ? wait.Why : "",
+            CorrectsId = corrects,
+            ToldBy = by,
+            ReceivedAt = now,
+        };
+
+    /// <summary>The same reading once more, as its own correction: a person's yes, or its withdrawal.</summary>
+    public static ReadingRow Again(ReadingRow row, string key, string by, DateTimeOffset now, bool withdraws, string note) =>
+        new()
+        {
+            ChainId = row.ChainId,
+            Key = key,
+            Fingerprint = row.Fingerprint,
+            TakenAt = row.TakenAt,
+            CounterH = row.CounterH,
+            Tool = row.Tool,
+            Place = row.Place,
+            Strand = row.Strand,
+            Taut = row.Taut,
+            LoadN = row.LoadN,
+            Pitches = row.Pitches,
+            LengthMm = row.LengthMm,
+            TemperatureC = row.TemperatureC,
+            LengthUncertaintyMm = row.LengthUncertaintyMm,
+            Written = row.Written,
+            Unit = row.Unit,
+            TakeUpMm = row.TakeUpMm,
+            Standing = ReadingStanding.Accepted,
+            CorrectsId = row.Id,
+            Withdraws = withdraws,
+            Note = note,
+            ToldBy = by,
+            ReceivedAt = now,
+        };
+
+    /// <summary>The same event once more, as its withdrawal.</summary>
+    public static EventRow Withdrawal(EventRow told, string by, DateTimeOffset now, string why) => new()
+    {
+        ChainId = told.ChainId,
+        Key = FormattableString.Invariant($"withdraw-event:{told.Id}"),
+        Kind = told.Kind,
+        At = told.At,
+        CounterBeforeH = told.CounterBeforeH,
+        CounterAfterH = told.CounterAfterH,
+        Lot = told.Lot,
+        Broke = told.Broke,
+        PitchesOut = told.PitchesOut,
+        TakeUpMm = told.TakeUpMm,
+        OilMethod = told.OilMethod,
+        OilGrade = told.OilGrade,
+        OilAmountMl = told.OilAmountMl,
+        Note = why,
+        CorrectsId = told.Id,
+        Withdraws = true,
+        ToldBy = by,
+        ReceivedAt = now,
+    };
+
+    public static EventRow Row(int chainId, ChainEvent happening, string key, string by, DateTimeOffset now) => new()
+    {
+        ChainId = chainId,
+        Key = key,
+        Fingerprint = Fingerprint.Of(happening),
+        Kind = happening.Kind,
+        At = happening.At,
+        CounterBeforeH = happening.CounterBefore?.Hours,
+        CounterAfterH = happening.CounterAfter?.Hours,
+        Lot = happening.Lot,
+        Broke = happening.Broke,
+        PitchesOut = happening.PitchesOut,
+        TakeUpMm = happening.TakeUpMm,
+        OilMethod = happening.Oil.Method,
+        OilGrade = happening.Oil.Grade,
+        OilAmountMl = happening.Oil.AmountMl,
+        Note = happening.Note,
+        ToldBy = by,
+        ReceivedAt = now,
+    };
+}

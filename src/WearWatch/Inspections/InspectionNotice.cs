@@ -1,0 +1,31 @@
+using System.Globalization;
+using WearWatch.Chains;
+using WearWatch.Wear;
+
+namespace WearWatch.Inspections;
+
+/// <summary>The notice of what looks have found and nobody has put in order yet.</summary>
+public static class InspectionNotice
+{
+    /// <summary>The notice; null when nothing stands.</summary>
+    /// <param name="card">The chain.</param>
+    /// <param name="looks">Its looks in the order in which they were taken.</param>
+    /// <param name="events">What happened to it, in order: a new chain or wheel settles what was found at the old one.</param>
+    public static Notice? Of(ChainCard card, IReadOnlyList<Inspection> looks, IReadOnlyList<ChainEvent> events)
+    {
+        var standing = Inspection.Standing(
+            looks, Last(events, ChainEventKind.Replacement) ?? card.FittedAt, Last(events, ChainEventKind.SprocketReplaced))
+            .Select(s => (s.Finding, s.Since, Point: card.Family.CheckPoint(s.Finding.Point, card.Lifts)))
+            .Where(s => s.Point is not null).OrderByDescending(s => s.Point!.StopsTheChain).ToList();
+        if (standing.Count == 0) return null;
+        var found = standing.Select(s =>
+            string.Create(CultureInfo.InvariantCulture, $"{s.Point!.Ask} (seen first on "
+                + $"{s.Since:yyyy-MM-dd}{(s.Finding.Note.Length > 0 ? $", {s.Finding.Note}" : "")})"));
+        return new Notice(
+            NoticeKind.FoundByLook, standing.Any(s => s.Point!.StopsTheChain), string.Join("; ", found) + ".",
+            string.Join(' ', standing.Select(s => s.Point!.Advice).Distinct()));
+    }
+
+    private static DateTimeOffset? Last(IReadOnlyList<ChainEvent> events, ChainEventKind kind) =>
+        events.LastOrDefault(e => e.Kind == kind)?.At;
+}
