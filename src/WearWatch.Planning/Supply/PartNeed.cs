@@ -3,6 +3,8 @@ using WearWatch.Chains.Families;
 namespace WearWatch.Planning.Supply;
 
 /// <summary>So much of a part.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Quantity">How many, or of a chain how many pitches; at least one.</param>
 public sealed record PartNeed(Part Part, int Quantity)
 {
     /// <summary>What a chain takes from the shelf.</summary>

@@ -18,14 +18,17 @@ public sealed class Asked(Func<string, string?> textOf)
     /// <summary>What could not be read, in the order of asking.</summary>
     public IReadOnlyList<Refusal> Wrong => wrong;
 
+    /// <summary>The text of that name without blanks around it; empty when not told.</summary>
     public string Text(string name) => textOf(name)?.Trim() ?? "";
 
+    /// <summary>Whether anything stands under that name.</summary>
     public bool Told(string name) => Text(name).Length > 0;
 
     /// <summary>A tick: any text but <c>no</c>, <c>false</c> and <c>0</c>.</summary>
     public bool Tick(string name) =>
         Text(name) is { Length: > 0 } text && text.ToLowerInvariant() is not ("no" or "false" or "0");
 
+    /// <summary>A number with decimal point or comma between two bounds; null when not told or refused.</summary>
     public double? Number(string name, double least = double.NegativeInfinity, double most = double.PositiveInfinity)
     {
         if (!Told(name)) return null;
@@ -35,6 +38,7 @@ public sealed class Asked(Func<string, string?> textOf)
         return value >= least && value <= most ? value : Refuse<double>(name, Bounds(least, most));
     }
 
+    /// <summary>A whole number between two bounds; null when not told or refused.</summary>
     public int? Whole(string name, int least, int most)
     {
         if (!Told(name)) return null;

@@ -19,6 +19,7 @@ public static class DriveBench
 {
     private const double MostRpm = 20_000;
 
+    /// <summary>What the drive does to its chain, or what of the question cannot be read.</summary>
     public static BenchAnswer<DriveCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");

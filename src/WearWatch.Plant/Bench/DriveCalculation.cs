@@ -11,10 +11,13 @@ public sealed record DriveCalculation
     /// <summary>Nineteen of twenty: 1.645 standard deviations either way leave 5 % beyond.</summary>
     private const double NinetyPercentEachSide = 1.6448536269514722;
 
+    /// <summary>The chain type; null when only its pitch was told.</summary>
     public required ChainType? Type { get; init; }
 
+    /// <summary>The drive as it was told.</summary>
     public required ChainDrive Drive { get; init; }
 
+    /// <summary>What follows from its geometry, speed and power.</summary>
     public required DriveFigures Figures { get; init; }
 
     /// <summary>
@@ -22,6 +25,7 @@ public sealed record DriveCalculation
     /// </summary>
     public required double? ExactPitches { get; init; }
 
+    /// <summary>What the chain may transmit.</summary>
     public required DriveRating Rating { get; init; }
 
     /// <summary>Chains that carry the power by the classic rating.</summary>
@@ -42,6 +46,7 @@ public sealed record DriveCalculation
     /// <summary>What wear rate to expect, with its width; null when pin or joint area is not known.</summary>
     public required WearPrior? Prior { get; init; }
 
+    /// <summary>At which elongation it is to be replaced.</summary>
     public required LimitVerdict Limits { get; init; }
 
     /// <summary>Whether an offset link would be needed.</summary>

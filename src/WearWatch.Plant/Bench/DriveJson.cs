@@ -1,70 +1,120 @@
 using System.Text.Json.Serialization;
-using WearWatch.Drives;
 using WearWatch.Plant.Files;
 
 namespace WearWatch.Plant.Bench;
 
-/// <summary>
-/// What a drive does to its chain; <c>from_memory</c> names the values of the chain type that were recalled, not read.
-/// </summary>
-public sealed record DriveJson(
-    string? ChainType, double PitchMm, int Strands, int Pitches, double? ExactPitches, double CentreDistanceMm,
-    double PitchDiameterMm,
-    double DrivenPitchDiameterMm, double Rpm, [property: JsonPropertyName("speed_m_s")]
-        double SpeedMPerS, double PullN, double? CentrifugalPullN, double? SafetyFactor,
-    [property: JsonPropertyName("bearing_pressure_n_mm2")] double? BearingPressureNPerMm2, double LoopsPerH,
-        double ArticulationsPerH, double? LoadedSlipMPerH, double SpeedVariationPct,
-    RatingJson Rating, IReadOnlyList<RatedChainJson> Alternatives, OilJson Oil, ExpectedWearJson? ExpectedWear, double LimitPct,
-    string LimitReason,
-    IReadOnlyList<string> FromMemory)
+/// <summary>What a drive does to its chain. What needs an input that was not told is null.</summary>
+public sealed record DriveJson
 {
-    public static DriveJson Of(DriveCalculation sheet)
+    /// <summary>The chain type; null when only its pitch was told.</summary>
+    public required string? ChainType { get; init; }
+
+    /// <summary>Pitch in millimetres.</summary>
+    public required double PitchMm { get; init; }
+
+    /// <summary>Strands on common pins.</summary>
+    public required int Strands { get; init; }
+
+    /// <summary>Pitches of the whole chain.</summary>
+    public required int Pitches { get; init; }
+
+    /// <summary>The pitches that the centre distance asked for, before rounding to an even number.</summary>
+    public required double? ExactPitches { get; init; }
+
+    /// <summary>Centre distance in millimetres.</summary>
+    public required double CentreDistanceMm { get; init; }
+
+    /// <summary>Pitch diameter of the driving sprocket in millimetres.</summary>
+    public required double PitchDiameterMm { get; init; }
+
+    /// <summary>Pitch diameter of the driven sprocket in millimetres.</summary>
+    public required double DrivenPitchDiameterMm { get; init; }
+
+    /// <summary>Revolutions a minute of the driving sprocket.</summary>
+    public required double Rpm { get; init; }
+
+    /// <summary>Mean speed of the chain in metres a second.</summary>
+    [JsonPropertyName("speed_m_s")]
+    public required double SpeedMPerS { get; init; }
+
+    /// <summary>Pull from the power in newtons.</summary>
+    public required double PullN { get; init; }
+
+    /// <summary>Pull from the chain's own mass on its round way in newtons.</summary>
+    public required double? CentrifugalPullN { get; init; }
+
+    /// <summary>Tensile strength over both pulls.</summary>
+    public required double? SafetyFactor { get; init; }
+
+    /// <summary>Pressure in the joint in newtons a square millimetre.</summary>
+    [JsonPropertyName("bearing_pressure_n_mm2")]
+    public required double? BearingPressureNPerMm2 { get; init; }
+
+    /// <summary>Times an hour that the whole chain goes round.</summary>
+    public required double LoopsPerH { get; init; }
+
+    /// <summary>Times an hour that a joint bends.</summary>
+    public required double ArticulationsPerH { get; init; }
+
+    /// <summary>How far a joint slips under load in an hour, in metres.</summary>
+    public required double? LoadedSlipMPerH { get; init; }
+
+    /// <summary>By how much the chain's speed swings, in percent.</summary>
+    public required double SpeedVariationPct { get; init; }
+
+    /// <summary>The classic rating.</summary>
+    public required RatingJson Rating { get; init; }
+
+    /// <summary>Chains that carry the power by the classic rating.</summary>
+    public required IReadOnlyList<RatedChainJson> Alternatives { get; init; }
+
+    /// <summary>How it has to be oiled.</summary>
+    public required OilJson Oil { get; init; }
+
+    /// <summary>What wear to expect; null when pin or joint area is not known.</summary>
+    public required ExpectedWearJson? ExpectedWear { get; init; }
+
+    /// <summary>The elongation in percent at which the chain is to be replaced.</summary>
+    public required double LimitPct { get; init; }
+
+    /// <summary>Why there, as a word of the files.</summary>
+    public required string LimitReason { get; init; }
+
+    /// <summary>The values of the chain type that were recalled, not read.</summary>
+    public required IReadOnlyList<string> FromMemory { get; init; }
+
+    /// <summary>The wire form of a calculation.</summary>
+    public static DriveJson Of(DriveCalculation worked)
     {
-        var (drive, figures, rating, feed) = (sheet.Drive, sheet.Figures, sheet.Rating, sheet.OilFeed);
-        return new DriveJson(
-            sheet.Type?.Designation, drive.PitchMm, drive.Strands, drive.Pitches, sheet.ExactPitches, figures.CentreDistanceMm,
-            figures.PitchDiameterMm,
-            figures.DrivenPitchDiameterMm, drive.Rpm, figures.Speed.MetresPerSecond, figures.Pull.Newtons,
-            figures.CentrifugalPull?.Newtons,
-            figures.SafetyFactor, figures.BearingPressureNewtonsPerMm2, figures.LoopsPerHour, figures.ArticulationsPerHour,
-            figures.LoadedSlipMetresPerHour, figures.SpeedVariationPercent,
-            new RatingJson(
-                ClassicRating.Generation, rating.Rated?.Kilowatts, rating.Asked.Kilowatts, rating.ServiceFactor,
-                rating.StrandFactor, rating.IsEnough, rating.Basis),
-            [.. sheet.Alternatives.Select(c => new RatedChainJson(
+        var (drive, figures) = (worked.Drive, worked.Figures);
+        return new DriveJson
+        {
+            ChainType = worked.Type?.Designation,
+            PitchMm = drive.PitchMm,
+            Strands = drive.Strands,
+            Pitches = drive.Pitches,
+            ExactPitches = worked.ExactPitches,
+            CentreDistanceMm = figures.CentreDistanceMm,
+            PitchDiameterMm = figures.PitchDiameterMm,
+            DrivenPitchDiameterMm = figures.DrivenPitchDiameterMm,
+            Rpm = drive.Rpm,
+            SpeedMPerS = figures.Speed.MetresPerSecond,
+            PullN = figures.Pull.Newtons,
+            CentrifugalPullN = figures.CentrifugalPull?.Newtons,
+            SafetyFactor = figures.SafetyFactor,
+            BearingPressureNPerMm2 = figures.BearingPressureNewtonsPerMm2,
+            LoopsPerH = figures.LoopsPerHour,
+            ArticulationsPerH = figures.ArticulationsPerHour,
+            LoadedSlipMPerH = figures.LoadedSlipMetresPerHour,
+            SpeedVariationPct = figures.SpeedVariationPercent,
+            Rating = RatingJson.Of(worked.Rating),
+            Alternatives = [.. worked.Alternatives.Select(c => new RatedChainJson(
                 c.Type.Designation, c.Rated.Kilowatts, c.Speed.MetresPerSecond, FileWords.Of(c.OilFeed.Kind)))],
-            new OilJson(
-                FileWords.Of(feed.Kind), feed.ManualUpTo.MetresPerSecond, feed.BathUpTo.MetresPerSecond, feed.Source,
-                feed.IsVerified, sheet.OilIsEnough,
-                sheet.OilGrade?.Sae, sheet.OilGrade?.IsoVg, sheet.OilGrade?.Source),
-            sheet is { ExpectedRate: { } rate, ExpectedHours: { } hours, Prior: { } prior }
-                ? new ExpectedWearJson(rate.Slow, rate.Middle, rate.Fast, hours.Early, hours.Middle, hours.Late, prior.Source)
-                : null,
-            sheet.Limits.Governing.Percent, FileWords.Of(sheet.Limits.Governing.Reason), sheet.FromMemory);
+            Oil = OilJson.Of(worked),
+            ExpectedWear = ExpectedWearJson.Of(worked),
+            LimitPct = worked.Limits.Governing.Percent,
+            LimitReason = FileWords.Of(worked.Limits.Governing.Reason),
+            FromMemory = worked.FromMemory,
+        };
     }
 }
-
-/// <summary>The classic rating.</summary>
-public sealed record RatingJson(
-    string Generation, double? RatedKw, double AskedKw, double ServiceFactor, double? StrandFactor, bool? IsEnough, string Basis);
-
-/// <summary>A chain that carries the power by the classic rating.</summary>
-public sealed record RatedChainJson(string ChainType, double RatedKw, [property: JsonPropertyName("speed_m_s")]
-    double SpeedMPerS, string OilFeed);
-
-/// <summary>How it has to be oiled.</summary>
-public sealed record OilJson(
-    string Feed, [property: JsonPropertyName("by_hand_up_to_m_s")]
-        double ByHandUpToMPerS, [property: JsonPropertyName("bath_up_to_m_s")]
-            double BathUpToMPerS, string Source, bool Verified, bool? FittedIsEnough, string? Sae, string? IsoVg,
-            string? GradeSource);
-
-/// <summary>The expected wear: one of twenty such drives lies below the slow rate, one above the fast one.</summary>
-public sealed record ExpectedWearJson(
-    [property: JsonPropertyName("rate_p05_pct_per_1000h")] double RateP05PctPer1000H,
-        [property: JsonPropertyName("rate_p50_pct_per_1000h")]
-            double RateP50PctPer1000H, [property: JsonPropertyName("rate_p95_pct_per_1000h")]
-                double RateP95PctPer1000H, [property: JsonPropertyName("to_limit_h_p05")]
-                    double HoursToLimitP05, [property: JsonPropertyName("to_limit_h_p50")]
-                        double HoursToLimitP50, [property: JsonPropertyName("to_limit_h_p95")] double HoursToLimitP95,
-    string Source);

@@ -19,6 +19,7 @@ public static class GaugeBench
 {
     private const double LongestPitchMm = 2000;
 
+    /// <summary>What the measured length means, or what of the question cannot be read.</summary>
     public static BenchAnswer<GaugeCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");

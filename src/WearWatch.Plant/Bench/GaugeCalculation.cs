@@ -13,11 +13,13 @@ public sealed record GaugeCalculation
     /// <summary>What was measured.</summary>
     public required MeasuredSpan Span { get; init; }
 
+    /// <summary>How far the chain has become longer, with its uncertainty.</summary>
     public required Elongation Elongation { get; init; }
 
     /// <summary>Why no chain runs so; null when one may, or a person said that the length is right.</summary>
     public required string? Doubt { get; init; }
 
+    /// <summary>What the uncertainty is made of.</summary>
     public required UncertaintyBudget Budget { get; init; }
 
     /// <summary>The limit it is held against.</summary>

@@ -2,30 +2,70 @@ using WearWatch.Plant.Files;
 
 namespace WearWatch.Plant.Bench;
 
-/// <summary>What a measured length means.</summary>
-public sealed record GaugeJson(
-    double ElongationPct, double StandardUncertaintyPct, double ExpandedUncertaintyPct, double ScatterPct, double LengthMm,
-    double NominalMm,
-    double LimitPct, string Condition, string Verdict, string? Doubt, IReadOnlyList<UncertaintyJson> Budget,
-    SpanProposalJson Proposal, string Held,
-    double? LinkWearPct)
+/// <summary>What a measured length means. Elongations and uncertainties are percent of the nominal length.</summary>
+public sealed record GaugeJson
 {
-    public static GaugeJson Of(GaugeCalculation sheet) => new(
-        sheet.Elongation.Percent, sheet.Elongation.StandardUncertaintyPercent, sheet.Elongation.ExpandedUncertaintyPercent,
-        sheet.Elongation.ScatterPercent, sheet.Span.LengthMm, sheet.Span.NominalMm, sheet.Limit.Percent,
-        FileWords.Of(sheet.Condition),
-        sheet.Verdict, sheet.Doubt,
-        [.. sheet.Budget.Components
-            .Select(c => new UncertaintyJson(c.Name, c.StandardUncertaintyPercent, 100 * sheet.Budget.ShareOf(c), c.Source))],
-        new SpanProposalJson(
-            sheet.Proposal.Pitches, sheet.Proposal.LengthMm, sheet.Proposal.StandardUncertaintyPercent, sheet.Proposal.GoodEnough,
-            sheet.Proposal.Advice),
-        sheet.HeldAdvice, sheet.LinkWear?.Percent);
+    /// <summary>The elongation.</summary>
+    public required double ElongationPct { get; init; }
+
+    /// <summary>Its standard uncertainty.</summary>
+    public required double StandardUncertaintyPct { get; init; }
+
+    /// <summary>Its expanded uncertainty at coverage factor k = 2, about 95 %.</summary>
+    public required double ExpandedUncertaintyPct { get; init; }
+
+    /// <summary>Standard deviation from one reading to the next of the same chain.</summary>
+    public required double ScatterPct { get; init; }
+
+    /// <summary>The mean of the measured lengths.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>The nominal length over the same pitches.</summary>
+    public required double NominalMm { get; init; }
+
+    /// <summary>The limit that it is held against.</summary>
+    public required double LimitPct { get; init; }
+
+    /// <summary>The condition by this one measurement, as a word of the files.</summary>
+    public required string Condition { get; init; }
+
+    /// <summary>The verdict in a sentence.</summary>
+    public required string Verdict { get; init; }
+
+    /// <summary>Why no chain runs so; null when one may.</summary>
+    public required string? Doubt { get; init; }
+
+    /// <summary>What the uncertainty is made of.</summary>
+    public required IReadOnlyList<UncertaintyJson> Budget { get; init; }
+
+    /// <summary>How many pitches to measure next time.</summary>
+    public required SpanProposalJson Proposal { get; init; }
+
+    /// <summary>How the chain was held, and how it is best held.</summary>
+    public required string Held { get; init; }
+
+    /// <summary>The wear of a round link by its diameter; null when none was measured.</summary>
+    public required double? LinkWearPct { get; init; }
+
+    /// <summary>The wire form of a calculation.</summary>
+    public static GaugeJson Of(GaugeCalculation worked) => new()
+    {
+        ElongationPct = worked.Elongation.Percent,
+        StandardUncertaintyPct = worked.Elongation.StandardUncertaintyPercent,
+        ExpandedUncertaintyPct = worked.Elongation.ExpandedUncertaintyPercent,
+        ScatterPct = worked.Elongation.ScatterPercent,
+        LengthMm = worked.Span.LengthMm,
+        NominalMm = worked.Span.NominalMm,
+        LimitPct = worked.Limit.Percent,
+        Condition = FileWords.Of(worked.Condition),
+        Verdict = worked.Verdict,
+        Doubt = worked.Doubt,
+        Budget = [.. worked.Budget.Components
+            .Select(c => new UncertaintyJson(c.Name, c.StandardUncertaintyPercent, 100 * worked.Budget.ShareOf(c), c.Source))],
+        Proposal = new SpanProposalJson(
+            worked.Proposal.Pitches, worked.Proposal.LengthMm, worked.Proposal.StandardUncertaintyPercent,
+            worked.Proposal.GoodEnough, worked.Proposal.Advice),
+        Held = worked.HeldAdvice,
+        LinkWearPct = worked.LinkWear?.Percent,
+    };
 }
-
-/// <summary>One line of an uncertainty budget.</summary>
-public sealed record UncertaintyJson(string Component, double StandardUncertaintyPct, double ShareOfVariancePct, string Source);
-
-/// <summary>How many pitches to measure.</summary>
-public sealed record SpanProposalJson(
-    int Pitches, double LengthMm, double StandardUncertaintyPct, bool GoodEnough, string Advice);

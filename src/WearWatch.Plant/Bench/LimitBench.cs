@@ -11,6 +11,7 @@ namespace WearWatch.Plant.Bench;
 /// </remarks>
 public static class LimitBench
 {
+    /// <summary>At which elongation the chain is to be replaced, or what of the question cannot be read.</summary>
     public static BenchAnswer<LimitCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");

@@ -4,29 +4,60 @@ using WearWatch.Plant.Files;
 namespace WearWatch.Plant.Bench;
 
 /// <summary>At which elongation a chain is to be replaced, and why.</summary>
-public sealed record LimitJson(
-    double LimitPct, string Reason, string Source, string Rule, bool Verified, double? PlanFromPct,
-    IReadOnlyList<LimitRuleJson> AlsoHold,
-    IReadOnlyList<LimitRuleJson> Advice, string Sprockets, SlackJson? Slack)
+public sealed record LimitJson
 {
-    public static LimitJson Of(LimitCalculation sheet)
-    {
-        var governing = sheet.Limits.Governing;
-        return new LimitJson(
-            governing.Percent, FileWords.Of(governing.Reason), governing.Source, governing.Rule, governing.IsVerified,
-            governing.PlanFromPercent,
-            [.. sheet.Limits.AlsoHold.Select(Rule)], [.. sheet.Limits.Advice.Select(Rule)], sheet.Sprockets,
-            sheet.Slack is { } slack ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches,
-                slack.NextRemovalPercent, sheet.SlackAdvice!) : null);
+    /// <summary>The elongation that governs, in percent.</summary>
+    public required double LimitPct { get; init; }
 
-        static LimitRuleJson Rule(ReplacementLimit limit) =>
+    /// <summary>Why, as a word of the files.</summary>
+    public required string Reason { get; init; }
+
+    /// <summary>Where the limit is from.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>The rule in words.</summary>
+    public required string Rule { get; init; }
+
+    /// <summary>Whether it was read in the source; false for a recalled one.</summary>
+    public required bool Verified { get; init; }
+
+    /// <summary>The elongation in percent from which a swap has to be planned by the rule; null where it names none.</summary>
+    public required double? PlanFromPct { get; init; }
+
+    /// <summary>Limits that hold besides, and govern later.</summary>
+    public required IReadOnlyList<LimitRuleJson> AlsoHold { get; init; }
+
+    /// <summary>Limits that are advice only.</summary>
+    public required IReadOnlyList<LimitRuleJson> Advice { get; init; }
+
+    /// <summary>What to do about the sprockets at the swap.</summary>
+    public required string Sprockets { get; init; }
+
+    /// <summary>What the elongation does to the length; null when length, pitch or elongation was not told.</summary>
+    public required SlackJson? Slack { get; init; }
+
+    /// <summary>The wire form of a calculation.</summary>
+    public static LimitJson Of(LimitCalculation worked)
+    {
+        var governing = worked.Limits.Governing;
+        return new LimitJson
+        {
+            LimitPct = governing.Percent,
+            Reason = FileWords.Of(governing.Reason),
+            Source = governing.Source,
+            Rule = governing.Rule,
+            Verified = governing.IsVerified,
+            PlanFromPct = governing.PlanFromPercent,
+            AlsoHold = [.. worked.Limits.AlsoHold.Select(Other)],
+            Advice = [.. worked.Limits.Advice.Select(Other)],
+            Sprockets = worked.Sprockets,
+            Slack = worked.Slack is { } slack
+                ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches, slack.NextRemovalPercent,
+                    worked.SlackAdvice!)
+                : null,
+        };
+
+        static LimitRuleJson Other(ReplacementLimit limit) =>
             new(limit.Percent, FileWords.Of(limit.Reason), limit.Source, limit.Rule, limit.IsVerified);
     }
 }
-
-/// <summary>A limit that holds besides the governing one, or is advice.</summary>
-public sealed record LimitRuleJson(double LimitPct, string Reason, string Source, string Rule, bool Verified);
-
-/// <summary>What the elongation does to the chain's length.</summary>
-public sealed record SlackJson(
-    double ExtraLengthMm, double TakeUpUsedMm, int RemovablePitches, double NextRemovalPct, string Advice);

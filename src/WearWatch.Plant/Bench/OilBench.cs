@@ -11,6 +11,7 @@ namespace WearWatch.Plant.Bench;
 /// </remarks>
 public static class OilBench
 {
+    /// <summary>How the chain is to be oiled, or what of the question cannot be read.</summary>
     public static BenchAnswer<OilCalculation> Answer(Asked asked)
     {
         var type = asked.Type("type");

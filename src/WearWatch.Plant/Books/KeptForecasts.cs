@@ -17,6 +17,7 @@ public sealed class KeptForecasts(IDbContextFactory<WearDb> databases) : IDispos
     private readonly SemaphoreSlim turn = new(1);
     private readonly Dictionary<(int Chain, int Life), (double Hours, IReadOnlyList<RecordedForecast> Scores)> scored = [];
 
+    /// <summary>The scored forecasts of all lives that have ended at their limit.</summary>
     public async Task<IReadOnlyList<RecordedForecast>> ReadAsync(FleetLives fleet, CancellationToken ct)
     {
         await turn.WaitAsync(ct);
@@ -52,6 +53,7 @@ public sealed class KeptForecasts(IDbContextFactory<WearDb> databases) : IDispos
         Spread = standing.Spread,
     };
 
+    /// <inheritdoc/>
     public void Dispose() => turn.Dispose();
 
     private async Task ScoreAsync(WearDb db, (BookedChain Chain, BookedLife Life)[] lives, CancellationToken ct)

@@ -77,6 +77,7 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
         };
     }
 
+    /// <inheritdoc/>
     public void Dispose() => turn.Dispose();
 
     private async Task<IReadOnlyCollection<int>> ChangedAsync(WearDb db, CancellationToken ct)

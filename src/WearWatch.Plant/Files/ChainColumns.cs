@@ -7,6 +7,7 @@ namespace WearWatch.Plant.Files;
 /// </summary>
 public static class ChainColumns
 {
+    /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<ChainColumn> All { get; } =
     [
         ChainColumn.Text("line", c => c.Line, (c, v) => c with { Line = v }),

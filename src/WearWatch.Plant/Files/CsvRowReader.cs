@@ -15,6 +15,7 @@ public sealed class CsvRowReader : IDisposable
     private readonly CsvReader reader;
     private CsvMalformedReason? broken;
 
+    /// <summary>Begins at the first row of a file, which it closes with itself.</summary>
     public CsvRowReader(Stream stream) => reader = CsvReader.Create(stream, new CsvReaderOptions
     {
         Separator = ',',
@@ -67,5 +68,6 @@ public sealed class CsvRowReader : IDisposable
         return true;
     }
 
+    /// <inheritdoc/>
     public void Dispose() => reader.Dispose();
 }

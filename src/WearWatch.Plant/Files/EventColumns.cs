@@ -9,6 +9,7 @@ public static class EventColumns
     /// <summary>A longer note is a slip of the file.</summary>
     public const int LongestNote = 2000;
 
+    /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Column> All { get; } =
     [
         Column.Word("event", FileWords.Events, e => e.Kind, (e, v) => v is { } kind ? e with { Kind = kind } : e) with

@@ -28,6 +28,7 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
     };
 
 #pragma warning disable CA1000 // a list of columns names the type once, by an alias
+    /// <summary>A text of at most so many letters.</summary>
     public static FileColumn<T> Text(
         string name, Func<T, string> of, Func<T, string, T> with, bool always = true, int longest = RowFields.LongestText) =>
         new(name, ColumnKind.Text, of, (row, thing) => with(thing, row.Label(name, longest)))
@@ -35,6 +36,7 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
             Always = always,
         };
 
+    /// <summary>A number between two bounds.</summary>
     public static FileColumn<T> Number(
         string name, double least, double most, Func<T, double?> of, Func<T, double?, T> with, bool always = true) =>
         new(name, ColumnKind.Number, thing => of(thing), (row, thing) => with(thing, row.Number(name, least, most)))
@@ -42,6 +44,7 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
             Always = always,
         };
 
+    /// <summary>A whole number between two bounds.</summary>
     public static FileColumn<T> Whole(
         string name, int least, int most, Func<T, int?> of, Func<T, int?, T> with, bool always = true) =>
         new(name, ColumnKind.Whole, thing => (long?)of(thing), (row, thing) => with(thing, row.Whole(name, least, most)))
@@ -49,9 +52,11 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
             Always = always,
         };
 
+    /// <summary>A moment, with its offset from UTC.</summary>
     public static FileColumn<T> Moment(string name, Func<T, DateTimeOffset?> of, Func<T, DateTimeOffset?, T> with) =>
         new(name, ColumnKind.Moment, thing => of(thing), (row, thing) => with(thing, row.Moment(name)));
 
+    /// <summary>One of some words.</summary>
     public static FileColumn<T> Word<TWord>(
         string name, IReadOnlyDictionary<string, TWord> words, Func<T, TWord?> of, Func<T, TWord?, T> with, bool always = true)
         where TWord : struct, Enum =>
@@ -62,6 +67,7 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
             Always = always,
         };
 
+    /// <summary>Yes, or nothing for no.</summary>
     public static FileColumn<T> Flag(string name, Func<T, bool> of, Func<T, bool, T> with) =>
         new(name, ColumnKind.YesNo, thing => of(thing), (row, thing) => with(thing, row.Flag(name))) { Always = false };
 }

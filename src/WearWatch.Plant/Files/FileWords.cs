@@ -8,16 +8,22 @@ namespace WearWatch.Plant.Files;
 /// <summary>The words of the file formats and what they stand for.</summary>
 public static class FileWords
 {
+    /// <summary>With what a chain is measured.</summary>
     public static FrozenDictionary<string, Tool> Tools { get; } = Lowered<Tool>();
 
+    /// <summary>The state of a chain's lubrication.</summary>
     public static FrozenDictionary<string, LubricationState> Lubrication { get; } = Lowered<LubricationState>();
 
+    /// <summary>How much dust there is.</summary>
     public static FrozenDictionary<string, DustLevel> Dust { get; } = Lowered<DustLevel>();
 
+    /// <summary>What happens to a chain.</summary>
     public static FrozenDictionary<string, ChainEventKind> Events { get; } = Lowered<ChainEventKind>();
 
+    /// <summary>How oil is brought to a chain.</summary>
     public static FrozenDictionary<string, OilMethod> OilMethods { get; } = Lowered<OilMethod>();
 
+    /// <summary>Units of length.</summary>
     public static FrozenDictionary<string, LengthUnit> Units { get; } =
         new Dictionary<string, LengthUnit> { ["mm"] = LengthUnit.Millimetre, ["in"] = LengthUnit.Inch }.ToFrozenDictionary();
 

@@ -8,6 +8,7 @@ namespace WearWatch.Plant.Files;
 /// <summary>The columns of readings.csv after the chain's name: the one list of what a reading tells.</summary>
 public static class ReadingColumns
 {
+    /// <summary>All of them, in the order of the file.</summary>
     public static IReadOnlyList<Column> All { get; } =
     [
         Column.Moment("taken_at", r => r.TakenAt, (r, v) => r with { TakenAt = v }) with { Meaning = "when" },

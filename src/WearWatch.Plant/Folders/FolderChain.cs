@@ -10,6 +10,7 @@ public sealed class FolderChain(ChainCard card)
 {
     private readonly List<Reading?> rows = [];
 
+    /// <summary>Its entry in the register.</summary>
     public ChainCard Card => card;
 
     /// <summary>Its events in the order of the file.</summary>

@@ -14,6 +14,7 @@ public sealed class ChainSoFar(
     /// <summary>Counters are read and rounded by people.</summary>
     private const double CounterRoundingH = 1;
 
+    /// <summary>Its card.</summary>
     public ChainCard Card => card;
 
     /// <summary>The hour counter at its last reading; null when it has none with a counter.</summary>

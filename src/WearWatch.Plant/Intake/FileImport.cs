@@ -48,6 +48,7 @@ public sealed class FileImport(
         }
     }
 
+    /// <inheritdoc/>
     public void Dispose() => oneAtATime.Dispose();
 
     private async Task<ImportReport> GoThroughAsync(

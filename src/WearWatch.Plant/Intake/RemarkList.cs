@@ -11,12 +11,16 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
     private int remarks;
     private int lastRefusedLine = -1;
 
+    /// <summary>Rows that are new.</summary>
     public int Taken { get; set; }
 
+    /// <summary>Rows that had been entered before.</summary>
     public int AlreadyKnown { get; set; }
 
+    /// <summary>Rows that are kept and wait for a person.</summary>
     public int Waiting { get; set; }
 
+    /// <summary>Rows that were not taken.</summary>
     public int Refused { get; private set; }
 
     /// <summary>Notes something about a row. A row that is refused for two reasons is one refused row with two remarks.</summary>
@@ -64,6 +68,15 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
     }
 
     /// <summary>The report.</summary>
-    public FileReport Report(FileKind kind) =>
-        new(file, kind, Taken, AlreadyKnown, Waiting, Refused, [.. kept.OrderBy(r => r.Line)], remarks);
+    public FileReport Report(FileKind kind) => new()
+    {
+        Name = file,
+        Kind = kind,
+        Taken = Taken,
+        AlreadyKnown = AlreadyKnown,
+        Waiting = Waiting,
+        Refused = Refused,
+        Remarks = [.. kept.OrderBy(r => r.Line)],
+        RemarkCount = remarks,
+    };
 }

@@ -46,6 +46,7 @@ public sealed class PlantIntervals(
         }
     }
 
+    /// <inheritdoc/>
     public void Dispose() => turn.Dispose();
 
     private async Task<List<(ChainCard Card, OiledLife Life)>> LivesAsync(WearDb db, CancellationToken ct)

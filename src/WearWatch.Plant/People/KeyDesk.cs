@@ -61,5 +61,7 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
     private static string HashOf(string key) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)));
 
     /// <summary>A key that was made, or why none was.</summary>
+    /// <param name="Key">The key, shown this once; empty when none was made.</param>
+    /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
     public readonly record struct Made(string Key, string? Fault);
 }

@@ -137,5 +137,7 @@ public sealed class PeopleDesk(
     private static string Words(IdentityResult result) => string.Join(" ", result.Errors.Select(e => e.Description));
 
     /// <summary>A person who was added, or why none was.</summary>
+    /// <param name="Person">The person; null when none was added.</param>
+    /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
     public readonly record struct Added(PersonRow? Person, string? Fault);
 }

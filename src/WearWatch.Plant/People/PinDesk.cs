@@ -49,5 +49,7 @@ public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<
         people.Where(p => p.PinHash != null && !p.IsOff && !p.MustChoosePassword);
 
     /// <summary>Whom the PIN let in, or why nobody.</summary>
+    /// <param name="Person">The person; null for nobody.</param>
+    /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
     public readonly record struct Answer(PersonRow? Person, string? Fault);
 }

@@ -47,5 +47,7 @@ public sealed class TabletDesk(IDbContextFactory<WearDb> database, PeopleNews ne
     }
 
     /// <summary>What became of making a tablet: one of both is null.</summary>
+    /// <param name="Tablet">The tablet.</param>
+    /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
     public readonly record struct Marked(TabletRow? Tablet, string? Fault);
 }

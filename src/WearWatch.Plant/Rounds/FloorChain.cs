@@ -4,13 +4,13 @@ using WearWatch.Lubrication;
 using WearWatch.Rounds;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
-using WearWatch.Wear;
 
 namespace WearWatch.Plant.Rounds;
 
 /// <summary>A position's chain as the floor knows it: what a phone needs without signal, and what is to be done there.</summary>
 public sealed record FloorChain
 {
+    /// <summary>The register's row.</summary>
     public required ChainRow Row { get; init; }
 
     /// <summary>Its newest forecast; null when there is none yet.</summary>
@@ -77,10 +77,3 @@ public sealed record FloorChain
         IReadOnlyDictionary<ChainEventKind, DateTimeOffset> at, ChainEventKind one, ChainEventKind other) =>
         new[] { one, other }.Where(at.ContainsKey).Select(kind => (DateTimeOffset?)at[kind]).Max();
 }
-
-/// <summary>What of a kept forecast the floor needs.</summary>
-public sealed record FloorForecast(
-    double? ElongationPct, double? ElongationSdPct, double RatePctPer1000H, double LogRateSd, double HoursAtLastReading,
-    double HoursNow,
-    double LimitPct, DateTimeOffset? EarlyDate, Condition Condition, double? EarlyHours, double? MiddleHours,
-    DateTimeOffset? NextOilingAt);

@@ -45,10 +45,27 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
     private static async Task<Dictionary<int, FloorForecast>> ForecastsAsync(WearDb db, CancellationToken ct)
     {
         var rows = await db.Forecasts.AsNoTracking().Where(f => f.IsLatest).ToListAsync(ct);
-        return rows.ToDictionary(f => f.ChainId, f => new FloorForecast(
-            f.ElongationPct, f.ElongationSdPct, f.RatePctPer1000H, f.LogRateSd, f.HoursAtLastReading, f.HoursNow, f.LimitPct,
-            f.EarlyDate,
-            f.Condition, f.ToForecast().EarlyHours, f.ToForecast().MiddleHours, f.NextOilingAt));
+        return rows.ToDictionary(f => f.ChainId, Needed);
+    }
+
+    private static FloorForecast Needed(ForecastRow row)
+    {
+        var forecast = row.ToForecast();
+        return new FloorForecast
+        {
+            ElongationPct = row.ElongationPct,
+            ElongationSdPct = row.ElongationSdPct,
+            RatePctPer1000H = row.RatePctPer1000H,
+            LogRateSd = row.LogRateSd,
+            HoursAtLastReading = row.HoursAtLastReading,
+            HoursNow = row.HoursNow,
+            LimitPct = row.LimitPct,
+            EarlyDate = row.EarlyDate,
+            Condition = row.Condition,
+            EarlyHours = forecast.EarlyHours,
+            MiddleHours = forecast.MiddleHours,
+            NextOilingAt = row.NextOilingAt,
+        };
     }
 
     private static Task<List<ReadingRow>> NewestAsync(WearDb db, CancellationToken ct) => (

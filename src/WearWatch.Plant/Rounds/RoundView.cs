@@ -5,9 +5,13 @@ using WearWatch.Running;
 namespace WearWatch.Plant.Rounds;
 
 /// <summary>A task of a stop, and whether it has been done today.</summary>
+/// <param name="Task">The task.</param>
+/// <param name="Done">Whether it has been done.</param>
 public sealed record StopTask(RoundTask Task, bool Done);
 
 /// <summary>A stop of a round: a chain and what is due there today.</summary>
+/// <param name="Chain">The chain.</param>
+/// <param name="Tasks">What is due there, or was and is done.</param>
 public sealed record RoundStop(FloorChain Chain, IReadOnlyList<StopTask> Tasks);
 
 /// <summary>The round of a line: its stops in walking order, and who has it.</summary>
@@ -16,14 +20,19 @@ public sealed record RoundStop(FloorChain Chain, IReadOnlyList<StopTask> Tasks);
 /// <param name="Person">Who took it; null while nobody has.</param>
 public sealed record LineRound(string Line, IReadOnlyList<RoundStop> Stops, string? Person)
 {
+    /// <summary>The line as screens call it.</summary>
     public string Name => Line.Length > 0 ? Line : "Without a line";
 
+    /// <summary>How many tasks there are.</summary>
     public int All => Stops.Sum(s => s.Tasks.Count);
 
+    /// <summary>How many of them have been done.</summary>
     public int Done => Stops.Sum(s => s.Tasks.Count(t => t.Done));
 }
 
 /// <summary>What is to be walked today.</summary>
+/// <param name="Rounds">The rounds, a line each.</param>
+/// <param name="Time">The moment for which they hold.</param>
 public sealed record RoundView(IReadOnlyList<LineRound> Rounds, PlantTime Time)
 {
     /// <summary>Picks what is due by the end of the day, or was and is done.</summary>

@@ -25,9 +25,11 @@ public abstract record TelemetryText
     }
 
     /// <summary>It says what a message has to say.</summary>
+    /// <param name="Message">What it says.</param>
     public sealed record Understood(TelemetryMessage Message) : TelemetryText;
 
     /// <summary>It does not; the reason is for a person.</summary>
+    /// <param name="Reason">What is wrong with it.</param>
     public sealed record NotUnderstood(string Reason) : TelemetryText;
 
     /// <summary>Reads a message.</summary>

@@ -60,7 +60,17 @@ public sealed class DemoPlant(
         return kept;
     }
 
-    private static ImportReport Refused() => new([new FileReport("demo", FileKind.Unknown, 0, 0, 0, 1,
-        [new RowRemark("demo", 0, "", "The register holds a plant already. Load the demo mill into another, empty data folder.",
-            RemarkKind.Refused)], 1)]);
+    private static ImportReport Refused() => new([new FileReport
+    {
+        Name = "demo",
+        Kind = FileKind.Unknown,
+        Refused = 1,
+        Remarks =
+        [
+            new RowRemark(
+                "demo", 0, "", "The register holds a plant already. Load the demo mill into another, empty data folder.",
+                RemarkKind.Refused),
+        ],
+        RemarkCount = 1,
+    }]);
 }

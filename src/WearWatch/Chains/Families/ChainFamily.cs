@@ -11,6 +11,7 @@ namespace WearWatch.Chains.Families;
 /// </remarks>
 public abstract class ChainFamily
 {
+    /// <summary>Only the kinds of this folder are chains.</summary>
     private protected ChainFamily()
     {
     }
