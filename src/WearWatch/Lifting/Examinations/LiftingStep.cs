@@ -10,4 +10,5 @@ namespace WearWatch.Lifting.Examinations;
 /// <param name="Reason">Why.</param>
 /// <param name="Closes">Of a release: the findings that it closes.</param>
 public sealed record LiftingStep(
-    LiftingStepKind Kind, DateTimeOffset At, DateTimeOffset ToldAt, string By, string Reason, IReadOnlyList<InspectionPoint> Closes);
+    LiftingStepKind Kind, DateTimeOffset At, DateTimeOffset ToldAt, string By, string Reason,
+    IReadOnlyList<InspectionPoint> Closes);
