@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Lifting;
 using WearWatch.Plant.Notices;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.People;
@@ -45,6 +46,10 @@ public static class PlantServices
         services.AddSingleton<IntakeDesk>();
         services.AddSingleton<InspectionDesk>();
         services.AddSingleton<RegisterDesk>();
+        services.AddSingleton<LiftingCardDesk>();
+        services.AddSingleton<ExaminationDesk>();
+        services.AddSingleton<LiftingUseDesk>();
+        services.AddSingleton<AppointmentDesk>();
         services.AddSingleton<OilRound>();
         services.AddSingleton<OilConsumption>();
         services.AddSingleton<PlantIntervals>();

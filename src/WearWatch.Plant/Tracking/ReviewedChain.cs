@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -23,6 +24,9 @@ public sealed record ReviewedChain(
 
     /// <summary>Its automatic lubricator, when that has fallen silent.</summary>
     public required LubricatorWatch? Lubricator { get; init; }
+
+    /// <summary>Its state by the register of lifting chains, on the plant's day; null for a chain that holds no load.</summary>
+    public LiftingState? Lifting { get; init; }
 
     /// <summary>Whether its track has moved from the stored one.</summary>
     public required bool TrackMoved { get; init; }

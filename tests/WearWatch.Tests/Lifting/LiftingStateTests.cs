@@ -181,19 +181,6 @@ public sealed class LiftingStateTests
         }
     }
 
-    [Fact]
-    public void An_appointment_covers_its_person_line_kind_and_days_and_nothing_else()
-    {
-        var card = Good.Card with { Line = "Store" };
-        var appointment = new Appointment(1, "Ola", "Store", "leaf", new DateOnly(2026, 1, 1), new DateOnly(2026, 12, 31));
-        Assert.True(appointment.Covers("ola", card, Today));
-        Assert.False(appointment.Covers("Ina", card, Today));
-        Assert.False(appointment.Covers("Ola", card with { Line = "Yard" }, Today));
-        Assert.False(appointment.Covers("Ola", card with { Family = ChainFamily.Named("round_link") }, Today));
-        Assert.False(appointment.Covers("Ola", card, new DateOnly(2027, 1, 1)));
-        Assert.False((appointment with { EndedOn = Today }).Covers("Ola", card, Today));
-    }
-
     private static LiftingVerdict Verdict(LiftingFacts facts) => LiftingState.Of(facts, Now).VerdictOn(Today);
 
     private static LiftingStep Step(LiftingStepKind kind, DateTimeOffset at, params InspectionPoint[] closes) =>

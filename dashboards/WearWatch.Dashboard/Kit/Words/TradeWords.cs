@@ -72,6 +72,9 @@ public static class TradeWords
         NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
         NoticeKind.StrandsDiffer => "Strands differ",
         NoticeKind.FoundByLook => "Found by a look",
+        NoticeKind.OutOfUse => "Out of use",
+        NoticeKind.ExaminationDue => "Thorough examination",
+        NoticeKind.PapersMissing => "Papers missing",
         _ => throw new UnreachableException($"Notice {kind} has no words."),
     };
 

@@ -16,7 +16,7 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
         var entry = facts.Entry is { } told && told.IsOfChainSince(facts.ReplacedAt) ? told : null;
         var interval = (facts.Entry ?? Unwritten()).Interval(facts.PlantsRegion);
         var steps = facts.Steps.Where(s => !(s.At < facts.ReplacedAt)).OrderBy(s => s.ToldAt).ToList();
-        var examinations = facts.Examinations.Where(e => !(e.On < replacedOn)).OrderBy(e => e.On).ThenBy(e => e.ToldAt).ToList();
+        var examinations = facts.Examinations.Where(IsOfThisChain).OrderBy(e => e.On).ThenBy(e => e.ToldAt).ToList();
         var whole = examinations.LastOrDefault(e => e.IsWhole);
         var standing = StandingBy(steps);
         return new LiftingState
@@ -77,6 +77,11 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
             yield return new(LiftingFaultKind.LinkLimit,
                 facts.LinksSaid.Length > 0 ? facts.LinksSaid : "A measure of its links has reached a limit.");
     }
+
+    /// <summary>On the day of the replacement only a report that was told after it tells of the new chain.</summary>
+    private bool IsOfThisChain(Examination examination) =>
+        replacedOn is null || examination.On > replacedOn
+        || (examination.On == replacedOn && examination.ToldAt >= facts.ReplacedAt);
 
     private static LiftingStanding StandingBy(List<LiftingStep> steps)
     {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Wear;
 
 namespace WearWatch.Lifting.Examinations;
 
