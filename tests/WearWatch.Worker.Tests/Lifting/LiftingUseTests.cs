@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Plant.Lifting;
-using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
 namespace WearWatch.Worker.Tests.Lifting;
