@@ -32,4 +32,9 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(PlantJson))]
 [JsonSerializable(typeof(ImportJson))]
 [JsonSerializable(typeof(IReadOnlyList<PastImportJson>))]
+[JsonSerializable(typeof(IReadOnlyList<int>))]
+[JsonSerializable(typeof(DateTimeOffset?))]
+[JsonSerializable(typeof(double?))]
+[JsonSerializable(typeof(int?))]
+[JsonSerializable(typeof(bool))]
 internal sealed partial class ApiJson : JsonSerializerContext;
