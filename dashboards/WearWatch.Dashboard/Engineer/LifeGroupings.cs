@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Kit.Words;
 
 namespace WearWatch.Dashboard.Engineer;
 

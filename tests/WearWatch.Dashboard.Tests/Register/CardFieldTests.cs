@@ -114,7 +114,7 @@ public sealed class CardFieldTests : IAsyncLifetime
         {
             ColumnKind.Whole => "3",
             ColumnKind.Number => "1.5",
-            ColumnKind.Moment => "2026-01-02T03:04:05Z",
+            ColumnKind.Moment => "2026-01-02T03:04:00Z",
             ColumnKind.YesNo => "yes",
             _ => "B-" + column.Name,
         };

@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Administration.Register;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;

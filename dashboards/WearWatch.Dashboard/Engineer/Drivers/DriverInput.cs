@@ -1,7 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Learning;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
