@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Administration.Register;
-using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
