@@ -12,7 +12,9 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Register;
 
-/// <summary>A field of the card that is in the list is in the file, the record of changes, the history, the API and the form.</summary>
+/// <summary>
+/// A field of the card that is in the list is in the file, the record of changes, the history, the API and the form.
+/// </summary>
 public sealed class CardFieldTests : IAsyncLifetime
 {
     private static readonly ChainCard plain = new() { Name = "K-8", PitchMm = 25.4 };
@@ -33,8 +35,9 @@ public sealed class CardFieldTests : IAsyncLifetime
     [Fact]
     public void The_file_has_the_agreed_columns_first_and_in_the_agreed_order() =>
         Assert.StartsWith(
-            "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,lubrication,dust,"
-            + "family,sprocket_teeth,lot,limit_set_reason,strands,fixed_centres,runs_in_parallel,timing,positioning,high_performance,lifts,",
+            "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,"
+            + "lubrication,dust,family,sprocket_teeth,lot,limit_set_reason,strands,fixed_centres,runs_in_parallel,timing,"
+            + "positioning,high_performance,lifts,",
             string.Join(',', FileColumns.Chains.All), StringComparison.Ordinal);
 
     [Fact]
@@ -85,7 +88,8 @@ public sealed class CardFieldTests : IAsyncLifetime
         Assert.Equal(ChainColumns.Fields.Select(c => c.Name).Prepend("chain"), read.Select(p => p.Key));
 
         sent.Remove("revision");
-        using var request = new HttpRequestMessage(HttpMethod.Put, "/api/v1/chains/K-9/card") { Content = JsonContent.Create(sent) };
+        using var request = new HttpRequestMessage(HttpMethod.Put, "/api/v1/chains/K-9/card");
+        request.Content = JsonContent.Create(sent);
         request.Headers.Add("Idempotency-Key", "full-card");
         Assert.Equal(HttpStatusCode.Created, (await client.SendAsync(request, Ct)).StatusCode);
         await using var db = await host.OpenAsync();

@@ -43,8 +43,8 @@ internal static class ColumnProperties
 
     private static object? Sent<T>(FileColumn<T> column, object? value) => value switch
     {
-        string numbers when column.IsList => (IReadOnlyList<int>)
-            [.. numbers.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture))],
+        string list when column.IsList => (IReadOnlyList<int>)
+            [.. list.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture))],
         long whole => (int)whole,
         _ => value,
     };

@@ -90,8 +90,8 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         PlantTime time)
     {
         // its entry or another name wears nothing
-        foreach (var change in changes.Where(c =>
-            c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && c.Field != CardChanges.Entry && CardField.Of(c.Field) is not null))
+        foreach (var change in changes.Where(c => c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After
+            && c.Field != CardChanges.Entry && CardField.Of(c.Field) is not null))
         {
             var field = CardField.Of(change.Field)!;
             var (from, to) = (field.Said(change.From), field.Said(change.To));
