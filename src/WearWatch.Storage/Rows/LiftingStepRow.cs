@@ -28,7 +28,4 @@ public sealed class LiftingStepRow
     public IReadOnlyList<InspectionPoint> Closes { get; init; } = [];
 
     public DateTimeOffset ReceivedAt { get; init; }
-
-    /// <summary>The step as the domain knows it.</summary>
-    public LiftingStep ToStep() => new(Kind, At, ReceivedAt, By, Reason, Closes);
 }

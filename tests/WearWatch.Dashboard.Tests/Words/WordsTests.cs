@@ -26,9 +26,8 @@ public sealed class WordsTests
         OneWordEach<Tool>(TradeWords.Of);
         OneWordEach<ChainEventKind>(TradeWords.Of);
         OneWordEach<NoticeKind>(TradeWords.Of);
-        OneWordEach<LubricationState>(DutyWords.Of);
-        OneWordEach<DustLevel>(DutyWords.Of);
-        OneWordEach<OilMethod>(DutyWords.Of);
+        OneWordEach<LubricationState>(TradeWords.Of);
+        OneWordEach<DustLevel>(TradeWords.Of);
     }
 
     [Theory]
