@@ -76,7 +76,7 @@ builder.Services.AddOpenApi("v1", options =>
 builder.Services.AddProblemDetails();
 builder.Services.ConfigureHttpJsonOptions(options =>
 {
-    options.SerializerOptions.TypeInfoResolverChain.Insert(0, ApiJson.Default);
+    options.SerializerOptions.TypeInfoResolverChain.Insert(0, WireShapes.Resolver);
     options.SerializerOptions.TypeInfoResolverChain.Insert(1, BenchJson.Default);
     options.SerializerOptions.TypeInfoResolverChain.Insert(2, PlanningJson.Default);
     options.SerializerOptions.PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower;

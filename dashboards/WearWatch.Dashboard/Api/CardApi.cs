@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.People;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
@@ -28,7 +29,7 @@ internal static class CardApi
     private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(CardWire.ToJson(row)) : ChainsApi.Unknown(chain);
+        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(CardJson.Of(row)) : ChainsApi.Unknown(chain);
     }
 
     private static async Task<IResult> ChangesAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
@@ -44,11 +45,12 @@ internal static class CardApi
         HttpRequest request, RegisterDesk desk, PlantClock clock, IDbContextFactory<WearDb> databases, string chain,
         CancellationToken ct)
     {
-        var told = await KeyedRequest<CardJson>.ReadAsync(request, ApiJson.Default.CardJson, ct);
+        var told = await KeyedRequest<CardJson>.ReadAsync(request, WireShapes.Of<CardJson>(), ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;
-        var (card, faults) = CardText.Read(CardWire.ToTexts(chain, body), (await clock.NowAsync(ct)).Zone);
+        body.Texts[ChainColumns.Name.Name] = chain;
+        var (card, faults) = CardText.Read(body.Texts, (await clock.NowAsync(ct)).Zone);
         if (faults.Count > 0) return Problems.Refused(faults);
         var by = Maker.Name(who, body.By);
         var answer = body.Revision is { } revision
@@ -57,7 +59,7 @@ internal static class CardApi
         if (answer is RegisterAnswer.Refused refused) return Problems.Refused(refused.Refusals);
         if (answer is RegisterAnswer.Overtaken overtaken) return Overtaken(overtaken);
         await using var db = await databases.CreateDbContextAsync(ct);
-        var kept = CardWire.ToJson((await db.FindAsync(chain, ct))!);
+        var kept = CardJson.Of((await db.FindAsync(chain, ct))!);
         return body.Revision is null && answer is RegisterAnswer.Kept { Changes.Count: > 0 }
             ? Results.Created((string?)null, kept)
             : Results.Ok(kept);

@@ -71,7 +71,7 @@ internal static class ChainsApi
     private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(ToJson(row)) : Unknown(chain);
+        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(new ChainCardJson { Card = row.ToCard() }) : Unknown(chain);
     }
 
     private static async Task<IResult> ForecastAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
@@ -88,12 +88,6 @@ internal static class ChainsApi
         row.RatePctPer1000H,
         row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt,
         row.LastReadingAt);
-
-    private static ChainCardJson ToJson(ChainRow row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.PitchMm, row.Pitches, row.SprocketTeeth,
-        row.FittedAt,
-        row.FittedCounterH, row.LimitPct, row.LoadRel, row.SpeedMS, row.Lubrication is { } oil ? Tokens.Of(oil) : null,
-        row.Dust is { } dust ? Tokens.Of(dust) : null, row.Lot);
 
     private static ForecastJson ToJson(string chain, ForecastRow row)
     {

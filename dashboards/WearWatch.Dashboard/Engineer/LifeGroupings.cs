@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using WearWatch.Chains;
-using WearWatch.Dashboard.Kit.Words;
 
 namespace WearWatch.Dashboard.Engineer;
 
@@ -36,8 +35,8 @@ public static class LifeGroupings
             ? card.ChainType
             : string.Create(CultureInfo.InvariantCulture, $"pitch {card.PitchMm:0.##} mm"),
         LifeGrouping.Line => card.Line.Length > 0 ? card.Line : "no line told",
-        LifeGrouping.Lubrication => card.Duty.Lubrication is { } state ? TradeWords.Of(state) : "not told",
-        LifeGrouping.Dust => card.Duty.Dust is { } dust ? TradeWords.Of(dust) : "not told",
+        LifeGrouping.Lubrication => card.Duty.Lubrication is { } state ? DutyWords.Of(state) : "not told",
+        LifeGrouping.Dust => card.Duty.Dust is { } dust ? DutyWords.Of(dust) : "not told",
         LifeGrouping.Load => LoadBand(card.Duty.RelativeLoad),
         LifeGrouping.Family => card.Family.Words,
         LifeGrouping.Lot => card.Lot.Length > 0 ? card.Lot : "no lot told",

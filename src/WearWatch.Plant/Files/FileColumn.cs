@@ -17,15 +17,17 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
     /// <summary>What to write there, where it must not be left empty; null where it may.</summary>
     public string? Needed { get; init; }
 
-    /// <summary>Its text for a thing; empty for not known.</summary>
-    public string Write(T thing) => Value(thing) switch
-    {
-        null or false => "",
-        true => "yes",
-        string text => text,
-        DateTimeOffset moment => RowFields.Text(moment),
-        var number => RowFields.Text(Convert.ToDouble(number, System.Globalization.CultureInfo.InvariantCulture)),
-    };
+    /// <summary>Its text for what is usual, which a file leaves out; empty where nothing is.</summary>
+    public string Usual { get; init; } = "";
+
+    /// <summary>Whether its text is whole numbers with blanks between; programs get them one by one.</summary>
+    public bool IsList { get; init; }
+
+    /// <summary>How a person is asked for it; null where a form of its own asks.</summary>
+    public AskedField? Asked { get; init; }
+
+    /// <summary>Its text for a thing as a file has it; empty for not known and for what is usual.</summary>
+    public string Write(T thing) => RowFields.TextOf(Value(thing)) is var text && text == Usual ? "" : text;
 
 #pragma warning disable CA1000 // a list of columns names the type once, by an alias
     /// <summary>A text of at most so many letters.</summary>

@@ -150,6 +150,16 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     /// <summary>A number as files have it, to the last digit; empty for none.</summary>
     public static string Text(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 
+    /// <summary>A column's value as files have it; empty for none.</summary>
+    public static string TextOf(object? value) => value switch
+    {
+        null or false => "",
+        true => "yes",
+        string text => text,
+        DateTimeOffset moment => Text(moment),
+        var number => Text(Convert.ToDouble(number, CultureInfo.InvariantCulture)),
+    };
+
     /// <summary>A kind of chain; the usual one where the field is empty or at fault.</summary>
     public ChainFamily Family(string column)
     {

@@ -16,12 +16,13 @@ public static class CardText
     /// <summary>The chain's name and the columns of chains.csv.</summary>
     public static IEnumerable<string> Columns => ChainColumns.All.Select(c => c.Name).Prepend(Name);
 
-    /// <summary>A card as text; what is empty in a file because it is the usual stays empty.</summary>
+    /// <summary>A card as text; what a file leaves out as usual stays empty, unless a person chooses it.</summary>
     public static Dictionary<string, string> Write(ChainCard card)
     {
         var texts = ChainColumns.All.ToDictionary(c => c.Name, c => c.Write(card));
         texts[Name] = card.Name;
-        texts["family"] = card.Family.Name;
+        foreach (var chosen in ChainColumns.Fields.Where(c => c.Usual.Length > 0 && c.Asked?.Choices.Count > 0))
+            texts[chosen.Name] = RowFields.TextOf(chosen.Value(card));
         return texts;
     }
 
@@ -41,7 +42,7 @@ public static class CardText
             Family = ChainCatalogue.FamilyOf(fields.Text("chain_type")),
         };
         var card = ChainColumns.All
-            .Where(column => column.Name is not "family" || fields.Text(column.Name).Length > 0)
+            .Where(column => column.Usual.Length == 0 || fields.Text(column.Name).Length > 0)
             .Aggregate(typed, (c, column) => column.Read(fields, c));
         if (card.LimitPercent is null) card = card with { LimitSetReason = "" };
         return new CardReading(pitchMm is null ? null : card, [.. fields.Faults.Select(f => new Refusal(f.Column, f.Reason))]);

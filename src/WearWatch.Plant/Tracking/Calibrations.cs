@@ -29,7 +29,6 @@ public sealed class Calibrations(
             spread?.ToSpread() ?? ForecastSpread.AsMade)
         {
             Oil = await plant.OilTermsAsync(ct),
-            Region = (await plant.CurrentAsync(ct)).LawRegion,
         };
     }
 

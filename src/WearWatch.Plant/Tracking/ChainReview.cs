@@ -72,14 +72,16 @@ public sealed class ChainReview(
         var notices = (await db.Notices.Where(n => ids.Contains(n.ChainId) && (n.EndedAt == null || n.JudgedReal != null))
             .ToListAsync(ct)).ToLookup(n => n.ChainId);
         var (told, overtaken) = (new List<int>(), new List<int>());
-        foreach (var chain in made)
+        var (chains, lifting) = await LiftingKeeping.KeepAsync(
+            db, [.. made.Where(m => stamps[m.Raw.Id] == m.Raw.Stamp)], calendar.TimeZone, now, ct);
+        overtaken.AddRange(made.Where(m => stamps[m.Raw.Id] != m.Raw.Stamp).Select(m => m.Raw.Id));
+        foreach (var chain in chains)
         {
-            if (stamps[chain.Raw.Id] != chain.Raw.Stamp) overtaken.Add(chain.Raw.Id);
-            else if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now))
-                told.Add(chain.Raw.Id);
+            if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now)
+                | lifting.Contains(chain.Raw.Id)) told.Add(chain.Raw.Id);
         }
 
-        await KeptTracks.KeepAsync(db, [.. made.Where(m => m.TrackMoved && stamps[m.Raw.Id] == m.Raw.Stamp)], ct);
+        await KeptTracks.KeepAsync(db, [.. chains.Where(m => m.TrackMoved)], ct);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         return (told, overtaken);
@@ -97,7 +99,7 @@ public sealed class ChainReview(
             db.Forecasts.Add(row);
         }
 
-        return NoticeKeeping.Keep(db, chain, notices, now) || isNews;
+        return NoticeKeeping.Keep(db, chain, notices, calendar.TimeZone, now) || isNews;
     }
 
     private async Task<List<int>> AllAsync(CancellationToken ct)

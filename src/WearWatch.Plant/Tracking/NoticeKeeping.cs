@@ -1,4 +1,5 @@
 using WearWatch.Inspections;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Lubrication;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -9,9 +10,11 @@ namespace WearWatch.Plant.Tracking;
 /// <summary>Opens, updates and ends the notices of a chain.</summary>
 internal static class NoticeKeeping
 {
-    /// <summary>What asks for attention: the assessment's notices, oil that is due, readings that wait.</summary>
-    public static IEnumerable<Notice> Of(ReviewedChain chain)
+    /// <summary>What asks for attention: the assessment's notices, oil that is due, readings that wait, lifting.</summary>
+    private static IEnumerable<Notice> Of(ReviewedChain chain, DateOnly today)
     {
+        if (chain.Lifting is { } lifting)
+            foreach (var notice in LiftingNotices.Of(lifting, today)) yield return notice;
         var all = chain.Assessment.Notices;
         foreach (var notice in all) yield return notice;
         if (chain.Oiling.IsDue && !all.Any(n => n.Kind == NoticeKind.OilingDue))
@@ -40,11 +43,14 @@ internal static class NoticeKeeping
     /// <param name="db">Where new ones are added.</param>
     /// <param name="chain">What the review concluded.</param>
     /// <param name="kept">The chain's open notices and those that a person judged.</param>
+    /// <param name="zone">The plant's time zone.</param>
     /// <param name="now">The moment of the review.</param>
     /// <returns>Whether anything changed.</returns>
-    public static bool Keep(WearDb db, ReviewedChain chain, IReadOnlyCollection<NoticeRow> kept, DateTimeOffset now)
+    public static bool Keep(
+        WearDb db, ReviewedChain chain, IReadOnlyCollection<NoticeRow> kept, TimeZoneInfo zone, DateTimeOffset now)
     {
-        var asked = Of(chain).ToDictionary(n => n.Kind);
+        var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
+        var asked = Of(chain, today).ToDictionary(n => n.Kind);
         var changed = false;
         foreach (var open in kept.Where(n => n.EndedAt is null))
         {
@@ -80,7 +86,7 @@ internal static class NoticeKeeping
     /// Whether a person has closed such a notice and nothing was told of the chain since: it would only come back.
     /// </summary>
     private static bool IsSettled(Notice notice, ReviewedChain chain, IReadOnlyCollection<NoticeRow> kept) =>
-        kept.Any(n =>
+        !LiftingNotices.IsOne(notice.Kind) && kept.Any(n =>
             n.Kind == notice.Kind && n.JudgedReal is not null && n.EndedAt >= (chain.Raw.LastToldAt ?? DateTimeOffset.MinValue)
             && (n.Urgent || !notice.Urgent));
 }

@@ -56,4 +56,7 @@ public sealed class ExaminationRow
     public required string ToldBy { get; init; }
 
     public DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The examination as the domain knows it.</summary>
+    public Examination ToExamination() => new(On, ReceivedAt, Result, Points, RemedyBy, NextOn);
 }

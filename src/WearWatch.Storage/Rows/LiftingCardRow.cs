@@ -79,4 +79,15 @@ public sealed class LiftingCardRow
     public string WrittenScheme { get; init; } = "";
 
     public long? WrittenSchemeFileId { get; init; }
+
+    /// <summary>What of it decides on the state. A certificate has a number or a scan; a scheme is on file as a scan.</summary>
+    public LiftingEntry ToEntry() => new()
+    {
+        FittedAt = FittedAt,
+        WrittenAt = At,
+        Case = new IntervalCase(Region, Use, LiftsPersons, HeavyUse, LiftsPerWeek),
+        Months = ExaminationMonths,
+        HasWrittenScheme = WrittenSchemeFileId is not null,
+        HasCertificate = CertificateNumber.Length > 0 || CertificateFileId is not null,
+    };
 }

@@ -28,4 +28,25 @@ public sealed class LiftingStateRow
 
     /// <summary>By when what an examiner found is to be put right.</summary>
     public DateOnly? RemedyBy { get; set; }
+
+    /// <summary>The state as the domain knows it.</summary>
+    public LiftingState ToState() => new()
+    {
+        Standing = Standing,
+        Faults = Faults,
+        HasCertificate = HasCertificate,
+        LookedAt = LookedAt,
+        MeasuredAt = MeasuredAt,
+        ExaminedOn = ExaminedOn,
+        ExaminationDue = ExaminationDue,
+        RemedyBy = RemedyBy,
+    };
+
+    /// <summary>Takes over what was concluded.</summary>
+    public void Take(LiftingState state)
+    {
+        (Standing, Faults, HasCertificate) = (state.Standing, state.Faults, state.HasCertificate);
+        (LookedAt, MeasuredAt, ExaminedOn) = (state.LookedAt, state.MeasuredAt, state.ExaminedOn);
+        (ExaminationDue, RemedyBy) = (state.ExaminationDue, state.RemedyBy);
+    }
 }

@@ -28,4 +28,7 @@ public sealed class LiftingStepRow
     public IReadOnlyList<InspectionPoint> Closes { get; init; } = [];
 
     public DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The step as the domain knows it.</summary>
+    public LiftingStep ToStep() => new(Kind, At, ReceivedAt, By, Reason, Closes);
 }

@@ -32,7 +32,7 @@ public sealed record Inspection(DateTimeOffset TakenAt, IReadOnlyList<Finding> F
             {
                 var isOld = finding.Point == InspectionPoint.HookedTeeth
                     ? look.TakenAt < wheelAt
-                    : look.TakenAt < fittedAt && !StaysWithTheDrive(finding.Point);
+                    : look.TakenAt < fittedAt && !StaysWithTheMachine(finding.Point);
                 if (!finding.Found || isOld) standing.Remove(finding.Point);
                 else standing[finding.Point] =
                     (finding, standing.TryGetValue(finding.Point, out var before) ? before.Since : look.TakenAt);
@@ -43,6 +43,6 @@ public sealed record Inspection(DateTimeOffset TakenAt, IReadOnlyList<Finding> F
     }
 
     /// <summary>What does not go with an old chain.</summary>
-    private static bool StaysWithTheDrive(InspectionPoint point) =>
+    internal static bool StaysWithTheMachine(InspectionPoint point) =>
         point is InspectionPoint.Alignment or InspectionPoint.AnchorsAndSheaves;
 }

@@ -32,6 +32,15 @@ public enum NoticeKind
 
     /// <summary>A look found something that nobody has put in order yet.</summary>
     FoundByLook,
+
+    /// <summary>A chain that lifts is out of use for another reason than wear.</summary>
+    OutOfUse,
+
+    /// <summary>The thorough examination of a chain that lifts is due or overdue, or none is recorded.</summary>
+    ExaminationDue,
+
+    /// <summary>Papers of a chain that lifts are missing.</summary>
+    PapersMissing,
 }
 
 /// <summary>Something that asks for a person's attention.</summary>

@@ -1,7 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Administration.Register;
-using WearWatch.Dashboard.Kit.Words;
-using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
@@ -10,11 +8,6 @@ namespace WearWatch.Dashboard.Tests.Register;
 
 public sealed class CardFormTests
 {
-    [Fact]
-    public void Every_column_of_the_file_has_its_field() =>
-        Assert.Equal(ChainColumns.All.Select(c => c.Name).Append("chain").Order(), CardField.Groups.SelectMany(g => g.Fields)
-            .Select(f => f.Column).Order());
-
     [Fact]
     public void A_known_type_fills_in_family_pitch_and_strands()
     {

@@ -26,8 +26,9 @@ public sealed class WordsTests
         OneWordEach<Tool>(TradeWords.Of);
         OneWordEach<ChainEventKind>(TradeWords.Of);
         OneWordEach<NoticeKind>(TradeWords.Of);
-        OneWordEach<LubricationState>(TradeWords.Of);
-        OneWordEach<DustLevel>(TradeWords.Of);
+        OneWordEach<LubricationState>(DutyWords.Of);
+        OneWordEach<DustLevel>(DutyWords.Of);
+        OneWordEach<OilMethod>(DutyWords.Of);
     }
 
     [Theory]

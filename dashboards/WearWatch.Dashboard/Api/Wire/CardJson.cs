@@ -1,78 +1,39 @@
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using WearWatch.Chains;
+using WearWatch.Plant.Files;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>
-/// A chain's whole card. Sent to change it, it carries the revision from which the sender set out, who and why.
+/// A chain's whole card: the fields of <see cref="ChainColumns"/>. Sent to change it, it carries the revision from which the
+/// sender set out, who and why.
 /// </summary>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
 internal sealed record CardJson
 {
-    public string? Line { get; init; }
-
-    public string? Position { get; init; }
-
-    public string? ChainType { get; init; }
-
-    public string? Family { get; init; }
-
-    public double? PitchMm { get; init; }
-
-    public int? Pitches { get; init; }
-
-    public IReadOnlyList<int>? SprocketTeeth { get; init; }
-
-    public DateTimeOffset? FittedAt { get; init; }
-
-    public double? FittedCounterH { get; init; }
-
-    /// <summary>The supplier's lot of the first recorded chain.</summary>
-    public string? Lot { get; init; }
-
-    public double? LimitPct { get; init; }
-
-    public string? LimitSetReason { get; init; }
-
-    public int? Strands { get; init; }
-
-    public bool FixedCentres { get; init; }
-
-    public bool RunsInParallel { get; init; }
-
-    public bool Timing { get; init; }
-
-    public bool Positioning { get; init; }
-
-    public bool HighPerformance { get; init; }
-
-    public bool Lifts { get; init; }
-
-    public double? CentreDistanceMm { get; init; }
-
-    public double? TakeUpTravelMm { get; init; }
-
-    public double? LoadRel { get; init; }
-
-    [JsonPropertyName("speed_m_s")]
-    public double? SpeedMPerS { get; init; }
-
-    public string? Lubrication { get; init; }
-
-    public string? Dust { get; init; }
-
-    public double? AmbientC { get; init; }
-
-    public string? OilMethod { get; init; }
-
-    public string? OilGrade { get; init; }
-
-    public double? OilingIntervalH { get; init; }
-
-    public double? OilingSurroundingsFactor { get; init; }
-
     public int? Revision { get; init; }
 
     public string? By { get; init; }
 
     public string? Why { get; init; }
+
+    /// <summary>The card that is sent out.</summary>
+    [JsonIgnore]
+    public ChainCard? Card { get; init; }
+
+    /// <summary>The card that was sent in, as text by column: it is held to the rules of the file and of the form.</summary>
+    [JsonIgnore]
+    public Dictionary<string, string> Texts { get; } = [];
+
+    /// <summary>The card as it is sent out.</summary>
+    public static CardJson Of(ChainRow row) => new() { Card = row.ToCard(), Revision = row.Revision };
+
+    /// <summary>Adds the card's fields to the shape.</summary>
+    public static void Shape(JsonTypeInfo shape)
+    {
+        if (shape.Type == typeof(CardJson))
+            ColumnProperties.Add<CardJson, ChainCard>(shape, 0, ChainColumns.Fields, wire => wire.Card!, wire => wire.Texts);
+    }
 }

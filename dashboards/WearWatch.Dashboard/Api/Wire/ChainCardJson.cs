@@ -1,10 +1,22 @@
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using WearWatch.Chains;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
-/// <summary>A chain as the register has it.</summary>
-internal sealed record ChainCardJson(
-    string Chain, string Line, string Position, string ChainType, string Family, double PitchMm, int? Pitches,
-    IReadOnlyList<int> SprocketTeeth,
-    DateTimeOffset? FittedAt, double? FittedCounterH, double? LimitPct, double? LoadRel, [property: JsonPropertyName("speed_m_s")]
-        double? SpeedMPerS, string? Lubrication, string? Dust, string Lot);
+/// <summary>A chain as the register has it: its name and the fields of <see cref="ChainColumns"/>.</summary>
+internal sealed record ChainCardJson
+{
+    public string Chain => Card.Name;
+
+    [JsonIgnore]
+    public ChainCard Card { get; init; } = null!;
+
+    /// <summary>Adds the card's fields to the shape.</summary>
+    public static void Shape(JsonTypeInfo shape)
+    {
+        if (shape.Type == typeof(ChainCardJson))
+            ColumnProperties.Add<ChainCardJson, ChainCard>(shape, 1, ChainColumns.Fields, wire => wire.Card, texts: null);
+    }
+}

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
+using WearWatch.Plant.Register;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -89,12 +90,12 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         PlantTime time)
     {
         // its entry or another name wears nothing
-        foreach (var change in changes.Where(c =>
-            c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After && CardField.Of(c.Field) is { Column: not "chain" }))
+        foreach (var change in changes.Where(c => c.At > alarm.RaisedAt - Before && c.At < alarm.RaisedAt + After
+            && c.Field != CardChanges.Entry && CardField.Of(c.Field) is not null))
         {
             var field = CardField.Of(change.Field)!;
             var (from, to) = (field.Said(change.From), field.Said(change.To));
-            yield return $"card: {field.Name.ToLowerInvariant()} {from} to {to} on {time.Day(change.At)}";
+            yield return $"card: {field.Asked.Name.ToLowerInvariant()} {from} to {to} on {time.Day(change.At)}";
         }
 
         var then = warmth.Where(w => w.At > alarm.RaisedAt - Before && w.At < alarm.RaisedAt + After).Select(w => w.TemperatureC)

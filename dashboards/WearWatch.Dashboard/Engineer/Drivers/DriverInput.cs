@@ -1,7 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Learning;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
@@ -35,9 +34,9 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
         return words[0] switch
         {
             "lubrication" when Enum.TryParse<LubricationState>(words[1], out var s) =>
-                new("lubrication " + TradeWords.Of(s), "against by hand when due", 1, c => c.Duty.Lubrication == s),
+                new("lubrication " + DutyWords.Of(s), "against by hand when due", 1, c => c.Duty.Lubrication == s),
             "dust" when Enum.TryParse<DustLevel>(words[1], out var d) =>
-                new("dust " + TradeWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
+                new("dust " + DutyWords.Of(d), "against clean", 1, c => c.Duty.Dust == d),
             "family" when ChainFamily.Find(words[1]) is { } f =>
                 new(f.Words + " chain", $"against {ChainFamily.Usual.Words} chain", 1, c => c.Family == f),
             "temperature" => new("temperature of the surroundings", "10 °C warmer", 1, c => c.Duty.AmbientC is not null),

@@ -72,6 +72,9 @@ public static class TradeWords
         NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
         NoticeKind.StrandsDiffer => "Strands differ",
         NoticeKind.FoundByLook => "Found by a look",
+        NoticeKind.OutOfUse => "Out of use",
+        NoticeKind.ExaminationDue => "Thorough examination",
+        NoticeKind.PapersMissing => "Papers missing",
         _ => throw new UnreachableException($"Notice {kind} has no words."),
     };
 
@@ -82,35 +85,5 @@ public static class TradeWords
         RoundTaskKind.Oil => "oil",
         RoundTaskKind.Look => "look",
         _ => throw new UnreachableException($"Task {task} has no words."),
-    };
-
-    /// <summary>How well a chain is kept in oil.</summary>
-    public static string Of(LubricationState state) => state switch
-    {
-        LubricationState.Auto => "automatic",
-        LubricationState.Manual => "by hand",
-        LubricationState.Poor => "too seldom",
-        LubricationState.Dry => "runs dry",
-        _ => throw new UnreachableException($"Lubrication {state} has no words."),
-    };
-
-    /// <summary>How oil is brought to a chain.</summary>
-    public static string Of(OilMethod method) => method switch
-    {
-        OilMethod.Hand => "by hand",
-        OilMethod.Drip => "drip feed",
-        OilMethod.Bath => "bath or disc",
-        OilMethod.Stream => "oil stream",
-        OilMethod.Lubricator => "automatic lubricator",
-        _ => throw new UnreachableException($"Oil method {method} has no words."),
-    };
-
-    /// <summary>How much dust reaches the chain.</summary>
-    public static string Of(DustLevel dust) => dust switch
-    {
-        DustLevel.Clean => "clean",
-        DustLevel.Moderate => "moderate",
-        DustLevel.Heavy => "heavy",
-        _ => throw new UnreachableException($"Dust {dust} has no words."),
     };
 }

@@ -1,0 +1,26 @@
+namespace WearWatch.Lifting.Examinations;
+
+/// <summary>How bad each fault is, and its words.</summary>
+public static class LiftingVerdicts
+{
+    /// <summary>How bad a fault is.</summary>
+    public static LiftingVerdict Of(LiftingFaultKind kind) => kind switch
+    {
+        LiftingFaultKind.Disposed or LiftingFaultKind.Quarantined or LiftingFaultKind.StopFinding
+            or LiftingFaultKind.ReportOutOfUse or LiftingFaultKind.WearLimit or LiftingFaultKind.LinkLimit
+            or LiftingFaultKind.RemedyOverdue => LiftingVerdict.OutOfUse,
+        LiftingFaultKind.ExaminationOverdue or LiftingFaultKind.NeverExamined or LiftingFaultKind.ExaminedInPart
+            or LiftingFaultKind.NoCertificate => LiftingVerdict.ExamineFirst,
+        LiftingFaultKind.NoInterval => LiftingVerdict.Attend,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such fault."),
+    };
+
+    /// <summary>The verdict in words, for every screen and paper.</summary>
+    public static string Words(LiftingVerdict verdict) => verdict switch
+    {
+        LiftingVerdict.OutOfUse => "Out of use",
+        LiftingVerdict.ExamineFirst => "Competent person to examine before further use",
+        LiftingVerdict.Attend => "Attend to it",
+        _ => "Nothing stands against it here; not a release for use",
+    };
+}
