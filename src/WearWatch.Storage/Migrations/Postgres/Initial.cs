@@ -4,11 +4,7 @@ using WearWatch.Storage.Engines;
 
 namespace WearWatch.Storage.Migrations.Postgres;
 
-/// <summary>The first layout, as the tool wrote it in SQL: shorter to read than its calls.</summary>
+/// <summary>The first layout.</summary>
 [DbContext(typeof(PostgresWearDb))]
 [Migration("20261128200957_Initial")]
-public sealed class Initial : Migration
-{
-    /// <inheritdoc />
-    protected override void Up(MigrationBuilder migrationBuilder) => migrationBuilder.Sql(FirstLayout.Text(typeof(Initial)));
-}
+public sealed class Initial : SqlMigration;
