@@ -34,12 +34,13 @@ internal static class ChainsApi
     private static async Task<IResult> ListAsync(
         ChainListQuery query, string? search, string? line, string? condition, string? family, [FromQuery(Name = "due_before")]
             DateOnly? dueBefore,
-        string? sort, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
+        string? sort, bool? lifts, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
     {
         if (skip is < 0) return Problems.Refused("skip", "0 or more.");
         if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
-        if (condition is not null && Tokens.Read<Condition>(condition) is null)
-            return Problems.Refused("condition", "One of " + Tokens.All<Condition>() + ".");
+        var told = ConditionWords.Find(condition);
+        if (condition is not null && told is null)
+            return Problems.Refused("condition", $"One of {string.Join(", ", ConditionWords.All.Select(w => w.Wire))}.");
         if (family is not null && ChainFamily.Find(family) is null)
             return Problems.Refused("family", "One of " + string.Join(", ", ChainFamily.All) + ".");
         if (sort is not null && Tokens.Read<ChainSort>(sort) is null)
@@ -48,7 +49,8 @@ internal static class ChainsApi
         {
             Search = search ?? "",
             Line = line,
-            Condition = Tokens.Read<Condition>(condition),
+            Condition = told?.Condition,
+            Lifts = told is { HoldsLoad: true } ? true : lifts,
             Family = ChainFamily.Find(family),
             DueBefore = dueBefore,
             Sort = Tokens.Read<ChainSort>(sort) ?? ChainSort.Early,
@@ -79,21 +81,22 @@ internal static class ChainsApi
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return Unknown(chain);
         return await db.Forecasts.AsNoTracking().FirstOrDefaultAsync(f => f.ChainId == row.Id && f.IsLatest, ct) is { } forecast
-            ? Results.Ok(ToJson(chain, forecast))
+            ? Results.Ok(ToJson(row, forecast))
             : Problems.NotFound($"'{chain}' has no forecast yet.");
     }
 
     private static ChainJson ToJson(ChainListLine row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, Tokens.Of(row.Condition), row.ElongationPct,
+        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.Condition.Wire, row.ElongationPct,
         row.RatePctPer1000H,
         row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt,
         row.LastReadingAt);
 
-    private static ForecastJson ToJson(string chain, ForecastRow row)
+    private static ForecastJson ToJson(ChainRow chain, ForecastRow row)
     {
         var forecast = row.ToForecast();
         return new ForecastJson(
-            chain, row.MadeAt, row.ModelVersion, row.ReadingsUsed, Tokens.Of(row.Condition), row.ElongationPct,
+            chain.Name, row.MadeAt, row.ModelVersion, row.ReadingsUsed,
+            ConditionWords.Of(row.Condition, chain.HoldsLoad).Wire, row.ElongationPct,
             row.ElongationSdPct, row.RatePctPer1000H,
             row.LimitPct, Tokens.Of(row.LimitReason), row.LimitSource, row.ProbabilityPassed, row.HoursAtLastReading,
             row.HoursNow,

@@ -48,20 +48,20 @@ internal static class FloorApi
             new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
             [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
             await rounds.PersonsAsync(time.Today, ct),
-            chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.Lifts)),
+            chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.HoldsLoad)),
             chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
             chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, ToJson),
             chains.DistinctBy(CautionName).ToDictionary(CautionName, Points)));
     }
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
-        [.. chain.Row.Family.CheckPoints(chain.Row.Lifts)
+        [.. chain.Row.Family.CheckPoints(chain.Row.HoldsLoad)
             .Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
 
     private static FloorKindJson ToJson(ChainFamily family) =>
         new(family.LinksAlternate, Tokens.Of(family.Measured), family.NewLengthTolerancePercent.Value);
 
-    private static string CautionName(FloorChain chain) => chain.Row.Family.Name + (chain.Row.Lifts ? "_lifts" : "");
+    private static string CautionName(FloorChain chain) => chain.Row.Family.Name + (chain.Row.HoldsLoad ? "_lifts" : "");
 
     private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks)
     {
@@ -80,7 +80,7 @@ internal static class FloorApi
             HasTakeUp = !row.FixedCentres,
             CanBeOdd = row.Family.ClosesAtOdd,
             Caution = CautionName(chain),
-            Condition = Tokens.Of(forecast?.Condition ?? Condition.NotKnown),
+            Condition = ConditionWords.Of(forecast?.Condition ?? Condition.NotKnown, row.HoldsLoad).Wire,
             ElongationPct = forecast?.ElongationPct,
             LimitPct = chain.LimitPercent,
             EarlyDate = forecast?.EarlyDate,

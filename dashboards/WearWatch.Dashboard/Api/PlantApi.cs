@@ -17,6 +17,6 @@ internal static class PlantApi
         return new PlantJson(
             plant.Name, plant.TimeZone, plant.Utilisation, (await settings.CalendarAsync(ct)).PerWeek.Hours, plant.IsDemo,
             view.Chains,
-            view.Conditions.ToDictionary(c => Tokens.Of(c.Condition), c => c.Chains));
+            view.Conditions.ToDictionary(c => c.Condition.Wire, c => c.Chains));
     }
 }

@@ -16,6 +16,6 @@ namespace WearWatch.Dashboard.Planner;
 /// <param name="LaterCosts">What moving it to the line's next shutdown would change, or null when there is none.</param>
 /// <param name="HasNote">Whether a person left a note.</param>
 public sealed record PlanCard(
-    string Chain, string Line, string? WindowId, SwapPlacing Placing, Condition Condition, string Band, double Risk,
+    string Chain, string Line, string? WindowId, SwapPlacing Placing, ShownCondition Condition, string Band, double Risk,
     PartState Parts,
     double? LaterCosts, bool HasNote);

@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
 using WearWatch.Gauging;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Plant.Bench;
@@ -13,7 +14,8 @@ namespace WearWatch.Plant.Bench;
 /// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>,
 /// <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
 /// <c>link_diameters</c> (two with a semicolon) and <c>link_diameter_new</c> of a round link; <c>limit_pct</c>, or what
-/// <see cref="LimitBench"/> knows; <c>confirmed</c>.
+/// <see cref="LimitBench"/> knows, <c>lifts</c> among it; <c>found</c>: points of the checklist where something was found, with
+/// commas between; <c>confirmed</c>.
 /// </remarks>
 public static class GaugeBench
 {
@@ -33,7 +35,11 @@ public static class GaugeBench
         var loadN = asked.Number("load_n", 0.001, Held.MostNewtons);
         var limit = asked.Number("limit_pct", 0.01, 9.99);
         var linkWear = LinkWearOf(asked, type);
-        var verdict = LimitBench.Verdict(asked, type);
+        var @case = LimitBench.Case(asked, type);
+        var verdict = LimitRules.For(@case);
+        var found = Found(asked, @case);
+        if (limit > verdict.Governing.Percent && @case.Lifts)
+            asked.Refuse("limit_pct", LiftingCard.LimitTooHigh(verdict.Governing));
         if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null)
             return new BenchAnswer<GaugeCalculation>.Refused(asked.Wrong);
 
@@ -43,7 +49,7 @@ public static class GaugeBench
             Pitches = pitches.Value,
             LengthsMm = lengthsMm,
             Instrument = instrument,
-            Family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual,
+            Family = @case.Family,
             FirstLink = asked.Word<FirstLink>("first_link") ?? FirstLink.NotTold,
             ChainTemperatureC = asked.Number("temperature_c"),
             ToolTemperatureC = asked.Number("tool_temperature_c"),
@@ -53,9 +59,26 @@ public static class GaugeBench
         };
         if (asked.Wrong.Count > 0) return new BenchAnswer<GaugeCalculation>.Refused(asked.Wrong);
         var governing = limit is { } own
-            ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered") { Rule = "as entered" }
+            ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered")
+            {
+                Rule = "as entered",
+                PlanFromPercent = @case.Lifts ? verdict.Governing.PlanFromPercent : null,
+            }
             : verdict.Governing;
-        return Sheet(asked, type, span, governing, verdict, linkWear);
+        return Sheet(asked, span, elongation => new GaugeCalculation
+        {
+            Type = type,
+            Span = span,
+            HoldsLoad = @case.Lifts,
+            Found = found,
+            Elongation = elongation,
+            Doubt = null,
+            Budget = UncertaintyBudget.Of(span),
+            Limit = governing,
+            Limits = verdict,
+            LinkWear = linkWear,
+            Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
+        });
     }
 
     /// <summary>The wear of a round link by its diameter, when one was measured.</summary>
@@ -73,8 +96,24 @@ public static class GaugeBench
         return null;
     }
 
+    /// <summary>The points of the checklist at which something was found.</summary>
+    private static List<CheckPoint> Found(Asked asked, LimitCase @case)
+    {
+        var points = @case.Family.CheckPoints(@case.Lifts);
+        var found = new List<CheckPoint>();
+        foreach (var word in asked.Text("found").Split([',', ';', ' '], StringSplitOptions.RemoveEmptyEntries))
+        {
+            var point = points.FirstOrDefault(p => FileWords.Of(p.Point).Equals(word, StringComparison.OrdinalIgnoreCase));
+            if (point is not null) found.Add(point);
+            else asked.Refuse("found",
+                $"'{word}' is none of {string.Join(", ", points.Select(p => FileWords.Of(p.Point)))}.");
+        }
+
+        return found;
+    }
+
     private static BenchAnswer<GaugeCalculation> Sheet(
-        Asked asked, ChainType? type, MeasuredSpan span, ReplacementLimit governing, LimitVerdict verdict, LinkWear? linkWear)
+        Asked asked, MeasuredSpan span, Func<Elongation, GaugeCalculation> calculation)
     {
         return Gauge.Measure(span) switch
         {
@@ -86,18 +125,7 @@ public static class GaugeBench
         };
 
         BenchAnswer<GaugeCalculation> Answered(Elongation elongation, string? doubt) =>
-            new BenchAnswer<GaugeCalculation>.Answered(new GaugeCalculation
-            {
-                Type = type,
-                Span = span,
-                Elongation = elongation,
-                Doubt = doubt,
-                Budget = UncertaintyBudget.Of(span),
-                Limit = governing,
-                Limits = verdict,
-                LinkWear = linkWear,
-                Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
-            });
+            new BenchAnswer<GaugeCalculation>.Answered(calculation(elongation) with { Doubt = doubt });
     }
 
     private static IReadOnlyList<double> LengthsMm(Asked asked)

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 using WearWatch.Wear;
 
@@ -41,26 +42,24 @@ public sealed record GaugeCalculation
     /// <summary>Whether the uncertainty stays below a tenth of the limit as it was measured.</summary>
     public bool IsGoodEnough => Elongation.StandardUncertaintyPercent < SpanProposal.ShareOfLimit * Limit.Percent;
 
-    /// <summary>
-    /// What this one measurement says: <c>swap now</c> from the limit on, <c>plan a swap</c> where the expanded uncertainty
-    /// reaches the limit or the rule says to plan from there. How fast it wears is not asked here; a forecast knows more.
-    /// </summary>
-    public Condition Condition =>
-        Doubt is not null ? Condition.NotKnown
-        : Elongation.Percent >= Limit.Percent ? Condition.SwapNow
-        : Elongation.Percent + Elongation.ExpandedUncertaintyPercent >= Limit.Percent
-        || Elongation.Percent >= Limit.PlanFromPercent ? Condition.PlanASwap
-        : Condition.WithinLimit;
+    /// <summary>Whether it lifts or holds a load, by its kind or as told.</summary>
+    public required bool HoldsLoad { get; init; }
 
-    /// <summary>The verdict in a sentence.</summary>
-    public string Verdict => Doubt ?? FormattableString.Invariant(Condition switch
-    {
-        Condition.SwapNow => (FormattableString)$"{Elongation.Percent:0.00} % has reached the limit of {Limit.Percent:0.##} %.",
-        Condition.PlanASwap when Elongation.Percent + Elongation.ExpandedUncertaintyPercent >= Limit.Percent =>
-            $"Within the uncertainty the limit of {Limit.Percent:0.##} % may have been reached.",
-        Condition.PlanASwap =>
-            $"From {Limit.PlanFromPercent:0.##} % on a swap has to be planned; the limit is {Limit.Percent:0.##} %.",
-        _ when Elongation.Percent <= 0 => $"No wear that could be seen; the limit is {Limit.Percent:0.##} %.",
-        _ => $"{100 * Elongation.Percent / Limit.Percent:0} % of the way to the limit of {Limit.Percent:0.##} %.",
-    });
+    /// <summary>The points of its checklist at which something was found.</summary>
+    public required IReadOnlyList<CheckPoint> Found { get; init; }
+
+    /// <summary>What to remember before it is touched, and what no figure says; with the verdict, not below it.</summary>
+    public IReadOnlyList<string> Cautions => Caution.For(Span.Family, HoldsLoad);
+
+    /// <summary>The worst of elongation, diameter and findings. How fast it wears is not asked; a forecast knows more.</summary>
+    public Condition Condition => Statements.MaxBy(s => GaugeVerdict.SeverityOf(s.Condition)).Condition;
+
+    /// <summary>How it is told.</summary>
+    public ShownCondition ShownCondition => ConditionWords.Of(Condition, HoldsLoad);
+
+    /// <summary>The verdict, the worst first.</summary>
+    public string Verdict => string.Join(' ', Statements.OrderByDescending(s => GaugeVerdict.SeverityOf(s.Condition))
+        .Select(s => s.Words));
+
+    private IReadOnlyList<(Condition Condition, string Words)> Statements => GaugeVerdict.Of(this);
 }

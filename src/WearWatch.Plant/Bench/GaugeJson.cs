@@ -1,5 +1,3 @@
-using WearWatch.Plant.Files;
-
 namespace WearWatch.Plant.Bench;
 
 /// <summary>What a measured length means. Elongations and uncertainties are percent of the nominal length.</summary>
@@ -29,7 +27,13 @@ public sealed record GaugeJson
     /// <summary>The condition by this one measurement, as a word of the files.</summary>
     public required string Condition { get; init; }
 
-    /// <summary>The verdict in a sentence.</summary>
+    /// <summary>Whether it lifts or holds a load; then no answer is a release for use.</summary>
+    public required bool HoldsLoad { get; init; }
+
+    /// <summary>What to remember before it is touched, and what no figure says.</summary>
+    public required IReadOnlyList<string> Caution { get; init; }
+
+    /// <summary>The verdict, the worst of elongation, diameter and findings first.</summary>
     public required string Verdict { get; init; }
 
     /// <summary>Why no chain runs so; null when one may.</summary>
@@ -57,7 +61,9 @@ public sealed record GaugeJson
         LengthMm = worked.Span.LengthMm,
         NominalMm = worked.Span.NominalMm,
         LimitPct = worked.Limit.Percent,
-        Condition = FileWords.Of(worked.Condition),
+        Condition = worked.ShownCondition.Wire,
+        HoldsLoad = worked.HoldsLoad,
+        Caution = worked.Cautions,
         Verdict = worked.Verdict,
         Doubt = worked.Doubt,
         Budget = [.. worked.Budget.Components

@@ -22,14 +22,12 @@ public static class LimitBench
             : new BenchAnswer<LimitCalculation>.Answered(new LimitCalculation(@case, LimitRules.For(@case), elongation));
     }
 
-    /// <summary>The limits of a chain of a type as it is asked about.</summary>
-    internal static LimitVerdict Verdict(Asked asked, ChainType? type) => LimitRules.For(Case(asked, type));
-
     /// <summary>The limits of the chain of a drive, whose length and pitch are worked out.</summary>
     internal static LimitVerdict Verdict(Asked asked, ChainType? type, ChainDrive drive) =>
         LimitRules.For(Case(asked, type) with { ChainPitches = drive.Pitches, PitchMm = drive.PitchMm });
 
-    private static LimitCase Case(Asked asked, ChainType? type)
+    /// <summary>The chain as it is asked about. A kind that lifts by nature does unless <c>lifts</c> says no.</summary>
+    internal static LimitCase Case(Asked asked, ChainType? type)
     {
         var family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual;
         return new LimitCase
@@ -41,7 +39,7 @@ public static class LimitBench
             Timing = asked.Tick("timing"),
             Positioning = asked.Tick("positioning"),
             HighPerformance = asked.Tick("high_performance"),
-            Lifts = family.Lifts(asked.Tick("lifts")),
+            Lifts = family.Lifts(asked.Tick("lifts"), asked.Told("lifts") && !asked.Tick("lifts")),
             TakeUpTravelMm = asked.Number("take_up_mm", 0, 100_000),
             ChainPitches = asked.Whole("chain_pitches", 1, 100_000),
             PitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value,

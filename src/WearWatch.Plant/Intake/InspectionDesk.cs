@@ -94,7 +94,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         if (look.Findings.Any(f => f.Note.Length > LongestNote))
             faults.Add(new("findings", $"A note is longer than {LongestNote} characters."));
         foreach (var finding in look.Findings
-            .Where(f => chain is not null && chain.Family.CheckPoint(f.Point, chain.Lifts) is null))
+            .Where(f => chain is not null && chain.Family.CheckPoint(f.Point, chain.HoldsLoad) is null))
             faults.Add(new("findings", $"{finding.Point} is not looked at on this kind of chain."));
         return faults;
     }

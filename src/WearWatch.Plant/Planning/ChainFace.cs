@@ -11,5 +11,5 @@ namespace WearWatch.Plant.Planning;
 /// <param name="Late">When nineteen of twenty have; null when there is no upper limit yet.</param>
 /// <param name="ElongationPct">Its elongation at the last reading.</param>
 public sealed record ChainFace(
-    ChainRow Row, Condition Condition, DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late,
+    ChainRow Row, ShownCondition Condition, DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late,
     double? ElongationPct);

@@ -7,6 +7,7 @@ using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Plant.Planning;
 
@@ -76,7 +77,9 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         await db.Swaps.CountAsync(ct) + await db.Swaps.CountAsync(s => s.Outcome != SwapEnd.Planned, ct);
 
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
-        new(chain, forecast.Condition, forecast.EarlyDate, forecast.MiddleDate, forecast.LateDate, forecast.ElongationPct);
+        new(
+            chain, ConditionWords.Of(forecast.Condition, chain.HoldsLoad), forecast.EarlyDate, forecast.MiddleDate,
+            forecast.LateDate, forecast.ElongationPct);
 
     private static SwapTask TaskOf(
         ChainRow chain, ForecastRow forecast, SwapTermsRow terms, SwapWork work, PlanInput frame, PlanningCostsRow costs)

@@ -12,7 +12,7 @@ public static class ForecastKeeping
     public static bool IsNews(ForecastRow? kept, ForecastRow made, TimeZoneInfo zone) =>
         kept is null || !IsSameForecast(kept, made) || Day(kept.MadeAt, zone) != Day(made.MadeAt, zone)
         || HasMoved(kept.EarlyDate, made.EarlyDate) || HasMoved(kept.MiddleDate, made.MiddleDate)
-        || HasMoved(kept.NextOilingAt, made.NextOilingAt);
+        || HasMoved(kept.OutOfUseBy, made.OutOfUseBy) || HasMoved(kept.NextOilingAt, made.NextOilingAt);
 
     /// <summary>Whether two rows hold the same forecast, bit for bit, whenever they were made.</summary>
     public static bool IsSameForecast(ForecastRow a, ForecastRow b) =>

@@ -87,6 +87,7 @@ public sealed record ReviewedChain(
         MiddleDate = Assessment.DateAt(50, calendar, now),
         LateDate = Assessment.DateAt(95, calendar, now),
         Condition = Assessment.Condition,
+        OutOfUseBy = Assessment.OutOfUseBy,
         OilingIntervalH = Oiling.IntervalHours,
         HoursSinceOiling = Oiling.HoursSinceLast,
         MeanHoursSinceOiling = Seen.Duty.HoursSinceOiling,

@@ -108,6 +108,9 @@ public sealed class ChainRow
     /// <summary>Goes up with every change, so that a forecast made from an older entry is noticed.</summary>
     public int Revision { get; set; }
 
+    /// <summary>Whether it lifts or holds a load, by its card or by its kind.</summary>
+    public bool HoldsLoad => Family.Lifts(Lifts, NotLiftingReason.Length > 0);
+
     /// <summary>The chain as the domain knows it.</summary>
     public ChainCard ToCard() => new()
     {
@@ -131,6 +134,7 @@ public sealed class ChainRow
         Positioning = Positioning,
         HighPerformance = HighPerformance,
         Lifts = Lifts,
+        NotLiftingReason = NotLiftingReason,
         CentreDistanceMm = CentreDistanceMm,
         TakeUpTravelMm = TakeUpTravelMm,
         OilingIntervalHours = OilingIntervalH,
@@ -157,6 +161,7 @@ public sealed class ChainRow
         (LimitSetReason, Strands, FixedCentres, RunsInParallel) =
             (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
         (Timing, Positioning, HighPerformance, Lifts) = (card.Timing, card.Positioning, card.HighPerformance, card.Lifts);
+        NotLiftingReason = card.NotLiftingReason;
         (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);
         (OilMethod, OilGrade) = (card.OilMethod, card.OilGrade);
         (OilingIntervalH, OilingSurroundingsFactor) = (card.OilingIntervalHours, card.OilingSurroundingsFactor);

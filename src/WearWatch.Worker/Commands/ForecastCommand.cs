@@ -51,6 +51,6 @@ internal static class ForecastCommand
         RowFields.Text(assessment.Forecast.EarlyHours),
         RowFields.Text(assessment.Forecast.MiddleHours),
         RowFields.Text(assessment.Forecast.LateHours),
-        FileWords.Of(assessment.Condition).Replace('_', ' '),
+        assessment.ShownCondition.Words,
     ];
 }

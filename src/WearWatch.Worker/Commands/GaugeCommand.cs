@@ -45,6 +45,8 @@ internal static class GaugeCommand
             BenchOptions.Tick("same-tool", "It was measured with the very same tool when new."),
             BenchOptions.Text("family", "The kind of chain; roller if not given."),
             BenchOptions.Text("teeth", "Teeth of the sprockets, such as 17,75, for the limit."),
+            BenchOptions.Tick("lifts", "It lifts or holds a load; leaf and round-link chain do by their kind."),
+            BenchOptions.Text("found", "Points of its checklist where something was found, such as pitting,stiff_joints."),
             BenchOptions.Number("limit-pct", "The limit in percent, in place of the rules."),
             BenchOptions.Tick(
                 "confirmed", "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal."),
@@ -92,7 +94,8 @@ internal static class GaugeCommand
         var elongation = sheet.Elongation;
         var (expanded, standard) = (elongation.ExpandedUncertaintyPercent, elongation.StandardUncertaintyPercent);
         Line($"Elongation {elongation.Percent:0.000} % +- {expanded:0.000} % (k = 2; standard uncertainty {standard:0.000} %)");
-        Line($"{FileWords.Of(sheet.Condition).Replace('_', ' ')}: {sheet.Verdict}");
+        Line($"{sheet.ShownCondition.Words}: {sheet.Verdict}");
+        if (sheet.HoldsLoad) foreach (var caution in sheet.Cautions) Line($"Caution: {caution}");
         Line($"Uncertainty budget, percent of elongation:");
         foreach (var part in sheet.Budget.Components)
         {

@@ -26,11 +26,14 @@ public static class Caution
         + "Do not weld, splice or replace a part of it.";
 
     /// <summary>The cautions for a chain, most urgent first.</summary>
-    public static IReadOnlyList<string> For(ChainCard card) => For(card.Family, card.Lifts);
+    public static IReadOnlyList<string> For(ChainCard card) => For(card.Family, card.HoldsLoad);
 
     /// <summary>The cautions for a kind of chain, most urgent first.</summary>
     /// <param name="family">The kind of chain.</param>
-    /// <param name="lifts">Whether it lifts or holds a load.</param>
-    public static IReadOnlyList<string> For(ChainFamily family, bool lifts = false) =>
-        [.. family.Lifts(lifts) ? [Lifting] : Array.Empty<string>(), .. family.Cautions, BeforeTouching, WhoDecides];
+    /// <param name="holdsLoad">Whether it lifts or holds a load; see <see cref="ChainFamily.Lifts"/>.</param>
+    public static IReadOnlyList<string> For(ChainFamily family, bool holdsLoad) =>
+    [
+        .. family.Lifts(holdsLoad, !holdsLoad) ? [Lifting] : Array.Empty<string>(), .. family.Cautions, BeforeTouching,
+        WhoDecides,
+    ];
 }

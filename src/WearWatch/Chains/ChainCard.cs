@@ -101,11 +101,17 @@ public sealed record ChainCard
     /// <summary>Whether its card says that it lifts or holds a load; <see cref="HoldsLoad"/> knows its kind, too.</summary>
     public bool Lifts { get; init; }
 
-    /// <summary>Whether it lifts or holds a load, by its card or by its kind.</summary>
-    public bool HoldsLoad => Family.Lifts(Lifts);
+    /// <summary>
+    /// Why it lifts and holds nothing although its kind does, such as a round-link chain of a bucket elevator, in a planner's
+    /// words; empty where nobody said so. A leaf chain always lifts.
+    /// </summary>
+    public string NotLiftingReason { get; init; } = "";
+
+    /// <summary>Whether it lifts or holds a load, by its card or by its kind: the one question that is asked.</summary>
+    public bool HoldsLoad => Family.Lifts(Lifts, NotLiftingReason.Length > 0);
 
     /// <summary>Whether pitches may be taken out of it to make up for wear.</summary>
-    public bool MayBeShortened => Family.Shortens(Lifts);
+    public bool MayBeShortened => Family.Shortens(HoldsLoad);
 
     /// <summary>Distance of the two shafts in millimetres.</summary>
     public double? CentreDistanceMm

@@ -54,7 +54,7 @@ internal sealed class ChainTypeText(IReadOnlyDictionary<string, string> cells)
 
     /// <summary>The rows of all tables, in the order of the kinds that they are of.</summary>
     public static IEnumerable<ChainTypeText> ReadAll() => Assembly.GetExecutingAssembly().GetManifestResourceNames()
-        .Where(name => name.EndsWith(".csv", StringComparison.Ordinal))
+        .Where(name => name.StartsWith("types/", StringComparison.Ordinal))
         .Select(name => Read(name).ToList()).OrderBy(table => table[0].Family.Place).SelectMany(rows => rows);
 
     private static IEnumerable<ChainTypeText> Read(string table)

@@ -16,9 +16,12 @@ public static class LimitRules
     {
         var byRules = For(LimitCase.Of(card) with { PitchesOut = pitchesOut });
         if (card.LimitPercent is not { } own) return byRules;
+        // A person may be stricter with what lifts than its standard is, never milder: docs/safety.md.
+        if (card.HoldsLoad && own >= byRules.Governing.Percent) return byRules;
         var set = new ReplacementLimit(own, LimitReason.SetByPlant, "set by the plant")
         {
             Rule = card.LimitSetReason.Length > 0 ? $"set by the plant: {card.LimitSetReason}" : "set by the plant",
+            PlanFromPercent = card.HoldsLoad ? byRules.Governing.PlanFromPercent : null,
         };
         return byRules with { Governing = set, AlsoHold = [byRules.Governing, .. byRules.AlsoHold] };
     }
@@ -51,12 +54,7 @@ public static class LimitRules
             yield return ReplacementLimit.Read(1, LimitReason.Timing, 10, "synchronous or positioning drive: about 1 %");
         if (@case.Timing)
             yield return ReplacementLimit.Read(0.5, LimitReason.Timing, 29, "timing chain of an engine");
-        if (@case.Lifts && family.GeneralLimit.Reason != LimitReason.Lifting)
-            yield return ReplacementLimit.OfAnyChain with
-            {
-                Reason = LimitReason.Lifting,
-                Rule = "a chain that lifts: 2 %, and a competent person's judgement before that",
-            };
+        if (@case.Lifts && family.GeneralLimit.Reason != LimitReason.Lifting) yield return family.LiftingLimit;
         if (Shortening.TakeUpLimitPercent(@case) is { } byTakeUp)
             yield return new ReplacementLimit(byTakeUp, LimitReason.TakeUpTravel, "computed: 100 (2 s/p + n)/(X - n) percent")
             {

@@ -29,6 +29,13 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
         2, LimitReason.General, 28,
         "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and wheels together");
 
+    /// <summary>The same rule for a chain that lifts, where its kind has no stricter one of its own.</summary>
+    internal static ReplacementLimit OfAnyChainThatLifts { get; } = OfAnyChain with
+    {
+        Reason = LimitReason.Lifting,
+        Rule = "a chain that lifts: 2 %, and a competent person's judgement before that",
+    };
+
     /// <summary>The limit of a roller chain: <c>min(3, 200/N)</c> percent, N the teeth of the largest sprocket.</summary>
     /// <remarks>
     /// Source: docs/references.md [8], [9]. One of the pages prints (2.00/N) %, which is the fraction, not the percent.

@@ -15,7 +15,7 @@ public static class InspectionNotice
     {
         var standing = Inspection.Standing(
             looks, Last(events, ChainEventKind.Replacement) ?? card.FittedAt, Last(events, ChainEventKind.SprocketReplaced))
-            .Select(s => (s.Finding, s.Since, Point: card.Family.CheckPoint(s.Finding.Point, card.Lifts)))
+            .Select(s => (s.Finding, s.Since, Point: card.Family.CheckPoint(s.Finding.Point, card.HoldsLoad)))
             // What stops a chain that holds a load is told by its register, until a competent person releases it.
             .Where(s => s.Point is not null && !(card.HoldsLoad && s.Point.StopsTheChain))
             .OrderByDescending(s => s.Point!.StopsTheChain).ToList();

@@ -54,6 +54,21 @@ public sealed record Assessment
     /// <summary>The condition.</summary>
     public required Condition Condition { get; init; }
 
+    /// <summary>How it is told.</summary>
+    public ShownCondition ShownCondition => ConditionWords.Of(Condition, Card.HoldsLoad);
+
+    /// <summary>
+    /// From when a chain that lifts or holds a load is out of use, whatever else is planned: three months after the first reading
+    /// at the attention mark of its standard, or the forecast's early date, whichever comes first; at once where it is out of use
+    /// already. Null for a chain that does not lift, or while neither is in sight.
+    /// </summary>
+    public DateTimeOffset? OutOfUseBy { get; init; }
+
+    /// <summary>
+    /// The upper end of the elongation by which a chain that lifts is judged, in percent; null for any other, or unmeasured.
+    /// </summary>
+    public double? LiftingUpperPercent { get; init; }
+
     /// <summary>What asks for attention; at most one of a kind.</summary>
     public required IReadOnlyList<Notice> Notices { get; init; }
 
@@ -110,6 +125,12 @@ public sealed record Assessment
         var hoursAtLastReading = history.Current.RunningHours;
         var hoursNow = hoursAtLastReading + HoursSince(history.Current, readings, calendar, now).Hours;
 
+        var lifting = LiftingWear.Of(card, readings, observations, view, limit.PlanFromPercent, now);
+        var condition = ConditionRule.Of(
+            elongation, limit, forecast, hoursNow - hoursAtLastReading,
+            calendar.Between(now, now + ConditionRule.PlanningLead), lifting?.UpperPercent);
+        if (lifting?.OutOfUseBy <= now) condition = Condition.SwapNow;
+
         var assessment = new Assessment
         {
             Card = card,
@@ -125,14 +146,20 @@ public sealed record Assessment
             LogRateStandardDeviation = view.LogRateDeviation,
             Limit = limit,
             Forecast = forecast,
-            Condition = ConditionRule.Of(
-                elongation, limit, forecast, hoursNow - hoursAtLastReading,
-                calendar.Between(now, now + ConditionRule.PlanningLead)),
+            Condition = condition,
+            LiftingUpperPercent = lifting?.UpperPercent,
             Notices = [],
             Carried = carried,
             View = view,
         };
+        if (card.HoldsLoad) assessment = assessment with { OutOfUseBy = assessment.HardDate(lifting, calendar, now) };
         return assessment with { Notices = WearNotices.Of(assessment, calendar, now) };
+    }
+
+    private DateTimeOffset? HardDate(LiftingWear? lifting, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        DateTimeOffset?[] dates = [lifting?.OutOfUseBy, DateAt(5, calendar, now), Condition == Condition.SwapNow ? now : null];
+        return dates.Min();
     }
 
     /// <summary>Running hours since the last reading, or since fitting, by the calendar; zero where it has no date.</summary>

@@ -1,17 +1,20 @@
 namespace WearWatch.Wear;
 
-/// <summary>A chain's condition in the words and colours that every screen uses (colours by IEC 60073).</summary>
+/// <summary>
+/// How severe a chain's condition is. Its words, its colour and what it asks for are told by <see cref="ConditionWords"/>, since
+/// they differ for a chain that lifts.
+/// </summary>
 public enum Condition
 {
-    /// <summary>Grey: nothing is known of the chain that runs now, or too little.</summary>
+    /// <summary>Nothing is known of the chain that runs now, or too little.</summary>
     NotKnown,
 
-    /// <summary>Green: normal.</summary>
+    /// <summary>The wear is normal.</summary>
     WithinLimit,
 
-    /// <summary>Yellow: a swap must be planned.</summary>
+    /// <summary>The end of its life must be planned.</summary>
     PlanASwap,
 
-    /// <summary>Red: the limit has been passed, or may be any day.</summary>
+    /// <summary>The limit has been passed, or may be any day.</summary>
     SwapNow,
 }

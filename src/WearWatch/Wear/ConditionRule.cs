@@ -8,8 +8,9 @@ namespace WearWatch.Wear;
 /// Not known: no reading of the chain that runs now could be used. Swap now: the limit has been passed by now with at least even
 /// odds, or the track's elongation has reached it. Plan a swap: the early end of the forecast falls within the planning lead,
 /// the limit may have been passed already with more than one chance in twenty, or the elongation has reached a planning mark of
-/// the limit's own rule. Within limit: the rest.
-/// Common practice; docs/method.md.
+/// the limit's own rule. Within limit: the rest. Common practice; docs/method.md.
+/// A chain that lifts or holds a load is judged by the upper end of what is known of it, and one chance in twenty is enough for
+/// red: it is never milder than the same chain that lifts nothing. docs/safety.md.
 /// </remarks>
 public static class ConditionRule
 {
@@ -25,13 +26,18 @@ public static class ConditionRule
     /// <param name="forecast">The forecast of it, from the last reading.</param>
     /// <param name="hoursSinceReading">Running hours since the last reading.</param>
     /// <param name="leadHours">Running hours of the planning lead.</param>
+    /// <param name="liftingUpperPercent">
+    /// The upper end of the elongation of a chain that lifts or holds a load; null for any other.
+    /// </param>
     public static Condition Of(
         double? elongationPercent, ReplacementLimit limit, WearForecast forecast, double hoursSinceReading,
-        RunningHours leadHours)
+        RunningHours leadHours, double? liftingUpperPercent)
     {
-        if (elongationPercent is not { } elongation) return Condition.NotKnown;
+        if (elongationPercent is not { } middle) return Condition.NotKnown;
+        var elongation = Math.Max(middle, liftingUpperPercent ?? middle);
         var passedByNow = forecast.ProbabilityWithin(hoursSinceReading);
-        if (passedByNow >= EvenOdds || elongation >= limit.Percent) return Condition.SwapNow;
+        if (passedByNow >= (liftingUpperPercent is null ? EvenOdds : OneInTwenty) || elongation >= limit.Percent)
+            return Condition.SwapNow;
         return passedByNow > OneInTwenty || forecast.EarlyHours <= hoursSinceReading + leadHours.Hours
             || elongation >= limit.PlanFromPercent
             ? Condition.PlanASwap

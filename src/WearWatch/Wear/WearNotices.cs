@@ -22,6 +22,7 @@ internal static class WearNotices
     private static Notice? Limit(Assessment chain, ProductionCalendar calendar, DateTimeOffset now)
     {
         if (chain.Condition is not (Condition.SwapNow or Condition.PlanASwap)) return null;
+        if (chain.Card.HoldsLoad) return LiftingNotice.Limit(chain);
         var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
         var isTakeUp = chain.Limit.Reason == LimitReason.TakeUpTravel;
         var shortens = isTakeUp && chain.Card.MayBeShortened;
@@ -67,7 +68,8 @@ internal static class WearNotices
                 + Text($"fit the track ")
                 + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability ")
                 + Text($"{chain.View.ProbabilityLastMisread:P0}."),
-            "Measure again: count the pitches, set the tape at pin centres.");
+            "Measure again: count the pitches, set the tape at pin centres."
+            + (chain.Card.HoldsLoad ? " Until then the higher figure counts." : ""));
     }
 
     private static Notice? Hindsight(Assessment chain)
@@ -89,9 +91,10 @@ internal static class WearNotices
         if (held.Count == 0) return null;
         var (last, offers) = (held[^1], held[^1].Corrections);
         return new(
-            NoticeKind.ReadingHeldBack, false,
+            NoticeKind.ReadingHeldBack, chain.Card.HoldsLoad,
             held.Count == 1 ? last.Reason : Text($"{held.Count} readings wait; the last: {last.Reason}"),
-            offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.");
+            (offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.")
+                + (chain.Card.HoldsLoad ? $" {LiftingNotice.InDoubt}" : ""));
     }
 
     private static Notice? StrandsDiffer(Assessment chain) => chain.History.Current.Strands is { IsUneven: true } strands

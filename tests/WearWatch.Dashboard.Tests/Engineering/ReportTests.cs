@@ -32,9 +32,11 @@ public sealed class ReportTests
         {
             Due =
             [
-                new ChainComingDue("K-1", "Press", Condition.SwapNow, A.Now, PlannedFor: null),
-                new ChainComingDue("K-2", "Press", Condition.SwapNow, A.Now, PlannedFor: A.Now.AddDays(3)),
-                new ChainComingDue("K-3", "Press", Condition.PlanASwap, A.Now.AddDays(9), PlannedFor: null),
+                new ChainComingDue("K-1", "Press", ConditionWords.Of(Condition.SwapNow, false), A.Now, PlannedFor: null),
+                new ChainComingDue(
+                    "K-2", "Press", ConditionWords.Of(Condition.SwapNow, false), A.Now, PlannedFor: A.Now.AddDays(3)),
+                new ChainComingDue(
+                    "K-3", "Press", ConditionWords.Of(Condition.PlanASwap, false), A.Now.AddDays(9), PlannedFor: null),
             ],
             Unjudged = 2,
         });
@@ -73,7 +75,7 @@ public sealed class ReportTests
         var facts = Facts() with
         {
             Due = [.. Enumerable.Range(1, 40)
-                .Select(i => new ChainComingDue($"K-{i}", "Press", Condition.PlanASwap, A.Now, null))],
+                .Select(i => new ChainComingDue($"K-{i}", "Press", ConditionWords.Of(Condition.PlanASwap, false), A.Now, null))],
         };
         var file = ReportPdf.Write(new MonthReport(Month, "Quillfen", Time, MonthWriting.Parts(facts)));
         Assert.Equal("%PDF"u8.ToArray(), file[..4]);
@@ -87,8 +89,7 @@ public sealed class ReportTests
         Month = Month,
         Plant = "Quillfen",
         Time = Time,
-        Conditions = new Dictionary<Condition, int>(),
-        Unassessed = 0,
+        Conditions = new Dictionary<ShownCondition, int>(),
         Due = [],
         Raised = [],
         PlantNotices = [],

@@ -11,12 +11,25 @@ public sealed class GlanceViewTests
         var view = View(Chain(condition: Condition.SwapNow), Chain(), Chain(), Chain(condition: Condition.NotKnown));
         Assert.Equal(
             [(Condition.SwapNow, 1), (Condition.PlanASwap, 0), (Condition.WithinLimit, 2), (Condition.NotKnown, 1)],
-            view.Conditions.Select(c => (c.Condition, c.Chains)));
+            view.Conditions.Select(c => (c.Condition.Condition, c.Chains)));
     }
 
     [Fact]
     public void A_count_links_to_the_list_of_its_chains() =>
         Assert.Equal("/chains?condition=plan-a-swap", View(Chain()).Conditions[1].Link);
+
+    [Fact]
+    public void Chains_that_lift_are_counted_apart_and_none_of_them_is_green()
+    {
+        var view = View(Chain(), Chain(lifts: true), Chain(lifts: true, condition: Condition.SwapNow));
+        Assert.Equal(
+            [("take out of use", 1), ("wear within limits; not a release for use", 1), ("within limit", 1)],
+            view.Conditions.Where(c => c.Chains > 0).Select(c => (c.Condition.Words, c.Chains)).Order());
+        Assert.Equal("/chains?condition=within-limit&lifts=no", view.Conditions[2].Link);
+        Assert.Equal("/chains?condition=take-out-of-use", view.Conditions[4].Link);
+        Assert.All(
+            view.Conditions.Where(c => c.Condition.HoldsLoad), c => Assert.NotEqual(SignalColour.Green, c.Condition.Colour));
+    }
 
     [Fact]
     public void Weeks_begin_on_Monday_and_the_first_holds_what_was_due_before()
@@ -33,7 +46,7 @@ public sealed class GlanceViewTests
     {
         // Sunday 23:30 in UTC is Monday in Vienna already.
         var early = new DateTimeOffset(2026, 11, 29, 23, 30, 0, TimeSpan.Zero);
-        var chain = new ChainNow("K", "Press", Condition.PlanASwap, early, null);
+        var chain = new ChainNow("K", "Press", ConditionWords.Of(Condition.PlanASwap, false), early, null);
         Assert.Equal(1, GlanceView.Of([chain], [], 0, [], A.Time("UTC")).Weeks[0].Chains);
         Assert.Equal(1, GlanceView.Of([chain], [], 0, [], A.Time("Europe/Vienna")).Weeks[1].Chains);
     }
@@ -68,6 +81,6 @@ public sealed class GlanceViewTests
 
     private static ChainNow Chain(
         string name = "K", string line = "Press", Condition condition = Condition.WithinLimit, double? early = null, double? oil =
-            null) =>
-        new(name, line, condition, early is { } e ? A.In(e) : null, oil is { } o ? A.In(o) : null);
+            null, bool lifts = false) =>
+        new(name, line, ConditionWords.Of(condition, lifts), early is { } e ? A.In(e) : null, oil is { } o ? A.In(o) : null);
 }

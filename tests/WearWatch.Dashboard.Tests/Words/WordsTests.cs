@@ -8,17 +8,6 @@ namespace WearWatch.Dashboard.Tests.Words;
 
 public sealed class WordsTests
 {
-    [Theory]
-    [InlineData(Condition.WithinLimit, "within limit")]
-    [InlineData(Condition.PlanASwap, "plan a swap")]
-    [InlineData(Condition.SwapNow, "swap now")]
-    [InlineData(Condition.NotKnown, "not known")]
-    public void Conditions_have_the_four_words_of_the_plant(Condition condition, string words)
-    {
-        Assert.Equal(words, ConditionWords.Of(condition));
-        Assert.Equal(condition, ConditionWords.FromToken(ConditionWords.Token(condition)));
-    }
-
     [Fact]
     public void Every_word_of_the_trade_is_there_and_means_one_thing()
     {

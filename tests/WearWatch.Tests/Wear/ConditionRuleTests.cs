@@ -35,5 +35,5 @@ public sealed class ConditionRuleTests
             PercentilesHours = [.. Enumerable.Range(1, 99)
                 .Select(p => Math.Max(earlyHours, 0) + 100.0 * (p - 5) * (p > 5 ? 1 : 0))],
         },
-        hoursSinceReading: 0, new(1344));
+        hoursSinceReading: 0, new(1344), liftingUpperPercent: null);
 }

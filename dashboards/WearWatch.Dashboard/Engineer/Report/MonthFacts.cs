@@ -15,11 +15,8 @@ public sealed record MonthFacts
 
     public required PlantTime Time { get; init; }
 
-    /// <summary>Chains by condition, as it stands now.</summary>
-    public required IReadOnlyDictionary<Condition, int> Conditions { get; init; }
-
-    /// <summary>Chains without any forecast.</summary>
-    public required int Unassessed { get; init; }
+    /// <summary>Chains by condition, as it stands now; those that lift apart from the others.</summary>
+    public required IReadOnlyDictionary<ShownCondition, int> Conditions { get; init; }
 
     /// <summary>Chains whose limit may come within eight weeks or is passed, the most urgent first.</summary>
     public required IReadOnlyList<ChainComingDue> Due { get; init; }
@@ -61,4 +58,4 @@ public sealed record MonthFacts
 /// <param name="EarlyDate">The planner's date.</param>
 /// <param name="PlannedFor">When its swap is planned; null when it is in no plan.</param>
 public sealed record ChainComingDue(
-    string Name, string Line, Condition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? PlannedFor);
+    string Name, string Line, ShownCondition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? PlannedFor);

@@ -34,15 +34,22 @@ public sealed class MonthQuery(
         var record = await records.ForecastsAsync(madeAgain: false, ct);
         var (start, end, soon) = (time.StartOf(month), time.StartOf(month.AddMonths(1)), time.Now + Ahead);
         await using var db = await databases.CreateDbContextAsync(ct);
-        var conditions = await db.Forecasts.Where(f => f.IsLatest).GroupBy(f => f.Condition)
-            .Select(g => new { g.Key, Count = g.Count() }).ToListAsync(ct);
+        var conditions = await (
+            from chain in db.Chains
+            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId into latest
+            from forecast in latest.DefaultIfEmpty()
+            select ConditionWords.Of(
+                forecast == null ? Condition.NotKnown : forecast.Condition,
+                chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != ""))).ToListAsync(ct);
         var due =
             from forecast in db.Forecasts
             where forecast.IsLatest && (forecast.Condition == Condition.SwapNow || forecast.EarlyDate < soon)
             join chain in db.Chains on forecast.ChainId equals chain.Id
             orderby forecast.Condition == Condition.SwapNow descending, forecast.EarlyDate
             select new ChainComingDue(
-                chain.Name, chain.Line, forecast.Condition, forecast.EarlyDate,
+                chain.Name, chain.Line,
+                ConditionWords.Of(forecast.Condition, chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != "")),
+                forecast.EarlyDate,
                 db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapEnd.Planned).Select(s => s.Start)
                     .FirstOrDefault());
         var raised =
@@ -56,8 +63,7 @@ public sealed class MonthQuery(
             Month = month,
             Plant = (await settings.CurrentAsync(ct)).Name,
             Time = time,
-            Conditions = conditions.ToDictionary(c => c.Key, c => c.Count),
-            Unassessed = await db.Chains.CountAsync(ct) - conditions.Sum(c => c.Count),
+            Conditions = conditions.CountBy(words => words).ToDictionary(),
             Due = await due.AsNoTracking().ToListAsync(ct),
             Raised = [.. (await raised.AsNoTracking().ToListAsync(ct)).Select(r => (r.notice, r.Name))],
             PlantNotices = await db.PlantNotices.AsNoTracking().Where(n => n.EndedAt == null).ToListAsync(ct),

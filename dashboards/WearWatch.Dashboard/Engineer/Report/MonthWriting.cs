@@ -24,14 +24,20 @@ public static class MonthWriting
 
     private static ReportPart InShort(MonthFacts facts, CostStatement month, CostStatement year)
     {
-        int Of(Condition condition) => facts.Conditions.GetValueOrDefault(condition);
-        var unknown = Of(Condition.NotKnown) + facts.Unassessed;
-        var all = facts.Conditions.Values.Sum() + facts.Unassessed;
+        int Of(Condition condition) => facts.Conditions.GetValueOrDefault(ConditionWords.Of(condition, holdsLoad: false));
+        var lifting = ConditionWords.MostUrgentFirst.Select(c => ConditionWords.Of(c, holdsLoad: true))
+            .Select(words => (words.Words, Count: facts.Conditions.GetValueOrDefault(words))).Where(c => c.Count > 0).ToList();
+        var others = facts.Conditions.Where(c => !c.Key.HoldsLoad).Sum(c => c.Value);
         return new("In short",
         [
-            $"Of {Show.Count(all, "chain")} {Show.Count(Of(Condition.WithinLimit))} are within their limit, for "
-                + $"{Show.Count(Of(Condition.PlanASwap))} a swap is to be planned, "
-                + $"{Show.Count(Of(Condition.SwapNow))} should be swapped now, and of {Show.Count(unknown)} nothing is known.",
+            $"Of {Show.Count(others, "chain")} {Show.Count(Of(Condition.WithinLimit))} are within their limit, for "
+                + $"{Show.Count(Of(Condition.PlanASwap))} a swap is to be planned, {Show.Count(Of(Condition.SwapNow))} should be "
+                + $"swapped now, and of {Show.Count(Of(Condition.NotKnown))} nothing is known.",
+            .. lifting.Count == 0 ? Array.Empty<string>() :
+            [
+                $"Of {Show.Count(lifting.Sum(c => c.Count), "chain")} that lift or hold a load: "
+                    + string.Join("; ", lifting.Select(c => $"{Show.Count(c.Count)} {c.Words}")) + ".",
+            ],
             month.Swaps == 0
                 ? "No chain was swapped in the month."
                 : $"{Show.Count(month.Swaps, "chain")} {(month.Swaps == 1 ? "was" : "were")} swapped in the month, "
@@ -46,11 +52,15 @@ public static class MonthWriting
     private static ReportPart Decide(MonthFacts facts)
     {
         var open = facts.Due.Where(d => d.PlannedFor is null).ToList();
-        var now = open.Where(d => d.Condition == Condition.SwapNow).ToList();
+        var now = open.Where(d => d.Condition is { Condition: Condition.SwapNow, HoldsLoad: false }).ToList();
+        var stop = facts.Due.Where(d => d.Condition is { Condition: Condition.SwapNow, HoldsLoad: true }).ToList();
         List<string> decide = [];
+        if (stop.Count > 0)
+            decide.Add($"Take out of use now, until a competent person has judged: {Names(stop.Select(d => d.Name))}.");
         if (now.Count > 0) decide.Add($"When to swap {Names(now.Select(d => d.Name))}: past the limit, and in no plan.");
-        if (open.Count > now.Count) decide.Add(
-            $"Whether to plan {Show.Count(open.Count - now.Count, "more chain")} whose limit may come within eight weeks.");
+        open.RemoveAll(d => d.Condition is { Condition: Condition.SwapNow });
+        if (open.Count > 0) decide.Add(
+            $"Whether to plan {Show.Count(open.Count, "more chain")} whose limit may come within eight weeks.");
         if (facts.Unjudged > 0) decide.Add($"Whether {Show.Count(facts.Unjudged, "alarm")} of faster wear "
             + $"{(facts.Unjudged == 1 ? "is" : "are")} real: somebody has to look.");
         if (facts.Waiting > 0)
@@ -72,7 +82,7 @@ public static class MonthWriting
                 [
                     .. facts.Due.Take(MostListed).Select(d => new[]
                     {
-                        d.Name, d.Line, ConditionWords.Of(d.Condition), d.EarlyDate is { } early
+                        d.Name, d.Line, d.Condition.Words, d.EarlyDate is { } early
                             ? facts.Time.Day(early)
                             : Show.Nothing,
                         d.PlannedFor is { } start ? facts.Time.Day(start) : "not planned",

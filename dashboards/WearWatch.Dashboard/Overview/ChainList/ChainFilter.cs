@@ -1,7 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using WearWatch.Chains.Families;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.ChainList;
@@ -18,6 +17,9 @@ public sealed record ChainFilter
     public Condition? Condition { get; init; }
 
     public ChainFamily? Family { get; init; }
+
+    /// <summary>Only chains that lift or hold a load, or only the others; both when not told.</summary>
+    public bool? Lifts { get; init; }
 
     /// <summary>Only chains whose early date lies before this plant date.</summary>
     public DateOnly? DueBefore { get; init; }
@@ -38,11 +40,13 @@ public sealed record ChainFilter
     {
         var texts = QueryHelpers.ParseQuery(query);
         string? Value(string key) => texts.TryGetValue(key, out var values) ? values.ToString() : null;
+        var told = ConditionWords.Find(Value("condition"));
         return new ChainFilter
         {
             Search = Value("search")?.Trim() ?? "",
             Line = Value("line"),
-            Condition = ConditionWords.FromToken(Value("condition")),
+            Condition = told?.Condition,
+            Lifts = told is { HoldsLoad: true } ? true : Value("lifts") switch { "yes" => true, "no" => false, _ => null },
             Family = ChainFamily.Find(Value("family")),
             DueBefore = DateOnly.TryParseExact(
                 Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
@@ -60,7 +64,8 @@ public sealed record ChainFilter
         var query = new Dictionary<string, string?>();
         if (Search.Length > 0) query["search"] = Search;
         if (Line is not null) query["line"] = Line;
-        if (Condition is { } condition) query["condition"] = ConditionWords.Token(condition);
+        if (Condition is { } condition) query["condition"] = ConditionWords.Of(condition, Lifts == true).Style;
+        if (Lifts is { } lifts && !(lifts && Condition is not null)) query["lifts"] = lifts ? "yes" : "no";
         if (Family is { } family) query["family"] = family.Name;
         if (DueBefore is { } due) query["due"] = due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         if (Sort != default) query["sort"] = Sort.ToString().ToLowerInvariant();

@@ -19,7 +19,7 @@ public sealed record ChainListLine
 
     public required ChainFamily Family { get; init; }
 
-    public required Condition Condition { get; init; }
+    public required ShownCondition Condition { get; init; }
 
     public required double? ElongationPct { get; init; }
 

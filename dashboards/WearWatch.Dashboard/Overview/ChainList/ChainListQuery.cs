@@ -1,5 +1,6 @@
 using System.Linq.Expressions;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains.Families;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -49,6 +50,14 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
             chains = condition == Condition.NotKnown
                 ? chains.Where(k => k.Forecast == null || k.Forecast.Condition == condition)
                 : chains.Where(k => k.Forecast != null && k.Forecast.Condition == condition);
+        }
+
+        if (filter.Lifts is { } lifts)
+        {
+            var (always, byNature) = (ChainFamily.All.Where(f => f.AlwaysLifts), ChainFamily.All.Where(f => f.LiftsByNature));
+            chains = chains.Where(k => lifts == (
+                k.Chain.Lifts || always.Contains(k.Chain.Family)
+                || (byNature.Contains(k.Chain.Family) && k.Chain.NotLiftingReason == "")));
         }
 
         if (filter.DueBefore is { } date)
@@ -101,7 +110,9 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         Position = known.Chain.Position,
         ChainType = known.Chain.ChainType,
         Family = known.Chain.Family,
-        Condition = known.Forecast == null ? Condition.NotKnown : known.Forecast.Condition,
+        Condition = ConditionWords.Of(
+            known.Forecast == null ? Condition.NotKnown : known.Forecast.Condition,
+            known.Chain.Family.Lifts(known.Chain.Lifts, known.Chain.NotLiftingReason != "")),
         ElongationPct = known.Forecast == null ? null : known.Forecast.ElongationPct,
         RatePctPer1000H = known.Forecast == null ? null : known.Forecast.RatePctPer1000H,
         LimitPct = known.Forecast == null ? known.Chain.LimitPct : known.Forecast.LimitPct,

@@ -21,7 +21,10 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
             join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId into latest
             from forecast in latest.DefaultIfEmpty()
             select new ChainNow(
-                chain.Name, chain.Line, forecast == null ? Condition.NotKnown : forecast.Condition,
+                chain.Name, chain.Line,
+                ConditionWords.Of(
+                    forecast == null ? Condition.NotKnown : forecast.Condition,
+                    chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != "")),
                 forecast == null ? null : forecast.EarlyDate, forecast == null ? null : forecast.NextOilingAt)).ToListAsync(ct);
         var open = db.Notices.Where(n => n.EndedAt == null);
         var notices = await (

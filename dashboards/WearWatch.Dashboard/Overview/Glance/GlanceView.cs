@@ -1,14 +1,17 @@
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.Glance;
 
 /// <summary>How many chains are in a condition.</summary>
-public sealed record ConditionCount(Condition Condition, int Chains)
+/// <param name="Condition">The condition, of chains that lift apart from the others.</param>
+/// <param name="Chains">How many.</param>
+/// <param name="LiftingApart">Whether the plant has chains that lift, so that the others are listed without them.</param>
+public sealed record ConditionCount(ShownCondition Condition, int Chains, bool LiftingApart)
 {
     /// <summary>The list of these chains.</summary>
-    public string Link => "/chains?condition=" + ConditionWords.Token(Condition);
+    public string Link =>
+        $"/chains?condition={Condition.Style}{(LiftingApart && !Condition.HoldsLoad ? "&lifts=no" : "")}";
 }
 
 /// <summary>The chains whose early date falls into a week.</summary>
@@ -87,23 +90,27 @@ public sealed record GlanceView
     /// <summary>Puts the plant together.</summary>
     public static GlanceView Of(
         IReadOnlyList<ChainNow> chains, IReadOnlyList<OpenNotice> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
-        PlantTime time) => new()
+        PlantTime time)
+    {
+        var lifting = chains.Any(c => c.Condition.HoldsLoad);
+        return new GlanceView
         {
             Time = time,
             Chains = chains.Count,
-            Conditions = Count(chains),
+            Conditions = Count(chains, lifting),
             Weeks = WeeksOf(chains, time),
-            Lines = LinesOf(chains, time),
+            Lines = LinesOf(chains, lifting, time),
             Oil = [.. chains.Where(c => c.NextOilingAt < time.Now + OilAhead).OrderBy(c => c.NextOilingAt)
                 .Select(c => new OilDue(c.Name, c.Line, c.NextOilingAt!.Value, c.NextOilingAt < time.Now))],
             Notices = notices,
             NoticeCount = noticeCount,
             Arrivals = arrivals,
         };
+    }
 
-    private static List<ConditionCount> Count(IReadOnlyCollection<ChainNow> chains) =>
-        [.. ConditionWords.MostUrgentFirst
-            .Select(condition => new ConditionCount(condition, chains.Count(c => c.Condition == condition)))];
+    private static List<ConditionCount> Count(IReadOnlyCollection<ChainNow> chains, bool lifting) =>
+        [.. ConditionWords.All.Where(words => lifting || !words.HoldsLoad)
+            .Select(words => new ConditionCount(words, chains.Count(c => c.Condition == words), lifting))];
 
     private static List<WeekLoad> WeeksOf(IReadOnlyList<ChainNow> chains, PlantTime time)
     {
@@ -119,8 +126,9 @@ public sealed record GlanceView
         return [.. counts.Select((count, week) => new WeekLoad(thisMonday.AddDays(7 * week), count, 100 * count / highest))];
     }
 
-    private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, PlantTime time) =>
+    private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, bool lifting, PlantTime time) =>
         [.. chains.GroupBy(c => c.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
             .Select(g =>
-                new LineSummary(g.Key, g.Count(), Count([.. g]), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
+                new LineSummary(
+                    g.Key, g.Count(), Count([.. g], lifting), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
 }

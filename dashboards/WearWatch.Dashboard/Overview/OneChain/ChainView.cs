@@ -40,7 +40,7 @@ public sealed record ChainView
     /// <summary>Pitches taken out of the chain that runs now.</summary>
     public int PitchesOut => Shortening.PitchesOut([.. Facts.Events.Select(e => e.ToEvent(Name))]);
 
-    public Condition Condition => Facts.Assessment.Condition;
+    public ShownCondition Condition => Facts.Assessment.ShownCondition;
 
     /// <summary>Line, position and type, as far as they are known.</summary>
     public string Where => string.Join(" · ", new[]

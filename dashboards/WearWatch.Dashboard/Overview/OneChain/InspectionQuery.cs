@@ -29,7 +29,7 @@ public sealed class InspectionQuery(IDbContextFactory<WearDb> databases)
             .ToLookup(p => (p.LookKey, p.Point), p => p.Id);
         return [.. looks.Select(look => new InspectionLine(
             look.TakenAt, look.ToldBy, Summary(look), [.. look.Findings.Where(f => f.Found).Select(f => new FoundLine(
-            Words(f, card.Family.CheckPoint(f.Point, card.Lifts)), [.. photos[(look.Key, f.Point)]]))]))];
+            Words(f, card.Family.CheckPoint(f.Point, card.HoldsLoad)), [.. photos[(look.Key, f.Point)]]))]))];
     }
 
     private static string Summary(InspectionRow look) => look.Findings.Count(f => f.Found) switch

@@ -1,10 +1,16 @@
-// Words and marks that several screens share. A condition has a colour, a shape and a word.
+// Words and marks that several screens share. A condition has a colour, a shape and a word; the words are those of
+// ConditionWords, which a test compares. A chain that lifts has words of its own and is never green.
 import { h, linkButton, s } from './dom.js';
 
 const conditions = {
   within_limit: ['within limit', 'M5 12.5 10 17.5 19 7'],
   plan_a_swap: ['plan a swap', 'M12 4 2.8 20h18.4zM12 10v4M12 17h.01'],
   swap_now: ['swap now', 'M4 4h16v16H4zM12 7v6M12 16h.01'],
+  wear_within_limits: ['wear within limits; not a release for use', 'M12 4v10M12 18h.01'],
+  planning_limit_reached: [
+    'limit for planning reached: a competent person sets the date', 'M12 4 2.8 20h18.4zM12 10v4M12 17h.01'],
+  take_out_of_use: ['take out of use', 'M4 4h16v16H4zM12 7v6M12 16h.01'],
+  cannot_be_judged: ['cannot be judged', 'M12 3a9 9 0 1 0 .01 0M12 16h.01M9.5 9.5a2.5 2.5 0 1 1 3.5 2.3c-.7.3-1 .8-1 1.7'],
   not_known: ['not known', 'M12 3a9 9 0 1 0 .01 0M12 16h.01M9.5 9.5a2.5 2.5 0 1 1 3.5 2.3c-.7.3-1 .8-1 1.7'],
 };
 

@@ -8,6 +8,7 @@ internal sealed class BushChain : ChainFamily
     public override string Name => "bush";
     public override string Words => "bush";
     public override int Place => 1;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -28,6 +29,7 @@ internal sealed class BushChain : ChainFamily
 
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
     public override ReplacementLimit GeneralLimit => ReplacementLimit.OfAnyChain;
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => true;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
@@ -44,11 +46,13 @@ internal sealed class BushChain : ChainFamily
     public override string ClosingStep =>
         "Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), CommonPoints.Plates(lifts),
-        CommonPoints.Rust(lifts), CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? HoistPoints.WithoutRollers
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, CommonPoints.Plates,
+            CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

@@ -38,7 +38,10 @@ public abstract class ChainFamily
     /// <summary>Where it stands in lists, and among the columns of the fleet model; no two kinds stand at one place.</summary>
     public abstract int Place { get; }
 
-    /// <summary>Whether every chain of the kind lifts or holds a load, whatever its card says.</summary>
+    /// <summary>Whether every chain of the kind lifts or holds a load, whatever anybody says.</summary>
+    public abstract bool AlwaysLifts { get; }
+
+    /// <summary>Whether a chain of the kind lifts or holds a load unless a planner has said why it does not.</summary>
     public abstract bool LiftsByNature { get; }
 
     /// <summary>Whether pitches may ever be taken out to make up for wear; out of a chain that lifts never.</summary>
@@ -70,6 +73,9 @@ public abstract class ChainFamily
 
     /// <summary>The limit of the kind before its drive and its duty are looked at.</summary>
     public abstract ReplacementLimit GeneralLimit { get; }
+
+    /// <summary>The limit of a chain of the kind that lifts or holds a load, where nothing stricter holds.</summary>
+    public abstract ReplacementLimit LiftingLimit { get; }
 
     /// <summary>Whether <see cref="GeneralLimit"/> holds only where nothing else does, since it is meant for any chain.</summary>
     public abstract bool GeneralLimitGivesWay { get; }
@@ -123,15 +129,16 @@ public abstract class ChainFamily
 
     /// <summary>Whether a chain of this kind lifts or holds a load.</summary>
     /// <param name="told">Whether its card says so.</param>
-    public bool Lifts(bool told) => told || LiftsByNature;
+    /// <param name="toldNot">Whether a planner has said why it does not.</param>
+    public bool Lifts(bool told, bool toldNot = false) => AlwaysLifts || told || (LiftsByNature && !toldNot);
 
     /// <summary>Whether pitches may be taken out of a chain of this kind.</summary>
-    /// <param name="lifts">Whether its card says that it lifts.</param>
+    /// <param name="lifts">Whether it lifts or holds a load.</param>
     public bool Shortens(bool lifts) => MayBeShortened && !Lifts(lifts);
 
     /// <summary>The point of the checklist; null where this kind has none such.</summary>
     /// <param name="point">What is looked at.</param>
-    /// <param name="lifts">Whether the card says that it lifts.</param>
+    /// <param name="lifts">Whether it lifts or holds a load.</param>
     public CheckPoint? CheckPoint(InspectionPoint point, bool lifts) => CheckPoints(lifts).FirstOrDefault(p => p.Point == point);
 
     /// <summary>Its name.</summary>

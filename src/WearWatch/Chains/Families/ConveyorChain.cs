@@ -8,6 +8,7 @@ internal sealed class ConveyorChain : ChainFamily
     public override string Name => "conveyor";
     public override string Words => "conveyor";
     public override int Place => 3;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -34,6 +35,7 @@ internal sealed class ConveyorChain : ChainFamily
             PlanFromPercent = 2,
         };
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => false;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
@@ -52,12 +54,14 @@ internal sealed class ConveyorChain : ChainFamily
     public override string PropAtSwap => "lifting gear and props for the chain and its load";
     public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), ConveyorPoints.Plates(lifts),
-        CommonPoints.Rollers, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust(lifts), CommonPoints.Dry,
-        ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? ConveyorPoints.Lifting
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, ConveyorPoints.Plates,
+            CommonPoints.Rollers, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust, CommonPoints.Dry,
+            ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

@@ -26,10 +26,16 @@ internal static class ConveyorPoints
         Source = "docs/references.md [27], [36]",
     };
 
-    public static CheckPoint Plates(bool lifts) => lifts ? CommonPoints.Plates(lifts) : CommonPoints.Plates(lifts) with
+    public static CheckPoint Plates { get; } = CommonPoints.Plates with
     {
         Advice = "Look for wheels out of line or rubbing guides. Worn by a third of their thickness or height: replace chain and "
             + "wheels together.",
         Source = "docs/references.md [27], [28]",
     };
+
+    /// <summary>Those of such a chain that lifts or holds a load: neither pins nor bushes are renewed in it.</summary>
+    public static IReadOnlyList<CheckPoint> Lifting { get; } =
+    [
+        .. HoistPoints.All, LiftingPoints.ToDiscard(Pins), LiftingPoints.ToDiscard(Bushes),
+    ];
 }

@@ -8,6 +8,7 @@ internal sealed class CustomChain : ChainFamily
     public override string Name => "custom";
     public override string Words => "custom";
     public override int Place => 9;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -31,6 +32,7 @@ internal sealed class CustomChain : ChainFamily
     public override ReplacementLimit GeneralLimit =>
         ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %; its own maker's rule goes before" };
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => true;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [];
 
@@ -41,12 +43,14 @@ internal sealed class CustomChain : ChainFamily
     public override string PropAtSwap => "support for the slack strand";
     public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), CommonPoints.Plates(lifts),
-        CommonPoints.Rollers, CommonPoints.Rust(lifts), CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line,
-        CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? HoistPoints.All
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, CommonPoints.Plates,
+            CommonPoints.Rollers, CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line,
+            CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

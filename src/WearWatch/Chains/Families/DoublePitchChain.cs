@@ -8,6 +8,7 @@ internal sealed class DoublePitchChain : ChainFamily
     public override string Name => "double_pitch";
     public override string Words => "double-pitch";
     public override int Place => 2;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -32,6 +33,7 @@ internal sealed class DoublePitchChain : ChainFamily
         ReplacementLimit.Read(
             1.5, LimitReason.General, 31, "double pitch: the joints of a short-pitch chain over twice the pitch");
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => false;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
@@ -45,12 +47,14 @@ internal sealed class DoublePitchChain : ChainFamily
     public override string ClosingStep =>
         "Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), CommonPoints.Plates(lifts),
-        CommonPoints.Rollers, CommonPoints.Rust(lifts), CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line,
-        CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? HoistPoints.All
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, CommonPoints.Plates,
+            CommonPoints.Rollers, CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line,
+            CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

@@ -41,4 +41,37 @@ public enum InspectionPoint
 
     /// <summary>Bushes worn thin in the joint.</summary>
     BushWear,
+
+    /// <summary>Pins that have turned or stand out.</summary>
+    TurnedPins,
+
+    /// <summary>Pits of corrosion.</summary>
+    Pitting,
+
+    /// <summary>Marks of heat, weld spatter, paint or plating.</summary>
+    HeatMarks,
+
+    /// <summary>Nicks and gouges.</summary>
+    Nicks,
+
+    /// <summary>Links that are bent, twisted or stretched.</summary>
+    DeformedLinks,
+
+    /// <summary>A chain that is twisted or bowed over a stretch.</summary>
+    TwistOrBow,
+
+    /// <summary>The hook.</summary>
+    Hook,
+
+    /// <summary>The tag, or the mark of the device.</summary>
+    Tag,
+
+    /// <summary>The coating of a coated chain.</summary>
+    Coating,
+
+    /// <summary>Signs of overload.</summary>
+    Overload,
+
+    /// <summary>Any other damage that raises a doubt.</summary>
+    Doubt,
 }

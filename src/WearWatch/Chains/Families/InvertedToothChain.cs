@@ -8,6 +8,7 @@ internal sealed class InvertedToothChain : ChainFamily
     public override string Name => "inverted_tooth";
     public override string Words => "inverted-tooth";
     public override int Place => 8;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -27,6 +28,7 @@ internal sealed class InvertedToothChain : ChainFamily
     public override ReplacementLimit GeneralLimit =>
         ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %, chain and wheels together" };
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => true;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [];
 
@@ -37,11 +39,13 @@ internal sealed class InvertedToothChain : ChainFamily
     public override string PropAtSwap => "support for the slack strand";
     public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), CommonPoints.Plates(lifts),
-        CommonPoints.Rust(lifts), CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? HoistPoints.WithoutRollers
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, CommonPoints.Plates,
+            CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

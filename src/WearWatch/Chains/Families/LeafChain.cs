@@ -8,6 +8,7 @@ internal sealed class LeafChain : ChainFamily
     public override string Name => "leaf";
     public override string Words => "leaf";
     public override int Place => 4;
+    public override bool AlwaysLifts => true;
     public override bool LiftsByNature => true;
     public override bool MayBeShortened => false;
     public override bool ClosesAtOdd => true;
@@ -30,6 +31,7 @@ internal sealed class LeafChain : ChainFamily
             PlanFromPercent = 2,
         };
 
+    public override ReplacementLimit LiftingLimit => GeneralLimit;
     public override bool GeneralLimitGivesWay => false;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [];
 
@@ -43,19 +45,11 @@ internal sealed class LeafChain : ChainFamily
     public override string PropAtSwap => "lifting gear and props for the chain and its load";
     public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        CommonPoints.Cracked(lifts: true), CommonPoints.Stiff(lifts: true), WornPlates, CommonPoints.Rust(lifts: true),
-        CommonPoints.Dry, CommonPoints.Anchors,
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => LeafPoints.All;
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         "Look at the sheaves and anchors; replace the chains of a pair together and never splice new to old.";
 
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
-
-    private static CheckPoint WornPlates { get; } = new(
-        InspectionPoint.PlateWear, "Plates are worn by 5 % of their height where they run over the sheave, or at the sides",
-        CommonPoints.Stop, CommonPoints.ToReject, StopsTheChain: true);
 }

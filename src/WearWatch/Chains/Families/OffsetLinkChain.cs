@@ -8,6 +8,7 @@ internal sealed class OffsetLinkChain : ChainFamily
     public override string Name => "offset_link";
     public override string Words => "offset-link";
     public override int Place => 5;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -30,6 +31,7 @@ internal sealed class OffsetLinkChain : ChainFamily
             PlanFromPercent = 2,
         };
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => false;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [ReplacementLimit.OfAnyChain];
 
@@ -43,12 +45,14 @@ internal sealed class OffsetLinkChain : ChainFamily
     public override string PropAtSwap => "support for the slack strand";
     public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), ConveyorPoints.Plates(lifts),
-        CommonPoints.Rollers, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust(lifts), CommonPoints.Dry,
-        ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? ConveyorPoints.Lifting
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, ConveyorPoints.Plates,
+            CommonPoints.Rollers, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust, CommonPoints.Dry,
+            ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

@@ -8,6 +8,7 @@ internal sealed class RollerChain : ChainFamily
     public override string Name => "roller";
     public override string Words => "roller";
     public override int Place => 0;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -34,6 +35,7 @@ internal sealed class RollerChain : ChainFamily
             Rule = "roller chain on a drive that can be adjusted, up to 67 teeth",
         };
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => false;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
@@ -50,12 +52,14 @@ internal sealed class RollerChain : ChainFamily
     public override string ClosingStep =>
         "Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), CommonPoints.Plates(lifts),
-        CommonPoints.Rollers, CommonPoints.Rust(lifts), CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line,
-        CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? HoistPoints.All
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, CommonPoints.Plates,
+            CommonPoints.Rollers, CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line,
+            CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

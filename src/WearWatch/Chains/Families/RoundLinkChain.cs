@@ -8,7 +8,8 @@ internal sealed class RoundLinkChain : ChainFamily
     public override string Name => "round_link";
     public override string Words => "round-link";
     public override int Place => 7;
-    public override bool LiftsByNature => false;
+    public override bool AlwaysLifts => false;
+    public override bool LiftsByNature => true;
 
     // It has no joint to take out: a cut in it is a repair, and that is its maker's.
     public override bool MayBeShortened => false;
@@ -36,6 +37,12 @@ internal sealed class RoundLinkChain : ChainFamily
     public override ReplacementLimit GeneralLimit =>
         ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %; its own maker's table goes before" };
 
+
+    // Where neither the hoist's maker nor the card says more: the strictest general figure that was read, for a powered hoist.
+    public override ReplacementLimit LiftingLimit =>
+        ReplacementLimit.Read(1.5, LimitReason.Lifting, 64, "round-link chain of a powered hoist, only if its maker gives no "
+            + "figure; the maker's table goes before");
+
     public override bool GeneralLimitGivesWay => true;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
@@ -54,11 +61,13 @@ internal sealed class RoundLinkChain : ChainFamily
     public override string PropAtSwap => "lifting gear and props for the chain and its load";
     public override string ClosingStep => "Draw it in untwisted and close it as its maker says.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.BrokenParts("A link is cracked, bent, twisted or stretched", lifts),
-        Contact, CommonPoints.Rust(lifts), CommonPoints.Teeth, CommonPoints.Line,
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? LinkPoints.All
+        :
+        [
+            CommonPoints.BrokenParts("A link is cracked, bent, twisted or stretched"),
+            Contact, CommonPoints.Rust, CommonPoints.Teeth, CommonPoints.Line,
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         "Look at the pockets of the wheel before the new chain goes on: worn pockets wear a new chain early. "

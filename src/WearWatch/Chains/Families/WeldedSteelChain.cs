@@ -8,6 +8,7 @@ internal sealed class WeldedSteelChain : ChainFamily
     public override string Name => "welded_steel";
     public override string Words => "welded-steel";
     public override int Place => 6;
+    public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
@@ -30,6 +31,7 @@ internal sealed class WeldedSteelChain : ChainFamily
             PlanFromPercent = 2,
         };
 
+    public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => false;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [ReplacementLimit.OfAnyChain];
 
@@ -43,12 +45,14 @@ internal sealed class WeldedSteelChain : ChainFamily
     public override string PropAtSwap => "support for the slack strand";
     public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
 
-    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) =>
-    [
-        .. CommonPoints.WhereItHangs(lifts), CommonPoints.Cracked(lifts), CommonPoints.Stiff(lifts), ConveyorPoints.Plates(lifts),
-        ConveyorPoints.Barrels, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust(lifts), CommonPoints.Dry,
-        ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(Shortens(lifts)),
-    ];
+    public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
+        ? ConveyorPoints.Lifting
+        :
+        [
+            CommonPoints.Cracked, CommonPoints.Stiff, ConveyorPoints.Plates,
+            ConveyorPoints.Barrels, ConveyorPoints.Pins, ConveyorPoints.Bushes, CommonPoints.Rust, CommonPoints.Dry,
+            ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
+        ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);

@@ -119,10 +119,15 @@ public sealed class ChainFamilyTests
         var family = ChainFamily.Named(name);
         Assert.False(family.Shortens(lifts: true));
         Assert.True(family.Lifts(told: true));
+        Assert.Equal(LimitReason.Lifting, family.LiftingLimit.Reason);
+        Assert.True(family.LiftingLimit.IsVerified);
         if (!family.LiftsByNature) return;
+        Assert.True(family.Lifts(told: false));
         Assert.False(family.MayBeShortened);
         Assert.False(family.HasExpectedWear);
-        Assert.Equal(LimitReason.Lifting, family.GeneralLimit.Reason);
+        Assert.Equal(family.AlwaysLifts, family.Lifts(told: false, toldNot: true));
+        if (!family.AlwaysLifts) return;
+        Assert.Equal(family.GeneralLimit, family.LiftingLimit);
         Assert.Equal(family.CheckPoints(lifts: true), family.CheckPoints(lifts: false));
     }
 

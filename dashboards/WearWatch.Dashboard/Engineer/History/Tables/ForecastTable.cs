@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Plant.Files;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Engineer.History.Tables;
 
@@ -18,13 +18,16 @@ internal static class ForecastTable
         .Number("late_exponent", "spread of its late side", x => x.Row.LateExponent)
         .Moment("early_date", "the planner's date", x => x.Row.EarlyDate)
         .Moment("middle_date", "the middle date", x => x.Row.MiddleDate)
-        .Text("condition", "within_limit, plan_a_swap, swap_now, not_known", x => FileWords.Of(x.Row.Condition))
+        .Text("condition", string.Join(", ", ConditionWords.All.Select(w => w.Wire)),
+            x => ConditionWords.Of(x.Row.Condition, x.HoldsLoad).Wire)
+        .Moment("out_of_use_by", "of a chain that lifts: out of use from then on", x => x.Row.OutOfUseBy)
         .Table("forecasts", "A forecast as it was made; nothing is ever changed in it.", databases,
             (db, after) => from forecast in db.Forecasts.AsNoTracking()
                            where forecast.Id > after
                            join chain in db.Chains on forecast.ChainId equals chain.Id
                            orderby forecast.Id
-                           select new OfChain<ForecastRow>(forecast, chain.Name));
+                           select new OfChain<ForecastRow>(
+                               forecast, chain.Name, chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != "")));
 
     private static HistoryShape<OfChain<ForecastRow>> Before() => OfChain.Shape<ForecastRow>(f => f.Id)
         .Moment("made_at", "when", x => x.Row.MadeAt)

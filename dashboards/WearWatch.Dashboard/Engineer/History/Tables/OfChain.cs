@@ -1,7 +1,10 @@
 namespace WearWatch.Dashboard.Engineer.History.Tables;
 
 /// <summary>A row that belongs to a chain, with the chain's name.</summary>
-internal sealed record OfChain<T>(T Row, string Chain);
+/// <param name="Row">The row.</param>
+/// <param name="Chain">The chain's name.</param>
+/// <param name="HoldsLoad">Whether the chain lifts or holds a load, where the table asks for it.</param>
+internal sealed record OfChain<T>(T Row, string Chain, bool HoldsLoad = false);
 
 /// <summary>The two columns with which nearly every table begins.</summary>
 internal static class OfChain

@@ -13,7 +13,7 @@ public sealed record GaugeView
 
     public required string Expanded { get; init; }
 
-    public required Condition Condition { get; init; }
+    public required ShownCondition Condition { get; init; }
 
     public required string Verdict { get; init; }
 
@@ -41,7 +41,7 @@ public sealed record GaugeView
     {
         Figure = Show.Percent(sheet.Elongation.Percent),
         Expanded = Percent(sheet.Elongation.ExpandedUncertaintyPercent, "0.00"),
-        Condition = sheet.Condition,
+        Condition = sheet.ShownCondition,
         Verdict = sheet.Verdict,
         Doubted = sheet.Doubt is not null,
         LinkWear = sheet.LinkWear?.Verdict,
