@@ -45,6 +45,7 @@ public static class PlantServices
         services.AddSingleton<EntryQuestion>();
         services.AddSingleton<IntakeDesk>();
         services.AddSingleton<InspectionDesk>();
+        services.AddSingleton<LinkMeasureDesk>();
         services.AddSingleton<RegisterDesk>();
         services.AddSingleton<LiftingCardDesk>();
         services.AddSingleton<ExaminationDesk>();

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Inspections;
+using WearWatch.Links;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -32,6 +33,12 @@ public sealed record RawChain(
     /// <summary>The looks at it, in the order in which they were taken.</summary>
     public IReadOnlyList<Inspection> Looks { get; init; } = [];
 
+    /// <summary>The measures of its links that stand, in the order taken.</summary>
+    public IReadOnlyList<LinkMeasureRow> LinkMeasureRows { get; init; } = [];
+
+    /// <summary>The measures of its links as the domain knows them.</summary>
+    public IReadOnlyList<MeasuredLinks> LinkMeasures => [.. LinkMeasureRows.Select(m => m.ToMeasures())];
+
     /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
     public ChainCard CardNow => Card.After(Events);
 
@@ -42,7 +49,8 @@ public sealed record RawChain(
 
     /// <summary>When the last of it was told; null when nothing was.</summary>
     public DateTimeOffset? LastToldAt =>
-        ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt)).Max();
+        ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt))
+            .Concat(LinkMeasureRows.Select(m => (DateTimeOffset?)m.ReceivedAt)).Max();
 
     /// <summary>Loads chains by id, in the order of their ids.</summary>
     public static async Task<IReadOnlyList<RawChain>> LoadAsync(
@@ -57,10 +65,12 @@ public sealed record RawChain(
         var ran = await db.RunningAsync(ids, ct);
         var looks = (await db.Looks.AsNoTracking().Where(l => EF.Parameter(ids).Contains(l.ChainId)).OrderBy(l => l.TakenAt)
             .ThenBy(l => l.Id).ToListAsync(ct)).ToLookup(l => l.ChainId);
+        var links = (await db.LinkMeasures.AsNoTracking().Where(m => EF.Parameter(ids).Contains(m.ChainId)).OrderBy(m => m.Id)
+            .ToListAsync(ct)).ToLookup(m => m.ChainId);
         return
         [
             .. from chain in chains
-               select Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]]) with
+               select Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]], [.. links[chain.Id]]) with
                {
                    Ran = ran.GetValueOrDefault(chain.Id, RunningLog.Empty),
                    Looks = [.. looks[chain.Id].Select(l => l.ToInspection())],
@@ -68,7 +78,14 @@ public sealed record RawChain(
         ];
     }
 
-    private static RawChain Of(ChainRow chain, IReadOnlyList<ReadingRow> readings, IReadOnlyList<EventRow> events) => new(
+    private static RawChain Of(
+        ChainRow chain, IReadOnlyList<ReadingRow> readings, IReadOnlyList<EventRow> events,
+        IReadOnlyList<LinkMeasureRow> links) => new(
         chain.Id, chain.ToCard(), StandingRows.Standing(readings), StandingRows.Standing(events), StandingRows.Waiting(readings),
-        new RawStamp(chain.Revision, readings.Count > 0 ? readings[^1].Id : null, events.Count > 0 ? events[^1].Id : null));
+        new RawStamp(
+            chain.Revision, readings.Count > 0 ? readings[^1].Id : null, events.Count > 0 ? events[^1].Id : null,
+            links.Count > 0 ? links[^1].Id : null))
+    {
+        LinkMeasureRows = StandingRows.Standing(links),
+    };
 }

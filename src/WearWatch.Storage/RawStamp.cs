@@ -2,11 +2,12 @@ using Microsoft.EntityFrameworkCore;
 
 namespace WearWatch.Storage;
 
-/// <summary>The state of all that was told of a chain; since rows are only ever added, three numbers tell it.</summary>
+/// <summary>The state of all that was told of a chain; since rows are only ever added, four numbers tell it.</summary>
 /// <param name="Revision">The state of its entry in the register.</param>
 /// <param name="LastReadingId">The newest reading row; null when there is none.</param>
 /// <param name="LastEventId">The newest event row; null when there is none.</param>
-public readonly record struct RawStamp(int Revision, long? LastReadingId, long? LastEventId)
+/// <param name="LastLinkMeasureId">The newest row of link measures; null when there is none.</param>
+public readonly record struct RawStamp(int Revision, long? LastReadingId, long? LastEventId, long? LastLinkMeasureId)
 {
     /// <summary>The present stamps of chains.</summary>
     public static async Task<Dictionary<int, RawStamp>> OfAsync(
@@ -17,5 +18,6 @@ public readonly record struct RawStamp(int Revision, long? LastReadingId, long? 
             c.Revision,
             Reading = db.Readings.Where(r => r.ChainId == c.Id).Max(r => (long?)r.Id),
             Event = db.Events.Where(e => e.ChainId == c.Id).Max(e => (long?)e.Id),
-        }).ToDictionaryAsync(c => c.Id, c => new RawStamp(c.Revision, c.Reading, c.Event), ct);
+            Links = db.LinkMeasures.Where(m => m.ChainId == c.Id).Max(m => (long?)m.Id),
+        }).ToDictionaryAsync(c => c.Id, c => new RawStamp(c.Revision, c.Reading, c.Event, c.Links), ct);
 }

@@ -35,6 +35,10 @@ public static class StandingRows
     public static IReadOnlyList<ExaminationRow> Standing(IReadOnlyList<ExaminationRow> byId) =>
         [.. Newest(byId, e => e.Id, e => e.CorrectsId).Where(e => !e.Withdraws).OrderBy(e => e.On).ThenBy(e => e.Id)];
 
+    /// <summary>What stands of one chain's rows of link measures, which come by ascending id.</summary>
+    public static IReadOnlyList<LinkMeasureRow> Standing(IReadOnlyList<LinkMeasureRow> byId) =>
+        [.. InOrder(Newest(byId, m => m.Id, m => m.CorrectsId).Where(m => !m.Withdraws), m => m.TakenAt)];
+
     /// <summary>The reading rows that wait for a person's word: not accepted, not corrected, not withdrawn.</summary>
     public static IReadOnlyList<ReadingRow> Waiting(IReadOnlyList<ReadingRow> byId) =>
         [.. Newest(byId, r => r.Id, r => r.CorrectsId).Where(r => !r.Withdraws && r.Standing == ReadingStanding.Waiting)];

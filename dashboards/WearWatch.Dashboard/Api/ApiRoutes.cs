@@ -26,6 +26,7 @@ internal static class ApiRoutes
         OilApi.Map(api);
         PlanApi.Map(api);
         InspectionsApi.Map(api);
+        LinkMeasuresApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json."))
             .ExcludeFromDescription();
     }

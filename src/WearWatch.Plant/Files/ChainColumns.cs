@@ -23,7 +23,7 @@ public static class ChainColumns
 
     /// <summary>The headings in the order in which a form has them.</summary>
     public static IReadOnlyList<string> Headings { get; } =
-        [WhereItRuns, WhatItIs, Sprockets, WhatItDoes, OilAndDust, OwnLimit];
+        [WhereItRuns, WhatItIs, Sprockets, WhatItDoes, OilAndDust, OwnLimit, LinkColumns.Heading];
 
     /// <summary>The chain's name, with which a row begins; it tells which card.</summary>
     public static Column Name { get; } =
@@ -153,6 +153,8 @@ public static class ChainColumns
             Meaning = "factor on the handbook's interval",
             Asked = new(OilAndDust, "Factor for the surroundings", Hint: "left out: 1; 0.5 halves the interval"),
         },
+
+        .. LinkColumns.Fields,
     ];
 
     /// <summary>The columns of chains.csv after the name: those of the agreed format first; the others may be left out.</summary>

@@ -21,6 +21,8 @@ public static class ChainText
         };
         card = ChainColumns.All.Where(c => fields.Has(c.Name))
             .Aggregate(card with { PitchMm = pitchMm }, (c, column) => column.Read(fields, c));
+        if (fields.Faults.Count > 0) return null;
+        foreach (var fault in card.LinkFaults) fields.Fault(LinkColumns.Of(fault), fault.Reason);
         return fields.Faults.Count > 0 ? null : card;
     }
 

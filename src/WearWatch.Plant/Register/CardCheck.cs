@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Plant.Register;
@@ -13,6 +14,7 @@ internal static class CardCheck
     {
         if (card.LimitPercent is not null && card.LimitSetReason.Trim().Length == 0)
             yield return new("limit_set_reason", "Say why the plant set its own limit, or leave the limit to the rules.");
+        foreach (var fault in card.LinkFaults) yield return new(LinkColumns.Of(fault), fault.Reason);
         if (card.FittedAt > now + Clocks.Ahead) yield return new("fitted_at", "The time lies in the future.");
     }
 

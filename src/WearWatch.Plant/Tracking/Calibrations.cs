@@ -29,6 +29,7 @@ public sealed class Calibrations(
             spread?.ToSpread() ?? ForecastSpread.AsMade)
         {
             Oil = await plant.OilTermsAsync(ct),
+            Region = (await plant.CurrentAsync(ct)).LawRegion,
         };
     }
 

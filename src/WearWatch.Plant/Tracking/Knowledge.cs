@@ -18,6 +18,9 @@ public sealed record Knowledge(FleetModel? Model, WearConstants Constants, strin
     /// <summary>What the plant says of its oiling.</summary>
     public OilTerms Oil { get; init; } = OilTerms.Default;
 
+    /// <summary>Whose general limits hold for the links of chains that lift.</summary>
+    public LawRegion Region { get; init; }
+
     /// <summary>Names the knowledge: forecasts are kept with it, and made anew when it changes.</summary>
     public string Version { get; } = (Model?.Version ?? WearPrior.Broad.Source)
         + (ConstantsText is null

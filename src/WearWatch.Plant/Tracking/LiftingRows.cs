@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Plant.Tracking;
 
@@ -65,7 +66,9 @@ public sealed class LiftingRows
             Found = [.. looks[id].SelectMany(Findings), .. reports.SelectMany(Findings)],
             Examinations = [.. reports.Select(e => e.ToExamination())],
             Steps = [.. steps[id].Select(s => s.ToStep())],
-            Wear = chain.Assessment.Condition,
+            Wear = chain.WearCondition,
+            Links = chain.Links?.Condition ?? Condition.NotKnown,
+            LinksSaid = chain.Links?.Sentence ?? "",
             LookedAt = looks[id].Max(l => (DateTimeOffset?)l.TakenAt),
             MeasuredAt = new[] { raw.ReadingRows.Max(r => r.TakenAt), measuredAt.GetValueOrDefault(id) }.Max(),
             Zone = zone,

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Lifting.Examinations;
+using WearWatch.Links;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -28,6 +29,12 @@ public sealed record ReviewedChain(
     /// <summary>Its state by the register of lifting chains, on the plant's day; null for a chain that holds no load.</summary>
     public LiftingState? Lifting { get; init; }
 
+    /// <summary>The condition by its readings alone, without what its links say.</summary>
+    public required Condition WearCondition { get; init; }
+
+    /// <summary>What the measures of its links say; null where there is no table of them, or nothing was measured.</summary>
+    public required LinksState? Links { get; init; }
+
     /// <summary>Whether its track has moved from the stored one.</summary>
     public required bool TrackMoved { get; init; }
 
@@ -45,8 +52,10 @@ public sealed record ReviewedChain(
         var assessment = Assessment.Of(
             raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from,
             knowledge.Spread);
+        var links = LinksState.Of(raw.Card, raw.LinkMeasures, raw.Readings, raw.Events, knowledge.Region, calendar, now);
         return new ReviewedChain(
-            raw, assessment, OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version,
+            raw, links?.Govern(assessment, now) ?? assessment,
+            OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version,
             knowledge.Spread)
         {
             Lubricator = LubricatorWatch.Of(raw.Events, counter, calendar, now) is { } watch
@@ -54,6 +63,8 @@ public sealed record ReviewedChain(
                 ? watch
                 : null,
             Seen = seen,
+            WearCondition = assessment.Condition,
+            Links = links,
             TrackMoved = !ReferenceEquals(assessment.Carried, from),
         };
     }
@@ -66,6 +77,7 @@ public sealed record ReviewedChain(
         IsLatest = true,
         LastReadingId = Raw.Stamp.LastReadingId,
         LastEventId = Raw.Stamp.LastEventId,
+        LastLinkMeasureId = Raw.Stamp.LastLinkMeasureId,
         ChainRevision = Raw.Stamp.Revision,
         ModelVersion = ModelVersion,
         Life = Assessment.History.Lives.Count - 1,
@@ -88,6 +100,9 @@ public sealed record ReviewedChain(
         LateDate = Assessment.DateAt(95, calendar, now),
         Condition = Assessment.Condition,
         OutOfUseBy = Assessment.OutOfUseBy,
+        LinksCondition = Links?.Condition ?? Condition.NotKnown,
+        LinksSaid = Links?.Sentence ?? "",
+        LinksEarlyDate = Links?.EarlyDate,
         OilingIntervalH = Oiling.IntervalHours,
         HoursSinceOiling = Oiling.HoursSinceLast,
         MeanHoursSinceOiling = Seen.Duty.HoursSinceOiling,

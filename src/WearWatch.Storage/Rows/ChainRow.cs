@@ -135,6 +135,7 @@ public sealed class ChainRow
         HighPerformance = HighPerformance,
         Lifts = Lifts,
         NotLiftingReason = NotLiftingReason,
+        LinkEntry = LinkEntry(),
         CentreDistanceMm = CentreDistanceMm,
         TakeUpTravelMm = TakeUpTravelMm,
         OilingIntervalHours = OilingIntervalH,
@@ -162,10 +163,32 @@ public sealed class ChainRow
             (card.LimitSetReason, card.Strands, card.FixedCentres, card.RunsInParallel);
         (Timing, Positioning, HighPerformance, Lifts) = (card.Timing, card.Positioning, card.HighPerformance, card.Lifts);
         NotLiftingReason = card.NotLiftingReason;
+        Take(card.LinkEntry);
         (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);
         (OilMethod, OilGrade) = (card.OilMethod, card.OilGrade);
         (OilingIntervalH, OilingSurroundingsFactor) = (card.OilingIntervalHours, card.OilingSurroundingsFactor);
         (LoadRel, SpeedMS, Lubrication, Dust, AmbientC) = (
             card.Duty.RelativeLoad, card.Duty.SpeedMetresPerSecond, card.Duty.Lubrication, card.Duty.Dust, card.Duty.AmbientC);
+    }
+
+    private LinkTableEntry LinkEntry() => new()
+    {
+        Use = LinkUse,
+        DiameterMm = LinkDiameterMm,
+        Links = LinkCount,
+        OuterEdges = LinkOuterEdges,
+        OneLinkLimitMm = LinkOneLimitMm,
+        SeveralLinksLimitMm = LinkSeveralLimitMm,
+        DiameterLimitMm = LinkDiameterLimitMm,
+        UnusedSeveralLinksMm = LinkUnusedSeveralMm,
+        Source = LinkTableSource,
+    };
+
+    private void Take(LinkTableEntry links)
+    {
+        (LinkUse, LinkDiameterMm, LinkCount, LinkOuterEdges) = (links.Use, links.DiameterMm, links.Links, links.OuterEdges);
+        (LinkOneLimitMm, LinkSeveralLimitMm, LinkDiameterLimitMm) =
+            (links.OneLinkLimitMm, links.SeveralLinksLimitMm, links.DiameterLimitMm);
+        (LinkUnusedSeveralMm, LinkTableSource) = (links.UnusedSeveralLinksMm, links.Source);
     }
 }

@@ -1,4 +1,6 @@
 using WearWatch.Gauging;
+using WearWatch.Links;
+using WearWatch.Running;
 
 namespace WearWatch.Storage.Rows;
 
@@ -60,4 +62,18 @@ public sealed class LinkMeasureRow
     public string ToldBy { get; init; } = "";
 
     public DateTimeOffset ReceivedAt { get; init; }
+
+    /// <summary>The measures as the domain knows them.</summary>
+    public MeasuredLinks ToMeasures() => new()
+    {
+        TakenAt = TakenAt,
+        Counter = CounterH is { } h ? new RunningHours(h) : null,
+        Place = Place,
+        Tool = Tool,
+        OneLinkMm = OneLinkMm,
+        SeveralLinksMm = SeveralLinksMm,
+        Links = Links,
+        D1Mm = D1Mm,
+        D2Mm = D2Mm,
+    };
 }

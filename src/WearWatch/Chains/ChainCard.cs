@@ -1,4 +1,5 @@
 using WearWatch.Chains.Families;
+using WearWatch.Chains.Links;
 using WearWatch.Running;
 
 namespace WearWatch.Chains;
@@ -112,6 +113,28 @@ public sealed record ChainCard
 
     /// <summary>Whether pitches may be taken out of it to make up for wear.</summary>
     public bool MayBeShortened => Family.Shortens(HoldsLoad);
+
+    /// <summary>What was copied from the maker's table of a round-link chain.</summary>
+    public LinkTableEntry LinkEntry { get; init; } = LinkTableEntry.None;
+
+    /// <summary>
+    /// Size and limits of a round-link chain's links; null for other kinds, and where the diameter is not known. It is that of
+    /// the chain type where the card has none.
+    /// </summary>
+    public LinkTable? Links => HasLinks && LinkTableCheck.Faults(LinkEntryOfType, PitchMm).Count == 0
+        ? LinkTable.Of(LinkEntryOfType, PitchMm)
+        : null;
+
+    /// <summary>What cannot be of the maker's table, by its fields; empty where nothing was copied.</summary>
+    public IReadOnlyList<LinkTableFault> LinkFaults => LinkEntry == LinkTableEntry.None ? []
+        : HasLinks ? LinkTableCheck.Faults(LinkEntryOfType, PitchMm)
+        : [new(nameof(LinkEntry.DiameterMm), "Only a chain of round links has a table of links.")];
+
+    private bool HasLinks => Family.Measured == MeasuredPoints.LinkEdges;
+
+    private LinkTableEntry LinkEntryOfType => LinkEntry.DiameterMm is null
+        ? LinkEntry with { DiameterMm = ChainCatalogue.Find(ChainType)?.LinkDiameterMm?.Value }
+        : LinkEntry;
 
     /// <summary>Distance of the two shafts in millimetres.</summary>
     public double? CentreDistanceMm

@@ -1,0 +1,72 @@
+using WearWatch.Links;
+
+namespace WearWatch.Dashboard.Api.Wire;
+
+/// <summary>What the links of a chain say: the worst of all measures, and each measure with its own limit and forecast.</summary>
+internal sealed record LinkStateJson
+{
+    public required string Chain { get; init; }
+
+    public required string Condition { get; init; }
+
+    public required string Verdict { get; init; }
+
+    public DateTimeOffset? EarlyDate { get; init; }
+
+    public required IReadOnlyList<string> Remarks { get; init; }
+
+    public required IReadOnlyList<LinkTrackJson> Measures { get; init; }
+
+    public static LinkStateJson Of(LinksState state, string chain) => new()
+    {
+        Chain = chain,
+        Condition = Tokens.Of(state.Condition),
+        Verdict = state.Sentence,
+        EarlyDate = state.EarlyDate,
+        Remarks = state.Limits.Remarks,
+        Measures = [.. state.Tracks.Select(LinkTrackJson.Of)],
+    };
+}
+
+/// <summary>A measure with its limit, its newest value and its forecast.</summary>
+internal sealed record LinkTrackJson
+{
+    public required string Measure { get; init; }
+
+    public double? ValueMm { get; init; }
+
+    public double? ExpandedUncertaintyMm { get; init; }
+
+    public double? LimitMm { get; init; }
+
+    public string? LimitBasis { get; init; }
+
+    public double? UsedPct { get; init; }
+
+    public DateTimeOffset? EarlyDate { get; init; }
+
+    public DateTimeOffset? MiddleDate { get; init; }
+
+    /// <summary>Why there is no forecast; empty where there is one.</summary>
+    public required string NotKnown { get; init; }
+
+    public required int Visits { get; init; }
+
+    public static LinkTrackJson Of(LinkTrack track)
+    {
+        var (last, known) = (track.Points.Count > 0 ? track.Points[^1].Finding : null, track.Outlook as LinkOutlook.Known);
+        return new()
+        {
+            Measure = Tokens.Of(track.Measure),
+            ValueMm = last?.ValueMm,
+            ExpandedUncertaintyMm = last?.ExpandedUncertaintyMm,
+            LimitMm = track.Limit?.Mm,
+            LimitBasis = track.Limit?.Basis,
+            UsedPct = last?.UsedPercent,
+            EarlyDate = known?.EarlyDate,
+            MiddleDate = known?.MiddleDate,
+            NotKnown = (track.Outlook as LinkOutlook.NotKnown)?.Reason ?? "",
+            Visits = track.Points.Count,
+        };
+    }
+}

@@ -1,0 +1,101 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Links;
+using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Intake;
+
+/// <summary>The one way in for measures of round links.</summary>
+/// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
+public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainReview review, PlantNews news, TimeProvider clock)
+{
+    private const int LongestWhy = 200;
+
+    /// <summary>Takes measures: when it answers Taken, they are committed and the chain has been assessed with them.</summary>
+    public async Task<IntakeAnswer> TakeAsync(NewLinkMeasures entry, CancellationToken ct = default)
+    {
+        var now = clock.GetUtcNow();
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        var chain = await db.Chains.SingleOrDefaultAsync(c => c.Name == entry.Chain, ct);
+        if (LinkEntryCheck.Read(entry, chain?.ToCard(), now, out var faults) is not { } told)
+            return new IntakeAnswer.Refused(faults);
+        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Key == entry.Key, ct) is { } known)
+            return known.ChainId == chain!.Id && known.ToMeasures() == told
+                ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
+                : Refused("key", "This key came before with something else. Give every entry its own.");
+        return await KeepAsync(db, transaction, Row(chain!, told, entry, now));
+    }
+
+    /// <summary>
+    /// Takes measures out of use, such as a slip; the old row stays, and another says that it is withdrawn, and why.
+    /// </summary>
+    public async Task<IntakeAnswer> WithdrawAsync(long id, string by, string why, CancellationToken ct = default)
+    {
+        if (why.Trim().Length is 0 or > LongestWhy)
+            return Refused("why", $"Say why in 1 to {LongestWhy} characters: it stays in the record.");
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Id == id && !m.Withdraws, ct) is not { } row)
+            return Refused("link_measures", "There are no such measures.");
+        if (await db.LinkMeasures.FirstOrDefaultAsync(m => m.CorrectsId == id, ct) is { } known)
+            return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
+        return await KeepAsync(db, transaction, Withdrawal(row, by, why.Trim(), clock.GetUtcNow()));
+    }
+
+    private async Task<IntakeAnswer> KeepAsync(
+        WearDb db, Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction transaction, LinkMeasureRow row)
+    {
+        db.LinkMeasures.Add(row);
+        await db.SaveChangesAsync(CancellationToken.None);
+        await transaction.CommitAsync(CancellationToken.None);
+        // It is committed: from here on nothing may stop the answer.
+        if (await review.ReviewAsync([row.ChainId], null, CancellationToken.None) == 0) news.Tell([row.ChainId]);
+        return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
+    }
+
+    private static LinkMeasureRow Row(ChainRow chain, MeasuredLinks told, NewLinkMeasures entry, DateTimeOffset now) => new()
+    {
+        ChainId = chain.Id,
+        Key = entry.Key,
+        TakenAt = told.TakenAt,
+        CounterH = told.Counter?.Hours,
+        Place = told.Place,
+        Tool = told.Tool,
+        OneLinkMm = told.OneLinkMm,
+        SeveralLinksMm = told.SeveralLinksMm,
+        Links = told.Links,
+        OuterEdges = chain.LinkOuterEdges,
+        D1Mm = told.D1Mm,
+        D2Mm = told.D2Mm,
+        Written = entry.Written,
+        ToldBy = entry.ToldBy,
+        ReceivedAt = now,
+    };
+
+    private static LinkMeasureRow Withdrawal(LinkMeasureRow row, string by, string why, DateTimeOffset now) => new()
+    {
+        ChainId = row.ChainId,
+        Key = FormattableString.Invariant($"withdraw-links:{row.Id}"),
+        TakenAt = row.TakenAt,
+        CounterH = row.CounterH,
+        Place = row.Place,
+        Tool = row.Tool,
+        OneLinkMm = row.OneLinkMm,
+        SeveralLinksMm = row.SeveralLinksMm,
+        Links = row.Links,
+        OuterEdges = row.OuterEdges,
+        D1Mm = row.D1Mm,
+        D2Mm = row.D2Mm,
+        Written = row.Written,
+        CorrectsId = row.Id,
+        Withdraws = true,
+        Note = why,
+        ToldBy = by,
+        ReceivedAt = now,
+    };
+
+    private static IntakeAnswer.Refused Refused(string field, string reason) => new([new Refusal(field, reason)]);
+}

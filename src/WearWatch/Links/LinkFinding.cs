@@ -1,0 +1,53 @@
+using WearWatch.Chains.Links;
+using WearWatch.Wear;
+
+namespace WearWatch.Links;
+
+/// <summary>What one measure says against its own limit.</summary>
+/// <param name="Measure">Which measure.</param>
+/// <param name="ValueMm">Its value in millimetres.</param>
+/// <param name="StandardUncertaintyMm">Standard uncertainty (k = 1) of the value, in millimetres.</param>
+/// <param name="NewMm">What it is when the chain is new, in millimetres.</param>
+/// <param name="Limit">Its limit; null where none is known: then it cannot be judged.</param>
+public sealed record LinkFinding(
+    LinkMeasure Measure, double ValueMm, double StandardUncertaintyMm, double NewMm, LinkLimit? Limit)
+{
+    /// <summary>
+    /// From this share of the way to the limit on a renewal is planned, as a leaf chain's from 2 of 3 %. Common practice.
+    /// </summary>
+    public const double PlanFromPercent = 200 / 3.0;
+
+    // A tenth of 18 mm is 1.7999... in a computer, and the limit counts as reached.
+    private const double Rounding = 1e-9;
+
+    /// <summary>Expanded uncertainty at k = 2, about 95 %, in millimetres.</summary>
+    public double ExpandedUncertaintyMm => 2 * StandardUncertaintyMm;
+
+    /// <summary>How much it has changed since new, in percent of new; growth of a length, loss of a diameter.</summary>
+    public double ChangePercent => 100 * Math.Abs(NewMm - ValueMm) / NewMm * (IsWorn ? 1 : -1);
+
+    /// <summary>How far it has come from new to its limit, in percent of that way; null without a limit.</summary>
+    public double? UsedPercent => Limit is { } limit ? 100 * (ValueMm - NewMm) / (limit.Mm - NewMm) : null;
+
+    /// <summary>Expanded uncertainty (k = 2) of <see cref="UsedPercent"/>; null without a limit.</summary>
+    public double? ExpandedUsedPercent => Limit is { } limit ? 100 * ExpandedUncertaintyMm / Math.Abs(limit.Mm - NewMm) : null;
+
+    /// <summary>Whether its limit has been reached.</summary>
+    public bool IsReached => UsedPercent >= 100 - Rounding;
+
+    /// <summary>Whether the upper end of its own uncertainty reaches the limit.</summary>
+    public bool MayBeReached => UsedPercent + ExpandedUsedPercent >= 100 - Rounding;
+
+    /// <summary>
+    /// The severity for a chain that holds a load: out of use where the limit may have been reached, not only where it surely
+    /// was.
+    /// </summary>
+    public Condition Condition => UsedPercent is not { } used ? Condition.NotKnown
+        : MayBeReached ? Condition.SwapNow
+        : used >= PlanFromPercent ? Condition.PlanASwap
+        : Condition.WithinLimit;
+
+    private bool IsWorn => Measure is LinkMeasure.OneLink or LinkMeasure.SeveralLinks
+        ? ValueMm >= NewMm
+        : ValueMm <= NewMm;
+}

@@ -1,0 +1,23 @@
+using WearWatch.Wear;
+
+namespace WearWatch.Links;
+
+/// <summary>When a measure will have reached its limit, or why that is not known.</summary>
+public abstract record LinkOutlook
+{
+    private LinkOutlook()
+    {
+    }
+
+    /// <summary>There is a forecast.</summary>
+    /// <param name="Forecast">The running hours left from the last visit.</param>
+    /// <param name="EarlyDate">The date that nineteen of twenty outlast; null when not in sight.</param>
+    /// <param name="MiddleDate">The date that half outlast; null when not in sight.</param>
+    /// <param name="ProbabilityPassed">Probability that the limit has been passed by now.</param>
+    public sealed record Known(
+        WearForecast Forecast, DateTimeOffset? EarlyDate, DateTimeOffset? MiddleDate, double ProbabilityPassed) : LinkOutlook;
+
+    /// <summary>There is none.</summary>
+    /// <param name="Reason">Why, in plain words.</param>
+    public sealed record NotKnown(string Reason) : LinkOutlook;
+}

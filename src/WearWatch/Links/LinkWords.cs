@@ -1,0 +1,38 @@
+using WearWatch.Chains.Links;
+
+namespace WearWatch.Links;
+
+/// <summary>The measures of a link in words.</summary>
+public static class LinkWords
+{
+    /// <summary>A measure, as it is called on screens.</summary>
+    public static string Of(LinkMeasure measure) => measure switch
+    {
+        LinkMeasure.OneLink => "inner length of one link",
+        LinkMeasure.SeveralLinks => "length over links",
+        LinkMeasure.MeanDiameter => "mean of two diameters",
+        _ => "thinnest diameter",
+    };
+
+    /// <summary>What a measure says, in a sentence with its numbers and who says so.</summary>
+    public static string Of(LinkFinding finding)
+    {
+        var name = Of(finding.Measure);
+        var what = char.ToUpperInvariant(name[0]) + name[1..]
+            + FormattableString.Invariant($" {finding.ValueMm:0.00} mm +- {finding.ExpandedUncertaintyMm:0.00} mm");
+        if (finding.Limit is not { } limit)
+            return $"{what}: no limit is known; enter the maker's. Cannot be judged from these data.";
+        var against = FormattableString.Invariant($"{(limit.IsLength ? "limit" : "least")} {limit.Mm:0.00} mm, {limit.Basis}");
+        return finding switch
+        {
+            { IsReached: true } => $"Discard limit reached: {what} ({against}). Take out of use now.",
+            { MayBeReached: true } =>
+                $"Discard limit may be reached: {what} ({against}), within the uncertainty of measuring. Take out of use.",
+            { UsedPercent: >= LinkFinding.PlanFromPercent } =>
+                FormattableString.Invariant($"{what}: {finding.UsedPercent:0} % of the way to its limit ({against}). ")
+                    + "A competent person sets the date.",
+            _ => FormattableString.Invariant($"{what}: {Math.Max(0, finding.UsedPercent!.Value):0} % of the way to its limit ")
+                + $"({against}).",
+        };
+    }
+}

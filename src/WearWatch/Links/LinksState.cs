@@ -1,0 +1,106 @@
+using WearWatch.Chains;
+using WearWatch.Chains.Links;
+using WearWatch.Gauging;
+using WearWatch.Running;
+using WearWatch.Wear;
+
+namespace WearWatch.Links;
+
+/// <summary>All that is concluded of the links of one round-link chain. It can be computed again at any time.</summary>
+public sealed record LinksState
+{
+    private const double OneInTwenty = 0.05;
+
+    /// <summary>What its maker says, and its size.</summary>
+    public required LinkTable Table { get; init; }
+
+    /// <summary>The limits that govern.</summary>
+    public required LinkLimits Limits { get; init; }
+
+    /// <summary>Each measure that was ever taken of it, over its running hours.</summary>
+    public required IReadOnlyList<LinkTrack> Tracks { get; init; }
+
+    /// <summary>The worst of each measure since it was fitted.</summary>
+    public required LinkVerdict Verdict { get; init; }
+
+    /// <summary>The severity: the worst of the verdict and of all forecasts.</summary>
+    public required Condition Condition { get; init; }
+
+    /// <summary>What heads the page.</summary>
+    public required string Sentence { get; init; }
+
+    /// <summary>The earliest early date of its measures; null when none is known or in sight.</summary>
+    public DateTimeOffset? EarlyDate =>
+        Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>().Min(known => known.EarlyDate);
+
+    /// <summary>The assessment of the whole chain with what its links say: the worst governs.</summary>
+    /// <remarks>
+    /// Without a reading over pitches the links alone tell the condition; where nobody measured them they take nothing from it.
+    /// </remarks>
+    public Assessment Govern(Assessment assessment, DateTimeOffset now)
+    {
+        if (Condition == Condition.NotKnown || Severity(Condition) < Severity(assessment.Condition)) return assessment;
+        return assessment with
+        {
+            Condition = Condition,
+            Notices = Condition is Condition.PlanASwap or Condition.SwapNow
+                ? [LinkNotice.Of(this, assessment.Card.HoldsLoad),
+                    .. assessment.Notices.Where(n => n.Kind != NoticeKind.LimitNear)]
+                : assessment.Notices,
+        };
+    }
+
+    /// <summary>Concludes from what was told; null for a chain without a table.</summary>
+    /// <param name="card">The chain.</param>
+    /// <param name="visits">What was measured of its links, in the order in which it was told.</param>
+    /// <param name="readings">Its other readings: their counters date visits that have none.</param>
+    /// <param name="events">Its events in the order in which they happened.</param>
+    /// <param name="region">Whose general limits hold.</param>
+    /// <param name="calendar">When its line runs.</param>
+    /// <param name="now">The moment for which dates are given.</param>
+    public static LinksState? Of(
+        ChainCard card, IReadOnlyList<MeasuredLinks> visits, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events,
+        LawRegion region, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        if (card.Links is not { } table) return null;
+        var limits = LinkLimits.For(table, card.HoldsLoad, region);
+        var placed = LinkVisits.Place(card, table, visits, readings, events, calendar);
+        var verdict = LinkVerdict.Of([.. placed.Visits.Select(v => v.Told)], table, limits);
+        LinkTrack[] tracks =
+        [
+            .. Enum.GetValues<LinkMeasure>().Where(m => m != LinkMeasure.ThinnestDiameter || limits.Of(m) is not null)
+                .Select(m => LinkTrack.Of(m, table, limits, placed, calendar, now)),
+        ];
+        var condition = Worse(verdict.Condition, tracks.Select(t => Ahead(t.Outlook, now)).DefaultIfEmpty().MaxBy(Severity));
+        return new LinksState
+        {
+            Table = table,
+            Limits = limits,
+            Tracks = tracks,
+            Verdict = verdict,
+            Condition = condition,
+            Sentence = condition == verdict.Condition ? verdict.Sentence : $"{SoonSaid(tracks, now)} {verdict.Sentence}",
+        };
+    }
+
+    private static string SoonSaid(IEnumerable<LinkTrack> tracks, DateTimeOffset now)
+    {
+        var soonest = tracks.MaxBy(t => Severity(Ahead(t.Outlook, now)))!;
+        return $"By its trend the limit of the {LinkWords.Of(soonest.Measure)} "
+            + (Ahead(soonest.Outlook, now) is Condition.SwapNow
+                ? "may have been reached since it was measured. Take out of use."
+                : "comes near. A competent person sets the date.");
+    }
+
+    private static Condition Ahead(LinkOutlook outlook, DateTimeOffset now) => outlook is not LinkOutlook.Known known
+        ? Condition.NotKnown
+        : known.ProbabilityPassed > OneInTwenty ? Condition.SwapNow
+        : known.EarlyDate <= now + ConditionRule.PlanningLead ? Condition.PlanASwap
+        : Condition.WithinLimit;
+
+    // What is not known ahead takes nothing from what was measured; measures that nobody took are told beside it.
+    private static Condition Worse(Condition measured, Condition ahead) =>
+        ahead is Condition.PlanASwap or Condition.SwapNow && Severity(ahead) > Severity(measured) ? ahead : measured;
+
+    private static int Severity(Condition condition) => (int)condition;
+}
