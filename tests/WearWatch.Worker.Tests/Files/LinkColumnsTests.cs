@@ -17,7 +17,8 @@ public sealed class LinkColumnsTests
     public async Task A_file_brings_the_makers_table()
     {
         await using var plant = await TestPlant.OpenAsync();
-        await plant.Import.ImportAsync([A.File("chains.csv", Head + "HOIST,15,round_link,yes,powered_hoist,5,15.7,170.6,4.5,manual p. 12\n")], null, Ct);
+        await plant.Import.ImportAsync([A.File("chains.csv", Head
+            + "HOIST,15,round_link,yes,powered_hoist,5,15.7,170.6,4.5,manual p. 12\n")], null, Ct);
         await using var db = plant.Db();
         var links = (await db.Chains.SingleAsync(Ct)).ToCard().Links!;
         Assert.Equal((15.7, 170.6, 4.5), (links.OneLinkLimitMm, links.SeveralLinksLimitMm, links.DiameterLimitMm));
@@ -28,7 +29,8 @@ public sealed class LinkColumnsTests
     public async Task A_misprint_in_a_file_is_refused_with_its_line_and_reason()
     {
         await using var plant = await TestPlant.OpenAsync();
-        await plant.Import.ImportAsync([A.File("chains.csv", Head + "HOIST,15,round_link,yes,powered_hoist,5,15.7,170.6,21.2,manual p. 12\n")], null, Ct);
+        await plant.Import.ImportAsync([A.File("chains.csv", Head
+            + "HOIST,15,round_link,yes,powered_hoist,5,15.7,170.6,21.2,manual p. 12\n")], null, Ct);
         await using var db = plant.Db();
         Assert.False(await db.Chains.AnyAsync(Ct));
     }

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
+using WearWatch.Chains.Links;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
 using WearWatch.Running;
@@ -30,6 +31,18 @@ public sealed class CardTextTests
         Positioning = true,
         HighPerformance = true,
         Lifts = true,
+        LinkEntry = new()
+        {
+            Use = LinkUse.Sling,
+            DiameterMm = 5,
+            Links = 7,
+            OuterEdges = true,
+            OneLinkLimitMm = 15.7,
+            SeveralLinksLimitMm = 118,
+            DiameterLimitMm = 4.5,
+            UnusedSeveralLinksMm = 115.2,
+            Source = "a hoist maker's manual",
+        },
         CentreDistanceMm = 9000,
         TakeUpTravelMm = 300,
         OilMethod = OilMethod.Drip,
