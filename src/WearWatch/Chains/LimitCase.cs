@@ -49,6 +49,9 @@ public sealed record LimitCase
     /// <summary>Nominal pitch in millimetres; null when not known.</summary>
     public double? PitchMm { get; init; }
 
+    /// <summary>The limit by the hoist maker's own table, which goes before a general one; null where none was entered.</summary>
+    public ReplacementLimit? ByMakersTable { get; init; }
+
     /// <summary>The case of a chain at its position.</summary>
     public static LimitCase Of(ChainCard card) => new()
     {
@@ -63,5 +66,6 @@ public sealed record LimitCase
         TakeUpTravelMm = card.TakeUpTravelMm,
         ChainPitches = card.Pitches,
         PitchMm = card.PitchMm,
+        ByMakersTable = card.Links?.AsElongation,
     };
 }

@@ -54,7 +54,8 @@ public static class LimitRules
             yield return ReplacementLimit.Read(1, LimitReason.Timing, 10, "synchronous or positioning drive: about 1 %");
         if (@case.Timing)
             yield return ReplacementLimit.Read(0.5, LimitReason.Timing, 29, "timing chain of an engine");
-        if (@case.Lifts && family.GeneralLimit.Reason != LimitReason.Lifting) yield return family.LiftingLimit;
+        if (@case.Lifts && family.GeneralLimit.Reason != LimitReason.Lifting)
+            yield return @case.ByMakersTable ?? family.LiftingLimit;
         if (Shortening.TakeUpLimitPercent(@case) is { } byTakeUp)
             yield return new ReplacementLimit(byTakeUp, LimitReason.TakeUpTravel, "computed: 100 (2 s/p + n)/(X - n) percent")
             {

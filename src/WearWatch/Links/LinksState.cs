@@ -39,10 +39,13 @@ public sealed record LinksState
     /// </remarks>
     public Assessment Govern(Assessment assessment, DateTimeOffset now)
     {
-        if (Condition == Condition.NotKnown || Severity(Condition) < Severity(assessment.Condition)) return assessment;
+        var by = assessment.Card.HoldsLoad ? Earliest(assessment.OutOfUseBy, OutOfUseBy(now)) : null;
+        if (Condition == Condition.NotKnown || Severity(Condition) < Severity(assessment.Condition))
+            return assessment with { OutOfUseBy = by };
         return assessment with
         {
             Condition = Condition,
+            OutOfUseBy = by,
             Notices = Condition is Condition.PlanASwap or Condition.SwapNow
                 ? [LinkNotice.Of(this, assessment.Card.HoldsLoad),
                     .. assessment.Notices.Where(n => n.Kind != NoticeKind.LimitNear)]
@@ -82,6 +85,10 @@ public sealed record LinksState
             Sentence = condition == verdict.Condition ? verdict.Sentence : $"{SoonSaid(tracks, now)} {verdict.Sentence}",
         };
     }
+
+    private DateTimeOffset? OutOfUseBy(DateTimeOffset now) => Condition is Condition.SwapNow ? now : EarlyDate;
+
+    private static DateTimeOffset? Earliest(params DateTimeOffset?[] dates) => dates.Min();
 
     private static string SoonSaid(IEnumerable<LinkTrack> tracks, DateTimeOffset now)
     {

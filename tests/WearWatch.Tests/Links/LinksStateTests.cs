@@ -124,4 +124,27 @@ public sealed class LinksStateTests
             a.Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>().SelectMany(k => k.Forecast.PercentilesHours),
             b.Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>().SelectMany(k => k.Forecast.PercentilesHours));
     }
+
+    // 100 (170.6 - 165)/165 = 3.394 %: the maker's figure, not the general 1.5 % of a powered hoist.
+    [Fact]
+    public void The_makers_length_over_links_limits_readings_over_pitches_too()
+    {
+        Assert.Equal(3.394, ReplacementLimit.For(Card).Percent, 3);
+        Assert.Equal(1.5, ReplacementLimit.For(Card with { LinkEntry = LinkTableEntry.None }).Percent);
+    }
+
+    [Fact]
+    public void The_worst_of_readings_and_links_governs_the_chain_and_its_hard_date()
+    {
+        var now = Fitted.AddHours(1600);
+        var assessment = Assessment.Of(
+            Card, [], [], WearPrior.Broad, ProductionCalendar.AlwaysRunning, now);
+        Assert.Equal(Condition.NotKnown, assessment.Condition);
+        var worn = Of(1600, Visit(500, 15.2), Visit(1500, 15.75)).Govern(assessment, now);
+        Assert.Equal((Condition.SwapNow, now), (worn.Condition, worn.OutOfUseBy!.Value));
+        Assert.Single(worn.Notices, n => n is { Kind: NoticeKind.LimitNear, Urgent: true });
+        var red = assessment with { Condition = Condition.SwapNow };
+        Assert.Equal(Condition.SwapNow, Of(1600, Visit(500, 15.1)).Govern(red, now).Condition);
+        Assert.Equal(Condition.WithinLimit, Of(1600, Visit(500, 15.1)).Govern(assessment, now).Condition);
+    }
 }

@@ -1,4 +1,5 @@
 using WearWatch.Links;
+using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
@@ -9,6 +10,9 @@ internal sealed record LinkStateJson
 
     public required string Condition { get; init; }
 
+    /// <summary>The condition in words, as every screen says it.</summary>
+    public required string Says { get; init; }
+
     public required string Verdict { get; init; }
 
     public DateTimeOffset? EarlyDate { get; init; }
@@ -17,10 +21,11 @@ internal sealed record LinkStateJson
 
     public required IReadOnlyList<LinkTrackJson> Measures { get; init; }
 
-    public static LinkStateJson Of(LinksState state, string chain) => new()
+    public static LinkStateJson Of(LinksState state, string chain, bool holdsLoad) => new()
     {
         Chain = chain,
-        Condition = Tokens.Of(state.Condition),
+        Condition = ConditionWords.Of(state.Condition, holdsLoad).Wire,
+        Says = ConditionWords.Of(state.Condition, holdsLoad).Words,
         Verdict = state.Sentence,
         EarlyDate = state.EarlyDate,
         Remarks = state.Limits.Remarks,

@@ -47,6 +47,16 @@ public sealed record LinkTable
     /// <summary>Nominal length over <see cref="Links"/>, in millimetres.</summary>
     public double NominalSeveralMm => Size.LengthOver(Links, OuterEdges);
 
+    /// <summary>
+    /// The maker's limit over several links as an elongation, for readings of a length over pitches; null where he gives none.
+    /// </summary>
+    public ReplacementLimit? AsElongation => SeveralLinksLimitMm is { } mm
+        ? new(100 * (mm - NominalSeveralMm) / (Links * Size.PitchMm), LimitReason.Lifting, Source)
+        {
+            Rule = $"its maker's table, over {Links} links",
+        }
+        : null;
+
     /// <summary>What a measure is when the chain is new, in millimetres: measured where it was, else nominal.</summary>
     public double NewMm(LinkMeasure measure) => measure switch
     {
