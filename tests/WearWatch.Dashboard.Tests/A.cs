@@ -108,7 +108,16 @@ public static class A
             Condition = condition,
             Notices = [],
             Carried = new CarriedTrack(WearTrack.AtFitting(WearPrior.Broad), []),
-            View = new WearNow(elongationPct ?? 0, 0.05, Math.Log(0.2), 0.3, 0.01, 0, 0),
+            View = new WearNow
+            {
+                ElongationPercent = elongationPct ?? 0,
+                ElongationDeviationPercent = 0.05,
+                LogRate = Math.Log(0.2),
+                LogRateDeviation = 0.3,
+                ProbabilityLastMisread = 0.01,
+                ProbabilityRateRose = 0,
+                ProbabilityAccelerating = 0,
+            },
         };
 
     public static JudgedObservation Observed(double hours, double percent, int index, double misread = 0.01) =>

@@ -85,7 +85,7 @@ public sealed class DashboardMixTests
     {
         var mill = A.Mill();
         var oilings = mill.Histories
-            .Where(h => h.Position.Lubrication == Lubrication.Manual)
+            .Where(h => h.Position.Duty.Lubrication == Lubrication.Manual)
             .Select(h => (h.Fate, Events: h.Events.Until(mill.EndsAt).Where(e => e.Kind == MillEventKind.Oiling)))
             .Select(h => (h.Fate, At: h.Events.Select(e => e.At).ToList()))
             .ToList();

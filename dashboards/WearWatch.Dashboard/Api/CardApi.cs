@@ -70,6 +70,14 @@ internal static class CardApi
         detail: FormattableString.Invariant(
             $"It is at revision {answer.Now.Revision} now: read it again, and send your change with that."));
 
-    private static CardChangeJson ToJson(CardChangeRow change) =>
-        new(change.Id, change.At, change.By, change.Field, change.From, change.To, change.Why);
+    private static CardChangeJson ToJson(CardChangeRow change) => new()
+    {
+        Id = change.Id,
+        At = change.At,
+        By = change.By,
+        Field = change.Field,
+        From = change.From,
+        To = change.To,
+        Why = change.Why,
+    };
 }

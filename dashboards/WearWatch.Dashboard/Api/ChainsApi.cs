@@ -85,22 +85,50 @@ internal static class ChainsApi
             : Problems.NotFound($"'{chain}' has no forecast yet.");
     }
 
-    private static ChainJson ToJson(ChainListLine row) => new(
-        row.Name, row.Line, row.Position, row.ChainType, row.Family.Name, row.Condition.Wire, row.ElongationPct,
-        row.RatePctPer1000H,
-        row.LimitPct, row.LimitReason is { } reason ? Tokens.Of(reason) : null, row.EarlyDate, row.NextOilingAt,
-        row.LastReadingAt);
+    private static ChainJson ToJson(ChainListLine row) => new()
+    {
+        Chain = row.Name,
+        Line = row.Line,
+        Position = row.Position,
+        ChainType = row.ChainType,
+        Family = row.Family.Name,
+        Condition = row.Condition.Wire,
+        ElongationPct = row.ElongationPct,
+        RatePctPer1000h = row.RatePctPer1000H,
+        LimitPct = row.LimitPct,
+        LimitReason = row.LimitReason is { } reason ? Tokens.Of(reason) : null,
+        EarlyDate = row.EarlyDate,
+        NextOilingAt = row.NextOilingAt,
+        LastReadingAt = row.LastReadingAt,
+    };
 
     private static ForecastJson ToJson(ChainRow chain, ForecastRow row)
     {
         var forecast = row.ToForecast();
-        return new ForecastJson(
-            chain.Name, row.MadeAt, row.ModelVersion, row.ReadingsUsed,
-            ConditionWords.Of(row.Condition, chain.HoldsLoad).Wire, row.ElongationPct,
-            row.ElongationSdPct, row.RatePctPer1000H,
-            row.LimitPct, Tokens.Of(row.LimitReason), row.LimitSource, row.ProbabilityPassed, row.HoursAtLastReading,
-            row.HoursNow,
-            forecast.EarlyHours, forecast.MiddleHours, forecast.LateHours, [.. Enumerable.Range(1, 99).Select(forecast.Quantile)],
-            row.EarlyDate, row.MiddleDate, row.LateDate, row.NextOilingAt);
+        return new ForecastJson
+        {
+            Chain = chain.Name,
+            MadeAt = row.MadeAt,
+            Model = row.ModelVersion,
+            ReadingsUsed = row.ReadingsUsed,
+            Condition = ConditionWords.Of(row.Condition, chain.HoldsLoad).Wire,
+            ElongationPct = row.ElongationPct,
+            ElongationSdPct = row.ElongationSdPct,
+            RatePctPer1000h = row.RatePctPer1000H,
+            LimitPct = row.LimitPct,
+            LimitReason = Tokens.Of(row.LimitReason),
+            LimitSource = row.LimitSource,
+            ProbabilityPassed = row.ProbabilityPassed,
+            HoursAtLastReading = row.HoursAtLastReading,
+            HoursNow = row.HoursNow,
+            RemainingHP05 = forecast.EarlyHours,
+            RemainingHP50 = forecast.MiddleHours,
+            RemainingHP95 = forecast.LateHours,
+            RemainingHPercentiles = [.. Enumerable.Range(1, 99).Select(forecast.Quantile)],
+            EarlyDate = row.EarlyDate,
+            MiddleDate = row.MiddleDate,
+            LateDate = row.LateDate,
+            NextOilingAt = row.NextOilingAt,
+        };
     }
 }

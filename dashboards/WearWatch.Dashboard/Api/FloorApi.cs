@@ -43,15 +43,17 @@ internal static class FloorApi
         var plant = await settings.CurrentAsync(ct);
         var (calendar, time) = (await settings.CalendarAsync(ct), await clock.NowAsync(ct));
         var chains = await query.AskAsync(ct);
-        return Results.Ok(new FloorPackJson(
-            time.Now,
-            new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
-            [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
-            await rounds.PersonsAsync(time.Today, ct),
-            chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.HoldsLoad)),
-            chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
-            chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, ToJson),
-            chains.DistinctBy(CautionName).ToDictionary(CautionName, Points)));
+        return Results.Ok(new FloorPackJson
+        {
+            MadeAt = time.Now,
+            Plant = new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
+            Chains = [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
+            Hands = await rounds.PersonsAsync(time.Today, ct),
+            Cautions = chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.HoldsLoad)),
+            Guides = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
+            Kinds = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, ToJson),
+            Checklists = chains.DistinctBy(CautionName).ToDictionary(CautionName, Points),
+        });
     }
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>

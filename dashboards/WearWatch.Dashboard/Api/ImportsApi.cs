@@ -46,7 +46,15 @@ internal static class ImportsApi
 
     private static ImportJson ToJson(ImportReport report) => new(
         report.Taken, report.AlreadyKnown, report.Waiting, report.Refused,
-        [.. report.Files.Select(f => new ImportedFileJson(
-            f.Name, Tokens.Of(f.Kind), f.Taken, f.AlreadyKnown, f.Waiting, f.Refused, f.RemarkCount,
-            [.. f.Remarks.Select(r => new RemarkJson(r.Line, r.Column, Tokens.Of(r.Kind), r.Reason))]))]);
+        [.. report.Files.Select(f => new ImportedFileJson
+        {
+            File = f.Name,
+            Kind = Tokens.Of(f.Kind),
+            Taken = f.Taken,
+            AlreadyKnown = f.AlreadyKnown,
+            Waiting = f.Waiting,
+            Refused = f.Refused,
+            RemarkCount = f.RemarkCount,
+            Remarks = [.. f.Remarks.Select(r => new RemarkJson(r.Line, r.Column, Tokens.Of(r.Kind), r.Reason))],
+        })]);
 }

@@ -30,9 +30,20 @@ internal static class NoticesApi
             UrgentOnly = urgent ?? false,
             Ended = ended ?? false,
         };
-        return Results.Ok<IReadOnlyList<NoticeJson>>([.. (await board.AskAsync(filter, ct)).Select(n => new NoticeJson(
-            n.Id, n.Chain, n.Line, Tokens.Of(n.Kind), n.Urgent, n.Why, n.WhatToDo, n.RaisedAt, n.EndedAt, n.JudgedReal,
-            n.JudgedBy))]);
+        return Results.Ok<IReadOnlyList<NoticeJson>>([.. (await board.AskAsync(filter, ct)).Select(n => new NoticeJson
+        {
+            Id = n.Id,
+            Chain = n.Chain,
+            Line = n.Line,
+            Kind = Tokens.Of(n.Kind),
+            Urgent = n.Urgent,
+            Why = n.Why,
+            WhatToDo = n.WhatToDo,
+            RaisedAt = n.RaisedAt,
+            EndedAt = n.EndedAt,
+            JudgedReal = n.JudgedReal,
+            JudgedBy = n.JudgedBy,
+        })]);
     }
 
     private static async Task<IResult> JudgeAsync(HttpRequest request, NoticeDesk judging, long id, CancellationToken ct)

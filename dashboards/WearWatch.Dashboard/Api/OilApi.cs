@@ -16,8 +16,18 @@ internal static class OilApi
     }
 
     private static async Task<IResult> DueAsync(DueQuery due, CancellationToken ct) => Results.Ok<IReadOnlyList<OilDueJson>>(
-        [.. (await due.AskAsync(ct)).Chains.Select(c => new OilDueJson(
-            c.Name, c.Line, c.Position, Tokens.Of(c.State), c.At, c.LooksAtOiler, c.Grade, c.Missed, c.Advice.Warning))]);
+        [.. (await due.AskAsync(ct)).Chains.Select(c => new OilDueJson
+        {
+            Chain = c.Name,
+            Line = c.Line,
+            Position = c.Position,
+            State = Tokens.Of(c.State),
+            DueAt = c.At,
+            LookAtOiler = c.LooksAtOiler,
+            Grade = c.Grade,
+            Missed = c.Missed,
+            Warning = c.Advice.Warning,
+        })]);
 
     private static async Task<IResult> UsedAsync(OilConsumption consumption, CancellationToken ct) =>
         Results.Ok<IReadOnlyList<OilUsedJson>>(

@@ -14,9 +14,15 @@ internal static class PlantApi
     {
         var plant = await settings.CurrentAsync(ct);
         var view = await query.AskAsync(ct);
-        return new PlantJson(
-            plant.Name, plant.TimeZone, plant.Utilisation, (await settings.CalendarAsync(ct)).PerWeek.Hours, plant.IsDemo,
-            view.Chains,
-            view.Conditions.ToDictionary(c => c.Condition.Wire, c => c.Chains));
+        return new PlantJson
+        {
+            Name = plant.Name,
+            TimeZone = plant.TimeZone,
+            Utilisation = plant.Utilisation,
+            RunningHPerWeek = (await settings.CalendarAsync(ct)).PerWeek.Hours,
+            IsSimulated = plant.IsDemo,
+            Chains = view.Chains,
+            ChainsByCondition = view.Conditions.ToDictionary(c => c.Condition.Wire, c => c.Chains),
+        };
     }
 }

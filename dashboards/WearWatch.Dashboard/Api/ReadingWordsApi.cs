@@ -73,6 +73,14 @@ internal static class ReadingWordsApi
     private static DoubtJson ToJson(EntryDoubt? doubt) => doubt is null
         ? new DoubtJson(false, null, null, "", [])
         : new DoubtJson(doubt.IsDoubted, doubt.ElongationPercent, doubt.Expected.MeanPercent, doubt.Question,
-            [.. doubt.Slips.Select(s => new SlipJson(
-                Tokens.Of(s.Kind), s.Probability, s.ElongationPercent, s.Words, s.Pitches, s.LengthMm, s.Chain))]);
+            [.. doubt.Slips.Select(s => new SlipJson
+            {
+                Kind = Tokens.Of(s.Kind),
+                Probability = s.Probability,
+                ElongationPct = s.ElongationPercent,
+                Words = s.Words,
+                Pitches = s.Pitches,
+                LengthMm = s.LengthMm,
+                Chain = s.Chain,
+            })]);
 }

@@ -5,17 +5,35 @@ using WearWatch.Wear;
 namespace WearWatch.Dashboard.Planner;
 
 /// <summary>A swap on the board.</summary>
-/// <param name="Chain">The chain's name.</param>
-/// <param name="Line">Its line.</param>
-/// <param name="WindowId">Where it stands, or null.</param>
-/// <param name="Placing">Who put it there.</param>
-/// <param name="Condition">The chain's condition.</param>
-/// <param name="Band">When it reaches its limit, in words.</param>
-/// <param name="Risk">Probability that it passes its limit before.</param>
-/// <param name="Parts">How its parts stand.</param>
-/// <param name="LaterCosts">What moving it to the line's next shutdown would change, or null when there is none.</param>
-/// <param name="HasNote">Whether a person left a note.</param>
-public sealed record PlanCard(
-    string Chain, string Line, string? WindowId, SwapPlacing Placing, ShownCondition Condition, string Band, double Risk,
-    PartState Parts,
-    double? LaterCosts, bool HasNote);
+public sealed record PlanCard
+{
+    /// <summary>The chain's name.</summary>
+    public required string Chain { get; init; }
+
+    /// <summary>Its line.</summary>
+    public required string Line { get; init; }
+
+    /// <summary>Where it stands, or null.</summary>
+    public required string? WindowId { get; init; }
+
+    /// <summary>Who put it there.</summary>
+    public required SwapPlacing Placing { get; init; }
+
+    /// <summary>The chain's condition.</summary>
+    public required ShownCondition Condition { get; init; }
+
+    /// <summary>When it reaches its limit, in words.</summary>
+    public required string Band { get; init; }
+
+    /// <summary>Probability that it passes its limit before.</summary>
+    public required double Risk { get; init; }
+
+    /// <summary>How its parts stand.</summary>
+    public required PartState Parts { get; init; }
+
+    /// <summary>What moving it to the line's next shutdown would change, or null when there is none.</summary>
+    public required double? LaterCosts { get; init; }
+
+    /// <summary>Whether a person left a note.</summary>
+    public required bool HasNote { get; init; }
+}

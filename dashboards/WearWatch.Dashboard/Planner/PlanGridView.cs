@@ -55,10 +55,18 @@ public sealed record PlanGridView(IReadOnlyList<DateOnly> Days, string End, IRea
         PlanDraft draft, Placement placement, PartStates parts, IReadOnlyDictionary<string, double> waiting)
     {
         var (face, place) = (draft.Picture.Faces[placement.Chain], draft.PlaceOf(placement.Chain));
-        return new PlanCard(
-            placement.Chain, face.Row.Line, placement.Window?.Id, place.Placing, face.Condition,
-            PlanWords.Band(face, draft.Picture.Time),
-            placement.Own.ProbabilityPast, parts.Of(placement),
-            waiting.TryGetValue(placement.Chain, out var change) ? change : null, place.Note.Length > 0);
+        return new PlanCard
+        {
+            Chain = placement.Chain,
+            Line = face.Row.Line,
+            WindowId = placement.Window?.Id,
+            Placing = place.Placing,
+            Condition = face.Condition,
+            Band = PlanWords.Band(face, draft.Picture.Time),
+            Risk = placement.Own.ProbabilityPast,
+            Parts = parts.Of(placement),
+            LaterCosts = waiting.TryGetValue(placement.Chain, out var change) ? change : null,
+            HasNote = place.Note.Length > 0,
+        };
     }
 }

@@ -48,8 +48,8 @@ internal sealed class EventLog(
     /// </summary>
     private IEnumerable<MillEvent> Oilings(DateTimeOffset end)
     {
-        if (position.Lubrication is not (Lubrication.Manual or Lubrication.Poor)) return [];
-        var isRegular = position.Lubrication == Lubrication.Manual;
+        if (position.Duty.Lubrication is not (Lubrication.Manual or Lubrication.Poor)) return [];
+        var isRegular = position.Duty.Lubrication == Lubrication.Manual;
         var chance = ChanceOf("oiling");
         var lapse = span.EndsAt.AddDays(-chance.Between(24, 60));
         return Recurring(MillEventKind.Oiling, isRegular ? 7 : 35, isRegular ? 0.06 : 0.3, chance, end)

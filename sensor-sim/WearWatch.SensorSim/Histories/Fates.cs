@@ -34,7 +34,7 @@ internal static class Fates
         Hand(5, f => f with { IsLoadUnknown = true });
         Hand(3, f => f with { IsLastReadingWrong = true });
 
-        var byHand = positions.Where(p => p.Lubrication == Lubrication.Manual).Select(p => p.ChainName);
+        var byHand = positions.Where(p => p.Duty.Lubrication == Lubrication.Manual).Select(p => p.ChainName);
         foreach (var name in Chance.For(seed, "lapsed oiling").Shuffled(byHand).Take(6))
             fates[name] = fates[name] with { HasOilingLapsed = true };
         return fates;

@@ -71,12 +71,28 @@ internal sealed class ReadingLog(
         var (told, written) = habit.Measure(position.Size.PitchMm, elongation, temperatureC, slip, round.Chance);
 
         return new LiveReading(
-            new WrittenReading(
-                position.ChainName, at, meter.CountAt(lineHour), habit.Tool, habit.Places[place], habit.Pitches, told.Text,
-                told.Unit, habit.TellsTemperature ? (int)Math.Round(temperatureC) : null),
-            new ReadingTruth(
-                round.ChainNumber, hours, elongation, share * chain.Path.RateAt(hours), chain.LimitPercent,
-                chain.HoursLeftAt(lineHour), written));
+            new WrittenReading
+            {
+                Chain = position.ChainName,
+                TakenAt = at,
+                CounterHours = meter.CountAt(lineHour),
+                Tool = habit.Tool,
+                Place = habit.Places[place],
+                Pitches = habit.Pitches,
+                Length = told.Text,
+                Unit = told.Unit,
+                TemperatureC = habit.TellsTemperature ? (int)Math.Round(temperatureC) : null,
+            },
+            new ReadingTruth
+            {
+                ChainNumber = round.ChainNumber,
+                RunningHours = hours,
+                ElongationPercent = elongation,
+                RatePercentPer1000Hours = share * chain.Path.RateAt(hours),
+                LimitPercent = chain.LimitPercent,
+                HoursToLimit = chain.HoursLeftAt(lineHour),
+                Slip = written,
+            });
     }
 
     private DateTimeOffset LastPlaceAt(DateTimeOffset round) => round + PlaceTakes * (habit.Places.Count - 1);

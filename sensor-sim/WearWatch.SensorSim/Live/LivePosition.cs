@@ -25,7 +25,7 @@ public sealed class LivePosition
         var elongation = chain.Path.ElongationAt(chain.HoursAt(history.Span.EndHour));
         var pitches = position.Pitches + position.Pitches % 2;
         var setup = new RigSetup(
-            position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.SpeedMetresPerSecond);
+            position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.Duty.SpeedMetresPerSecond);
         (rig, DistanceMm) = (new PassRig(setup, elongation, seed), setup.DistanceMm);
         counterAtEnd = history.Meter.CountAt(history.Span.EndHour);
     }

@@ -4,12 +4,8 @@ namespace WearWatch.SensorSim.Plant;
 /// <param name="Label">What the people of the mill call it.</param>
 /// <param name="Size">The chain that belongs there.</param>
 /// <param name="Pitches">Length of the whole chain in pitches.</param>
-/// <param name="LoadRel">Bearing pressure in the joint over the permissible one.</param>
-/// <param name="SpeedMetresPerSecond">Chain speed.</param>
-/// <param name="Lubrication">How it gets its oil.</param>
-/// <param name="Dust">How much dust reaches it.</param>
-internal sealed record MillPosition(
-    string Label, ChainSize Size, int Pitches, double LoadRel, double SpeedMetresPerSecond, Lubrication Lubrication, Dust Dust)
+/// <param name="Duty">What it has to stand.</param>
+internal sealed record MillPosition(string Label, ChainSize Size, int Pitches, MillDuty Duty)
 {
     /// <summary>The chain's name in all files: the line's letters and a number, such as <c>DB-07</c>.</summary>
     public string ChainName { get; init; } = "";
@@ -40,7 +36,7 @@ internal sealed record MillPosition(
     /// <remarks>
     /// The mill oils once a week and looks at its oilers once a month: a rule of its own, rarer than the handbook's.
     /// </remarks>
-    public double? OilingIntervalHours => Lubrication switch
+    public double? OilingIntervalHours => Duty.Lubrication switch
     {
         Lubrication.Auto => 750,
         Lubrication.Manual or Lubrication.Poor => 180,

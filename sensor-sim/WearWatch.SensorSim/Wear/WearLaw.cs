@@ -16,10 +16,10 @@ internal static class WearLaw
     /// <summary>The rate that the positions of a mill have in the middle, in percent per 1,000 running hours.</summary>
     public static double ExpectedRate(MillPosition position) => Math.Exp(
         Math.Log(BaseRate(position.Size.Family))
-        + Math.Log(position.LoadRel / 0.5)
-        + 0.6 * Math.Log(position.SpeedMetresPerSecond / 0.6)
-        + EffectOf(position.Lubrication)
-        + EffectOf(position.Dust));
+        + Math.Log(position.Duty.LoadRel / 0.5)
+        + 0.6 * Math.Log(position.Duty.SpeedMetresPerSecond / 0.6)
+        + EffectOf(position.Duty.Lubrication)
+        + EffectOf(position.Duty.Dust));
 
     /// <summary>The rate of one chain there, in percent per 1,000 running hours.</summary>
     public static double RateOfOne(MillPosition position, Chance chance) =>

@@ -51,10 +51,16 @@ public static class OrderList
             var demand = new Demand([.. input.Tasks.Where(t => quantityOf[t.Chain] > 0)
                 .Select(t => (quantityOf[t.Chain], t.Left.ProbabilityPast(hours)))]);
             var available = spare.AvailableAt(end);
-            months.Add(new PartMonth(
-                DateOnly.FromDateTime(start.Date), planned.Where(p => p.At >= start && p.At < end).Sum(p => p.Quantity),
-                demand.Mean - before,
-                demand.Quantile(0.1), demand.Quantile(0.9), available, demand.ExpectedShortage(available)));
+            months.Add(new PartMonth
+            {
+                Month = DateOnly.FromDateTime(start.Date),
+                Planned = planned.Where(p => p.At >= start && p.At < end).Sum(p => p.Quantity),
+                Expected = demand.Mean - before,
+                Low = demand.Quantile(0.1),
+                High = demand.Quantile(0.9),
+                Available = available,
+                ExpectedShortage = demand.ExpectedShortage(available),
+            });
             before = demand.Mean;
         }
 

@@ -34,9 +34,11 @@ internal static class LiftingChains
         var ends = rows.Where(r => r.EndsId is not null).ToLookup(r => r.EndsId!.Value);
         return
         [
-            .. rows.Where(r => r.EndsId is null).Select(r => new Appointment(
-                r.Id, r.Person, r.Line, r.Family, r.From, r.Until,
-                ends[r.Id].Select(e => (DateOnly?)DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(e.At, zone).DateTime)).Min())),
+            .. rows.Where(r => r.EndsId is null).Select(r => new Appointment(r.Id, r.Person, r.Line, r.Family, r.From, r.Until)
+            {
+                EndedOn = ends[r.Id]
+                    .Select(e => (DateOnly?)DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(e.At, zone).DateTime)).Min(),
+            }),
         ];
     }
 

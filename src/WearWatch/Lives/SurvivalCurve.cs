@@ -49,7 +49,16 @@ public sealed class SurvivalCurve
             surviving *= 1 - (double)failed / atRisk;
             hazard += (double)failed / atRisk;
             greenwood += failed == 0 ? 0 : (double)failed / atRisk / (atRisk - failed);
-            steps.Add(new(moment.Key, atRisk, failed, ended - failed, surviving, surviving * Math.Sqrt(greenwood), hazard));
+            steps.Add(new SurvivalStep
+            {
+                Hours = moment.Key,
+                AtRisk = atRisk,
+                Failed = failed,
+                Suspended = ended - failed,
+                Surviving = surviving,
+                StandardError = surviving * Math.Sqrt(greenwood),
+                CumulativeHazard = hazard,
+            });
             atRisk -= ended;
         }
 

@@ -9,10 +9,12 @@ namespace WearWatch.Wear;
 /// <param name="JumpReading">Number, from 0, of the reading before which it last saw the rate jump; -1 when it never did.</param>
 /// <param name="JumpWasUp">Whether that jump went up.</param>
 /// <param name="LastMisread">Whether it calls the last reading an error.</param>
-/// <param name="Doubts">Which of the newest readings it calls errors; see <see cref="Hindsight"/>.</param>
 public readonly record struct Hypothesis(
-    double LogWeight, Belief Belief, double Hours, int JumpReading, bool JumpWasUp, bool LastMisread, ulong Doubts = 0)
+    double LogWeight, Belief Belief, double Hours, int JumpReading, bool JumpWasUp, bool LastMisread)
 {
+    /// <summary>Which of the newest readings it calls errors; see <see cref="Hindsight"/>.</summary>
+    public ulong Doubts { get; init; }
+
     /// <summary>The account of a chain without readings, at the hours for which the prior holds.</summary>
     public static Hypothesis At(double hours, WearPrior prior) => new(0, Belief.AtFitting(prior), hours, -1, false, false);
 

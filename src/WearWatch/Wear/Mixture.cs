@@ -67,8 +67,10 @@ internal static class Mixture
             var step = WearStep.Over(jumped, thousandHours, reading, constants);
             var share = up ? constants.ShareUp : 1 - constants.ShareUp;
             into[count++] = new Hypothesis(
-                read + Math.Log(share * jumps) + step.LogEvidence, step.After, hours, number, up, false,
-                Hindsight.After(account.Doubts, misread: false));
+                read + Math.Log(share * jumps) + step.LogEvidence, step.After, hours, number, up, LastMisread: false)
+            {
+                Doubts = Hindsight.After(account.Doubts, misread: false),
+            };
         }
 
         return count;

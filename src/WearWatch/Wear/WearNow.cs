@@ -1,17 +1,29 @@
 namespace WearWatch.Wear;
 
 /// <summary>A track told in the terms of the chain: elongation and wear rate as they are now, and what is doubted.</summary>
-/// <param name="ElongationPercent">Steady elongation at the last reading, in percent.</param>
-/// <param name="ElongationDeviationPercent">Standard deviation of the elongation, in percent.</param>
-/// <param name="LogRate">Mean of ln(wear rate now), acceleration included; the rate in percent per 1,000 h.</param>
-/// <param name="LogRateDeviation">Standard deviation of ln(wear rate now).</param>
-/// <param name="ProbabilityLastMisread">Probability that the last reading is a gross error.</param>
-/// <param name="ProbabilityRateRose">Probability that the rate jumped up within the last six readings.</param>
-/// <param name="ProbabilityAccelerating">Probability that the onset of acceleration has been passed.</param>
-public readonly record struct WearNow(
-    double ElongationPercent, double ElongationDeviationPercent, double LogRate, double LogRateDeviation,
-    double ProbabilityLastMisread, double ProbabilityRateRose, double ProbabilityAccelerating)
+public readonly record struct WearNow
 {
+    /// <summary>Steady elongation at the last reading, in percent.</summary>
+    public required double ElongationPercent { get; init; }
+
+    /// <summary>Standard deviation of the elongation, in percent.</summary>
+    public required double ElongationDeviationPercent { get; init; }
+
+    /// <summary>Mean of ln(wear rate now), acceleration included; the rate in percent per 1,000 h.</summary>
+    public required double LogRate { get; init; }
+
+    /// <summary>Standard deviation of ln(wear rate now).</summary>
+    public required double LogRateDeviation { get; init; }
+
+    /// <summary>Probability that the last reading is a gross error.</summary>
+    public required double ProbabilityLastMisread { get; init; }
+
+    /// <summary>Probability that the rate jumped up within the last six readings.</summary>
+    public required double ProbabilityRateRose { get; init; }
+
+    /// <summary>Probability that the onset of acceleration has been passed.</summary>
+    public required double ProbabilityAccelerating { get; init; }
+
     /// <summary>How many readings back a jump still counts as news.</summary>
     public const int RecentReadings = 6;
 
@@ -39,8 +51,15 @@ public readonly record struct WearNow(
             }
         }
 
-        return new(
-            wear, Math.Sqrt(Math.Max(0, wear2 - wear * wear)), rate, Math.Sqrt(Math.Max(0, rate2 - rate * rate)), misread, rose,
-            accelerating);
+        return new WearNow
+        {
+            ElongationPercent = wear,
+            ElongationDeviationPercent = Math.Sqrt(Math.Max(0, wear2 - wear * wear)),
+            LogRate = rate,
+            LogRateDeviation = Math.Sqrt(Math.Max(0, rate2 - rate * rate)),
+            ProbabilityLastMisread = misread,
+            ProbabilityRateRose = rose,
+            ProbabilityAccelerating = accelerating,
+        };
     }
 }

@@ -3,8 +3,32 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>A chain in the list, with its newest forecast.</summary>
-internal sealed record ChainJson(
-    string Chain, string Line, string Position, string ChainType, string Family, string Condition, double? ElongationPct,
-    [property: JsonPropertyName("rate_pct_per_1000h")] double? RatePctPer1000h,
-    double? LimitPct, string? LimitReason, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt,
-    DateTimeOffset? LastReadingAt);
+internal sealed record ChainJson
+{
+    public required string Chain { get; init; }
+
+    public required string Line { get; init; }
+
+    public required string Position { get; init; }
+
+    public required string ChainType { get; init; }
+
+    public required string Family { get; init; }
+
+    public required string Condition { get; init; }
+
+    public required double? ElongationPct { get; init; }
+
+    [JsonPropertyName("rate_pct_per_1000h")]
+    public required double? RatePctPer1000h { get; init; }
+
+    public required double? LimitPct { get; init; }
+
+    public required string? LimitReason { get; init; }
+
+    public required DateTimeOffset? EarlyDate { get; init; }
+
+    public required DateTimeOffset? NextOilingAt { get; init; }
+
+    public required DateTimeOffset? LastReadingAt { get; init; }
+}

@@ -3,11 +3,24 @@ namespace WearWatch.Dashboard.Api.Wire;
 /// <summary>
 /// All that a phone needs to work without signal: chains in walking order; hands are who has which line's round today.
 /// </summary>
-internal sealed record FloorPackJson(
-    DateTimeOffset MadeAt, FloorPlantJson Plant, IReadOnlyList<FloorChainJson> Chains, IReadOnlyDictionary<string, string> Hands,
-    IReadOnlyDictionary<string, IReadOnlyList<string>> Cautions, IReadOnlyDictionary<string, IReadOnlyList<string>> Guides,
-    IReadOnlyDictionary<string, FloorKindJson> Kinds,
-    IReadOnlyDictionary<string, IReadOnlyList<FloorPointJson>> Checklists);
+internal sealed record FloorPackJson
+{
+    public required DateTimeOffset MadeAt { get; init; }
+
+    public required FloorPlantJson Plant { get; init; }
+
+    public required IReadOnlyList<FloorChainJson> Chains { get; init; }
+
+    public required IReadOnlyDictionary<string, string> Hands { get; init; }
+
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Cautions { get; init; }
+
+    public required IReadOnlyDictionary<string, IReadOnlyList<string>> Guides { get; init; }
+
+    public required IReadOnlyDictionary<string, FloorKindJson> Kinds { get; init; }
+
+    public required IReadOnlyDictionary<string, IReadOnlyList<FloorPointJson>> Checklists { get; init; }
+}
 
 /// <summary>What the gauge has to know of a kind of chain: pin_middles or link_edges, how much longer a new one may be.</summary>
 internal sealed record FloorKindJson(bool LinksAlternate, string Measured, double NewLengthTolerancePct);

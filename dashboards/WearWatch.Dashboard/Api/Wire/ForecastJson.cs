@@ -6,13 +6,53 @@ namespace WearWatch.Dashboard.Api.Wire;
 /// A chain's newest forecast. The remaining hours count from its last reading: at 5, 50 and 95 %, and at 1, 2, ... 99 %; null is
 /// beyond the horizon: no upper limit yet.
 /// </summary>
-internal sealed record ForecastJson(
-    string Chain, DateTimeOffset MadeAt, string Model, int ReadingsUsed, string Condition, double? ElongationPct,
-    double? ElongationSdPct,
-    [property: JsonPropertyName("rate_pct_per_1000h")]
-        double RatePctPer1000h, double LimitPct, string LimitReason, string LimitSource,
-    double ProbabilityPassed, double HoursAtLastReading, double HoursNow,
-    [property: JsonPropertyName("remaining_h_p05")] double? RemainingHP05, [property: JsonPropertyName("remaining_h_p50")]
-        double? RemainingHP50,
-    [property: JsonPropertyName("remaining_h_p95")] double? RemainingHP95, IReadOnlyList<double?> RemainingHPercentiles,
-    DateTimeOffset? EarlyDate, DateTimeOffset? MiddleDate, DateTimeOffset? LateDate, DateTimeOffset? NextOilingAt);
+internal sealed record ForecastJson
+{
+    public required string Chain { get; init; }
+
+    public required DateTimeOffset MadeAt { get; init; }
+
+    public required string Model { get; init; }
+
+    public required int ReadingsUsed { get; init; }
+
+    public required string Condition { get; init; }
+
+    public required double? ElongationPct { get; init; }
+
+    public required double? ElongationSdPct { get; init; }
+
+    [JsonPropertyName("rate_pct_per_1000h")]
+    public required double RatePctPer1000h { get; init; }
+
+    public required double LimitPct { get; init; }
+
+    public required string LimitReason { get; init; }
+
+    public required string LimitSource { get; init; }
+
+    public required double ProbabilityPassed { get; init; }
+
+    public required double HoursAtLastReading { get; init; }
+
+    public required double HoursNow { get; init; }
+
+    [JsonPropertyName("remaining_h_p05")]
+    public required double? RemainingHP05 { get; init; }
+
+    [JsonPropertyName("remaining_h_p50")]
+    public required double? RemainingHP50 { get; init; }
+
+    [JsonPropertyName("remaining_h_p95")]
+    public required double? RemainingHP95 { get; init; }
+
+    public required IReadOnlyList<double?> RemainingHPercentiles { get; init; }
+
+    public required DateTimeOffset? EarlyDate { get; init; }
+
+    public required DateTimeOffset? MiddleDate { get; init; }
+
+    public required DateTimeOffset? LateDate { get; init; }
+
+    public required DateTimeOffset? NextOilingAt { get; init; }
+}

@@ -7,9 +7,22 @@ namespace WearWatch.Dashboard.Api.Wire;
 /// The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.
 /// </remarks>
 [JsonUnmappedMemberHandling(JsonUnmappedMemberHandling.Disallow)]
-internal sealed record InspectionEntryJson(
-    string? Chain, DateTimeOffset? TakenAt, double? CounterH, IReadOnlyList<FindingEntryJson>? Findings, string? ToldBy,
-    int? MakerId = null, string? Plant = null);
+internal sealed record InspectionEntryJson
+{
+    public string? Chain { get; init; }
+
+    public DateTimeOffset? TakenAt { get; init; }
+
+    public double? CounterH { get; init; }
+
+    public IReadOnlyList<FindingEntryJson>? Findings { get; init; }
+
+    public string? ToldBy { get; init; }
+
+    public int? MakerId { get; init; }
+
+    public string? Plant { get; init; }
+}
 
 /// <summary>What was found at a point, or that it is in order.</summary>
 internal sealed record FindingEntryJson(string? Point, bool? Found, string? Note);

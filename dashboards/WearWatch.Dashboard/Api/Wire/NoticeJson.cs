@@ -1,7 +1,27 @@
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>Something that asks for a person's attention.</summary>
-internal sealed record NoticeJson(
-    long Id, string Chain, string Line, string Kind, bool Urgent, string Why, string WhatToDo, DateTimeOffset RaisedAt,
-    DateTimeOffset? EndedAt,
-    bool? JudgedReal, string JudgedBy);
+internal sealed record NoticeJson
+{
+    public required long Id { get; init; }
+
+    public required string Chain { get; init; }
+
+    public required string Line { get; init; }
+
+    public required string Kind { get; init; }
+
+    public required bool Urgent { get; init; }
+
+    public required string Why { get; init; }
+
+    public required string WhatToDo { get; init; }
+
+    public required DateTimeOffset RaisedAt { get; init; }
+
+    public required DateTimeOffset? EndedAt { get; init; }
+
+    public required bool? JudgedReal { get; init; }
+
+    public required string JudgedBy { get; init; }
+}

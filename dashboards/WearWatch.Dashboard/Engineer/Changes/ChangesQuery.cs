@@ -49,11 +49,22 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         var warmth = await WarmthAsync(db, ids, from, to, ct);
         return new ChangesView(
             [
-                .. newest.Select(n => new RateChangeLine(
-                    n.notice.Id, n.Name, n.Line, n.notice.RaisedAt, n.notice.EndedAt, n.notice.Why, n.notice.JudgedReal,
-                    n.notice.JudgedBy,
-                    [.. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time),
-                        .. Duty(n.notice, cards[n.notice.ChainId], warmth[n.notice.ChainId], time)]))
+                .. newest.Select(n => new RateChangeLine
+                {
+                    NoticeId = n.notice.Id,
+                    Chain = n.Name,
+                    Line = n.Line,
+                    RaisedAt = n.notice.RaisedAt,
+                    EndedAt = n.notice.EndedAt,
+                    Why = n.notice.Why,
+                    JudgedReal = n.notice.JudgedReal,
+                    JudgedBy = n.notice.JudgedBy,
+                    Nearby =
+                    [
+                        .. Nearby(n.notice, events.GetValueOrDefault(n.notice.ChainId) ?? [], others[n.notice.ChainId], time),
+                        .. Duty(n.notice, cards[n.notice.ChainId], warmth[n.notice.ChainId], time),
+                    ],
+                })
             ],
             await alarms.CountAsync(ct),
             new ObservedShare(

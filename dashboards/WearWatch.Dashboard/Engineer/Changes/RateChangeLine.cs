@@ -1,16 +1,32 @@
 namespace WearWatch.Dashboard.Engineer.Changes;
 
 /// <summary>One alarm that a chain began to wear faster.</summary>
-/// <param name="NoticeId">Its notice.</param>
-/// <param name="Chain">The chain.</param>
-/// <param name="Line">Its line.</param>
-/// <param name="RaisedAt">When it was raised.</param>
-/// <param name="EndedAt">When it ended; null while it is open.</param>
-/// <param name="Why">Its size and probability, as it was told.</param>
-/// <param name="JudgedReal">What a person made of it; null while nobody judged.</param>
-/// <param name="JudgedBy">Who.</param>
-/// <param name="Nearby">What else happened at the chain about then.</param>
-public sealed record RateChangeLine(
-    long NoticeId, string Chain, string Line, DateTimeOffset RaisedAt, DateTimeOffset? EndedAt, string Why, bool? JudgedReal,
-    string JudgedBy,
-    IReadOnlyList<string> Nearby);
+public sealed record RateChangeLine
+{
+    /// <summary>Its notice.</summary>
+    public required long NoticeId { get; init; }
+
+    /// <summary>The chain.</summary>
+    public required string Chain { get; init; }
+
+    /// <summary>Its line.</summary>
+    public required string Line { get; init; }
+
+    /// <summary>When it was raised.</summary>
+    public required DateTimeOffset RaisedAt { get; init; }
+
+    /// <summary>When it ended; null while it is open.</summary>
+    public required DateTimeOffset? EndedAt { get; init; }
+
+    /// <summary>Its size and probability, as it was told.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>What a person made of it; null while nobody judged.</summary>
+    public required bool? JudgedReal { get; init; }
+
+    /// <summary>Who.</summary>
+    public required string JudgedBy { get; init; }
+
+    /// <summary>What else happened at the chain about then.</summary>
+    public required IReadOnlyList<string> Nearby { get; init; }
+}

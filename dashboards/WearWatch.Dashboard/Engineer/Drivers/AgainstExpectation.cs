@@ -1,16 +1,31 @@
 namespace WearWatch.Dashboard.Engineer.Drivers;
 
 /// <summary>How a chain wears against what such a chain is expected to.</summary>
-/// <param name="Name">The chain.</param>
-/// <param name="Line">Its line.</param>
-/// <param name="Rate">Its wear rate in percent per 1,000 h.</param>
-/// <param name="Expected">The rate that the fleet model expects of its card.</param>
-/// <param name="Low">Lower end of the 90 % interval of rate over expected.</param>
-/// <param name="High">Upper end of it.</param>
-/// <param name="Readings">Readings behind it.</param>
-/// <param name="Hints">What may explain it, as far as the records tell.</param>
-public sealed record AgainstExpectation(
-    string Name, string Line, double Rate, double Expected, double Low, double High, int Readings, IReadOnlyList<string> Hints)
+public sealed record AgainstExpectation
 {
+    /// <summary>The chain.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Its line.</summary>
+    public required string Line { get; init; }
+
+    /// <summary>Its wear rate in percent per 1,000 h.</summary>
+    public required double Rate { get; init; }
+
+    /// <summary>The rate that the fleet model expects of its card.</summary>
+    public required double Expected { get; init; }
+
+    /// <summary>Lower end of the 90 % interval of rate over expected.</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Upper end of it.</summary>
+    public required double High { get; init; }
+
+    /// <summary>Readings behind it.</summary>
+    public required int Readings { get; init; }
+
+    /// <summary>What may explain it, as far as the records tell.</summary>
+    public required IReadOnlyList<string> Hints { get; init; }
+
     public double Ratio => Rate / Expected;
 }

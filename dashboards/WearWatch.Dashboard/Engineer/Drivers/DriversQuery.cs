@@ -85,9 +85,17 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             var expected = Math.Exp(model.PriorFor(card with { Lot = "" }).MeanLogRate);
             var spread = Math.Exp(Errors90 * c.LogRateSd);
             var ratio = c.RatePctPer1000H / expected;
-            return new AgainstExpectation(
-                card.Name, card.Line, c.RatePctPer1000H, expected, ratio / spread, ratio * spread, c.ReadingsUsed,
-                [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)]);
+            return new AgainstExpectation
+            {
+                Name = card.Name,
+                Line = card.Line,
+                Rate = c.RatePctPer1000H,
+                Expected = expected,
+                Low = ratio / spread,
+                High = ratio * spread,
+                Readings = c.ReadingsUsed,
+                Hints = [.. Hints(card, model, risen.Contains(c.chain.Id), c.HoursSinceOiling, c.OilingIntervalH)],
+            };
         }).ToList();
         var rows = report.Effects.Skip(1) // the first is the average chain itself
             .ToLookup(e => e.Origin, e => DriverLine.Of(e, cards));

@@ -31,8 +31,17 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
             from notice in open
             join chain in db.Chains on notice.ChainId equals chain.Id
             orderby notice.Urgent descending, notice.RaisedAt descending
-            select new OpenNotice(
-                notice.Id, chain.Name, chain.Line, notice.Kind, notice.Urgent, notice.Why, notice.WhatToDo, notice.RaisedAt))
+            select new OpenNotice
+            {
+                Id = notice.Id,
+                Chain = chain.Name,
+                Line = chain.Line,
+                Kind = notice.Kind,
+                Urgent = notice.Urgent,
+                Why = notice.Why,
+                WhatToDo = notice.WhatToDo,
+                RaisedAt = notice.RaisedAt,
+            })
             .Take(NoticesShown).ToListAsync(ct);
         return GlanceView.Of(chains, notices, await open.CountAsync(ct), await ArrivalsAsync(db, ct), time);
     }

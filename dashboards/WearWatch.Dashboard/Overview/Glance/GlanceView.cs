@@ -42,8 +42,24 @@ public sealed record OilByLine(string Line, int Now, int Soon)
 }
 
 /// <summary>An open notice with its chain.</summary>
-public sealed record OpenNotice(
-    long Id, string Chain, string Line, NoticeKind Kind, bool Urgent, string Why, string WhatToDo, DateTimeOffset RaisedAt);
+public sealed record OpenNotice
+{
+    public required long Id { get; init; }
+
+    public required string Chain { get; init; }
+
+    public required string Line { get; init; }
+
+    public required NoticeKind Kind { get; init; }
+
+    public required bool Urgent { get; init; }
+
+    public required string Why { get; init; }
+
+    public required string WhatToDo { get; init; }
+
+    public required DateTimeOffset RaisedAt { get; init; }
+}
 
 /// <summary>The newest reading of a chain.</summary>
 public sealed record LatestReading(

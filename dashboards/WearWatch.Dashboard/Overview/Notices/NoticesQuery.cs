@@ -21,10 +21,21 @@ public sealed class NoticesQuery(IDbContextFactory<WearDb> databases)
         if (filter.Line is { } line) notices = notices.Where(n => n.chain.Line == line);
         if (filter.UrgentOnly) notices = notices.Where(n => n.notice.Urgent);
         return await notices.OrderByDescending(n => n.notice.Urgent).ThenByDescending(n => n.notice.RaisedAt).Take(Most)
-            .Select(n => new NoticeLine(
-                n.notice.Id, n.notice.ChainId, n.chain.Name, n.chain.Line, n.notice.Kind, n.notice.Urgent, n.notice.Why,
-                n.notice.WhatToDo,
-                n.notice.RaisedAt, n.notice.EndedAt, n.notice.JudgedReal, n.notice.JudgedBy))
+            .Select(n => new NoticeLine
+            {
+                Id = n.notice.Id,
+                ChainId = n.notice.ChainId,
+                Chain = n.chain.Name,
+                Line = n.chain.Line,
+                Kind = n.notice.Kind,
+                Urgent = n.notice.Urgent,
+                Why = n.notice.Why,
+                WhatToDo = n.notice.WhatToDo,
+                RaisedAt = n.notice.RaisedAt,
+                EndedAt = n.notice.EndedAt,
+                JudgedReal = n.notice.JudgedReal,
+                JudgedBy = n.notice.JudgedBy,
+            })
             .ToListAsync(ct);
     }
 }

@@ -20,12 +20,18 @@ public sealed class EntryQuery(IDbContextFactory<WearDb> databases, ChainReader 
         var changed = (await db.StandingEventsAsync(row.Id, ct))
             .LastOrDefault(e =>
                 e.CounterAfterH is not null && e.CounterAfterH != e.CounterBeforeH && e.At > lastCounted?.TakenAt);
-        return new EntryChain(
-            row, assessment, standing.Count > 0 ? standing[^1] : null,
-            changed?.CounterAfterH ?? lastCounted?.CounterH,
-            corrects is { } id ? await db.Readings.AsNoTracking()
-                .FirstOrDefaultAsync(r => r.Id == id && r.ChainId == row.Id, ct) : null,
-            await db.Forecasts.Where(f => f.ChainId == row.Id && f.IsLatest).Select(f => f.EarlyDate).FirstOrDefaultAsync(ct),
-            await clock.NowAsync(ct));
+        return new EntryChain
+        {
+            Row = row,
+            Assessment = assessment,
+            Last = standing.Count > 0 ? standing[^1] : null,
+            LastCounterH = changed?.CounterAfterH ?? lastCounted?.CounterH,
+            Corrects = corrects is { } id
+                ? await db.Readings.AsNoTracking().FirstOrDefaultAsync(r => r.Id == id && r.ChainId == row.Id, ct)
+                : null,
+            EarlyDate = await db.Forecasts.Where(f => f.ChainId == row.Id && f.IsLatest).Select(f => f.EarlyDate)
+                .FirstOrDefaultAsync(ct),
+            Time = await clock.NowAsync(ct),
+        };
     }
 }

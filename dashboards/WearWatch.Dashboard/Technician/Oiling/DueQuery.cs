@@ -28,10 +28,19 @@ public sealed class DueQuery(IDbContextFactory<WearDb> databases, PlantClock clo
             time);
     }
 
-    private static DueChain Of(int id, ChainCard card, DateTimeOffset at, int missed, PlantTime time) => new(
-        id, card.Name, card.Line, card.Position,
-        missed > 0 ? DueState.Overdue : time.DateOf(at) <= time.Today ? DueState.Today : DueState.ThisWeek,
-        at, card.Duty.Lubrication == LubricationState.Auto, OilRound.GradeOf(card), OilAdvice.For(card), missed);
+    private static DueChain Of(int id, ChainCard card, DateTimeOffset at, int missed, PlantTime time) => new()
+    {
+        Id = id,
+        Name = card.Name,
+        Line = card.Line,
+        Position = card.Position,
+        State = missed > 0 ? DueState.Overdue : time.DateOf(at) <= time.Today ? DueState.Today : DueState.ThisWeek,
+        At = at,
+        LooksAtOiler = card.Duty.Lubrication == LubricationState.Auto,
+        Grade = OilRound.GradeOf(card),
+        Advice = OilAdvice.For(card),
+        Missed = missed,
+    };
 
     private static ChainCard Warm(ChainCard card, double? ambientC) =>
         card with { Duty = card.Duty with { AmbientC = ambientC } };

@@ -9,10 +9,12 @@ namespace WearWatch.Lifting.Examinations;
 /// <param name="Family">The kind of chain to which it is bound, by name; empty for all that lift.</param>
 /// <param name="From">The first day on which it holds.</param>
 /// <param name="Until">The last day on which it holds.</param>
-/// <param name="EndedOn">The day on which it was ended before its time; null when it was not.</param>
 public sealed record Appointment(
-    int Id, string Person, string Line, string Family, DateOnly From, DateOnly Until, DateOnly? EndedOn = null)
+    int Id, string Person, string Line, string Family, DateOnly From, DateOnly Until)
 {
+    /// <summary>The day on which it was ended before its time; null when it was not.</summary>
+    public DateOnly? EndedOn { get; init; }
+
     /// <summary>Whether it holds on a day.</summary>
     public bool HoldsOn(DateOnly day) => From <= day && day <= Until && !(EndedOn <= day);
 

@@ -5,18 +5,29 @@ using WearWatch.Gauging.Studies;
 namespace WearWatch.Dashboard.Engineer.Workbench.Studies;
 
 /// <summary>What the page says of a study.</summary>
-/// <param name="Size">How large it is.</param>
-/// <param name="Advice">What to do.</param>
-/// <param name="Good">Whether it is good, usable or neither: true, null, false.</param>
-/// <param name="Columns">The ways in which it was worked out.</param>
-/// <param name="Rows">The figures, one of each way.</param>
-/// <param name="Variance">The table of the analysis of variance.</param>
-/// <param name="Interaction">What was made of the interaction.</param>
-public sealed record StudyView(
-    string Size, string Advice, bool? Good, IReadOnlyList<string> Columns, IReadOnlyList<StudyLine> Rows,
-    IReadOnlyList<VarianceCells> Variance,
-    string Interaction)
+public sealed record StudyView
 {
+    /// <summary>How large it is.</summary>
+    public required string Size { get; init; }
+
+    /// <summary>What to do.</summary>
+    public required string Advice { get; init; }
+
+    /// <summary>Whether it is good, usable or neither: true, null, false.</summary>
+    public required bool? Good { get; init; }
+
+    /// <summary>The ways in which it was worked out.</summary>
+    public required IReadOnlyList<string> Columns { get; init; }
+
+    /// <summary>The figures, one of each way.</summary>
+    public required IReadOnlyList<StudyLine> Rows { get; init; }
+
+    /// <summary>The table of the analysis of variance.</summary>
+    public required IReadOnlyList<VarianceCells> Variance { get; init; }
+
+    /// <summary>What was made of the interaction.</summary>
+    public required string Interaction { get; init; }
+
     /// <summary>The view of a study.</summary>
     /// <param name="study">The study.</param>
     /// <param name="limit">The limit in the readings' unit; null when not told.</param>
@@ -27,21 +38,26 @@ public sealed record StudyView(
             ? [byVariance, byRanges]
             : [byVariance];
         var table = VarianceTable.Of(study);
-        return new StudyView(
-            $"{Show.Count(study.Sections.Count, "section")}, {Show.Count(study.People.Count)} people or tools, "
-            + $"{Show.Count(study.Trials, "trial")} each",
-            byVariance.Advice,
-            byVariance.DistinctCategories < 5
+        return new StudyView
+        {
+            Size = $"{Show.Count(study.Sections.Count, "section")}, {Show.Count(study.People.Count)} people or tools, "
+                + $"{Show.Count(study.Trials, "trial")} each",
+            Advice = byVariance.Advice,
+            Good = byVariance.DistinctCategories < 5
                 || byVariance.MeasuringPercentOfTotal > 30 ? false : byVariance.MeasuringPercentOfTotal <= 10 ? true : null,
-            [.. ways.Select(w => w.Method)],
-            [.. FiguresOf(ways, limit)],
-            [Line("Sections", table.Sections), Line("People", table.People), Line("Sections by people", table.Interaction),
-                Line("Repeats", table.Repeats)],
-            table.InteractionP > MeasuringQuality.PoolingProbability
+            Columns = [.. ways.Select(w => w.Method)],
+            Rows = [.. FiguresOf(ways, limit)],
+            Variance =
+            [
+                Line("Sections", table.Sections), Line("People", table.People), Line("Sections by people", table.Interaction),
+                Line("Repeats", table.Repeats),
+            ],
+            Interaction = table.InteractionP > MeasuringQuality.PoolingProbability
                 ? $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: taken for chance and pooled "
                     + $"with the repeats."
                 : $"Interaction F = {Text(table.InteractionF)}, p = {table.InteractionP:0.000}: some people see some sections "
-                    + $"differently.");
+                    + $"differently.",
+        };
     }
 
     private static IEnumerable<StudyLine> FiguresOf(IReadOnlyList<MeasuringQuality> ways, double? limit)
