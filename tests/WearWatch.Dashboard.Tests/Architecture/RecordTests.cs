@@ -12,7 +12,8 @@ public sealed class RecordTests
 
     [Fact]
     public void No_record_takes_more_than_six_values_by_their_place() =>
-        Assert.Empty(TypeGraph.Ours.SelectMany(a => a.GetTypes()).Where(t => ValuesByPlace(t) > MostByPlace)
+        Assert.Empty(TypeGraph.Ours.SelectMany(a => a.GetTypes())
+            .Where(t => t.FullName!.StartsWith("WearWatch", StringComparison.Ordinal) && ValuesByPlace(t) > MostByPlace)
             .Select(t => $"{t.FullName} takes {ValuesByPlace(t)}: give it properties with required and init."));
 
     [Fact]

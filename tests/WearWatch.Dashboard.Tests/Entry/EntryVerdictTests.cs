@@ -137,5 +137,14 @@ public sealed class EntryVerdictTests
 
     private static EntryForm Form(string length) => new() { Pitches = "48", Length = length };
 
-    private static EntryChain Chain() => new(A.Chain(), A.Assessment(), A.Reading(1), 6000, null, A.In(40), A.Time());
+    private static EntryChain Chain() => new()
+    {
+        Row = A.Chain(),
+        Assessment = A.Assessment(),
+        Last = A.Reading(1),
+        LastCounterH = 6000,
+        Corrects = null,
+        EarlyDate = A.In(40),
+        Time = A.Time(),
+    };
 }

@@ -8,7 +8,7 @@ namespace WearWatch.Dashboard.Api.Wire;
 /// <summary>A chain as the register has it: its name and the fields of <see cref="ChainColumns"/>.</summary>
 internal sealed record ChainCardJson
 {
-    public string Chain => Card.Name;
+    public required string Chain { get; init; }
 
     [JsonIgnore]
     public ChainCard Card { get; init; } = null!;
