@@ -73,7 +73,9 @@ internal static class ChainsApi
     private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        return await db.FindAsync(chain, ct) is { } row ? Results.Ok(new ChainCardJson { Chain = row.Name, Card = row.ToCard() }) : Unknown(chain);
+        return await db.FindAsync(chain, ct) is { } row
+            ? Results.Ok(new ChainCardJson { Chain = row.Name, Card = row.ToCard() })
+            : Unknown(chain);
     }
 
     private static async Task<IResult> ForecastAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)

@@ -42,12 +42,22 @@ public static class LiftingCriteria
         }
     }
 
-    private static LiftingCriterion Of(string[] cells) => new(
-        cells[0], Word<CriterionFamily>(cells[1]), cells[2], cells[3],
-        cells[4].Length > 0 ? double.Parse(cells[4], CultureInfo.InvariantCulture) : null, cells[5],
-        Word<CriterionAction>(cells[6]), cells[7].Split(' '),
-        [.. cells[8].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture))],
-        Word<CriterionCertainty>(cells[9]));
+    private static LiftingCriterion Of(string[] cells) => new()
+    {
+        Id = cells[0],
+        Family = Word<CriterionFamily>(cells[1]),
+        Part = cells[2],
+        Words = cells[3],
+        Value = cells[4].Length > 0 ? double.Parse(cells[4], CultureInfo.InvariantCulture) : null,
+        Unit = cells[5],
+        Action = Word<CriterionAction>(cells[6]),
+        Regions = cells[7].Split(' '),
+        Source =
+        [
+            .. cells[8].Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture)),
+        ],
+        Certainty = Word<CriterionCertainty>(cells[9]),
+    };
 
     private static T Word<T>(string word)
         where T : struct, Enum => Enum.Parse<T>(word.Replace("_", "", StringComparison.Ordinal), ignoreCase: true);
