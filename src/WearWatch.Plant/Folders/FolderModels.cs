@@ -30,16 +30,13 @@ public sealed class FolderModels
         var group = chains.Select((chain, i) => (chain.Card.Name, Group: i % Groups)).ToDictionary(c => c.Name, c => c.Group);
         var lives = chains.ToDictionary(
             c => c.Card.Name, c => FleetModels.Lives(c.Card, c.Readings, c.Events, ProductionCalendar.AlwaysRunning).ToList());
-        var models = new FleetModel?[Groups];
-        var done = 0;
-        await Parallel.ForAsync(0, Groups, ct, (g, _) =>
+        return new FolderModels(group, await InParallel.MakeAsync([.. Enumerable.Range(0, Groups)], Train, progress, ct));
+
+        FleetModel? Train(int asked)
         {
-            var others = chains.Where(c => group[c.Card.Name] != g).SelectMany(c => lives[c.Card.Name]).ToList();
-            models[g] = (FleetTraining.Train(others, FleetModels.Seed) as FleetTrainingOutcome.Trained)?.Model;
-            progress.Report(Interlocked.Increment(ref done) / (double)Groups);
-            return ValueTask.CompletedTask;
-        });
-        return new FolderModels(group, models);
+            var others = chains.Where(c => group[c.Card.Name] != asked).SelectMany(c => lives[c.Card.Name]).ToList();
+            return (FleetTraining.Train(others, FleetModels.Seed) as FleetTrainingOutcome.Trained)?.Model;
+        }
     }
 
     /// <summary>What is believed of a chain before its first reading.</summary>

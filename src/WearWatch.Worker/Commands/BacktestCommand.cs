@@ -39,12 +39,8 @@ internal static class BacktestCommand
         var folder = FleetFolder.Read(directory.FullName, TimeProvider.System.GetUtcNow());
         var questions = Question.Read(questionFile.FullName, folder, out var remarks);
         screen.Write([.. folder.Remarks, .. remarks]);
-        var models =
-            await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
-        var constants = await screen.WithProgressAsync(
-            "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
-        var answers =
-            await screen.WithProgressAsync("Answering", p => FolderBacktest.AnswerAsync(questions, models, constants, p, ct));
+        var forecasts = await Shared.LearnAsync(folder, screen, ct);
+        var answers = await screen.WithProgressAsync("Answering", p => forecasts.AnswerAsync(questions, p, ct));
         using (var writer = CsvWriter.Create(to.Create(), new CsvWriterOptions { NewLine = "\n" }))
         {
             writer.WriteRecord(Header);

@@ -26,12 +26,8 @@ internal static class ForecastCommand
     {
         var folder = FleetFolder.Read(directory.FullName, TimeProvider.System.GetUtcNow());
         screen.Write(folder.Remarks);
-        var models =
-            await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
-        var constants = await screen.WithProgressAsync(
-            "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
-        var made = await screen.WithProgressAsync(
-            "Forecasting", p => FolderForecast.MakeAsync(folder.Chains, models, constants, p, ct));
+        var forecasts = await Shared.LearnAsync(folder, screen, ct);
+        var made = await screen.WithProgressAsync("Forecasting", p => forecasts.MakeAsync(folder.Chains, p, ct));
         using (var writer = CsvWriter.Create(to.Create(), new CsvWriterOptions { NewLine = "\n" }))
         {
             writer.WriteRecord(Header);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
+using WearWatch.Plant.Folders;
 
 namespace WearWatch.Worker.Commands;
 
@@ -23,6 +24,16 @@ internal static class Shared
     {
         Description = description,
     }.AcceptExistingOnly();
+
+    /// <summary>Learns what a folder's chains teach, with its progress on the screen.</summary>
+    public static async Task<FolderForecasts> LearnAsync(FleetFolder folder, Screen screen, CancellationToken ct)
+    {
+        var models =
+            await screen.WithProgressAsync("Learning from the fleet", p => FolderModels.TrainAsync(folder.Chains, p, ct));
+        var constants = await screen.WithProgressAsync(
+            "Learning from chains that have run out", p => FolderConstants.CalibrateAsync(folder.Chains, models, p, ct));
+        return new FolderForecasts(models, constants);
+    }
 
     /// <summary>A host on a data folder, not started.</summary>
     public static IHost Host(DirectoryInfo data, LogLevel least = LogLevel.Warning)
