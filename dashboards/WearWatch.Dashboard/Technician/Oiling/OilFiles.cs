@@ -3,14 +3,12 @@ using WearWatch.Plant.Oiling;
 
 namespace WearWatch.Dashboard.Technician.Oiling;
 
-/// <summary>Puts the pages of oiling into the dashboard.</summary>
-public static class OilServices
+/// <summary>The files of the pages of oiling.</summary>
+public static class OilFiles
 {
     private static readonly string[] UsedHeader = ["month", "grade", "oilings", "amount_ml", "oilings_without_amount"];
 
-    public static IServiceCollection AddOilServices(this IServiceCollection services) =>
-        services.AddSingleton<DueQuery>().AddSingleton<AdviceQuery>();
-
+    /// <summary>Maps them.</summary>
     public static IEndpointRouteBuilder MapOilFiles(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/oil/used.csv", async (OilConsumption consumption, CancellationToken ct) => CsvExport.File(
