@@ -81,14 +81,16 @@ public sealed class PlanTests(Screen screen)
         Assert.Empty(desk.Complaints);
     }
 
-    private static async Task ProposeAsync(IPage page)
+    /// <summary>Proposes a plan and waits for it.</summary>
+    internal static async Task ProposeAsync(IPage page)
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Propose a plan" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Nothing is kept until you keep it."))
             .ToBeVisibleAsync(new() { Timeout = 60_000 });
     }
 
-    private static async Task<DashboardHost> MillAsync()
+    /// <summary>A mill with four chains that come due; those named hold a load and are out of use in so many days.</summary>
+    internal static async Task<DashboardHost> MillAsync(params (string Chain, double Days)[] loads)
     {
         var host = new DashboardHost();
         host.UseKestrel(0);
@@ -99,7 +101,7 @@ public sealed class PlanTests(Screen screen)
             [.. new[] { ("D-1", "Debarking"), ("D-2", "Debarking"), ("P-1", "Press"), ("P-2", "Press") }.Select(c => new ChainRow
         {
             Name = c.Item1, Line = c.Item2, Position = "drive", ChainType = "16B-1", PitchMm = 25.4, Pitches = 81,
-            SprocketTeeth = [17, 57],
+            SprocketTeeth = [17, 57], Lifts = loads.Any(load => load.Chain == c.Item1),
         })];
         db.Chains.AddRange(chains);
         await db.SaveChangesAsync();
@@ -123,6 +125,8 @@ public sealed class PlanTests(Screen screen)
             MiddleDate = now.AddHours(600 + 400 * i),
             LateDate = now.AddHours(1.45 * (600 + 400 * i)),
             Condition = Condition.PlanASwap,
+            OutOfUseBy = loads.Where(load => load.Chain == c.Name).Select(load => (DateTimeOffset?)now.AddDays(load.Days))
+                .SingleOrDefault(),
         }));
         await db.SaveChangesAsync();
         return host;

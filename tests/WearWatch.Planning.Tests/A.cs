@@ -28,7 +28,7 @@ internal static class A
     public static SwapTask Swap(
         string chain = "C1", string line = "L1", double median = 1000, double spread = 0.3, double hours = 2, int people = 1,
         double price = 300, double sprockets = 150, string group = "", IReadOnlyList<PartNeed>? needs = null,
-        WearForecast? forecast = null) => new()
+        WearForecast? forecast = null, double? outOfUseByDay = null) => new()
         {
             Chain = chain,
             Line = line,
@@ -41,6 +41,7 @@ internal static class A
             SprocketPrice = sprockets,
             ParallelGroup = group,
             Needs = needs ?? [],
+            OutOfUseBy = outOfUseByDay is { } day ? Monday.AddDays(day) : null,
         };
 
     /// <summary>A shutdown so many days after the Monday on which every plan here is made.</summary>

@@ -19,7 +19,10 @@ public sealed record JobCard
     public required IReadOnlyList<string> Steps { get; init; }
 
     /// <summary>What the fitter writes down after.</summary>
-    public static IReadOnlyList<string> ToWrite { get; } =
+    public required IReadOnlyList<string> ToWrite { get; init; }
+
+    /// <summary>What is written down of a chain that holds no load.</summary>
+    public static IReadOnlyList<string> UsuallyToWrite { get; } =
     [
         "Done on, by", "Hour counter", "Lot of the new chain", "Pitches measured over", "Length of the new chain, mm",
         "Sprockets: kept or new", "Remarks",

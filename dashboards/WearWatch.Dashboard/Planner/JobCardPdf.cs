@@ -18,6 +18,6 @@ public static class JobCardPdf
         sheet.Heading("Steps");
         for (var i = 0; i < card.Steps.Count; i++) sheet.Paragraph($"{i + 1}.  {card.Steps[i]}");
         sheet.Heading("Write down");
-        foreach (var name in JobCard.ToWrite) sheet.Row(name, "", RoomToWrite);
+        foreach (var name in card.ToWrite) sheet.Row(name, "", RoomToWrite);
     });
 }

@@ -67,6 +67,12 @@ public sealed record PlanGridView(IReadOnlyList<DateOnly> Days, string End, IRea
             Parts = parts.Of(placement),
             LaterCosts = waiting.TryGetValue(placement.Chain, out var change) ? change : null,
             HasNote = place.Note.Length > 0,
+            OutOfUse = OutOfUseOf(draft, placement),
         };
     }
+
+    private static string? OutOfUseOf(PlanDraft draft, Placement placement) =>
+        placement.OutOfUseFrom is { } from ? HardDateWords.OutOfUse(from, draft.Picture.Time)
+        : draft.Board.OutOfUseBy(placement.Chain) is { } by ? "out of use by " + PlanWords.BriefDate(by, draft.Picture.Time)
+        : null;
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Planning.Plans;
 using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Planner;
@@ -9,18 +10,31 @@ namespace WearWatch.Dashboard.Planner;
 /// <param name="Rows">The rows; a cell is a text, a whole or broken number, a date, or null.</param>
 public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnlyList<IReadOnlyList<object?>> Rows)
 {
-    /// <summary>The swaps of a plan.</summary>
+    /// <summary>
+    /// The swaps of a plan: first the chains that are out of use, then the others; last those that hold a load and are not
+    /// planned.
+    /// </summary>
     public static PlanTable Swaps(KeptPlanView view) => new(
         "swaps", ["chain", "line", "position", "chain_type", "pitches", "shutdown_start", "shutdown_end", "limit_early",
-            "limit_late", "probability_past_limit", "placing", "note"],
-        [.. view.Plan.Placements.Select(p =>
-        {
-            var (face, swap) = (view.Picture.Faces[p.Chain], view.Picture.Swaps.GetValueOrDefault(p.Chain));
-            return (IReadOnlyList<object?>)[
-                p.Chain, face.Row.Line, face.Row.Position, face.Row.ChainType, face.Row.Pitches, p.Window?.Start, p.Window?.End,
-                    face.Early, face.Late,
-                Math.Round(p.Own.ProbabilityPast, 3), swap?.Placing.ToString() ?? "", swap?.Note ?? ""];
-        })]);
+            "limit_late", "probability_past_limit", "placing", "note", "out_of_use_by", "out_of_use_from", "holds_load"],
+        [
+            .. view.Plan.Placements.OrderBy(p => p.OutOfUseFrom is null).Select(p => SwapOf(view, p)),
+            .. view.Picture.Input.LoadWarnings.Where(load => !view.Picture.Faces.ContainsKey(load.Chain)).Select(load =>
+                (IReadOnlyList<object?>)[load.Chain, load.Line, "", "", null, null, null, null, null, null, "", "",
+                    load.OutOfUseBy, null, SaidOf(view, load.Chain)]),
+        ]);
+
+    private static IReadOnlyList<object?> SwapOf(KeptPlanView view, Placement placement)
+    {
+        var (chain, window) = (placement.Chain, placement.Window);
+        var (face, swap) = (view.Picture.Faces[chain], view.Picture.Swaps.GetValueOrDefault(chain));
+        return [chain, face.Row.Line, face.Row.Position, face.Row.ChainType, face.Row.Pitches, window?.Start, window?.End,
+            face.Early, face.Late, Math.Round(placement.Own.ProbabilityPast, 3), swap?.Placing.ToString() ?? "", swap?.Note ?? "",
+            view.Picture.Input.Tasks.Single(t => t.Chain == chain).OutOfUseBy, placement.OutOfUseFrom, SaidOf(view, chain)];
+    }
+
+    private static string SaidOf(KeptPlanView view, string chain) =>
+        string.Join(" ", view.Plan.Remarks.Where(r => r.IsOfLoad && r.Subject == chain).Select(r => r.Why));
 
     /// <summary>The orders of a plan, a row for each part and month.</summary>
     public static PlanTable Orders(KeptPlanView view) => new(

@@ -59,6 +59,9 @@ public static class PlanWords
 
     public static string Of(PlanRemarkKind kind) => kind switch
     {
+        PlanRemarkKind.OutOfUse => "Out of use",
+        PlanRemarkKind.CannotBeJudged => "Cannot be judged",
+        PlanRemarkKind.HardDateUnsure => "Holds a load: swap not sure",
         PlanRemarkKind.ChainLeft => "Left on",
         PlanRemarkKind.CrewOverloaded => "Crew overloaded",
         PlanRemarkKind.PartShort => "Part short",

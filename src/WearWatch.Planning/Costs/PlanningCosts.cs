@@ -59,6 +59,13 @@ public sealed record PlanningCosts
     /// <summary>What a chain that fails while the line runs costs.</summary>
     public double BreakdownOf(string line) => BreakdownHours * StoppedPerHour(line) + BreakdownExtra;
 
+    /// <summary>What it costs that a chain that holds a load is out of use from its hard date.</summary>
+    /// <remarks>
+    /// Counted as a breakdown that is sure: its line stands without a plan until the chain is renewed. The amount is an
+    /// assumption as that of the breakdown is; no proposal weighs it against a shutdown that fits.
+    /// </remarks>
+    public double OutOfUseOf(string line) => BreakdownOf(line);
+
     private static double NotNegative(double value) => value is >= 0 and <= 1e12
         ? value
         : throw new ArgumentOutOfRangeException(nameof(value), value, "A cost or a number of hours is not negative.");

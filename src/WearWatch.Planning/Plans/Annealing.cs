@@ -72,7 +72,8 @@ internal sealed class Annealing
         }
     }
 
-    private int AnyPlaceOf(int u) => dice.Next(plan.Worthwhile[u].Length + 1) is var i && i < plan.Worthwhile[u].Length
+    private int AnyPlaceOf(int u) => dice.Next(plan.Worthwhile[u].Length + (plan.MayWait(u) ? 1 : 0)) is var i
+        && i < plan.Worthwhile[u].Length
         ? plan.Worthwhile[u][i]
         : PlanCase.Later;
 
@@ -81,7 +82,7 @@ internal sealed class Annealing
     {
         var mates = matesOf[u];
         if (mates.Length > 0 && placing[mates[dice.Next(mates.Length)]] is var place
-            && (place == PlanCase.Later || plan.Worthwhile[u].Contains(place)))
+            && (place == PlanCase.Later ? plan.MayWait(u) : plan.Worthwhile[u].Contains(place)))
             Move(u, place);
     }
 
@@ -95,7 +96,7 @@ internal sealed class Annealing
 
     private int? SameDate(int u, int place)
     {
-        if (place == PlanCase.Later) return PlanCase.Later;
+        if (place == PlanCase.Later) return plan.MayWait(u) ? PlanCase.Later : null;
         foreach (var w in plan.Worthwhile[u])
         {
             if (plan.Windows[w].Start == plan.Windows[place].Start) return w;
@@ -110,7 +111,7 @@ internal sealed class Annealing
         var to = AnyPlaceOf(u);
         foreach (var other in placing.UnitsIn(placing[u]).ToArray())
         {
-            if (plan.Fixed[other] is null) Move(other, to);
+            if (plan.Fixed[other] is null && plan.MayStand(other, to)) Move(other, to);
         }
     }
 

@@ -3,7 +3,8 @@ namespace WearWatch.Planning.Plans;
 /// <summary>The plan that a careful person makes without a computer: the chain that is due first is placed first.</summary>
 /// <remarks>
 /// Each chain goes into the last window before its early date (5 %) that still has crew hours; else into the first one after it
-/// that has; else it is left over. It is what the planner is compared with, and where its search starts.
+/// that has; else it is left over. Where a hard date forbids that, it goes in beyond the crew's hours. It is what the planner is
+/// compared with, and where its search starts.
 /// </remarks>
 internal static class EarliestDueDate
 {
@@ -30,8 +31,10 @@ internal static class EarliestDueDate
     private static int Choose(PlanCase plan, int u, Func<int, bool> hasHours)
     {
         var due = DueHours(plan, u);
-        if (due > plan.HoursAfter) return PlanCase.Later;
-        var fitting = plan.WindowsOf[u].Where(hasHours).ToArray();
+        if (due > plan.HoursAfter && plan.MayWait(u)) return PlanCase.Later;
+        var open = plan.WindowsOf[u].Where(w => plan.MayStand(u, w)).ToArray();
+        var fitting = open.Where(hasHours).ToArray();
+        if (fitting.Length == 0 && !plan.MayWait(u)) fitting = open;
         var before = fitting.Where(w => plan.HoursAt[w] <= due).ToArray();
         return before.Length > 0 ? before[^1] : fitting.Length > 0 ? fitting[0] : PlanCase.Later;
     }

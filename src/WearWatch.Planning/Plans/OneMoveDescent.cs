@@ -24,7 +24,7 @@ internal static class OneMoveDescent
     {
         var start = placing[u];
         var (best, bestCost) = (start, placing.Total - Rounding);
-        foreach (var place in plan.WindowsOf[u].Append(PlanCase.Later))
+        foreach (var place in plan.WindowsOf[u].Append(PlanCase.Later).Where(p => plan.MayStand(u, p)))
         {
             placing.Move(u, place);
             if (placing.Total < bestCost) (best, bestCost) = (place, placing.Total);

@@ -17,14 +17,21 @@ public static class OrderList
         var spare = record ?? new Spare { Part = part };
         var quantityOf = input.Tasks.ToDictionary(t => t.Chain, t => t.Needs.Where(n => n.Part == part).Sum(n => n.Quantity));
         var planned = plan.Placements
-            .Where(p => p.Window is not null && quantityOf.GetValueOrDefault(p.Chain) > 0)
-            .Select(p => (At: p.Window!.Start, Quantity: quantityOf[p.Chain]))
+            .Where(p => quantityOf.GetValueOrDefault(p.Chain) > 0)
+            .SelectMany(p => NeededAt(p, input.Now) is { } at ? [(At: at, Quantity: quantityOf[p.Chain])] : Nothing)
             .OrderBy(p => p.At).ToArray();
         var (missing, neededBy) = Missing(spare, planned);
         return new PartOrder(
             spare, record is not null, MonthsOf(input, spare, planned, quantityOf), spare.InPacks(missing), neededBy,
             neededBy - spare.LeadTime);
     }
+
+    private static (DateTimeOffset At, int Quantity)[] Nothing { get; } = [];
+
+    /// <summary>Parts are needed for a swap at its shutdown, and at once for a chain that is out of use without one.</summary>
+    private static DateTimeOffset? NeededAt(Placement placement, DateTimeOffset now) => placement.Window is { } window
+        ? window.Start
+        : placement.OutOfUseFrom is { } from ? (from > now ? from : now) : null;
 
     private static (int Missing, DateTimeOffset? First) Missing(Spare spare, (DateTimeOffset At, int Quantity)[] planned)
     {

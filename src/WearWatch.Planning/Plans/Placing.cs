@@ -28,7 +28,7 @@ internal sealed class Placing
 
         ledgers = [.. plan.Supplies.Select(s => new PartLedger(plan, s))];
         ledgersOf = [.. plan.Units.Select(u => ledgers.Where(l => u.Needs.ContainsKey(l.Part)).ToArray())];
-        Total = Enumerable.Range(0, places.Length).Sum(u => LaterCost(u));
+        Total = Enumerable.Range(0, places.Length).Sum(u => plan.TotalOf(u, PlanCase.Later));
         for (var u = 0; u < places.Length; u++) Move(u, start[u]);
     }
 
@@ -50,7 +50,7 @@ internal sealed class Placing
         if (from != PlanCase.Later) Take(u, from, -1);
         if (place != PlanCase.Later) Take(u, place, 1);
         places[u] = place;
-        Total += CostAround(u, from, place) - before + OwnCost(u, place) - OwnCost(u, from);
+        Total += CostAround(u, from, place) - before + plan.TotalOf(u, place) - plan.TotalOf(u, from);
     }
 
     private void Take(int u, int w, int sign)
@@ -83,8 +83,4 @@ internal sealed class Placing
     private double TurnCost(int w) => w == PlanCase.Later
         ? 0
         : plan.Input.Costs.OvertimePerHour * Math.Max(0, crewHours[turnOf[w]] - plan.Turns[turnOf[w]].Hours);
-
-    private double OwnCost(int u, int place) => place == PlanCase.Later ? LaterCost(u) : plan.OwnTotal[u][place];
-
-    private double LaterCost(int u) => plan.LaterTotal[u];
 }

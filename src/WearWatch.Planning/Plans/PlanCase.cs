@@ -22,12 +22,16 @@ internal sealed class PlanCase
         Windows = [.. input.Windows
             .Where(w => w.Start >= input.Now && w.Start < input.HorizonEnd)
             .OrderBy(w => w.Start).ThenBy(w => w.Id, StringComparer.Ordinal)];
+        WindowHours = [.. Windows.Select(w => w.Length.TotalHours)];
         HoursAt = HoursAheadOf(input, Windows);
         HoursAfter = input.Calendar.Between(input.Now, input.HorizonEnd + input.Costs.NextChance).Hours;
-        WindowsOf = [.. Units.Select(u => Enumerable.Range(0, Windows.Length).Where(w => Windows[w].Line == u.Line).ToArray())];
+        WindowsOf = [.. Units.Select(u =>
+            Enumerable.Range(0, Windows.Length).Where(w => Windows[w].Line == u.Line && HardDate.Keeps(u, Windows[w]))
+                .ToArray())];
+        OutOfUseFrom = [.. Units.Select(u => HardDate.OutOfUseFrom(u, input))];
         Own = [.. Units.Select((u, i) =>
             WindowsOf[i].ToDictionary(w => w, w => Sum(u, t => OwnCost.Of(t, HoursAt[w], input.Costs))))];
-        OwnLater = [.. Units.Select(u => Sum(u, t => OwnCost.After(t, HoursAfter, input.Costs)))];
+        OwnLater = [.. Units.Select((u, i) => Sum(u, t => OwnCost.After(t, HoursInUse(i), input.Costs)))];
         Turns = [.. Windows.Select((w, i) => (Window: w, Index: i)).GroupBy(x => x.Window.CrewTurn)
             .Select(g => new CrewTurn(g.Key, [.. g.Select(x => x.Index)], g.Max(x => x.Window.CrewHours)))];
         Supplies = [.. Units.SelectMany(u => u.Needs.Keys).Distinct()
@@ -35,9 +39,11 @@ internal sealed class PlanCase
             .SelectMany(p => input.Spares.Where(s => s.Part == p).Take(1)).Select(s => new PartSupply(s, input.Now))];
         Fixed = [.. Units.Select(KeptPlaceOf)];
         OwnTotal = [.. Own.Select(places => places.ToDictionary(p => p.Key, p => p.Value.Total)).Select(AsArray)];
-        LaterTotal = [.. Units.Select((u, i) => OwnLater[i].Total + input.Costs.StopOf(u.Line))];
-        Worthwhile = [.. WindowsOf.Select((windows, u) => windows.Where(w => OwnTotal[u][w] < LaterTotal[u]).ToArray())];
-        WindowHours = [.. Windows.Select(w => w.Length.TotalHours)];
+        OutOfUseCost = [.. Units.Select((u, i) => OutOfUseFrom[i] is null ? 0 : input.Costs.OutOfUseOf(u.Line))];
+        LaterTotal = [.. Units.Select((u, i) => OwnLater[i].Total + input.Costs.StopOf(u.Line) + OutOfUseCost[i])];
+        Worthwhile = [.. WindowsOf.Select((windows, u) => windows
+            .Where(w => OutOfUseFrom[u] is null ? OwnTotal[u][w] < LaterTotal[u] : HardDate.Lacks(this, u, w) is null)
+            .ToArray())];
         StoppedPerHour = [.. Windows.Select(w => input.Costs.StoppedPerHour(w.Line))];
         StopCost = [.. Windows.Select(w => input.Costs.StopOf(w.Line))];
     }
@@ -54,8 +60,11 @@ internal sealed class PlanCase
     /// <summary>Running hours from now until the next chance after the horizon.</summary>
     public double HoursAfter { get; }
 
-    /// <summary>The windows of each unit's line.</summary>
+    /// <summary>The windows of each unit's line that begin by its hard date, if it has one.</summary>
     public int[][] WindowsOf { get; }
+
+    /// <summary>From when a unit without a window is out of use; null where it runs until its next chance.</summary>
+    public DateTimeOffset?[] OutOfUseFrom { get; }
 
     public Dictionary<int, OwnCost>[] Own { get; }
 
@@ -74,8 +83,12 @@ internal sealed class PlanCase
     /// <summary>What it costs to leave a unit until after the horizon: its own cost and a stop of its own.</summary>
     public double[] LaterTotal { get; }
 
+    /// <summary>What it costs that a unit left until then is out of use from its hard date.</summary>
+    public double[] OutOfUseCost { get; }
+
     /// <summary>
-    /// The windows of each unit in which it costs less by itself than later; no other can be in a cheapest plan.
+    /// The windows of each unit in which it costs less by itself than later; no other can be in a cheapest plan. For a unit
+    /// that would be out of use by then, the windows that lack nothing for its swap.
     /// </summary>
     public int[][] Worthwhile { get; }
 
@@ -85,9 +98,29 @@ internal sealed class PlanCase
 
     public double[] StopCost { get; }
 
+    /// <summary>Whether a proposal may leave a unit without a window: not when it were out of use although one fits.</summary>
+    public bool MayWait(int unit) => OutOfUseFrom[unit] is null || Worthwhile[unit].Length == 0;
+
+    /// <summary>Whether a proposal may put a unit into a place of its line.</summary>
+    public bool MayStand(int unit, int place) => place == Later
+        ? MayWait(unit)
+        : OutOfUseFrom[unit] is null || Worthwhile[unit].Contains(place);
+
+    /// <summary>The places from which a proposal chooses for a unit.</summary>
+    public IEnumerable<int> ChoicesOf(int unit) => Fixed[unit] is { } kept ? [kept]
+        : MayWait(unit) ? Worthwhile[unit].Append(Later)
+        : Worthwhile[unit];
+
     public OwnCost OwnOf(int unit, int place) => place == Later ? OwnLater[unit] : Own[unit][place];
 
+    /// <summary>What a unit costs in a place by itself, with the stop of its own that it needs after the horizon.</summary>
+    public double TotalOf(int unit, int place) => place == Later ? LaterTotal[unit] : OwnTotal[unit][place];
+
     private static OwnCost Sum(SwapUnit unit, Func<SwapTask, OwnCost> cost) => unit.Tasks.Select(cost).Aggregate(OwnCost.Add);
+
+    /// <summary>Running hours for which a unit without a window is left on.</summary>
+    public double HoursInUse(int unit) =>
+        OutOfUseFrom[unit] is { } from ? Input.Calendar.Between(Input.Now, from).Hours : HoursAfter;
 
     private double[] AsArray(Dictionary<int, double> costs)
     {

@@ -15,6 +15,11 @@ public readonly record struct PlanCost
     /// <summary>Stops of a line; those after the horizon count one for each swap left over.</summary>
     public double Stops { get; init; }
 
+    /// <summary>
+    /// Lines that stand because a chain that holds a load is out of use from its hard date, each counted as a sure breakdown.
+    /// </summary>
+    public double OutOfUse { get; init; }
+
     /// <summary>Shutdowns that take longer than planned, since a swap in them does.</summary>
     public double Overruns { get; init; }
 
@@ -28,5 +33,5 @@ public readonly record struct PlanCost
     public double ExpectedBreakdowns { get; init; }
 
     /// <summary>All of it.</summary>
-    public double Total => UnusedLife + PastLimit + Breakdowns + Stops + Overruns + Overtime + Express;
+    public double Total => UnusedLife + PastLimit + Breakdowns + Stops + OutOfUse + Overruns + Overtime + Express;
 }

@@ -11,7 +11,7 @@ internal static class PlanCosting
         var used = new bool[plan.Windows.Length];
         var overrun = new double[plan.Windows.Length];
         var crew = new double[plan.Windows.Length];
-        double unused = 0, past = 0, breakdowns = 0, stops = 0, failures = 0;
+        double unused = 0, past = 0, breakdowns = 0, stops = 0, outOfUse = 0, failures = 0;
         for (var u = 0; u < placing.Length; u++)
         {
             var (unit, place) = (plan.Units[u], placing[u]);
@@ -20,7 +20,7 @@ internal static class PlanCosting
             failures += Share(own.Breakdown, costs.BreakdownOf(unit.Line));
             if (place == PlanCase.Later)
             {
-                stops += costs.StopOf(unit.Line);
+                (stops, outOfUse) = (stops + costs.StopOf(unit.Line), outOfUse + plan.OutOfUseCost[u]);
                 continue;
             }
 
@@ -36,6 +36,7 @@ internal static class PlanCosting
             PastLimit = past,
             Breakdowns = breakdowns,
             Stops = stops,
+            OutOfUse = outOfUse,
             Overruns = plan.Windows.Select((w, i) => overrun[i] * costs.StoppedPerHour(w.Line)).Sum(),
             Overtime = costs.OvertimePerHour * plan.Turns.Sum(t => Math.Max(0, t.Windows.Sum(w => crew[w]) - t.Hours)),
             Express = ExpressCost(plan, placing),
@@ -59,6 +60,10 @@ internal static class PlanCosting
 
         return worst;
     }
+
+    /// <summary>The hours of work that a crew's turn is given.</summary>
+    public static double WorkIn(PlanCase plan, CrewTurn turn, int[] placing) =>
+        placing.Select((place, u) => turn.Windows.Contains(place) ? plan.Units[u].CrewHours : 0).Sum();
 
     public static int[] NeedByWindow(PlanCase plan, PartSupply supply, ReadOnlySpan<int> placing)
     {

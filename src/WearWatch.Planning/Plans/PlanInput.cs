@@ -18,6 +18,9 @@ public sealed record PlanInput
     /// <summary>The chains that may have to be swapped.</summary>
     public required IReadOnlyList<SwapTask> Tasks { get; init; }
 
+    /// <summary>What is to be said first, whatever is planned, of chains that hold a load.</summary>
+    public IReadOnlyList<LoadWarning> LoadWarnings { get; init; } = [];
+
     /// <summary>The planned shutdowns.</summary>
     public required IReadOnlyList<ShutdownWindow> Windows { get; init; }
 

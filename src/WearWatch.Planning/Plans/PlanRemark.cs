@@ -1,8 +1,17 @@
 namespace WearWatch.Planning.Plans;
 
-/// <summary>Where a plan hurts.</summary>
+/// <summary>Where a plan hurts. The kinds about chains that hold a load come first.</summary>
 public enum PlanRemarkKind
 {
+    /// <summary>A chain that holds a load has no shutdown before its hard date: it is out of use from there.</summary>
+    OutOfUse,
+
+    /// <summary>A chain that holds a load cannot be judged from its readings.</summary>
+    CannotBeJudged,
+
+    /// <summary>A chain that holds a load has a shutdown before its hard date that lacks something for its swap.</summary>
+    HardDateUnsure,
+
     /// <summary>A chain is left on although it may well pass its limit.</summary>
     ChainLeft,
 
@@ -27,4 +36,8 @@ public enum PlanRemarkKind
 /// <param name="Why">The reason in plain words.</param>
 /// <param name="WhatWouldHelp">What would help, in plain words.</param>
 public sealed record PlanRemark(
-    PlanRemarkKind Kind, string Subject, DateTimeOffset? At, double Amount, string Why, string WhatWouldHelp);
+    PlanRemarkKind Kind, string Subject, DateTimeOffset? At, double Amount, string Why, string WhatWouldHelp)
+{
+    /// <summary>Whether it is about a chain that holds a load: such remarks stand first, wherever a plan is told.</summary>
+    public bool IsOfLoad => Kind <= PlanRemarkKind.HardDateUnsure;
+}

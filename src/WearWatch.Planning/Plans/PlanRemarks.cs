@@ -9,12 +9,12 @@ internal static class PlanRemarks
     private const double WorthNaming = 0.2;
 
     public static IReadOnlyList<PlanRemark> Of(PlanCase plan, int[] placing) =>
-        [.. ChainsLeft(plan, placing), .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing),
-            .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
+        [.. HardDateRemarks.Of(plan, placing), .. ChainsLeft(plan, placing), .. CrewsOverloaded(plan, placing),
+            .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
 
     private static IEnumerable<PlanRemark> ChainsLeft(PlanCase plan, int[] placing) =>
         from u in Enumerable.Range(0, placing.Length)
-        where placing[u] == PlanCase.Later && plan.OwnLater[u].ProbabilityPast >= WorthNaming
+        where placing[u] == PlanCase.Later && plan.OutOfUseFrom[u] is null && plan.OwnLater[u].ProbabilityPast >= WorthNaming
         let unit = plan.Units[u]
         select new PlanRemark(
             PlanRemarkKind.ChainLeft, unit.Name, null, plan.OwnLater[u].ProbabilityPast,
@@ -56,7 +56,7 @@ internal static class PlanRemarks
 
     private static IEnumerable<PlanRemark> CrewsOverloaded(PlanCase plan, int[] placing) =>
         from turn in plan.Turns
-        let work = placing.Select((place, u) => turn.Windows.Contains(place) ? plan.Units[u].CrewHours : 0).Sum()
+        let work = PlanCosting.WorkIn(plan, turn, placing)
         where work > turn.Hours + 1e-9
         let start = plan.Windows[turn.Windows[0]].Start
         select new PlanRemark(
@@ -103,9 +103,14 @@ internal static class PlanRemarks
         from kept in plan.Input.Kept.OrderBy(k => k.Key, StringComparer.Ordinal)
         let u = Array.FindIndex(plan.Units, unit => unit.Tasks.Any(t => t.Chain == kept.Key))
         where u >= 0 && kept.Value is { } && plan.Fixed[u] is null
+        let late = plan.Input.Windows.FirstOrDefault(w => w.Id == kept.Value && !HardDate.Keeps(plan.Units[u], w))
         select new PlanRemark(
-            PlanRemarkKind.PlaceGone, kept.Key, null, 0, "The shutdown it was placed in is no longer planned for its line.",
-            "Place it again.");
+            PlanRemarkKind.PlaceGone, kept.Key, late?.Start, 0,
+            late is null
+                ? "The shutdown it was placed in is no longer planned for its line."
+                : Say($"It holds a load, and the shutdown it was placed in begins after {plan.Units[u].OutOfUseBy:yyyy-MM-dd}, ")
+                    + "when it must be out of use.",
+            late is null ? "Place it again." : "Place it in an earlier shutdown, or take it out of use.");
 
     private static double Positive(double value) => value > 0 ? value : 1;
 

@@ -29,7 +29,17 @@ public sealed class SwapCosting
     public IReadOnlyList<string> Together(string chain) => [.. plan.Units[unitOf[chain]].Tasks.Select(t => t.Chain)];
 
     /// <summary>
-    /// What it would change to move a chain, with those that go with it, to each window of its line and out of the horizon.
+    /// The moment after which a chain, or another of those that are swapped with it, must not be used; null without one.
+    /// </summary>
+    public DateTimeOffset? OutOfUseBy(string chain) => plan.Units[unitOf[chain]].OutOfUseBy;
+
+    /// <summary>Whether a chain that holds a load would be left past its hard date in a window.</summary>
+    public bool IsTooLate(string chain, string? windowId) =>
+        plan.Input.Windows.Any(w => w.Id == windowId && !HardDate.Keeps(plan.Units[unitOf[chain]], w));
+
+    /// <summary>
+    /// What it would change to move a chain, with those that go with it, to each window of its line before its hard
+    /// date, and out of the horizon.
     /// </summary>
     public IReadOnlyList<SwapMove> MovesOf(string chain, IReadOnlyDictionary<string, string?> placements)
     {
@@ -39,7 +49,8 @@ public sealed class SwapCosting
         {
             placing.Move(u, place);
             return new SwapMove(
-                place == PlanCase.Later ? null : plan.Windows[place], placing.Total - before, plan.OwnOf(u, place));
+                place == PlanCase.Later ? null : plan.Windows[place], placing.Total - before, plan.OwnOf(u, place),
+                place == PlanCase.Later ? plan.OutOfUseFrom[u] : null);
         })];
     }
 

@@ -10,9 +10,11 @@ namespace WearWatch.Planning.Plans;
 /// </summary>
 public static class SwapFeed
 {
-    /// <summary>The feed: one event for each swap, over its whole window.</summary>
+    /// <summary>
+    /// The feed: one event for each swap, over its whole window, and one on the day from which a chain is out of use.
+    /// </summary>
     /// <param name="line">The line, for the feed's name.</param>
-    /// <param name="placements">The planned swaps; those without a window are left out.</param>
+    /// <param name="placements">The planned swaps; those that wait until after the horizon are left out.</param>
     /// <param name="noteOf">What stands in an event's description, by the chain's name.</param>
     /// <param name="writtenAt">When the plan was made.</param>
     public static string Write(
@@ -24,6 +26,8 @@ public static class SwapFeed
         {
             if (placement.Window is { } window)
                 calendar.Events.Add(EventOf(placement.Chain, window, noteOf(placement.Chain), writtenAt));
+            else if (placement.OutOfUseFrom is { } from)
+                calendar.Events.Add(OutOfUse(placement.Chain, line, from, noteOf(placement.Chain), writtenAt));
         }
 
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
@@ -39,6 +43,18 @@ public static class SwapFeed
             End = Utc(window.End),
             Summary = $"Swap chain {chain}",
             Location = window.Line,
+            Description = note,
+        };
+
+    private static CalendarEvent OutOfUse(
+        string chain, string line, DateTimeOffset from, string note, DateTimeOffset writtenAt) => new()
+        {
+            Uid = $"out-of-use-{Uri.EscapeDataString(chain)}@wearwatch",
+            DtStamp = Utc(writtenAt),
+            Start = Utc(from),
+            End = Utc(from.AddHours(1)),
+            Summary = $"Out of use from now on: chain {chain} holds a load, and no swap of it is planned",
+            Location = line,
             Description = note,
         };
 

@@ -64,9 +64,9 @@ internal sealed class SwapModel : IDisposable
     {
         var one = solver.MakeConstraint(1, 1);
         var list = new List<(int, Variable)>();
-        foreach (var w in plan.Fixed[u] is { } place ? [place] : plan.Worthwhile[u].Append(PlanCase.Later))
+        foreach (var w in plan.ChoicesOf(u))
         {
-            var x = Choice(w == PlanCase.Later ? plan.LaterTotal[u] : plan.OwnTotal[u][w]);
+            var x = Choice(plan.TotalOf(u, w));
             start[x] = w == startPlace ? 1 : 0;
             one.SetCoefficient(x, 1);
             if (w != PlanCase.Later) inWindow[w].Add((u, x));

@@ -24,13 +24,13 @@ public sealed record SwapPlan
     internal static SwapPlan Of(PlanCase plan, int[] placing) => new()
     {
         Placements = [.. plan.Units
-            .SelectMany((unit, u) => unit.Tasks.Select(task => PlacementOf(plan, task, placing[u])))
+            .SelectMany((unit, u) => unit.Tasks.Select(task => PlacementOf(plan, u, task, placing[u])))
             .OrderBy(p => p.Chain, StringComparer.Ordinal)],
         Cost = PlanCosting.Of(plan, placing),
         Remarks = PlanRemarks.Of(plan, placing),
     };
 
-    private static Placement PlacementOf(PlanCase plan, Swaps.SwapTask task, int place) => place == PlanCase.Later
-        ? new Placement(task.Chain, null, OwnCost.After(task, plan.HoursAfter, plan.Input.Costs))
+    private static Placement PlacementOf(PlanCase plan, int u, Swaps.SwapTask task, int place) => place == PlanCase.Later
+        ? new Placement(task.Chain, null, OwnCost.After(task, plan.HoursInUse(u), plan.Input.Costs), plan.OutOfUseFrom[u])
         : new Placement(task.Chain, plan.Windows[place], OwnCost.Of(task, plan.HoursAt[place], plan.Input.Costs));
 }

@@ -60,7 +60,7 @@ public static class SwapPlanner
 
     /// <summary>Each unit where it costs least by itself, as if stops, crews and parts were free: no plan costs less.</summary>
     private static double BoundOfEachAlone(PlanCase plan) =>
-        plan.Units.Select((_, u) => plan.Worthwhile[u].Select(w => plan.OwnTotal[u][w]).Append(plan.LaterTotal[u]).Min()).Sum();
+        plan.Units.Select((_, u) => plan.ChoicesOf(u).Min(place => plan.TotalOf(u, place))).Sum();
 
     /// <summary>A plan within the gap of the best one, or none when time was up, and what no plan costs less than.</summary>
     private static (int[]? Placing, double Bound) Prove(PlanCase plan, int[] start, PlannerEffort effort, CancellationToken stop)

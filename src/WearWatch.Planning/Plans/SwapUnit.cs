@@ -3,7 +3,9 @@ using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Planning.Plans;
 
-/// <summary>Chains that are swapped together: one chain, or the parallel strands of a drive.</summary>
+/// <summary>
+/// Chains that are swapped together: one chain, the parallel strands of a drive, or the set from which one load hangs.
+/// </summary>
 internal sealed class SwapUnit
 {
     public SwapUnit(IReadOnlyList<SwapTask> tasks)
@@ -13,6 +15,7 @@ internal sealed class SwapUnit
         Line = tasks[0].Line;
         Hours = tasks.Max(t => t.Hours);
         CrewHours = tasks.Sum(t => t.CrewHours);
+        OutOfUseBy = tasks.Min(t => t.OutOfUseBy);
         Needs = tasks.SelectMany(t => t.Needs).GroupBy(n => n.Part).ToDictionary(g => g.Key, g => g.Sum(n => n.Quantity));
     }
 
@@ -26,6 +29,9 @@ internal sealed class SwapUnit
     public double Hours { get; }
 
     public double CrewHours { get; }
+
+    /// <summary>The hard date of the first of them: one that must go takes its set along.</summary>
+    public DateTimeOffset? OutOfUseBy { get; }
 
     public IReadOnlyDictionary<Part, int> Needs { get; }
 }

@@ -41,6 +41,12 @@ public sealed record SwapTask
     /// <summary>Chains of one group run in parallel and are swapped together; empty for a chain on its own.</summary>
     public string ParallelGroup { get; init; } = "";
 
+    /// <summary>
+    /// The moment after which a chain that holds a load must not be used; no plan lets it run on. Null for a chain that holds no
+    /// load, and for one whose limit is not near.
+    /// </summary>
+    public DateTimeOffset? OutOfUseBy { get; init; }
+
     /// <summary>The crew hours that it takes.</summary>
     public double CrewHours => Hours * People;
 }

@@ -29,7 +29,7 @@ public sealed record KeptPlanView(PlanPicture Picture, SwapPlan Plan, IReadOnlyL
             Face = face,
             Placement = Plan.Placements.Single(p => p.Chain == chain),
             Task = task,
-            Cut = face.Row.Family.Cut(PlanQuery.PitchesOf(face.Row)),
+            Cut = face.Row.Family.CutFor(PlanQuery.PitchesOf(face.Row), face.Row.HoldsLoad),
             Together = [.. Picture.Input.Tasks.Where(t => t.Chain != chain && IsBeside(t, task)).Select(t => t.Chain)],
             Note = Picture.Swaps.GetValueOrDefault(chain)?.Note ?? "",
         };

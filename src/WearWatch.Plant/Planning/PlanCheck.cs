@@ -42,6 +42,7 @@ public static class PlanCheck
         var before = draft.PlaceOf(chain);
         if (swap.Shutdown is { } id && picture.Input.Windows.All(w => w.Id != id || w.Line != face.Row.Line))
             return (null, new("shutdown", $"No shutdown '{id}' of line {face.Row.Line} is planned within the horizon."));
+        if (draft.WhyTooLate(chain, swap.Shutdown) is { } late) return (null, new("shutdown", late));
         if (PlacingOf(swap.Placing) is not { } placing)
             return (null, new("placing", $"One of {string.Join(", ", Enum.GetValues<SwapPlacing>().Select(FileWords.Of))}."));
         if (before.Placing == SwapPlacing.Locked && placing == SwapPlacing.Locked && before.WindowId != swap.Shutdown)

@@ -20,6 +20,9 @@ public sealed record PlanCostJson
     /// <summary>Stops of a line.</summary>
     public required double Stops { get; init; }
 
+    /// <summary>Lines that stand because a chain that holds a load is out of use.</summary>
+    public required double OutOfUse { get; init; }
+
     /// <summary>Shutdowns that take longer than planned.</summary>
     public required double Overruns { get; init; }
 
@@ -40,6 +43,7 @@ public sealed record PlanCostJson
         PastLimit = Amount(cost.PastLimit),
         Breakdowns = Amount(cost.Breakdowns),
         Stops = Amount(cost.Stops),
+        OutOfUse = Amount(cost.OutOfUse),
         Overruns = Amount(cost.Overruns),
         Overtime = Amount(cost.Overtime),
         Express = Amount(cost.Express),

@@ -42,8 +42,8 @@ public sealed class PlanDesk(PlanQuery query, PlanKeeping keeping)
         draft.Place(places);
         if (draft.IsChanged && told.Revision != draft.Picture.Revision)
             return new PlanAnswer.Overtaken(draft.Picture.Revision);
-        return await keeping.KeepAsync(draft, by, ct) is { } changed
-            ? new PlanAnswer.Planned(await ShowAsync(ct), changed)
-            : new PlanAnswer.Overtaken((await query.AskAsync(ct)).Revision);
+        return await keeping.KeepAsync(draft, by, ct) is var answer && answer is PlanAnswer.Planned kept
+            ? kept with { Draft = await ShowAsync(ct) }
+            : answer;
     }
 }

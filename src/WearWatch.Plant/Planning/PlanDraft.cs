@@ -21,11 +21,15 @@ public sealed class PlanDraft
         Picture = picture;
         Board = new SwapCosting(picture.Input);
         var windows = picture.Input.Windows.Select(w => w.Id).ToHashSet();
+        TooLate = [.. picture.Swaps
+            .Where(s => Board.IsTooLate(s.Key, s.Value.WindowId) || s.Value.Start > Board.OutOfUseBy(s.Key))
+            .Select(s => s.Key).Order(StringComparer.Ordinal)];
         start = picture.Swaps
             .ToImmutableDictionary(s => s.Key, s => new DraftPlace(s.Value.WindowId, s.Value.Placing, s.Value.Note));
         Homeless = [.. start.Where(p => p.Value.WindowId is { } id && !windows.Contains(id)).Select(p => p.Key)
-            .Order(StringComparer.Ordinal)];
-        places = start.SetItems(Homeless.Select(c => KeyValuePair.Create(c, DraftPlace.Nowhere with { Note = start[c].Note })));
+            .Except(TooLate).Order(StringComparer.Ordinal)];
+        places = start.SetItems(Homeless.Concat(TooLate).Select(c =>
+            KeyValuePair.Create(c, DraftPlace.Nowhere with { Note = start[c].Note })));
         AsItIs = Plan = Board.Count(Windows);
         ByDueDate = SwapPlanner.ByEarliestDueDate(picture.Input);
     }
@@ -35,6 +39,11 @@ public sealed class PlanDraft
 
     /// <summary>Chains whose swap stood in a shutdown that is no longer planned; they have to be placed anew.</summary>
     public IReadOnlyList<string> Homeless { get; }
+
+    /// <summary>
+    /// Chains that hold a load and whose swap stood in a shutdown after their hard date; they have to be placed anew.
+    /// </summary>
+    public IReadOnlyList<string> TooLate { get; }
 
     /// <summary>Counts what places cost, under the circumstances that are supposed.</summary>
     public SwapCosting Board { get; private set; }
@@ -71,20 +80,32 @@ public sealed class PlanDraft
     private PlanInput ToPropose() =>
         Board.Input with { Kept = places.Where(p => p.Value.IsKept).ToDictionary(p => p.Key, p => p.Value.WindowId) };
 
-    /// <summary>Moves a swap by hand, and its parallel strands with it; a locked one stays.</summary>
-    public bool Move(string chain, string? windowId)
+    /// <summary>Moves a swap by hand, and those that go with it.</summary>
+    /// <returns>Why it stays where it is, in a sentence; null when it was moved.</returns>
+    public string? Move(string chain, string? windowId)
     {
         var together = Board.Together(chain);
-        if (together.Any(c => PlaceOf(c).Placing == SwapPlacing.Locked) || together.All(c => PlaceOf(c).WindowId == windowId))
-            return false;
+        if (together.Any(c => PlaceOf(c).Placing == SwapPlacing.Locked)) return $"{chain} stays: it is locked.";
+        if (together.All(c => PlaceOf(c).WindowId == windowId)) return $"{chain} is there already.";
+        if (WhyTooLate(chain, windowId) is { } late) return late;
         Change(p => p.SetItems(
             together.Select(c => KeyValuePair.Create(c, PlaceOf(c) with { WindowId = windowId, Placing = SwapPlacing.ByHand }))));
-        return true;
+        return null;
     }
 
-    /// <summary>Says how firmly a swap and its parallel strands stand.</summary>
-    public void Hold(string chain, SwapPlacing placing) =>
+    /// <summary>Says how firmly a swap and those that go with it stand.</summary>
+    /// <returns>Why that is refused, in a sentence; null when it is done.</returns>
+    public string? Hold(string chain, SwapPlacing placing)
+    {
+        if (WhyTooLate(chain, PlaceOf(chain).WindowId) is { } late) return late;
         Change(p => p.SetItems(Board.Together(chain).Select(c => KeyValuePair.Create(c, PlaceOf(c) with { Placing = placing }))));
+        return null;
+    }
+
+    /// <summary>Why a chain that holds a load cannot stand in a shutdown, and what to do; null when it can.</summary>
+    public string? WhyTooLate(string chain, string? windowId) => Board.IsTooLate(chain, windowId)
+        ? HardDateWords.TooLate(chain, Board.OutOfUseBy(chain)!.Value, Picture.Time)
+        : null;
 
     /// <summary>Writes a note on the decision.</summary>
     public void Annotate(string chain, string note) => Change(p => p.SetItem(chain, PlaceOf(chain) with { Note = note.Trim() }));
@@ -131,7 +152,9 @@ public sealed class PlanDraft
 
     private void Show(ImmutableDictionary<string, DraftPlace> now)
     {
-        places = now;
+        // What was moved while supposing need not keep the real dates.
+        places = WhatIf is not null ? now : now.SetItems(now.Where(p => Board.IsTooLate(p.Key, p.Value.WindowId))
+            .Select(p => KeyValuePair.Create(p.Key, DraftPlace.Nowhere with { Note = p.Value.Note })));
         Proposal = null;
         Plan = Board.Count(Windows);
     }

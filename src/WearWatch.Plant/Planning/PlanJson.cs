@@ -17,6 +17,9 @@ public sealed record PlanJson
     /// <summary>What is supposed; null for nothing.</summary>
     public required WhatIfJson? WhatIf { get; init; }
 
+    /// <summary>Where the plan does not hold, and what would help; first of chains that hold a load.</summary>
+    public required IReadOnlyList<PlanRemarkJson> Remarks { get; init; }
+
     /// <summary>What the amounts are in.</summary>
     public required string Money { get; init; }
 
@@ -35,11 +38,10 @@ public sealed record PlanJson
     /// <summary>The swaps by the chain's name; those without a shutdown wait for the time after the horizon.</summary>
     public required IReadOnlyList<PlannedSwapJson> Swaps { get; init; }
 
-    /// <summary>Chains whose shutdown is no longer planned, and which have to be placed anew.</summary>
+    /// <summary>
+    /// Chains whose shutdown is no longer planned, or begins after their hard date, and which have to be placed anew.
+    /// </summary>
     public required IReadOnlyList<string> ToPlaceAnew { get; init; }
-
-    /// <summary>Where the plan does not hold, and what would help.</summary>
-    public required IReadOnlyList<PlanRemarkJson> Remarks { get; init; }
 
     /// <summary>What must be ordered for it.</summary>
     public required IReadOnlyList<PlanOrderJson> Orders { get; init; }
@@ -57,14 +59,14 @@ public sealed record PlanJson
             HorizonEnd = input.HorizonEnd,
             Revision = draft.Picture.Revision,
             WhatIf = WhatIfJson.Of(draft.WhatIf),
+            Remarks = [.. draft.Plan.Remarks.Select(PlanRemarkJson.Of)],
             Money = input.Costs.Money,
             Cost = PlanCostJson.Of(draft.Plan.Cost),
             CostAsItIs = PlanCostJson.Amount(draft.AsItIs.Cost.Total),
             CostByDueDate = PlanCostJson.Amount(draft.ByDueDate.Cost.Total),
             CostAtLeast = draft.Proposal is { } proposal ? PlanCostJson.Amount(proposal.Bound) : null,
             Swaps = [.. draft.Plan.Placements.Select(p => PlannedSwapJson.Of(draft, p))],
-            ToPlaceAnew = draft.Homeless,
-            Remarks = [.. draft.Plan.Remarks.Select(PlanRemarkJson.Of)],
+            ToPlaceAnew = [.. draft.TooLate, .. draft.Homeless],
             Orders = [.. OrderList.For(input, draft.Plan).Where(o => o.Quantity > 0).Select(PlanOrderJson.Of)],
             Shutdowns =
                 [.. input.Windows.OrderBy(w => w.Start).ThenBy(w => w.Line, StringComparer.Ordinal).Select(ShutdownJson.Of)],

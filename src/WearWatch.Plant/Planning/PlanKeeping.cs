@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -13,9 +14,10 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
     /// Makes a draft the plan: each changed decision is a new row, and the one before keeps its place in the history.
     /// </summary>
     /// <returns>
-    /// How many decisions were changed; null, and nothing is kept, when somebody decided otherwise since the draft was begun.
+    /// The draft with how many decisions were changed. Nothing is kept when somebody decided otherwise since it was begun, or
+    /// when a chain that holds a load would stand past the hard date that it has by now.
     /// </returns>
-    public async Task<int?> KeepAsync(PlanDraft draft, string by, CancellationToken ct)
+    public async Task<PlanAnswer> KeepAsync(PlanDraft draft, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
@@ -46,12 +48,32 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
             });
         }
 
-        if (changed > 0 && await PlanQuery.RevisionAsync(db, ct) != draft.Picture.Revision) return null;
+        if (changed > 0 && await PlanQuery.RevisionAsync(db, ct) is var revision && revision != draft.Picture.Revision)
+            return new PlanAnswer.Overtaken(revision);
+        if (await TooLateAsync(db, draft, fresh, ct) is { Count: > 0 } late) return new PlanAnswer.Refused(late);
         await db.SaveChangesAsync(ct); // the old ones first: a chain has one planned swap at a time
         db.Swaps.AddRange(fresh);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
-        return changed;
+        return new PlanAnswer.Planned(draft, changed);
+    }
+
+    /// <summary>Refuses what stands past a hard date by the forecasts of now, which may be newer than the draft.</summary>
+    private static async Task<IReadOnlyList<Refusal>> TooLateAsync(
+        WearDb db, PlanDraft draft, IReadOnlyList<SwapRow> fresh, CancellationToken ct)
+    {
+        var startOf = fresh.Where(s => s.Start is not null).ToDictionary(s => s.ChainId, s => s.Start!.Value);
+        var ids = startOf.Keys.ToArray();
+        var loads = await HeldLoads.ReadAsync(db, draft.Picture.Time.Zone, ct);
+        var chains = await (from chain in db.Chains
+                            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
+                            where ids.Contains(chain.Id)
+                            orderby chain.Name
+                            select new { chain, forecast }).AsNoTracking().ToListAsync(ct);
+        return [.. from c in chains
+                   let date = loads.HardDateOf(c.chain, c.forecast)
+                   where startOf[c.chain.Id] > date
+                   select new Refusal("swaps", HardDateWords.TooLate(c.chain.Name, date!.Value, draft.Picture.Time))];
     }
 
     /// <summary>The planned swaps whose shutdown has begun, with their chains, for a person to say what became of them.</summary>

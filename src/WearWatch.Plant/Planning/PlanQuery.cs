@@ -44,27 +44,54 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             .ToDictionaryAsync(s => s.ChainId, ct);
         var terms = await db.SwapTerms.AsNoTracking().ToDictionaryAsync(t => t.ChainId, ct);
         var works = (await db.SwapWorks.AsNoTracking().ToListAsync(ct)).ToDictionary(w => w.Family, PlanRows.ToWork);
-        var horizonHours = calendar.Between(now, frame.HorizonEnd + frame.Costs.NextChance).Hours;
         var chains = await (from chain in db.Chains
-                            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
+                            join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId into known
+                            from forecast in known.DefaultIfEmpty()
+                            orderby chain.Name
                             select new { chain, forecast }).AsNoTracking().ToListAsync(ct);
-        var tasks = chains
-            .Select(c => (c.chain, c.forecast, Task: TaskOf(
-                c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
-                works.GetValueOrDefault(c.chain.Family) ?? c.chain.Family.UsualSwap, frame, costs)))
-            // A swap whose shutdown has begun waits for a word on what became of it, and one after the horizon is not looked at:
-            // neither is in a new plan.
-            .Where(t => planned.GetValueOrDefault(t.chain.Id)?.Start is not { } start || (start > now && start < end))
-            .Where(t => planned.ContainsKey(t.chain.Id) || t.Task.Left.ProbabilityPast(horizonHours) >= WorthPlanning)
-            .ToList();
+        var loads = await HeldLoads.ReadAsync(db, time.Zone, ct);
+        var groupOf = loads.GroupsOf(chains.Select(c => c.chain), terms);
+        var swaps = chains.Where(c => c.forecast is not null).Select(c => (c.chain, c.forecast, Task: TaskOf(
+            c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
+            works.GetValueOrDefault(c.chain.Family) ?? c.chain.Family.UsualSwap, frame, costs) with
+        {
+            ParallelGroup = groupOf[c.chain.Id],
+            OutOfUseBy = loads.HardDateOf(c.chain, c.forecast),
+        })).ToList();
+        var due = DueOf(frame, [.. swaps.Select(s => (s.chain.Id, s.Task))], planned, loads);
+        var tasks = swaps.Where(s => due.Contains(s.chain.Id)).ToList();
         return new PlanPicture
         {
-            Input = frame with { Tasks = [.. tasks.Select(t => t.Task)] },
+            Input = frame with
+            {
+                Tasks = [.. tasks.Select(t => t.Task)],
+                LoadWarnings = [.. chains
+                    .Select(c => loads.WarningOf(c.chain, c.forecast, planned.GetValueOrDefault(c.chain.Id), now))
+                    .OfType<LoadWarning>()],
+            },
             Faces = tasks.ToDictionary(t => t.chain.Name, t => FaceOf(t.chain, t.forecast)),
             Swaps = tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
             Revision = revision,
             Time = time,
         };
+    }
+
+    /// <summary>The ids of the chains whose swaps a plan places.</summary>
+    private static HashSet<int> DueOf(
+        PlanInput frame, (int Id, SwapTask Task)[] swaps, Dictionary<int, SwapRow> planned, HeldLoads loads)
+    {
+        var lastDate = frame.HorizonEnd + frame.Costs.NextChance;
+        var hours = frame.Calendar.Between(frame.Now, lastDate).Hours;
+        // A swap whose shutdown has begun waits for a word on what became of it, and one after the horizon is not looked at:
+        // neither is in a new plan, unless a hard date comes before.
+        var open = swaps.Where(s => planned.GetValueOrDefault(s.Id)?.Start is not { } start
+            || (start > frame.Now && (start < frame.HorizonEnd || start > s.Task.OutOfUseBy))).ToArray();
+        var due = open.Where(s => planned.ContainsKey(s.Id) || s.Task.OutOfUseBy <= lastDate || loads.IsTakenOut(s.Id)
+            || s.Task.Left.ProbabilityPast(hours) >= WorthPlanning).ToArray();
+        // One chain of a set that must go takes the others along, however little they have worn.
+        var sets = due.Where(s => loads.IsInSet(s.Id)).Select(s => (s.Task.Line, s.Task.ParallelGroup)).ToHashSet();
+        return [.. due.Select(s => s.Id),
+            .. open.Where(s => sets.Contains((s.Task.Line, s.Task.ParallelGroup))).Select(s => s.Id)];
     }
 
     /// <summary>The pitches that a swap of a chain takes.</summary>
@@ -98,11 +125,11 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             HoursRun = forecast.HoursNow + runSince,
             Hours = terms.Hours ?? work.HoursFor(pitches),
             People = terms.People ?? work.People,
-            Needs = [.. PartNeed.Of(chain.Family.Cut(pitches), type), .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
+            Needs = [.. PartNeed.Of(chain.Family.CutFor(pitches, chain.HoldsLoad), type),
+                .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
             ChainPrice = price * pitches,
             // Sprockets that are replaced in any case are not lost by waiting.
             SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice,
-            ParallelGroup = terms.ParallelGroup,
         };
     }
 

@@ -39,6 +39,12 @@ public sealed record PlannedSwapJson
     /// <summary>When nineteen of twenty have; null when there is no upper limit yet.</summary>
     public required DateTimeOffset? LimitLate { get; init; }
 
+    /// <summary>The moment after which a chain that holds a load must not be used; null for none.</summary>
+    public required DateTimeOffset? OutOfUseBy { get; init; }
+
+    /// <summary>From when it is out of use, since no shutdown by that moment is planned for its swap; null for none.</summary>
+    public required DateTimeOffset? OutOfUseFrom { get; init; }
+
     /// <summary>Probability that the chain passes its limit before it is swapped, 0 to 1.</summary>
     public required double ProbabilityPastLimit { get; init; }
 
@@ -62,6 +68,8 @@ public sealed record PlannedSwapJson
             Note = place.Note,
             LimitEarly = face.Early,
             LimitLate = face.Late,
+            OutOfUseBy = draft.Board.OutOfUseBy(placement.Chain),
+            OutOfUseFrom = placement.OutOfUseFrom,
             ProbabilityPastLimit = Math.Round(placement.Own.ProbabilityPast, 4),
             ProbabilityFailed = Math.Round(placement.Own.ProbabilityFailed, 4),
         };

@@ -14,12 +14,18 @@ internal static class PlanText
         var (time, input, plan) = (draft.Picture.Time, draft.Board.Input, draft.Plan);
         Line($"Swap plan up to {time.Day(input.HorizonEnd)}: {plan.Placements.Count} chains, {input.Windows.Count} shutdowns");
         if (draft.WhatIf is not null) Line($"What if: this is not the real plan, and cannot be saved");
+        foreach (var remark in plan.Remarks.Where(r => r.IsOfLoad)) Tell(remark);
+        if (draft.TooLate.Count > 0)
+            Line($"Begins after the day of being out of use: place anew {string.Join(", ", draft.TooLate)}");
         if (draft.Homeless.Count > 0) Line($"The shutdown is no longer planned: place anew {string.Join(", ", draft.Homeless)}");
         foreach (var swap in plan.Placements
-            .OrderBy(p => p.Window?.Start ?? DateTimeOffset.MaxValue).ThenBy(p => p.Chain, StringComparer.Ordinal))
+            .OrderBy(p => p.OutOfUseFrom is null).ThenBy(p => p.Window?.Start ?? DateTimeOffset.MaxValue)
+            .ThenBy(p => p.Chain, StringComparer.Ordinal))
         {
             var (row, place) = (draft.Picture.Faces[swap.Chain].Row, draft.PlaceOf(swap.Chain));
-            var when = swap.Window is { } window ? time.Moment(window.Start) : "not in the horizon";
+            var when = swap.Window is { } window ? time.Moment(window.Start)
+                : swap.OutOfUseFrom is { } from ? HardDateWords.OutOfUse(from, time)
+                : "not in the horizon";
             var decided = place.IsNothing ? "" : ", " + Words(place.Placing);
             var note = place.Note.Length > 0 ? $": {place.Note}" : "";
             var percent = swap.Own.ProbabilityPast * 100;
@@ -30,7 +36,7 @@ internal static class PlanText
         var (kept, byDueDate) = (draft.AsItIs.Cost.Total, draft.ByDueDate.Cost.Total);
         Line($"Expected cost {plan.Cost.Total:#,0} {money}; as it is {kept:#,0}, by earliest due date {byDueDate:#,0}");
         if (draft.Proposal is { } proven) Line($"At most {proven.Gap * 100:0.0} % above the best plan");
-        foreach (var remark in plan.Remarks) Line($"{Words(remark.Kind)}: {remark.Subject}. {remark.Why} {remark.WhatWouldHelp}");
+        foreach (var remark in plan.Remarks.Where(r => !r.IsOfLoad)) Tell(remark);
         foreach (var order in OrderList.For(input, plan).Where(o => o.Quantity > 0).OrderBy(o => o.LatestOrder))
         {
             var by = order.LatestOrder is not { } latest ? ""
@@ -38,6 +44,8 @@ internal static class PlanText
                 : $", by {time.Day(latest)}";
             Line($"Order {order.Quantity} {order.Spare.Part.Unit} of {order.Spare.Part}{by}");
         }
+
+        void Tell(PlanRemark remark) => Line($"{Words(remark.Kind)}: {remark.Subject}. {remark.Why} {remark.WhatWouldHelp}");
 
         void Line(FormattableString text) => to.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }

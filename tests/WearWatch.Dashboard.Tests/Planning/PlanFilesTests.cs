@@ -5,6 +5,7 @@ using WearWatch.Chains;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Plant.Planning;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Planning;
 
@@ -78,6 +79,61 @@ public sealed class PlanFilesTests
         {
             Assert.Contains("lock", JobCard.StepsFor(family, family.Cut(80), 80)[0], StringComparison.Ordinal);
             Assert.NotEmpty(JobCard.ToolsFor(family));
+            Assert.NotEmpty(LiftingJob.ToolsFor(family));
         }
+
+        Assert.Contains("lock", LiftingJob.StepsFor(80, ["C1"])[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_job_card_of_a_chain_that_holds_a_load_tells_of_the_set_the_certificate_the_tag_and_the_competent_person()
+    {
+        await using var mill = await PlannedHost.OpenAsync();
+        await using (var db = await mill.Host.OpenAsync())
+        {
+            foreach (var chain in db.Chains.Where(c => c.Line == "Debarking").ToArray())
+            {
+                chain.Lifts = true;
+                db.LiftingCards.Add(
+                    new LiftingCardRow { ChainId = chain.Id, Key = chain.Name, By = "Ann", ChainSet = "hoist 1" });
+            }
+
+            await db.SaveChangesAsync(TestContext.Current.CancellationToken);
+        }
+
+        var card = (await mill.Get<JobCardQuery>().AskAsync("D-2", TestContext.Current.CancellationToken))!;
+        Assert.Equal("Out of use", card.Facts[0].Name);
+        Assert.StartsWith("It holds a load. Out of use from ", card.Facts[0].Value, StringComparison.Ordinal);
+        Assert.Contains(("Swapped together with", "D-1"), card.Facts);
+        Assert.Contains(("Length", "81 pitches, a whole chain as it comes with its certificate"), card.Facts);
+        Assert.Contains(("From the store", "81 pitches of 16B-1 chain"), card.Facts);
+        var all = string.Join(' ', [.. card.Steps, .. card.Tools, .. card.ToWrite]);
+        foreach (var word in new[] { "quarantine", "whole set", "D-2, D-1", "certificate", "competent person", "pins", "block" })
+            Assert.Contains(word, all, StringComparison.Ordinal);
+        foreach (var word in new[] { "offset link", "connecting link", "cut ", "chain breaker", "Take out" })
+            Assert.DoesNotContain(word, all.Replace("never cut, ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+
+    }
+
+    [Fact]
+    public async Task What_leaves_the_house_names_first_what_is_out_of_use()
+    {
+        await using var mill = await PlannedHost.OpenAsync();
+        await using (var db = await mill.Host.OpenAsync())
+        {
+            db.Chains.Single(c => c.Name == "P-2").Lifts = true;
+            db.Chains.Add(new ChainRow { Name = "H-9", Line = "Press", PitchMm = 25.4, Lifts = true });
+            await db.SaveChangesAsync(TestContext.Current.CancellationToken);
+        }
+
+        using var client = mill.Host.CreateClient();
+        async Task<string> Get(string path) => await client.GetStringAsync(path, TestContext.Current.CancellationToken);
+        var swaps = (await Get("/plan/swaps.csv")).Split("\r\n");
+        Assert.StartsWith("P-2,Press,", swaps[1], StringComparison.Ordinal);
+        Assert.Contains("It holds a load. Out of use from ", swaps[1], StringComparison.Ordinal);
+        Assert.Contains(swaps, row => row.StartsWith("H-9,Press,", StringComparison.Ordinal)
+            && row.Contains("cannot be judged", StringComparison.Ordinal));
+        var calendar = (await Get("/plan/calendar/Press.ics")).Replace("\r\n ", "", StringComparison.Ordinal);
+        Assert.Contains("SUMMARY:Out of use from now on: chain P-2", calendar, StringComparison.Ordinal);
     }
 }

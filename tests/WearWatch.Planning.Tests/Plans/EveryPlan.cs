@@ -1,9 +1,11 @@
 using WearWatch.Planning.Plans;
+using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Planning.Tests.Plans;
 
 /// <summary>
-/// Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapCosting.Count"/>.
+/// Slow oracle: every way to place every chain that is not kept somewhere, each counted by <see cref="SwapCosting.Count"/>. A
+/// chain with a hard date stands in a shutdown that fits, or in none where there is no such.
 /// </summary>
 internal static class EveryPlan
 {
@@ -26,7 +28,7 @@ internal static class EveryPlan
         var choices = units.Select(u =>
             u.Where(t => input.Kept.ContainsKey(t.Chain)).Select(t => input.Kept[t.Chain]).ToArray() is [var kept, ..]
             ? [kept]
-            : (string?[])[null, .. input.Windows.Where(w => w.Line == u[0].Line).Select(w => w.Id)]).ToArray();
+            : PlacesOf(input, u)).ToArray();
         var count = choices.Aggregate(1, (n, c) => n * c.Length);
         for (var way = 0; way < count; way++)
         {
@@ -40,4 +42,10 @@ internal static class EveryPlan
             yield return placements;
         }
     }
+
+    private static string?[] PlacesOf(PlanInput input, SwapTask[] unit) =>
+        unit.Min(t => t.OutOfUseBy) is not { } by || by > input.HorizonEnd + input.Costs.NextChance
+            ? [null, .. input.Windows.Where(w => w.Line == unit[0].Line).Select(w => w.Id)]
+        : RandomHoists.Fitting(input, unit, by) is { Length: > 0 } fitting ? [.. fitting.Select(w => w.Id)]
+        : [null];
 }

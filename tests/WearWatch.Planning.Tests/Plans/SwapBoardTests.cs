@@ -2,7 +2,7 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Planning.Tests.Plans;
 
-public sealed class SwapBoardTests
+public sealed class SwapCostingTests
 {
     [Theory]
     [InlineData(3)]

@@ -26,6 +26,15 @@ public sealed class SwapFeedTests
     }
 
     [Fact]
+    public void A_chain_that_is_out_of_use_without_a_shutdown_stands_in_the_feed_on_that_day()
+    {
+        var outOfUse = Placed("C1", null) with { OutOfUseFrom = A.Monday.AddDays(10) };
+        var only = Assert.Single(Rfc5545.EventsOf(SwapFeed.Write("L1", [outOfUse], _ => "", A.Monday)));
+        Assert.Equal("20260312T060000Z", only["DTSTART"]);
+        Assert.StartsWith("Out of use from now on: chain C1", only["SUMMARY"], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_line_without_swaps_has_an_empty_feed() =>
         Assert.Empty(Rfc5545.EventsOf(SwapFeed.Write("L1", [], _ => "", A.Monday)));
 

@@ -50,7 +50,9 @@ internal static class MillRows
         SprocketTeeth = [17, 57],
     };
 
-    private static ForecastRow Forecast(int chainId, double medianH, DateTimeOffset now) => new()
+    /// <summary>A forecast whose hours to the limit spread evenly about a median.</summary>
+    public static ForecastRow Forecast(
+        int chainId, double medianH, DateTimeOffset now, DateTimeOffset? outOfUseBy = null) => new()
     {
         ChainId = chainId,
         MadeAt = now,
@@ -70,5 +72,6 @@ internal static class MillRows
         MiddleDate = now.AddHours(medianH),
         LateDate = now.AddHours(1.45 * medianH),
         Condition = Condition.PlanASwap,
+        OutOfUseBy = outOfUseBy,
     };
 }

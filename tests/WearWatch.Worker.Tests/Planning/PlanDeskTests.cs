@@ -55,8 +55,10 @@ public sealed class PlanDeskTests
         var (first, second) = (await mill.DraftAsync(), await mill.DraftAsync());
         first.Hold("D-1", SwapPlacing.Locked);
         second.Annotate("D-2", "asked for");
-        Assert.Equal(1, await mill.Get<PlanKeeping>().KeepAsync(first, "Ann", Ct));
-        Assert.Null(await mill.Get<PlanKeeping>().KeepAsync(second, "Bob", Ct));
+        var (kept, late) = (await mill.Get<PlanKeeping>().KeepAsync(first, "Ann", Ct),
+            await mill.Get<PlanKeeping>().KeepAsync(second, "Bob", Ct));
+        Assert.Equal(1, Assert.IsType<PlanAnswer.Planned>(kept).Changed);
+        Assert.IsType<PlanAnswer.Overtaken>(late);
         Assert.Equal("Ann", Assert.Single(await mill.SwapsAsync()).DecidedBy);
     }
 

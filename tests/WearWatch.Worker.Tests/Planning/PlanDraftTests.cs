@@ -21,12 +21,12 @@ public sealed class PlanDraftTests
         await using var mill = await PlannedMill.OpenAsync();
         var draft = await mill.ProposedAsync();
         var before = draft.PlaceOf("P-1");
-        Assert.True(draft.Move("P-1", null));
+        Assert.Null(draft.Move("P-1", null));
         Assert.Equal((null, SwapPlacing.ByHand), (draft.PlaceOf("P-1").WindowId, draft.PlaceOf("P-1").Placing));
         draft.Undo();
         Assert.Equal(before, draft.PlaceOf("P-1"));
         draft.Hold("P-1", SwapPlacing.Locked);
-        Assert.False(draft.Move("P-1", null));
+        Assert.Equal("P-1 stays: it is locked.", draft.Move("P-1", null));
     }
 
     [Fact]

@@ -37,8 +37,9 @@ internal sealed class PlannedMill : IAsyncDisposable
         return draft;
     }
 
-    public Task<int?> KeepAsync(PlanDraft draft) =>
-        Get<PlanKeeping>().KeepAsync(draft, "planner", TestContext.Current.CancellationToken);
+    /// <summary>Keeps a draft, which is to be taken, and says how many decisions that changed.</summary>
+    public async Task<int> KeepAsync(PlanDraft draft) => Assert.IsType<PlanAnswer.Planned>(
+        await Get<PlanKeeping>().KeepAsync(draft, "planner", TestContext.Current.CancellationToken)).Changed;
 
     public async Task<List<SwapRow>> SwapsAsync()
     {

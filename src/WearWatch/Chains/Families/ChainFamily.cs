@@ -127,6 +127,11 @@ public abstract class ChainFamily
     /// <param name="pitches">Length of the whole chain in pitches; above zero.</param>
     public abstract ChainCut Cut(int pitches);
 
+    /// <summary>How a chain of so many pitches is made up; one that holds a load comes whole, as it was certified.</summary>
+    /// <param name="pitches">Its pitches.</param>
+    /// <param name="holdsLoad">Whether it lifts or holds a load.</param>
+    public ChainCut CutFor(int pitches, bool holdsLoad) => holdsLoad ? ChainCut.Whole(pitches) : Cut(pitches);
+
     /// <summary>Whether a chain of this kind lifts or holds a load.</summary>
     /// <param name="told">Whether its card says so.</param>
     /// <param name="toldNot">Whether a planner has said why it does not.</param>
