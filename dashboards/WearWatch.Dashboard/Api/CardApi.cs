@@ -54,8 +54,8 @@ internal static class CardApi
         if (faults.Count > 0) return Problems.Refused(faults);
         var by = Maker.Name(who, body.By);
         var answer = body.Revision is { } revision
-            ? await desk.ChangeAsync(card!, revision, by, body.Why ?? "", ct)
-            : await desk.AddAsync(card!, by, body.Why ?? "", ct);
+            ? await desk.ChangeAsync(card!, revision, by, body.Why ?? "", who.IsPlanner(), ct)
+            : await desk.AddAsync(card!, by, body.Why ?? "", who.IsPlanner(), ct);
         if (answer is RegisterAnswer.Refused refused) return Problems.Refused(refused.Refusals);
         if (answer is RegisterAnswer.Overtaken overtaken) return Overtaken(overtaken);
         await using var db = await databases.CreateDbContextAsync(ct);

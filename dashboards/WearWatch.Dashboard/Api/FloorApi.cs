@@ -81,6 +81,7 @@ internal static class FloorApi
             Strands = row.Strands,
             HasTakeUp = !row.FixedCentres,
             CanBeOdd = row.Family.ClosesAtOdd,
+            MayBeShortened = row.Family.Shortens(row.HoldsLoad),
             Caution = CautionName(chain),
             Condition = ConditionWords.Of(forecast?.Condition ?? Condition.NotKnown, row.HoldsLoad).Wire,
             ElongationPct = forecast?.ElongationPct,

@@ -39,12 +39,17 @@ public static class ChainColumns
 
         Column.Text("chain_type", c => c.ChainType, (c, v) => c with { ChainType = v })
             with { Meaning = "designation", Asked = new(WhatItIs, "Chain type", Hint: "such as 16B-1, 80, C2060") },
-        new("family", ColumnKind.Text, c => c.Family.Name, (row, c) => c with { Family = row.Family("family") })
+        new("family", ColumnKind.Text, c => c.Family.Name, (_, c) => c)
         {
+            // What a row means by it depends on the designation, too: FamilyText reads it.
             Always = false,
             Usual = ChainFamily.Usual.Name,
+            TellsUsual = true,
             Meaning = "kind of chain",
-            Asked = new(WhatItIs, "Family") { Choices = [.. ChainFamily.All.Select(f => (f.Name, f.Words))] },
+            Asked = new(WhatItIs, "Family", Hint: "asked for where the catalogue does not know the chain type")
+            {
+                Choices = [("", "not told"), .. ChainFamily.All.Select(f => (f.Name, f.Words))],
+            },
         },
         Column.Number("pitch_mm", 0.001, 2000, c => c.PitchMm, (c, v) => v is { } mm ? c with { PitchMm = mm } : c)
             with { Meaning = "nominal pitch", Asked = new(WhatItIs, "Pitch", "mm") },
@@ -102,6 +107,11 @@ public static class ChainColumns
         },
         Column.Flag("lifts", c => c.Lifts, (c, v) => c with { Lifts = v })
             with { Meaning = "whether it lifts or holds a load", Asked = new(WhatItDoes, "lifts or holds a load") },
+        Column.Text("not_lifting_reason", c => c.NotLiftingReason, (c, v) => c with { NotLiftingReason = v }, always: false) with
+        {
+            Meaning = "why it lifts nothing although its kind does",
+            Asked = new(WhatItDoes, "Why it lifts nothing", Hint: "of a kind that lifts, such as a bucket elevator's links"),
+        },
         Column.Number("centre_distance_mm", 0.001, 1e7, c => c.CentreDistanceMm,
                 (c, v) => c with { CentreDistanceMm = v }, always: false)
             with { Meaning = "distance of the shafts", Asked = new(Sprockets, "Centre distance", "mm") },

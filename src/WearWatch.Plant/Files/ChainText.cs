@@ -12,17 +12,14 @@ public static class ChainText
     {
         var name = fields.Needed("chain", "write the chain's name.");
         fields.Label("chain");
-        if (PitchMm(fields, known.GetValueOrDefault(name)) is not { } pitchMm || fields.Faults.Count > 0) return null;
-        var card = known.GetValueOrDefault(name) ?? new ChainCard
-        {
-            Name = name,
-            PitchMm = pitchMm,
-            Family = ChainCatalogue.FamilyOf(fields.Text("chain_type")),
-        };
-        card = ChainColumns.All.Where(c => fields.Has(c.Name))
-            .Aggregate(card with { PitchMm = pitchMm }, (c, column) => column.Read(fields, c));
+        var old = known.GetValueOrDefault(name);
+        if (PitchMm(fields, old) is not { } pitchMm || FamilyText.Of(fields, old, mustBeTold: false) is not { } family
+            || fields.Faults.Count > 0) return null;
+        var card = (old ?? new ChainCard { Name = name, PitchMm = pitchMm }) with { PitchMm = pitchMm, Family = family };
+        card = ChainColumns.All.Where(c => fields.Has(c.Name)).Aggregate(card, (c, column) => column.Read(fields, c));
         if (fields.Faults.Count > 0) return null;
         foreach (var fault in card.LinkFaults) fields.Fault(LinkColumns.Of(fault), fault.Reason);
+        foreach (var (column, reason) in LiftingCard.Faults(card)) fields.Fault(column, reason);
         return fields.Faults.Count > 0 ? null : card;
     }
 

@@ -20,6 +20,9 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
     /// <summary>Its text for what is usual, which a file leaves out; empty where nothing is.</summary>
     public string Usual { get; init; } = "";
 
+    /// <summary>Whether it is written even for what is usual; older records left it out all the same.</summary>
+    public bool TellsUsual { get; init; }
+
     /// <summary>Whether its text is whole numbers with blanks between; programs get them one by one.</summary>
     public bool IsList { get; init; }
 
@@ -27,7 +30,7 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
     public AskedField? Asked { get; init; }
 
     /// <summary>Its text for a thing as a file has it; empty for not known and for what is usual.</summary>
-    public string Write(T thing) => RowFields.TextOf(Value(thing)) is var text && text == Usual ? "" : text;
+    public string Write(T thing) => RowFields.TextOf(Value(thing)) is var text && text == Usual && !TellsUsual ? "" : text;
 
 #pragma warning disable CA1000 // a list of columns names the type once, by an alias
     /// <summary>A text of at most so many letters.</summary>

@@ -160,14 +160,14 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         var number => Text(Convert.ToDouble(number, CultureInfo.InvariantCulture)),
     };
 
-    /// <summary>A kind of chain; the usual one where the field is empty or at fault.</summary>
-    public ChainFamily Family(string column)
+    /// <summary>A kind of chain; null where the field is empty or at fault.</summary>
+    public ChainFamily? Family(string column)
     {
         var text = Text(column);
-        if (text.Length == 0) return ChainFamily.Usual;
+        if (text.Length == 0) return null;
         if (ChainFamily.Find(text) is { } family) return family;
         Fault(column, $"'{text}' is not one of {string.Join(", ", ChainFamily.All)}.");
-        return ChainFamily.Usual;
+        return null;
     }
 
     /// <summary>One of a few words; null when the field is empty or at fault.</summary>

@@ -28,6 +28,14 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string fil
                 continue;
             }
 
+            if (row?.HoldsLoad == true && !card.HoldsLoad)
+            {
+                remarks.Add(line, "lifts",
+                    "It lifts or holds a load: only a planner takes that from its card, with the reason; a file does not.",
+                    RemarkKind.Refused);
+                continue;
+            }
+
             remarks.Taken++;
             run.Cards[card.Name] = card;
             if (!run.Stores) continue;

@@ -96,7 +96,7 @@ public sealed class IntakeDesk(
     /// <summary>What an event tells that cannot be at its chain as it was then.</summary>
     private static async Task<List<Refusal>> FaultsAtAsync(WearDb db, ChainRow chain, ChainEvent told, CancellationToken ct)
     {
-        if (told.PitchesOut is null) return [];
+        if (told.Kind != ChainEventKind.Shortened) return [];
         var before = (await db.StandingEventsAsync(chain.Id, ct)).Where(e => told.At is null || e.At is null || e.At <= told.At);
         var pitchesOut = Shortening.PitchesOut([.. before.Select(e => e.ToEvent(chain.Name))]);
         return [.. EventFacts.FaultsAt(told, chain.ToCard(), pitchesOut).Select(f => new Refusal(f.Field, f.Reason))];

@@ -16,6 +16,20 @@ internal static class CardCheck
             yield return new("limit_set_reason", "Say why the plant set its own limit, or leave the limit to the rules.");
         foreach (var fault in card.LinkFaults) yield return new(LinkColumns.Of(fault), fault.Reason);
         if (card.FittedAt > now + Clocks.Ahead) yield return new("fitted_at", "The time lies in the future.");
+        foreach (var (column, reason) in LiftingCard.Faults(card)) yield return new(column, reason);
+    }
+
+    /// <summary>What speaks against a card that says of a chain that it lifts or holds nothing any more.</summary>
+    /// <param name="before">The card as it stood; null for a chain that is new.</param>
+    /// <param name="after">The card as it should be.</param>
+    /// <param name="isPlanner">Whether a planner says so.</param>
+    public static IEnumerable<Refusal> TurnedOffFaults(ChainCard? before, ChainCard after, bool isPlanner)
+    {
+        var stood = before?.HoldsLoad ?? after.Family.LiftsByNature;
+        if (isPlanner || !stood || after.HoldsLoad) yield break;
+        yield return new(
+            after.Family.LiftsByNature ? "not_lifting_reason" : "lifts",
+            "It lifts or holds a load: only a planner takes that from its card, with the reason.");
     }
 
     /// <summary>What is wrong with the name of a chain that is new.</summary>

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 
@@ -16,13 +17,11 @@ public static class CardText
     /// <summary>The chain's name and the columns of chains.csv.</summary>
     public static IEnumerable<string> Columns => ChainColumns.All.Select(c => c.Name).Prepend(Name);
 
-    /// <summary>A card as text; what a file leaves out as usual stays empty, unless a person chooses it.</summary>
+    /// <summary>A card as text; what a file leaves out as usual stays empty.</summary>
     public static Dictionary<string, string> Write(ChainCard card)
     {
         var texts = ChainColumns.All.ToDictionary(c => c.Name, c => c.Write(card));
         texts[Name] = card.Name;
-        foreach (var chosen in ChainColumns.Fields.Where(c => c.Usual.Length > 0 && c.Asked?.Choices.Count > 0))
-            texts[chosen.Name] = RowFields.TextOf(chosen.Value(card));
         return texts;
     }
 
@@ -35,17 +34,14 @@ public static class CardText
         fields.Take([.. Columns.Select(column => texts.GetValueOrDefault(column, ""))]);
         var name = fields.Label(Name);
         var pitchMm = PitchMm(fields);
-        var typed = new ChainCard
-        {
-            Name = name,
-            PitchMm = pitchMm ?? 1,
-            Family = ChainCatalogue.FamilyOf(fields.Text("chain_type")),
-        };
+        var family = FamilyText.Of(fields, null, mustBeTold: true);
+        var typed = new ChainCard { Name = name, PitchMm = pitchMm ?? 1, Family = family ?? ChainFamily.Usual };
         var card = ChainColumns.All
             .Where(column => column.Usual.Length == 0 || fields.Text(column.Name).Length > 0)
             .Aggregate(typed, (c, column) => column.Read(fields, c));
         if (card.LimitPercent is null) card = card with { LimitSetReason = "" };
-        return new CardReading(pitchMm is null ? null : card, [.. fields.Faults.Select(f => new Refusal(f.Column, f.Reason))]);
+        return new CardReading(
+            pitchMm is null || family is null ? null : card, [.. fields.Faults.Select(f => new Refusal(f.Column, f.Reason))]);
     }
 
     /// <summary>

@@ -14,10 +14,16 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
     private const int ChangesTold = 20;
 
     /// <summary>Takes a chain into the register.</summary>
-    public async Task<RegisterAnswer> AddAsync(ChainCard card, string by, string why = "", CancellationToken ct = default)
+    /// <param name="card">The card.</param>
+    /// <param name="by">Who.</param>
+    /// <param name="why">Why, in a few words, or empty.</param>
+    /// <param name="isPlanner">Whether a planner does: only one says that a chain of a kind that lifts does not.</param>
+    /// <param name="ct">Gives up before the commit.</param>
+    public async Task<RegisterAnswer> AddAsync(
+        ChainCard card, string by, string why = "", bool isPlanner = false, CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
-        if (Faults(CardCheck.NameFaults(card.Name), CardCheck.Faults(card, now),
+        if (Faults(CardCheck.NameFaults(card.Name), CardCheck.Faults(card, now), CardCheck.TurnedOffFaults(null, card, isPlanner),
             CardCheck.WordFaults(by, why, needsWhy: false)) is { } no) return no;
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
@@ -42,9 +48,10 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
     /// </param>
     /// <param name="by">Who.</param>
     /// <param name="why">Why, in a few words.</param>
+    /// <param name="isPlanner">Whether a planner does: only one says that a chain that lifts does so no more.</param>
     /// <param name="ct">Gives up before the commit.</param>
     public async Task<RegisterAnswer> ChangeAsync(
-        ChainCard card, int revision, string by, string why, CancellationToken ct = default)
+        ChainCard card, int revision, string by, string why, bool isPlanner = false, CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
@@ -55,7 +62,8 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
         // The same card sent twice, or one without a change, is no quarrel.
         if (!CardChanges.Between(before, card).Any()) return new RegisterAnswer.Kept(row.Id, row.Revision, []);
         if (row.Revision != revision) return new RegisterAnswer.Overtaken(row, await NewestAsync(db, row.Id, ct));
-        if (Faults(CardCheck.Faults(card, now), CardCheck.WordFaults(by, why, needsWhy: true)) is { } no) return no;
+        if (Faults(CardCheck.Faults(card, now), CardCheck.TurnedOffFaults(before, card, isPlanner),
+            CardCheck.WordFaults(by, why, needsWhy: true)) is { } no) return no;
         row.Take(card);
         return await KeepAsync(db, transaction, row, CardChanges.Of(row.Id, before, card, by.Trim(), why.Trim(), now), ct);
     }

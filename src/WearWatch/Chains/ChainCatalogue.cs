@@ -1,5 +1,4 @@
 using System.Globalization;
-using WearWatch.Chains.Families;
 
 namespace WearWatch.Chains;
 
@@ -62,9 +61,6 @@ public static class ChainCatalogue
             .Where(type => words.All(word => Described(type).Contains(word, StringComparison.OrdinalIgnoreCase)))
             .OrderBy(type => type.Designation.StartsWith(words[0], StringComparison.OrdinalIgnoreCase) ? 0 : 1)];
     }
-
-    /// <summary>The kind of chain by its designation; the commonest when it is not known.</summary>
-    public static ChainFamily FamilyOf(string? designation) => Find(designation)?.Family ?? ChainFamily.Usual;
 
     private static string Described(ChainType type) => string.Create(CultureInfo.InvariantCulture,
         $"{type.Designation} {string.Join(' ', type.AlsoCalled)} {type.Counterpart} {type.Standard} "

@@ -32,6 +32,12 @@ public static class EventFacts
     /// <param name="pitchesOutBefore">Pitches that were taken out of it before.</param>
     public static IEnumerable<(string Field, string Reason)> FaultsAt(ChainEvent told, ChainCard card, int pitchesOutBefore = 0)
     {
+        if (told.Kind == ChainEventKind.Shortened && !card.MayBeShortened)
+        {
+            yield return ("event", "This chain is never shortened, spliced or mended in part: it is replaced whole.");
+            yield break;
+        }
+
         if (told.PitchesOut is not { } pitches) yield break;
         if (card.Pitches - pitchesOutBefore is { } left && pitches >= left)
             yield return ("pitches_out", $"The chain has only {left} pitches.");

@@ -10,8 +10,6 @@ public static class LiftingCard
         if (card.NotLiftingReason.Length > 0 && card.Family.AlwaysLifts)
             yield return (
                 "not_lifting_reason", $"A {card.Family.Words} chain always lifts or holds a load: this cannot be said of it.");
-        if (card.NotLiftingReason.Length > 0 && card.Lifts)
-            yield return ("not_lifting_reason", "It cannot lift and not lift: take the mark or this reason away.");
         if (!card.HoldsLoad || card.LimitPercent is not { } own) yield break;
         var byRules = LimitRules.For(card with { LimitPercent = null }).Governing;
         if (own > byRules.Percent) yield return ("limit_pct", LimitTooHigh(byRules));

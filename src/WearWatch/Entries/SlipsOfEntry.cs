@@ -74,7 +74,7 @@ internal static class SlipsOfEntry
         yield return Account.Of(
             SlipKind.ReplacedWithoutRecord, "a new chain that nobody recorded", Replaced, card, entry, entry.Pitches,
                 entry.LengthMm, alternatives.IfReplaced);
-        if (entry.Pitches == card.Pitches)
+        if (entry.Pitches == card.Pitches && card.MayBeShortened)
         {
             yield return Account.Of(
                 SlipKind.ShortenedWithoutRecord, "the whole loop, shortened by two pitches without record", Shortened, card,

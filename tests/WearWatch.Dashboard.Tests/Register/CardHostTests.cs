@@ -62,7 +62,7 @@ public sealed class CardHostTests : IAsyncLifetime
             await PutAsync("K-9", JsonSerializer.Deserialize<JsonElement>("""{"pitch_mm":-1,"dust":"sand","limit_pct":2}"""));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         var errors = (await answer.Content.ReadFromJsonAsync<JsonElement>(Ct)).GetProperty("errors");
-        Assert.Equal(["dust", "pitch_mm"], errors.EnumerateObject().Select(e => e.Name).Order());
+        Assert.Equal(["dust", "family", "pitch_mm"], errors.EnumerateObject().Select(e => e.Name).Order());
     }
 
     private Task<HttpResponseMessage> PutAsync(string chain, JsonElement card, params (string Name, string Json)[] changes)

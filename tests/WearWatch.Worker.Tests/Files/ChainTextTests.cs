@@ -56,8 +56,32 @@ public sealed class ChainTextTests
     [InlineData("chain,pitch_mm,dust\nC1,25.4,some\n", "dust")]
     [InlineData("chain,pitch_mm,sprocket_teeth\nC1,25.4,3\n", "sprocket_teeth")]
     [InlineData("chain,pitch_mm,lifts\nC1,25.4,sometimes\n", "lifts")]
+    [InlineData("chain,chain_type,pitch_mm\nC1,6x18,18\n", "chain_type")]
+    [InlineData("chain,chain_type,pitch_mm,family\nC1,LH16345,25.4,\n", "family")]
+    [InlineData("chain,chain_type,pitch_mm,family\nC1,LH1634,25.4,roller\n", "family")]
+    [InlineData("chain,chain_type,family,pitch_mm\nC1,,chandelier,25.4\n", "family")]
+    [InlineData("chain,family,pitch_mm,limit_pct\nC1,leaf,25.4,5\n", "limit_pct")]
+    [InlineData("chain,family,pitch_mm,not_lifting_reason\nC1,leaf,25.4,it is a door\n", "not_lifting_reason")]
     public void What_is_wrong_with_a_chain_is_said_with_its_column(string text, string column) =>
         Assert.Equal((2, column), Rows(text).Cast<FileItem.Unreadable>().Select(f => (f.Line, f.Column)).Single());
+
+    // docs/safety.md: a mistyped leaf chain that became a roller chain would be told to be shortened.
+    [Theory]
+    [InlineData("chain,chain_type,family\nC1,LH1634,\n", "leaf")]
+    [InlineData("chain,chain_type,pitch_mm,family\nC1,ours,25.4,round_link\n", "round_link")]
+    [InlineData("chain,pitch_mm\nC1,25.4\n", "roller")]
+    [InlineData("chain,chain_type,family\nC1,16B-1,custom\n", "custom")]
+    public void A_kind_is_told_or_that_of_a_known_type_and_never_guessed(string text, string family) =>
+        Assert.Equal(family, Assert.IsType<FileItem.Chain>(Assert.Single(Rows(text))).Card.Family.Name);
+
+    [Fact]
+    public void A_registered_chain_of_a_type_of_ones_own_keeps_its_kind()
+    {
+        var known = new ChainCard { Name = "C1", PitchMm = 25.4, ChainType = "ours", Family = ChainFamily.Named("leaf") };
+        Assert.Equal(
+            known with { Line = "L2" },
+            Assert.IsType<FileItem.Chain>(Assert.Single(Rows("chain,chain_type,line\nC1,ours,L2\n", known))).Card);
+    }
 
     [Fact]
     public void Columns_that_the_file_does_not_have_keep_what_is_registered()
@@ -83,7 +107,7 @@ public sealed class ChainTextTests
             FittedAt = new DateTimeOffset(2026, 1, 2, 3, 4, 5, TimeSpan.Zero).AddTicks(1),
             FittedCounter = new RunningHours(0.1),
             Lot = "B-2417",
-            LimitPercent = 2.75,
+            LimitPercent = 0.4,
             LimitSetReason = "the maker says so",
             Strands = 2,
             FixedCentres = true,

@@ -46,9 +46,10 @@ public sealed class LinkColumnsTests
             Family = ChainFamily.Find("round_link")!,
             LinkEntry = new() { DiameterMm = 5, DiameterLimitMm = 21.2, Source = "manual p. 12" },
         };
-        var refused = Assert.IsType<RegisterAnswer.Refused>(await plant.Get<RegisterDesk>().AddAsync(card, "P. Planner", "", Ct));
+        var refused = Assert.IsType<RegisterAnswer.Refused>(
+            await plant.Get<RegisterDesk>().AddAsync(card, "P. Planner", "", ct: Ct));
         Assert.Equal("link_diameter_limit_mm", Assert.Single(refused.Refusals).Field);
         Assert.IsType<RegisterAnswer.Refused>(await plant.Get<RegisterDesk>().AddAsync(
-            card with { Family = ChainFamily.Usual, LinkEntry = new() { DiameterMm = 5 } }, "P. Planner", "", Ct));
+            card with { Family = ChainFamily.Usual, LinkEntry = new() { DiameterMm = 5 } }, "P. Planner", "", ct: Ct));
     }
 }

@@ -21,14 +21,21 @@ public sealed class EventFactsTests
     }
 
     [Fact]
-    public async Task Pitches_are_taken_out_of_a_round_link_chain_in_pairs()
+    public async Task A_chain_that_lifts_or_has_no_joint_to_take_out_is_never_shortened_from_the_desk_or_in_a_file()
     {
-        await using var plant = await TestPlant.OpenAsync();
-        await plant.AddChainAsync(more: "family=round_link");
-        Assert.Equal(
-            [("pitches_out", "There is no offset link for such a chain: pitches are taken out of it in pairs.")],
-            await FaultsAsync(plant, Shortened(100) with { PitchesOut = 3 }));
-        Assert.Empty(await FaultsAsync(plant, Shortened(100) with { PitchesOut = 4 }));
+        foreach (var more in new[] { "family=round_link", "family=leaf", "lifts=yes" })
+        {
+            await using var plant = await TestPlant.OpenAsync();
+            await plant.AddChainAsync(more: more);
+            var (field, reason) = Assert.Single(await FaultsAsync(plant, Shortened(100) with { PitchesOut = 2 }));
+            Assert.Equal("event", field);
+            Assert.Contains("never shortened", reason, StringComparison.Ordinal);
+            var text = "chain,event,counter_h_before,pitches_out\nC1,shortened,100,2\nC1,shortened,120,\n";
+            var report = await plant.Import.ImportAsync([A.File("events.csv", text)], null, Ct);
+            Assert.Equal(
+                [(RemarkKind.Refused, "event"), (RemarkKind.Refused, "event")],
+                report.Files[0].Remarks.Select(r => (r.Kind, r.Column)));
+        }
     }
 
     [Fact]
@@ -73,13 +80,12 @@ public sealed class EventFactsTests
     [Theory]
     [InlineData("pitches_out", "0")]
     [InlineData("pitches_out", "2.5")]
-    [InlineData("pitches_out", "3")]
     [InlineData("take_up_mm", "-1")]
     [InlineData("broke", "perhaps")]
     public async Task A_fact_in_a_file_that_cannot_be_is_refused_at_its_column(string column, string value)
     {
         await using var plant = await TestPlant.OpenAsync();
-        await plant.AddChainAsync(more: "family=round_link");
+        await plant.AddChainAsync();
         var word = column == "broke" ? "replacement" : "shortened";
         var text = $"chain,event,counter_h_before,{column}\nC1,{word},100,{value}\n";
         var report = await plant.Import.ImportAsync([A.File("events.csv", text)], null, Ct);

@@ -27,7 +27,7 @@ public abstract class LiftingPlant : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         Plant = await TestPlant.OpenAsync();
-        await Plant.Get<PlantSettings>().ChangeAsync(p => p.LawRegion = LawRegion.UnitedKingdom, Ct);
+        await Plant.Get<PlantSettings>().ChangeAsync(p => p.LawRegion = LawRegion.UnitedKingdom, ct: Ct);
         await Plant.Get<RegisterDesk>().AddAsync(
             new ChainCard { Name = Name, Line = "Store", Family = ChainFamily.Named("leaf"), PitchMm = 19.05 }, "Vera", ct: Ct);
     }

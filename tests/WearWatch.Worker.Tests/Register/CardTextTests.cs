@@ -43,6 +43,7 @@ public sealed class CardTextTests
             UnusedSeveralLinksMm = 115.2,
             Source = "a hoist maker's manual",
         },
+        NotLiftingReason = "it is a conveyor",
         CentreDistanceMm = 9000,
         TakeUpTravelMm = 300,
         OilMethod = OilMethod.Drip,
@@ -82,6 +83,7 @@ public sealed class CardTextTests
             new Dictionary<string, string>
             {
                 ["chain"] = "C1",
+                ["family"] = "roller",
                 ["pitch_mm"] = "one inch",
                 ["pitches"] = "0",
                 ["sprocket_teeth"] = "3",
@@ -98,7 +100,29 @@ public sealed class CardTextTests
             new Dictionary<string, string> { ["chain"] = "C1", ["chain_type"] = "16B-1" }, TimeZoneInfo.Utc).Card!.PitchMm);
         var (card, faults) = CardText.Read(new Dictionary<string, string> { ["chain"] = "C1" }, TimeZoneInfo.Utc);
         Assert.Null(card);
-        Assert.Equal("pitch_mm", Assert.Single(faults).Field);
+        Assert.Equal(["pitch_mm", "family"], faults.Select(f => f.Field));
+    }
+
+    // docs/safety.md: the kind is never guessed; a program and a form are asked for it.
+    [Theory]
+    [InlineData("", "", "family")]
+    [InlineData("6x18", "", "family")]
+    [InlineData("LH16345", "", "family")]
+    [InlineData("LH1634", "roller", "family")]
+    [InlineData("LH1634", "", null)]
+    [InlineData("6x18", "round_link", null)]
+    public void A_kind_that_cannot_be_told_is_asked_for(string type, string family, string? field)
+    {
+        var (card, faults) = CardText.Read(
+            new Dictionary<string, string>
+            {
+                ["chain"] = "C1",
+                ["chain_type"] = type,
+                ["family"] = family,
+                ["pitch_mm"] = "25.4",
+            }, TimeZoneInfo.Utc);
+        Assert.Equal(field, faults.Select(f => f.Field).SingleOrDefault());
+        Assert.Equal(field is null, card?.HoldsLoad == true);
     }
 
     [Fact]
@@ -106,6 +130,7 @@ public sealed class CardTextTests
         Assert.Equal("", CardText.Read(new Dictionary<string, string>
         {
             ["chain"] = "C1",
+            ["family"] = "roller",
             ["pitch_mm"] = "25.4",
             ["limit_set_reason"] = "jam",
         }, TimeZoneInfo.Utc).Card!.LimitSetReason);

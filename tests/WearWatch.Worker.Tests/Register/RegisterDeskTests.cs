@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Plant.Register;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -23,7 +24,7 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var heard = new List<int>();
         plant.Get<PlantNews>().ChainsChanged += heard.AddRange;
-        var kept = Assert.IsType<RegisterAnswer.Kept>(await Desk.AddAsync(Card(), "Vera", "new line", Ct));
+        var kept = Assert.IsType<RegisterAnswer.Kept>(await Desk.AddAsync(Card(), "Vera", "new line", ct: Ct));
         await using var db = plant.Db();
         Assert.Equal(25.4, (await db.Chains.SingleAsync(Ct)).PitchMm);
         Assert.True(await db.Forecasts.AnyAsync(f => f.ChainId == kept.ChainId && f.IsLatest, Ct));
@@ -58,7 +59,7 @@ public sealed class RegisterDeskTests : IAsyncLifetime
         var kept = await AddAsync();
         plant.Clock.Advance(TimeSpan.FromHours(1));
         var card = Card() with { SprocketTeeth = [17, 75], Duty = new Duty { SpeedMetresPerSecond = 1.5 } };
-        Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Otto", "drive was changed", Ct));
+        Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Otto", "drive was changed", ct: Ct));
         var changes = (await ChangesAsync()).Skip(1).ToList();
         Assert.Equal(
             [("speed_m_s", "", "1.5"), ("sprocket_teeth", "", "17 75")], changes.Select(c => (c.Field, c.From, c.To)).Order());
@@ -70,7 +71,7 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var kept = await AddAsync();
         Assert.IsType<RegisterAnswer.Kept>(
-            await Desk.ChangeAsync(Card() with { FixedCentres = true }, kept.Revision, "Otto", "as built", Ct));
+            await Desk.ChangeAsync(Card() with { FixedCentres = true }, kept.Revision, "Otto", "as built", ct: Ct));
         await using var db = plant.Db();
         // 1.5 % at fixed centres: docs/references.md [8].
         Assert.Equal(1.5, (await db.Forecasts.SingleAsync(f => f.IsLatest, Ct)).LimitPct);
@@ -81,13 +82,13 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var kept = await AddAsync();
         Assert.IsType<RegisterAnswer.Kept>(
-            await Desk.ChangeAsync(Card() with { Line = "Press" }, kept.Revision, "Otto", "moved", Ct));
+            await Desk.ChangeAsync(Card() with { Line = "Press" }, kept.Revision, "Otto", "moved", ct: Ct));
         var late = Assert.IsType<RegisterAnswer.Overtaken>(
-            await Desk.ChangeAsync(Card() with { Pitches = 90 }, kept.Revision, "Vera", "counted", Ct));
+            await Desk.ChangeAsync(Card() with { Pitches = 90 }, kept.Revision, "Vera", "counted", ct: Ct));
         Assert.Equal(("Press", "Otto", "line"), (late.Now.Line, Assert.Single(late.Since).By, late.Since[0].Field));
         Assert.Null(late.Now.Pitches);
         Assert.IsType<RegisterAnswer.Kept>(
-            await Desk.ChangeAsync(late.Now.ToCard() with { Pitches = 90 }, late.Now.Revision, "Vera", "counted", Ct));
+            await Desk.ChangeAsync(late.Now.ToCard() with { Pitches = 90 }, late.Now.Revision, "Vera", "counted", ct: Ct));
     }
 
     [Fact]
@@ -95,7 +96,8 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var kept = await AddAsync();
         var answers = await Task.WhenAll(Enumerable.Range(1, 8).Select(n =>
-            Task.Run(() => Desk.ChangeAsync(Card() with { Pitches = 90 + n }, kept.Revision, $"person {n}", "counted", Ct), Ct)));
+            Task.Run(
+                () => Desk.ChangeAsync(Card() with { Pitches = 90 + n }, kept.Revision, $"person {n}", "counted", ct: Ct), Ct)));
         Assert.Single(answers.OfType<RegisterAnswer.Kept>());
         Assert.Equal(7, answers.OfType<RegisterAnswer.Overtaken>().Count());
         Assert.Equal(2, (await ChangesAsync()).Count);
@@ -107,9 +109,9 @@ public sealed class RegisterDeskTests : IAsyncLifetime
         var kept = await AddAsync();
         var card = Card() with { Pitches = 90 };
         Assert.Single(
-            Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", Ct)).Changes);
+            Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", ct: Ct)).Changes);
         Assert.Empty(
-            Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", Ct)).Changes);
+            Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(card, kept.Revision, "Vera", "counted", ct: Ct)).Changes);
         Assert.Equal(2, (await ChangesAsync()).Count);
     }
 
@@ -118,11 +120,11 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         var kept = await AddAsync();
         Assert.Equal(["by", "limit_set_reason", "why"],
-            Fields(await Desk.ChangeAsync(Card() with { LimitPercent = 2 }, kept.Revision, " ", "", Ct))
+            Fields(await Desk.ChangeAsync(Card() with { LimitPercent = 2 }, kept.Revision, " ", "", ct: Ct))
                 .Order(StringComparer.Ordinal));
         Assert.Single(await ChangesAsync());
         var reasoned = Card() with { LimitPercent = 2, LimitSetReason = "loose centres" };
-        Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(reasoned, kept.Revision, "Vera", "after the jam", Ct));
+        Assert.IsType<RegisterAnswer.Kept>(await Desk.ChangeAsync(reasoned, kept.Revision, "Vera", "after the jam", ct: Ct));
     }
 
     [Fact]
@@ -132,7 +134,7 @@ public sealed class RegisterDeskTests : IAsyncLifetime
 
     [Fact]
     public async Task A_chain_that_is_not_in_the_register_cannot_be_changed() =>
-        Assert.Equal(["chain"], Fields(await Desk.ChangeAsync(Card(), 1, "Vera", "counted", Ct)));
+        Assert.Equal(["chain"], Fields(await Desk.ChangeAsync(Card(), 1, "Vera", "counted", ct: Ct)));
 
     [Fact]
     public async Task A_file_writes_the_same_record_with_its_line_as_the_one_who_changed()
@@ -168,5 +170,31 @@ public sealed class RegisterDeskTests : IAsyncLifetime
     {
         await using var db = plant.Db();
         return await db.CardChanges.AsNoTracking().OrderBy(c => c.Id).ToListAsync(Ct);
+    }
+
+    // docs/safety.md: only a planner takes the load from a chain's card, with the reason, and it stays in the record of changes.
+    [Fact]
+    public async Task Only_a_planner_says_of_a_chain_that_lifts_that_it_lifts_nothing_and_it_leaves_a_trace()
+    {
+        var link = Card() with { Name = "H1", Family = ChainFamily.Named("round_link"), PitchMm = 64 };
+        var hoist = Assert.IsType<RegisterAnswer.Kept>(await Desk.AddAsync(link, "ann", ct: Ct));
+        var off = link with { NotLiftingReason = "bucket elevator, nobody below" };
+        var no = Assert.IsType<RegisterAnswer.Refused>(
+            await Desk.ChangeAsync(off, hoist.Revision, "tom", "it is a conveyor", ct: Ct));
+        Assert.Equal("not_lifting_reason", Assert.Single(no.Refusals).Field);
+        Assert.IsType<RegisterAnswer.Refused>(await Desk.AddAsync(off with { Name = "H2" }, "tom", ct: Ct));
+        var kept = Assert.IsType<RegisterAnswer.Kept>(
+            await Desk.ChangeAsync(off, hoist.Revision, "ann", "it is a conveyor", isPlanner: true, ct: Ct));
+        Assert.Equal(
+            ("not_lifting_reason", "bucket elevator, nobody below", "it is a conveyor", "ann"),
+            kept.Changes.Select(c => (c.Field, c.To, c.Why, c.By)).Single());
+
+        var roller = Card() with { Name = "H3", Lifts = true };
+        var lifts = Assert.IsType<RegisterAnswer.Kept>(await Desk.AddAsync(roller, "ann", ct: Ct));
+        no = Assert.IsType<RegisterAnswer.Refused>(
+            await Desk.ChangeAsync(roller with { Lifts = false }, lifts.Revision, "tom", "slip", ct: Ct));
+        Assert.Equal("lifts", Assert.Single(no.Refusals).Field);
+        var leaf = Card() with { Name = "H4", Family = ChainFamily.Named("leaf"), NotLiftingReason = "it only holds a door" };
+        Assert.IsType<RegisterAnswer.Refused>(await Desk.AddAsync(leaf, "ann", isPlanner: true, ct: Ct));
     }
 }

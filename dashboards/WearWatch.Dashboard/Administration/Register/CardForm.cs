@@ -1,6 +1,5 @@
 using System.Globalization;
 using WearWatch.Chains;
-using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
@@ -106,7 +105,7 @@ public sealed class CardForm
         Judge();
     }
 
-    private static Dictionary<string, string> Empty() => new() { ["family"] = ChainFamily.Usual.Name };
+    private static Dictionary<string, string> Empty() => [];
 
     private Dictionary<string, string> ShownOf(ChainRow row)
     {

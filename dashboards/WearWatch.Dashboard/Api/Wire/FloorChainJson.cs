@@ -29,6 +29,9 @@ internal sealed record FloorChainJson
     /// <summary>Whether it can be closed at an odd number of pitches.</summary>
     public required bool CanBeOdd { get; init; }
 
+    /// <summary>Whether pitches may ever be taken out of it; of a chain that lifts never.</summary>
+    public required bool MayBeShortened { get; init; }
+
     public required string Caution { get; init; }
 
     public required string Condition { get; init; }

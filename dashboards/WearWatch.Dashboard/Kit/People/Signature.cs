@@ -29,6 +29,9 @@ public sealed class Signature(IJSRuntime script, AuthenticationStateProvider peo
         return typed.Trim();
     }
 
+    /// <summary>Whether a planner signs.</summary>
+    public async Task<bool> IsPlannerAsync() => (await people.GetAuthenticationStateAsync()).User.IsPlanner();
+
     private async Task<string?> KnownAsync()
     {
         var who = (await people.GetAuthenticationStateAsync()).User;

@@ -42,6 +42,10 @@ public static class Who
     /// <summary>Whether nobody is set up yet.</summary>
     public static bool IsOpen(this ClaimsPrincipal who) => who.Identity?.AuthenticationType == OpenScheme;
 
+    /// <summary>Whether it is a planner.</summary>
+    public static bool IsPlanner(this ClaimsPrincipal who) =>
+        RoleWords.Of(PersonRoles.Planner).Any(who.IsInRole);
+
     /// <summary>The person's number; null for a machine, and for nobody.</summary>
     public static int? PersonId(this ClaimsPrincipal who) => Number(who, ClaimTypes.NameIdentifier);
 

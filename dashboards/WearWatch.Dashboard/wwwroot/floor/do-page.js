@@ -51,10 +51,11 @@ export function doPage(context) {
   const { plant, chain, asked: query } = context;
   const root = h('form', { class: 'do', novalidate: true, onsubmit: event => event.preventDefault() });
   const choose = kind => draw(root, context, kind);
+  const possible = Object.entries(works).filter(([kind]) => kind !== 'shortened' || chain.may_be_shortened);
   const choices = h('div', { class: 'doings', role: 'group', 'aria-label': 'What was done?' },
-    Object.entries(works).map(([kind, work]) => button(work.name, () => choose(kind), { class: 'button big' })));
+    possible.map(([kind, work]) => button(work.name, () => choose(kind), { class: 'button big' })));
   root.append(choices);
-  if (works[query.get('what')]) choose(query.get('what'));
+  if (possible.some(([kind]) => kind === query.get('what'))) choose(query.get('what'));
   return [chainHead(chain, 'What was done?'), caution(plant.cautions[chain.caution]), root];
 }
 
