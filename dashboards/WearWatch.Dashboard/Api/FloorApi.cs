@@ -47,7 +47,7 @@ internal static class FloorApi
         {
             MadeAt = time.Now,
             Plant = new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
-            Chains = [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time)))],
+            Chains = [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time), plant.LawRegion))],
             Hands = await rounds.PersonsAsync(time.Today, ct),
             Cautions = chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.HoldsLoad)),
             Guides = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
@@ -65,7 +65,7 @@ internal static class FloorApi
 
     private static string CautionName(FloorChain chain) => chain.Row.Family.Name + (chain.Row.HoldsLoad ? "_lifts" : "");
 
-    private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks)
+    private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks, LawRegion region)
     {
         var (row, forecast, proposal) = (chain.Row, chain.Forecast, chain.Proposal);
         return new FloorChainJson
@@ -92,6 +92,7 @@ internal static class FloorApi
             Proposed = new FloorSpanJson(proposal.Pitches, proposal.LengthMm),
             Expected = Expected(forecast),
             Tasks = tasks,
+            Links = FloorLinksJson.Of(row.ToCard().Links, row.HoldsLoad, region),
         };
     }
 

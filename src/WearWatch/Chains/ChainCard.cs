@@ -130,7 +130,8 @@ public sealed record ChainCard
         : HasLinks ? LinkTableCheck.Faults(LinkEntryOfType, PitchMm)
         : [new(nameof(LinkEntry.DiameterMm), "Only a chain of round links has a table of links.")];
 
-    private bool HasLinks => Family.Measured == MeasuredPoints.LinkEdges;
+    /// <summary>Whether it is made of round links, which are measured one by one.</summary>
+    public bool HasLinks => Family.Measured == MeasuredPoints.LinkEdges;
 
     private LinkTableEntry LinkEntryOfType => LinkEntry.DiameterMm is null
         ? LinkEntry with { DiameterMm = ChainCatalogue.Find(ChainType)?.LinkDiameterMm?.Value }

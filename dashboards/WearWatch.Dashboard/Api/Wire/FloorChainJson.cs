@@ -51,6 +51,9 @@ internal sealed record FloorChainJson
     public FloorExpectedJson? Expected { get; init; }
 
     public required IReadOnlyList<FloorTaskJson> Tasks { get; init; }
+
+    /// <summary>The limits of its links; null for a chain whose table of them is not known.</summary>
+    public FloorLinksJson? Links { get; init; }
 }
 
 /// <summary>The newest reading that counts.</summary>

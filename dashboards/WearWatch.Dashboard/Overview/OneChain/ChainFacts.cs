@@ -1,3 +1,4 @@
+using WearWatch.Links;
 using WearWatch.Lubrication;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -12,6 +13,12 @@ public sealed record ChainFacts
 
     /// <summary>The live assessment.</summary>
     public required Assessment Assessment { get; init; }
+
+    /// <summary>What the measures of its links say; null for a chain without a table of them.</summary>
+    public LinksState? Links { get; init; }
+
+    /// <summary>The measures of its links that stand, in the order taken.</summary>
+    public IReadOnlyList<LinkMeasureRow> LinkMeasures { get; init; } = [];
 
     /// <summary>The readings that count, in the order to which the assessment's indices refer.</summary>
     public required IReadOnlyList<ReadingRow> Standing { get; init; }

@@ -42,6 +42,9 @@ public sealed record ChainView
 
     public ShownCondition Condition => Facts.Assessment.ShownCondition;
 
+    /// <summary>What the measures of its links say first; empty while nobody has measured them.</summary>
+    public string LinksSaid => Facts.Links is { Verdict.Findings.Count: > 0 } links ? links.Sentence : "";
+
     /// <summary>Line, position and type, as far as they are known.</summary>
     public string Where => string.Join(" · ", new[]
     {

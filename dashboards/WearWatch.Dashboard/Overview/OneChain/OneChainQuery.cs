@@ -17,7 +17,7 @@ public sealed class OneChainQuery(
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.Chains.AsNoTracking().FirstOrDefaultAsync(c => c.Name == name, ct) is not { } row) return null;
-        if (await reader.AssessAsync(row.Id, ct) is not { } assessment) return null;
+        if (await reader.ReviewAsync(row.Id, ct) is not { } reviewed) return null;
         var readings = await db.Readings.AsNoTracking().Where(r => r.ChainId == row.Id).OrderBy(r => r.Id).ToListAsync(ct);
         var forecasts = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == row.Id)
             .OrderByDescending(f => f.Id).Take(ForecastsShown).ToListAsync(ct);
@@ -25,7 +25,9 @@ public sealed class OneChainQuery(
         var facts = new ChainFacts
         {
             Row = row,
-            Assessment = assessment,
+            Assessment = reviewed.Assessment,
+            Links = reviewed.Links,
+            LinkMeasures = reviewed.Raw.LinkMeasureRows,
             Standing = StandingRows.Standing(readings),
             Waiting = StandingRows.Waiting(readings),
             Events = await db.StandingEventsAsync(row.Id, ct),

@@ -13,6 +13,7 @@ export function chainPage({ plant, chain }) {
     caution(plant.cautions[chain.caution]),
     h('nav', { class: 'doings', 'aria-label': `At ${chain.chain}` },
       linkButton('Measure', `#/chain/${chain.id}/measure`, { class: 'button primary big' }),
+      chain.links && linkButton('Links', `#/chain/${chain.id}/links`, { class: 'button big' }),
       linkButton('Look', `#/chain/${chain.id}/look`, { class: 'button big' }),
       linkButton('Oiled', `#/chain/${chain.id}/do?what=oiling`, { class: 'button big' }),
       linkButton('Other work', `#/chain/${chain.id}/do`, { class: 'button big' })),

@@ -9,6 +9,7 @@ import { chainPage } from './chain-page.js';
 import { doPage } from './do-page.js';
 import { measurePage } from './measure-page.js';
 import { keptPage } from './kept-page.js';
+import { linksPage } from './links-page.js';
 import { labelPage } from './label-page.js';
 import { lookPage } from './look-page.js';
 import { roundPage } from './round-page.js';
@@ -16,7 +17,7 @@ import { roundPage } from './round-page.js';
 const every = 20_000;
 const main = document.getElementById('content');
 const $ = id => document.getElementById(id);
-const screens = { measure: measurePage, look: lookPage, do: doPage };
+const screens = { measure: measurePage, look: lookPage, do: doPage, links: linksPage };
 let leave = () => {};
 let turn = 0;
 
@@ -61,6 +62,7 @@ function screen(context, where, id, what) {
   if (where !== 'chain') return roundPage(context);
   const chain = chainOf(context.plant, id);
   if (!chain) return notThere(context);
+  if (what === 'links' && !chain.links) return chainPage({ ...context, chain });
   return (screens[what] ?? chainPage)({ ...context, chain });
 }
 

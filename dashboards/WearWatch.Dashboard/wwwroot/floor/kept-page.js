@@ -10,7 +10,8 @@ import { chainOf } from './pack.js';
 
 const words = { [State.kept]: ['…', 'kept here'], [State.sent]: ['✓', 'sent'], [State.look]: ['!', 'needs a look'] };
 const kinds = {
-  measure: 'Measured', oil: 'Oiled', look: 'Looked at', done: 'Done', photo: 'Photo', answer: 'Answer', hand: 'Round',
+  measure: 'Measured', oil: 'Oiled', look: 'Looked at', done: 'Done', photo: 'Photo', links: 'Links',
+  answer: 'Answer', hand: 'Round',
 };
 
 export function keptPage(context) {

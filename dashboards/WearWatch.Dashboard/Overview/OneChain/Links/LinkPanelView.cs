@@ -1,0 +1,104 @@
+using WearWatch.Chains.Links;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Links;
+using WearWatch.Plant.Settings;
+using WearWatch.Storage.Rows;
+using WearWatch.Wear;
+
+namespace WearWatch.Dashboard.Overview.OneChain.Links;
+
+/// <summary>One visit to the links, for the screen.</summary>
+/// <param name="Id">Its row.</param>
+/// <param name="Words">When, where, and what was measured.</param>
+/// <param name="By">Who told it.</param>
+public sealed record LinkVisitLine(long Id, string Words, string By);
+
+/// <summary>One measure for the screen: a small track with its limit.</summary>
+/// <param name="Name">What is measured.</param>
+/// <param name="Value">The newest value, or that there is none.</param>
+/// <param name="Limit">The limit with who says so.</param>
+/// <param name="Outlook">When it will have reached it, or why that is not known.</param>
+/// <param name="Condition">How it is told.</param>
+/// <param name="Points">Its values over the running hours.</param>
+public sealed record LinkTrackView(
+    string Name, string Value, string Limit, string Outlook, ShownCondition Condition, IReadOnlyList<LinkPoint> Points);
+
+/// <summary>What the page of a round-link chain says of its links.</summary>
+public sealed record LinkPanelView
+{
+    private const int VisitsShown = 8;
+
+    /// <summary>Why nothing can be judged: the diameter is not on the card; empty where it is.</summary>
+    public required string Missing { get; init; }
+
+    /// <summary>Over how many links a length is measured.</summary>
+    public required int Links { get; init; }
+
+    /// <summary>Size, and for what it is used.</summary>
+    public required string Size { get; init; }
+
+    public required string Verdict { get; init; }
+
+    /// <summary>Wear or stretch, in a sentence; empty where it cannot be told.</summary>
+    public required string Stretch { get; init; }
+
+    public required IReadOnlyList<LinkTrackView> Tracks { get; init; }
+
+    public required IReadOnlyList<string> Remarks { get; init; }
+
+    /// <summary>The newest visits that stand, newest first.</summary>
+    public required IReadOnlyList<LinkVisitLine> Visits { get; init; }
+
+    /// <summary>The panel of a chain of round links; null for any other.</summary>
+    public static LinkPanelView? Of(ChainFacts facts, PlantTime time, UnitPreference units)
+    {
+        var card = facts.Assessment.Card;
+        if (!card.HasLinks) return null;
+        var state = facts.Links;
+        return new LinkPanelView
+        {
+            Missing = state is null ? "The diameter of its links is not known: enter it, with the maker's table, on the card." : "",
+            Links = state?.Table.Links ?? LinkTable.UsualLinks,
+            Size = state is null ? "" : $"{state.Table.Size}, {UseOf(state.Table.Use)}",
+            Verdict = state?.Sentence ?? "",
+            Stretch = state?.Verdict.Stretch?.Sentence ?? "",
+            Tracks = [.. (state?.Tracks ?? []).Select(t => TrackOf(t, card.HoldsLoad, time, units))],
+            Remarks = state?.Limits.Remarks ?? [],
+            Visits = [.. facts.LinkMeasures.Reverse().Take(VisitsShown).Select(row => LineOf(row, time))],
+        };
+    }
+
+    private static LinkTrackView TrackOf(LinkTrack track, bool holdsLoad, PlantTime time, UnitPreference units)
+    {
+        var last = track.Points is [.., var newest] ? newest.Finding : null;
+        var used = last?.UsedPercent is { } percent ? $", {percent:0} % of the way" : "";
+        return new(
+            LinkWords.Of(track.Measure),
+            last is null ? "not measured"
+                : $"{units.OfLength(last.ValueMm)} ± {units.OfLength(last.ExpandedUncertaintyMm)}{used}",
+            track.Limit is { } limit ? $"{(limit.IsLength ? "limit" : "least")} {units.OfLength(limit.Mm)}; {limit.Basis}"
+                : "No limit is known; enter the maker's.",
+            track.Outlook switch
+            {
+                LinkOutlook.Known { EarlyDate: { } early } => $"19 of 20 such measures stay within it beyond {time.Day(early)}.",
+                LinkOutlook.Known => "Its limit is not in sight.",
+                LinkOutlook.NotKnown unknown => $"Forecast: {unknown.Reason}",
+                _ => throw new System.Diagnostics.UnreachableException(),
+            },
+            ConditionWords.Of(Worst(track), holdsLoad), track.Points);
+    }
+
+    private static Condition Worst(LinkTrack track) =>
+        track.Points.Select(p => p.Finding.Condition).DefaultIfEmpty(Condition.NotKnown).MaxBy(c => (int)c);
+
+    private static LinkVisitLine LineOf(LinkMeasureRow row, PlantTime time) => new(
+        row.Id, $"{(row.TakenAt is { } at ? time.Day(at) : Show.Hours(row.CounterH))}, {row.Place}: {row.Written}", row.ToldBy);
+
+    private static string UseOf(LinkUse? use) => use switch
+    {
+        LinkUse.PoweredHoist => "powered hoist",
+        LinkUse.HandHoist => "hand-operated hoist",
+        LinkUse.Sling => "sling",
+        _ => "use not told",
+    };
+}
