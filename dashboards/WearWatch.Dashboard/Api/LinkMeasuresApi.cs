@@ -70,9 +70,8 @@ internal static class LinkMeasuresApi
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
-        return (await review.AssessAsync([row.Id], ct)).SingleOrDefault() is { Links: { } links } reviewed
-            ? Results.Ok(LinkStateJson.Of(links, chain, reviewed.Raw.Card.HoldsLoad))
-            : Problems.NotFound($"The links of '{chain}' are not known: it is no round-link chain, or its card has no diameter.");
+        var links = (await review.AssessAsync([row.Id], ct)).SingleOrDefault()?.Links;
+        return Results.Ok(LinkStateJson.Of(links, chain, row.HoldsLoad));
     }
 
     private static NewLinkMeasures ToEntry(LinkMeasureEntryJson body, string key, string by, Tool tool, LengthUnit unit) => new()

@@ -23,7 +23,7 @@ public sealed record LinkStretch(double GrowthPercent, double WearPercent, doubl
 
     /// <summary>What it says, in a sentence.</summary>
     public string Sentence => FormattableString.Invariant($"Longer by {GrowthPercent:0.00} %; wear of the crowns explains ")
-        + FormattableString.Invariant($"{WearPercent:0.00} % (+- {UnsurePercent:0.00} %). ")
+        + FormattableString.Invariant($"{WearPercent:0.00} % (± {UnsurePercent:0.00} %). ")
         + (IsOverload
             ? "The rest is stretch: the chain was overloaded. Out of use until a competent person has examined it."
             : "No sign of stretch beyond wear.");

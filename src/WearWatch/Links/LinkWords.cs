@@ -19,7 +19,7 @@ public static class LinkWords
     {
         var name = Of(finding.Measure);
         var what = char.ToUpperInvariant(name[0]) + name[1..]
-            + FormattableString.Invariant($" {finding.ValueMm:0.00} mm +- {finding.ExpandedUncertaintyMm:0.00} mm");
+            + FormattableString.Invariant($" {finding.ValueMm:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00} mm");
         if (finding.Limit is not { } limit)
             return $"{what}: no limit is known; enter the maker's. Cannot be judged from these data.";
         var against = FormattableString.Invariant($"{(limit.IsLength ? "limit" : "least")} {limit.Mm:0.00} mm, {limit.Basis}");

@@ -85,7 +85,8 @@ public sealed class LinkTests(Screen screen)
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Withdraw", Exact = true }).ClickAsync();
         await desk.Page.GetByLabel("Why are they withdrawn?").FillAsync("read 15.9 for 15.2");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Withdraw them" }).ClickAsync();
-        await Assertions.Expect(desk.Page.Locator(".headline")).Not.ToContainTextAsync("take out of use", new() { Timeout = 60_000 });
+        await Assertions.Expect(desk.Page.Locator(".headline")).Not.ToContainTextAsync("take out of use",
+            new() { Timeout = 60_000 });
     }
 
     private async Task<int> HoistAsync(string name)

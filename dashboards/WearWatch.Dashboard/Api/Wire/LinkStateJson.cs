@@ -21,16 +21,23 @@ internal sealed record LinkStateJson
 
     public required IReadOnlyList<LinkTrackJson> Measures { get; init; }
 
-    public static LinkStateJson Of(LinksState state, string chain, bool holdsLoad) => new()
+    /// <param name="state">What they say; null where the chain has no round links, or their diameter is not on its card.</param>
+    /// <param name="chain">The chain's name.</param>
+    /// <param name="holdsLoad">Whether it lifts or holds a load.</param>
+    public static LinkStateJson Of(LinksState? state, string chain, bool holdsLoad)
     {
-        Chain = chain,
-        Condition = ConditionWords.Of(state.Condition, holdsLoad).Wire,
-        Says = ConditionWords.Of(state.Condition, holdsLoad).Words,
-        Verdict = state.Sentence,
-        EarlyDate = state.EarlyDate,
-        Remarks = state.Limits.Remarks,
-        Measures = [.. state.Tracks.Select(LinkTrackJson.Of)],
-    };
+        var shown = ConditionWords.Of(state?.Condition ?? Wear.Condition.NotKnown, holdsLoad);
+        return new()
+        {
+            Chain = chain,
+            Condition = shown.Wire,
+            Says = shown.Words,
+            Verdict = state?.Sentence ?? "It has no round links, or their diameter is not on its card.",
+            EarlyDate = state?.EarlyDate,
+            Remarks = state?.Limits.Remarks ?? [],
+            Measures = [.. (state?.Tracks ?? []).Select(LinkTrackJson.Of)],
+        };
+    }
 }
 
 /// <summary>A measure with its limit, its newest value and its forecast.</summary>

@@ -50,7 +50,7 @@ public sealed record LinkLimits
             (LinkMeasure.MeanDiameter, table.DiameterLimitMm),
         ];
         foreach (var (measure, limit) in given)
-            if (limit is { } mm) yield return new(measure, mm, "its maker's table", table.Source);
+            if (limit is { } mm) yield return new(measure, mm, "its maker's table", table.Source) { Certainty = "as entered" };
     }
 
     private static IEnumerable<LinkLimit> General(LinkTable table, LawRegion region)
@@ -96,6 +96,8 @@ public sealed record LinkLimits
 
     private static IEnumerable<string> RemarksOn(LinkTable table, LawRegion region)
     {
+        if (table is { OneLinkLimitMm: not null, SeveralLinksLimitMm: not null, DiameterLimitMm: not null, Use: not LinkUse.Sling })
+            yield break;
         if (table.OneLinkLimitMm is null || table.SeveralLinksLimitMm is null || table.DiameterLimitMm is null)
             yield return "General values are used where the maker's table was not entered; enter the maker's limits.";
         if (table.Use is null) yield return "Not told for what it is used: taken as a powered hoist's chain, the strictest.";

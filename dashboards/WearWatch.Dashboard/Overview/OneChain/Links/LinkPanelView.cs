@@ -57,7 +57,9 @@ public sealed record LinkPanelView
         var state = facts.Links;
         return new LinkPanelView
         {
-            Missing = state is null ? "The diameter of its links is not known: enter it, with the maker's table, on the card." : "",
+            Missing = state is null
+                ? "The diameter of its links is not known: enter it, with the maker's table, on the card."
+                : "",
             Links = state?.Table.Links ?? LinkTable.UsualLinks,
             Size = state is null ? "" : $"{state.Table.Size}, {UseOf(state.Table.Use)}",
             Verdict = state?.Sentence ?? "",
