@@ -19,6 +19,12 @@ internal static class BenchApi
                 + "outside; tool, tape_class, from_hook, largest_error_mm; first_link; temperature_c, tool_temperature_c; "
                 + "new_length, same_tool; limit_pct or what /limit takes; confirmed.")
             .Produces<GaugeJson>().ProducesValidationProblem(422);
+        bench.MapGet("/link-gauge", Links)
+            .WithSummary("Measures of a round link: verdict by the worst, each measure against its own limit")
+            .WithDescription("type, or pitch_mm with family and link_diameter_new; one_link, over_links, d1, d2 in unit; links, "
+                + "outer_edges, unused_links; one_link_limit, over_links_limit, diameter_limit, diameter_limit_in, table_source; "
+                + "else link_use and region; tool, lifts.")
+            .Produces<LinkGaugeJson>().ProducesValidationProblem(422);
         bench.MapGet("/limit", Limit).WithSummary("At which elongation a chain is to be replaced, and which rules say so")
             .WithDescription("type or family; teeth (17,75); fixed_centres, parallel, timing, positioning, high_performance, "
                 + "lifts; take_up_mm with chain_pitches and pitch_mm; elongation_pct.")
@@ -40,6 +46,8 @@ internal static class BenchApi
     }
 
     private static IResult Gauge(HttpRequest request) => Answer(GaugeBench.Answer(Read(request)), GaugeJson.Of);
+
+    private static IResult Links(HttpRequest request) => Answer(LinkBench.Answer(Read(request)), LinkGaugeJson.Of);
 
     private static IResult Limit(HttpRequest request) => Answer(LimitBench.Answer(Read(request)), LimitJson.Of);
 

@@ -5,6 +5,7 @@ namespace WearWatch.Plant.Bench;
 /// <summary>The wire shapes of the bench's answers, for the command line and the API alike.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, WriteIndented = true)]
 [JsonSerializable(typeof(GaugeJson))]
+[JsonSerializable(typeof(LinkGaugeJson))]
 [JsonSerializable(typeof(LimitJson))]
 [JsonSerializable(typeof(DriveJson))]
 [JsonSerializable(typeof(ChainOilJson))]

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
+using WearWatch.Chains.Links;
 using WearWatch.Gauging;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
@@ -13,7 +14,7 @@ namespace WearWatch.Plant.Bench;
 /// <c>outside</c> of the end rollers; <c>unit</c>; <c>tool</c>, <c>tape_class</c>, <c>from_hook</c>, <c>graduation_mm</c>,
 /// <c>largest_error_mm</c>; <c>first_link</c>; <c>temperature_c</c>, <c>tool_temperature_c</c>; <c>new_length</c>,
 /// <c>same_tool</c>; <c>taut</c>, <c>load_n</c>;
-/// <c>link_diameters</c> (two with a semicolon) and <c>link_diameter_new</c> of a round link; <c>limit_pct</c>, or what
+/// of a round link what <see cref="LinkBench"/> knows; <c>limit_pct</c>, or what
 /// <see cref="LimitBench"/> knows, <c>lifts</c> among it; <c>found</c>: points of the checklist where something was found, with
 /// commas between; <c>confirmed</c>.
 /// </remarks>
@@ -34,8 +35,8 @@ public static class GaugeBench
         var newLength = asked.Length("new_length", asked.Unit("unit"));
         var loadN = asked.Number("load_n", 0.001, Held.MostNewtons);
         var limit = asked.Number("limit_pct", 0.01, 9.99);
-        var linkWear = LinkWearOf(asked, type);
         var @case = LimitBench.Case(asked, type);
+        var links = LinksOf(asked, type, @case, pitches, lengthsMm);
         var verdict = LimitRules.For(@case);
         var found = Found(asked, @case);
         if (limit > verdict.Governing.Percent && @case.Lifts)
@@ -76,25 +77,19 @@ public static class GaugeBench
             Budget = UncertaintyBudget.Of(span),
             Limit = governing,
             Limits = verdict,
-            LinkWear = linkWear,
+            Links = links,
             Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
         });
     }
 
-    /// <summary>The wear of a round link by its diameter, when one was measured.</summary>
-    private static LinkWear? LinkWearOf(Asked asked, ChainType? type)
-    {
-        if (!asked.Told("link_diameters")) return null;
-        var unit = asked.Unit("unit");
-        var newMm = asked.Length("link_diameter_new", unit)?.Millimetres ?? type?.LinkDiameterMm?.Value;
-        var measuredMm = asked.Lengths("link_diameters", unit).Select(d => d.Millimetres).ToList();
-        if (newMm is null)
-            asked.Refuse("link_diameter_new", "Give the link's diameter when new, or a type that has one, such as 18x64.");
-        if (newMm is null || asked.Wrong.Count > 0) return null;
-        if (LinkWear.Fault(newMm.Value, measuredMm) is not { } fault) return LinkWear.Of(newMm.Value, measuredMm);
-        asked.Refuse("link_diameters", fault);
-        return null;
-    }
+    /// <summary>What its links say, when they were measured; a length over as many links as its table has counts, too.</summary>
+    private static LinkCalculation? LinksOf(
+        Asked asked, ChainType? type, LimitCase @case, int? pitches, IReadOnlyList<double> lengthsMm) =>
+        LinkBench.IsAsked(asked) && @case.PitchMm is not null && asked.Wrong.Count == 0
+            ? LinkBench.Of(asked, type, @case, lengthsMm.Count > 0 && pitches == (asked.Whole("links", 2, 41) ?? LinkTable.UsualLinks)
+                ? lengthsMm.Average()
+                : null)
+            : null;
 
     /// <summary>The points of the checklist at which something was found.</summary>
     private static List<CheckPoint> Found(Asked asked, LimitCase @case)

@@ -29,8 +29,8 @@ public sealed record GaugeCalculation
     /// <summary>What else was weighed.</summary>
     public required LimitVerdict Limits { get; init; }
 
-    /// <summary>The wear of a round link by its diameter, when one was measured.</summary>
-    public required LinkWear? LinkWear { get; init; }
+    /// <summary>What the measures of its links say, when some were taken.</summary>
+    public required LinkCalculation? Links { get; init; }
 
     /// <summary>How many pitches to measure so that the uncertainty stays below a tenth of the limit.</summary>
     public required SpanProposal Proposal { get; init; }

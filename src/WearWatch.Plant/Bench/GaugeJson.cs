@@ -33,7 +33,7 @@ public sealed record GaugeJson
     /// <summary>What to remember before it is touched, and what no figure says.</summary>
     public required IReadOnlyList<string> Caution { get; init; }
 
-    /// <summary>The verdict, the worst of elongation, diameter and findings first.</summary>
+    /// <summary>The verdict, the worst of elongation, links and findings first.</summary>
     public required string Verdict { get; init; }
 
     /// <summary>Why no chain runs so; null when one may.</summary>
@@ -48,8 +48,8 @@ public sealed record GaugeJson
     /// <summary>How the chain was held, and how it is best held.</summary>
     public required string Held { get; init; }
 
-    /// <summary>The wear of a round link by its diameter; null when none was measured.</summary>
-    public required double? LinkWearPct { get; init; }
+    /// <summary>What the measures of its links say; null when none was taken.</summary>
+    public required LinkGaugeJson? Links { get; init; }
 
     /// <summary>The wire form of a calculation.</summary>
     public static GaugeJson Of(GaugeCalculation worked) => new()
@@ -72,6 +72,6 @@ public sealed record GaugeJson
             worked.Proposal.Pitches, worked.Proposal.LengthMm, worked.Proposal.StandardUncertaintyPercent,
             worked.Proposal.GoodEnough, worked.Proposal.Advice),
         Held = worked.HeldAdvice,
-        LinkWearPct = worked.LinkWear?.Percent,
+        Links = worked.Links is { } links ? LinkGaugeJson.Of(links) : null,
     };
 }

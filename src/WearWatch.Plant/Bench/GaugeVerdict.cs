@@ -3,7 +3,7 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Bench;
 
-/// <summary>What one measurement says: by elongation, by diameter and by what was found, each with its condition.</summary>
+/// <summary>What one measurement says: by elongation, by its links and by what was found, each with its condition.</summary>
 /// <remarks>
 /// <c>Swap now</c> from the limit on, <c>plan a swap</c> where the expanded uncertainty reaches the limit or the rule says to
 /// plan from there. A chain that lifts is judged by the upper end: out of use where the limit may be reached. docs/safety.md.
@@ -13,8 +13,7 @@ internal static class GaugeVerdict
     public static IReadOnlyList<(Condition Condition, string Words)> Of(GaugeCalculation gauged)
     {
         List<(Condition, string)> said = [gauged.HoldsLoad ? Lifting(gauged) : Other(gauged)];
-        if (gauged.LinkWear is { } link)
-            said.Add((link.IsDiscarded ? Condition.SwapNow : Condition.WithinLimit, link.Verdict));
+        if (gauged.Links is { Verdict: var links }) said.Add((links.Condition, links.Sentence));
         said.AddRange(gauged.Found.Select(point =>
             (point.StopsTheChain ? Condition.SwapNow : Condition.PlanASwap, $"Found: {point.Ask}. {point.Advice}")));
         return said;

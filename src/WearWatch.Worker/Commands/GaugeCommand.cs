@@ -38,9 +38,6 @@ internal static class GaugeCommand
             BenchOptions.Number("tool-temperature-c", "Temperature of the tool in degrees Celsius; 20 if not given."),
             BenchOptions.Tick("taut", "The chain hung in its place, taut."),
             BenchOptions.Number("load-n", "The measuring load in newtons, where it was pulled straight."),
-            BenchOptions.Text("link-diameters",
-                "Of a round link: its diameter where it is most worn, twice at right angles, such as \"17.1; 17.3\"."),
-            BenchOptions.Number("link-diameter-new", "Of a round link: its diameter when new; as its type if not given."),
             BenchOptions.Text("new-length", "Length of the same pitches when new, in the unit of the length."),
             BenchOptions.Tick("same-tool", "It was measured with the very same tool when new."),
             BenchOptions.Text("family", "The kind of chain; roller if not given."),
@@ -52,9 +49,11 @@ internal static class GaugeCommand
                 "confirmed", "The length is right even though it is shorter than 0.98 or longer than 1.10 of nominal."),
             json,
         };
+        foreach (var option in LinkOptions.All) command.Add(option);
         command.Validators.Add(result =>
         {
             var told = Lengths.Count(name => result.GetResult(name) is not null);
+            if (told == 0 && LinkOptions.AreGiven(result)) return;
             if (told != 1) result.AddError("Give one of --length-mm, --length-in, and --inside with --outside.");
             if (result.GetResult("--pitch-mm") is null && result.GetResult("--type") is null)
                 result.AddError("Give --pitch-mm or --type.");
@@ -70,6 +69,9 @@ internal static class GaugeCommand
                 "unit" => inches is null ? "mm" : "in",
                 _ => others.Text(name),
             });
+            if (!Lengths.Any(name => parsed.GetResult(name) is not null))
+                return BenchOptions.Tell(
+                    screen, LinkBench.Answer(asked), links => LinkOptions.Tell(screen, links, parsed.GetValue(json)));
             return BenchOptions.Tell(
                 screen, GaugeBench.Answer(asked), sheet => Tell(screen, sheet, parsed.GetValue(json)), Doubted);
         });
@@ -77,7 +79,9 @@ internal static class GaugeCommand
             "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
             "wearwatch gauge --type 16B-1 --pitches 24 --length-mm \"617.5; 617.8; 617.6\" --tape-class I",
             "wearwatch gauge --type 12A-1 --pitches 14 --inside 258.6 --outside 282.4 --tool caliper",
-            "wearwatch gauge --pitch-mm 19.05 --pitches 14 --length-in \"10 5/8\" --tool caliper --temperature-c 45 --json");
+            "wearwatch gauge --pitch-mm 19.05 --pitches 14 --length-in \"10 5/8\" --tool caliper --temperature-c 45 --json",
+            "wearwatch gauge --pitch-mm 15 --family round_link --link-diameter-new 5 --one-link 15.4 --over-links 167 --d1 4.7 "
+                + "--d2 4.9 --one-link-limit 15.7 --over-links-limit 170.6 --diameter-limit 4.5 --table-source \"hoist manual\"");
     }
 
     private static Refusal? Doubted(GaugeCalculation sheet) =>
@@ -105,7 +109,7 @@ internal static class GaugeCommand
 
         Line($"{sheet.Proposal.Advice}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
         Line($"{sheet.HeldAdvice}");
-        if (sheet.LinkWear is { } link) Line($"{link.Verdict}");
+        if (sheet.Links is { } links) LinkOptions.TellMeasures(screen, links);
 
         void Line(FormattableString text) => screen.Output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }

@@ -25,9 +25,36 @@ public sealed class GaugeBenchTests
     // By hand: 100 (18 - 17.2)/18. The diameter when new comes with the type, or is told.
     [Theory]
     [InlineData("type=18x64&pitches=11&length=708&link_diameters=17.1; 17.3")]
-    [InlineData("pitch_mm=64&family=round_link&pitches=11&length=708&link_diameters=17.2&link_diameter_new=18")]
-    public void A_round_link_is_judged_by_its_diameter_too(string asked) =>
-        Assert.Equal(4.444, Bench.Gauge(asked).LinkWear!.Percent, 1e-3);
+    [InlineData("pitch_mm=64&family=round_link&pitches=11&length=708&d1=17.1&d2=17.3&link_diameter_new=18")]
+    public void A_round_link_is_judged_by_its_diameter_too(string asked) => Assert.Equal(4.444,
+        Bench.Gauge(asked).Links!.Verdict.Findings.Single(f => f.Measure == LinkMeasure.MeanDiameter).ChangePercent, 1e-3);
+
+    // 22x86 with a tenth of its diameter gone: its length alone would be within limits.
+    [Fact]
+    public void The_verdict_is_headed_by_the_worst_of_length_and_diameter()
+    {
+        var gauged = Bench.Gauge("type=22x86&pitches=11&length=949&d1=19.0&d2=20.6");
+        Assert.Equal(Condition.SwapNow, gauged.Condition);
+        Assert.StartsWith("Discard limit reached: Mean of two diameters 19.80 mm", gauged.Verdict, StringComparison.Ordinal);
+        Assert.Equal("take out of use", gauged.ShownCondition.Words);
+    }
+
+    [Fact]
+    public void A_length_over_as_many_links_as_the_table_has_is_held_against_its_limit() => Assert.Equal(708,
+        Bench.Gauge("type=18x64&pitches=11&length=708&d1=17.1&d2=17.3").Links!.Verdict.Findings
+            .Single(f => f.Measure == LinkMeasure.SeveralLinks).ValueMm);
+
+    // Two misprints that were met: 21.2 mm for a chain of 5 mm, and 5.9 mm beside 0.239 in.
+    [Theory]
+    [InlineData("pitch_mm=15&link_diameter_new=5&diameter_limit=21.2", "diameter_limit")]
+    [InlineData("pitch_mm=21&link_diameter_new=7&diameter_limit=5.9&diameter_limit_in=0.239", "diameter_limit_in")]
+    [InlineData("pitch_mm=15&one_link_limit=15.7", "link_diameter_new")]
+    [InlineData("pitch_mm=15&link_diameter_new=5&link_diameters=4.9", "link_diameters")]
+    public void A_misprint_in_a_makers_table_is_refused_by_its_name(string asked, string name)
+    {
+        var answer = LinkBench.Answer(Bench.Asked("family=round_link&d1=4.8&d2=4.9&table_source=a manual&" + asked));
+        Assert.Contains(Assert.IsType<BenchAnswer<LinkCalculation>.Refused>(answer).Refusals, r => r.Field == name);
+    }
 
     [Fact]
     public void Several_readings_count_by_their_mean() =>

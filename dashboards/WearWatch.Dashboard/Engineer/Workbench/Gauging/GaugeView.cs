@@ -23,9 +23,6 @@ public sealed record GaugeView
     /// <summary>What was measured, in a line.</summary>
     public required string Measured { get; init; }
 
-    /// <summary>What the diameter of a round link says; null when none was measured.</summary>
-    public required string? LinkWear { get; init; }
-
     public required IReadOnlyList<BudgetLine> Budget { get; init; }
 
     public required string Combined { get; init; }
@@ -44,7 +41,6 @@ public sealed record GaugeView
         Condition = sheet.ShownCondition,
         Verdict = sheet.Verdict,
         Doubted = sheet.Doubt is not null,
-        LinkWear = sheet.LinkWear?.Verdict,
         Measured = $"{units.OfLength(sheet.Span.LengthMm)} over {Show.Count(sheet.Span.Pitches)} pitches of "
             + $"{units.OfLength(sheet.Span.PitchMm)}"
             + (sheet.Span.New is { } fresh
