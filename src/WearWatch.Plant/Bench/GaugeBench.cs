@@ -84,12 +84,12 @@ public static class GaugeBench
 
     /// <summary>What its links say, when they were measured; a length over as many links as its table has counts, too.</summary>
     private static LinkCalculation? LinksOf(
-        Asked asked, ChainType? type, LimitCase @case, int? pitches, IReadOnlyList<double> lengthsMm) =>
-        LinkBench.IsAsked(asked) && @case.PitchMm is not null && asked.Wrong.Count == 0
-            ? LinkBench.Of(asked, type, @case, lengthsMm.Count > 0 && pitches == (asked.Whole("links", 2, 41) ?? LinkTable.UsualLinks)
-                ? lengthsMm.Average()
-                : null)
-            : null;
+        Asked asked, ChainType? type, LimitCase @case, int? pitches, IReadOnlyList<double> lengthsMm)
+    {
+        if (!LinkBench.IsAsked(asked) || @case.PitchMm is null || asked.Wrong.Count > 0) return null;
+        var counts = lengthsMm.Count > 0 && pitches == (asked.Whole("links", 2, 41) ?? LinkTable.UsualLinks);
+        return LinkBench.Of(asked, type, @case, counts ? lengthsMm.Average() : null);
+    }
 
     /// <summary>The points of the checklist at which something was found.</summary>
     private static List<CheckPoint> Found(Asked asked, LimitCase @case)

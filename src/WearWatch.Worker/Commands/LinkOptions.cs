@@ -60,15 +60,17 @@ internal static class LinkOptions
         screen.Output.WriteLine($"Links of {worked.Table.Size}:");
         foreach (var finding in worked.Verdict.Findings)
         {
-            screen.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
-                $"  {LinkWords.Of(finding.Measure),-28}{finding.ValueMm,8:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00}  ")
-                + (finding.Limit is { } limit
-                    ? string.Create(CultureInfo.InvariantCulture, $"{finding.UsedPercent,4:0} % of the way to {limit.Mm:0.00} mm, ")
-                        + limit.Basis
-                    : "no limit is known"));
+            var used = finding.Limit is { } limit
+                ? Text($"{finding.UsedPercent,4:0} % of the way to {limit.Mm:0.00} mm, {limit.Basis}")
+                : "no limit is known";
+            screen.Output.WriteLine(
+                Text($"  {LinkWords.Of(finding.Measure),-28}{finding.ValueMm,8:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00}  ")
+                    + used);
         }
 
         if (worked.Verdict.Stretch is { } stretch) screen.Output.WriteLine(stretch.Sentence);
         foreach (var remark in worked.Limits.Remarks) screen.Output.WriteLine(remark);
     }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

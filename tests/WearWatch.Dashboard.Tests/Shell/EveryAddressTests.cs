@@ -16,6 +16,7 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
     private static readonly Dictionary<string, string> Questions = new()
     {
         ["/api/v1/gauge"] = "?pitch_mm=25.4&pitches=40&length=1024",
+        ["/api/v1/link-gauge"] = "?pitch_mm=15&family=round_link&link_diameter_new=5&one_link=15.2",
         ["/api/v1/limit"] = "?teeth=19,57",
         ["/api/v1/drive"] = "?type=16B-1&teeth=19&driven_teeth=57&rpm=100&power=2%20kW&pitches=120",
         ["/api/v1/oil"] = "?type=16B-1&speed=1",

@@ -1,3 +1,4 @@
+using WearWatch.Chains.Links;
 using WearWatch.Dashboard.Engineer.Workbench.Gauging;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Bench;
@@ -52,7 +53,7 @@ public sealed class GaugeBenchTests
     [InlineData("pitch_mm=15&link_diameter_new=5&link_diameters=4.9", "link_diameters")]
     public void A_misprint_in_a_makers_table_is_refused_by_its_name(string asked, string name)
     {
-        var answer = LinkBench.Answer(Bench.Asked("family=round_link&d1=4.8&d2=4.9&table_source=a manual&" + asked));
+        var answer = LinkBench.Answer(Bench.Ask("family=round_link&d1=4.8&d2=4.9&table_source=a manual&" + asked));
         Assert.Contains(Assert.IsType<BenchAnswer<LinkCalculation>.Refused>(answer).Refusals, r => r.Field == name);
     }
 

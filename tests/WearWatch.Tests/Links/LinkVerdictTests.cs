@@ -111,4 +111,39 @@ public sealed class LinkVerdictTests
         Assert.Equal(Condition.SwapNow, verdict.Condition);
         Assert.False(verdict.Findings[1].IsReached); // the mean of 11.55 mm stands above 0.9 x 12.7 = 11.43
     }
+
+    // By hand: mean of 17.1 and 17.3 is 17.2; 100 (18 - 17.2)/18 = 4.4444 %. A tenth of 18 mm is gone at 16.2.
+    [Theory]
+    [InlineData(17.1, 17.3, 4.4444, false)]
+    [InlineData(16.21, 16.21, 9.9444, false)]
+    [InlineData(16.2, 16.2, 10, true)]
+    public void A_link_is_discarded_from_a_tenth_of_its_diameter_on(double d1, double d2, double percent, bool reached)
+    {
+        var table = LinkTable.Of(new() { DiameterMm = 18 }, 64);
+        var mean = Assert.Single(LinkVerdict.Of(
+            new MeasuredLinks { D1Mm = d1, D2Mm = d2 }, table, LinkLimits.For(table, true, LawRegion.Germany)).Findings);
+        Assert.Equal(percent, mean.ChangePercent, 4);
+        Assert.Equal(reached, mean.IsReached);
+    }
+
+    // The marks by which a phone judges are where the verdict turns.
+    [Fact]
+    public void The_marks_for_a_phone_are_where_the_verdict_turns()
+    {
+        foreach (var mark in LinkMark.Of(FiveByFifteen, Limits))
+        {
+            var away = mark.Limit.IsLength ? -1e-6 : 1e-6;
+            Assert.Equal(Condition.SwapNow, At(mark.Limit.Measure, mark.OutMm - away));
+            Assert.Equal(Condition.PlanASwap, At(mark.Limit.Measure, mark.OutMm + away));
+            Assert.Equal(Condition.PlanASwap, At(mark.Limit.Measure, mark.PlanMm - away));
+            Assert.Equal(Condition.WithinLimit, At(mark.Limit.Measure, mark.PlanMm + away));
+        }
+
+        Condition At(LinkMeasure measure, double mm) => measure switch
+        {
+            LinkMeasure.OneLink => Of(one: mm),
+            LinkMeasure.SeveralLinks => Of(several: mm),
+            _ => Of(d1: mm, d2: mm),
+        } is { Worst: var worst } ? worst!.Condition : Condition.NotKnown;
+    }
 }

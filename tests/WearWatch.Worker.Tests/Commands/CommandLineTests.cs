@@ -43,6 +43,22 @@ public sealed class CommandLineTests
     public async Task Limit_tells_which_reason_governs(string line, string reason) =>
         Assert.Equal(reason, JsonDocument.Parse((await RunAsync(line)).Output).RootElement.GetProperty("reason").GetString());
 
+    // A hoist maker's published row 5x15 (docs/references.md [74]); dm = (4.1 + 4.9)/2 is its least, 4.5 mm.
+    [Fact]
+    public async Task Links_are_gauged_by_three_measures_and_the_worst_heads_the_answer()
+    {
+        var (code, output, _) = await RunAsync(
+            "gauge", "--pitch-mm", "15", "--family", "round_link", "--link-diameter-new", "5", "--one-link", "15.2",
+            "--over-links", "166.5", "--d1", "4.1", "--d2", "4.9", "--one-link-limit", "15.7", "--over-links-limit", "170.6", "--diameter-limit",
+            "4.5", "--table-source", "hoist manual");
+        Assert.Equal(0, code);
+        Assert.StartsWith("take out of use: Discard limit reached: Mean of two diameters 4.50 mm", output,
+            StringComparison.Ordinal);
+        Assert.Contains("Caution:", output, StringComparison.Ordinal);
+        Assert.Contains("29 % of the way to 15.70 mm, its maker's table: hoist manual (as entered)", output,
+            StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("gauge --pitch-mm 25.4 --pitches 0 --length-mm 1020", "pitches: ")]
     [InlineData("gauge --pitch-mm 25.4 --pitches -4 --length-mm 1020", "pitches: ")]

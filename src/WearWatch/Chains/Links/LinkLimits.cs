@@ -96,9 +96,9 @@ public sealed record LinkLimits
 
     private static IEnumerable<string> RemarksOn(LinkTable table, LawRegion region)
     {
-        if (table is { OneLinkLimitMm: not null, SeveralLinksLimitMm: not null, DiameterLimitMm: not null, Use: not LinkUse.Sling })
-            yield break;
-        if (table.OneLinkLimitMm is null || table.SeveralLinksLimitMm is null || table.DiameterLimitMm is null)
+        var isWhole = table is { OneLinkLimitMm: not null, SeveralLinksLimitMm: not null, DiameterLimitMm: not null };
+        if (isWhole && table.Use is not LinkUse.Sling) yield break;
+        if (!isWhole)
             yield return "General values are used where the maker's table was not entered; enter the maker's limits.";
         if (table.Use is null) yield return "Not told for what it is used: taken as a powered hoist's chain, the strictest.";
         if (region is LawRegion.NotSet) yield return "The plant's region is not set: the strictest general value holds.";
