@@ -49,7 +49,8 @@ public sealed class CommandLineTests
     {
         var (code, output, _) = await RunAsync(
             "gauge", "--pitch-mm", "15", "--family", "round_link", "--link-diameter-new", "5", "--one-link", "15.2",
-            "--over-links", "166.5", "--d1", "4.1", "--d2", "4.9", "--one-link-limit", "15.7", "--over-links-limit", "170.6", "--diameter-limit",
+            "--over-links", "166.5",
+            "--d1", "4.1", "--d2", "4.9", "--one-link-limit", "15.7", "--over-links-limit", "170.6", "--diameter-limit",
             "4.5", "--table-source", "hoist manual");
         Assert.Equal(0, code);
         Assert.StartsWith("take out of use: Discard limit reached: Mean of two diameters 4.50 mm", output,
