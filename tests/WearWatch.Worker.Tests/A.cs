@@ -60,13 +60,19 @@ internal static class A
         new()
         {
             Key = key ?? $"key {Interlocked.Increment(ref made)}",
-            Chain = chain,
-            Kind = kind,
-            At = at,
-            CounterBeforeH = beforeH,
-            CounterAfterH = afterH,
+            Told = new ChainEvent
+            {
+                Chain = chain,
+                Kind = kind,
+                At = at,
+                CounterBefore = RowFields.Hours(beforeH),
+                CounterAfter = RowFields.Hours(afterH),
+            },
             ToldBy = "test",
         };
+
+    /// <summary>The event with more that was told of it.</summary>
+    public static NewEvent Telling(this NewEvent told, Func<ChainEvent, ChainEvent> more) => told with { Told = more(told.Told) };
 
     /// <summary>The files of a folder of the test data.</summary>
     public static ImportFile[] Folder(string path) =>

@@ -39,5 +39,5 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(DateTimeOffset?))]
 [JsonSerializable(typeof(double?))]
 [JsonSerializable(typeof(int?))]
-[JsonSerializable(typeof(bool))]
+[JsonSerializable(typeof(bool?))]
 internal sealed partial class ApiJson : JsonSerializerContext;

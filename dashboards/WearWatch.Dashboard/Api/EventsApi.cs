@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Chains;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Intake;
@@ -31,32 +30,14 @@ internal static class EventsApi
 
     private static async Task<IResult> TellAsync(HttpRequest request, IntakeDesk desk, PlantSettings plant, CancellationToken ct)
     {
-        var told = await KeyedRequest<EventEntryJson>.ReadAsync(request, ApiJson.Default.EventEntryJson, ct);
+        var told = await KeyedRequest<EventEntryJson>.ReadAsync(request, WireShapes.Of<EventEntryJson>(), ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
         if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) return Problems.Refused([elsewhere]);
-        if (Tokens.Read<ChainEventKind>(body.Event) is not { } kind)
-            return Problems.Refused("event", "One of " + Tokens.All<ChainEventKind>() + ".");
-        var method = Tokens.Read<OilMethod>(body.OilMethod);
-        if (method is null && body.OilMethod is not null)
-            return Problems.Refused("oil_method", "One of " + Tokens.All<OilMethod>() + ".");
-        var happening = new NewEvent
-        {
-            Key = told.Key,
-            Chain = body.Chain ?? "",
-            Kind = kind,
-            At = body.TakenAt,
-            CounterBeforeH = body.CounterHBefore,
-            CounterAfterH = body.CounterHAfter,
-            Lot = body.Lot ?? "",
-            Oil = new OilApplied(method, body.OilGrade ?? "", body.OilAmountMl),
-            Broke = body.Broke ?? false,
-            PitchesOut = body.PitchesOut,
-            TakeUpMm = body.TakeUpMm,
-            Note = body.Note ?? "",
-            ToldBy = Maker.Name(who, body.ToldBy),
-        };
+        if (body.Read(out var faults) is not { } happened)
+            return Problems.Refused([.. faults.Select(f => new Refusal(f.Column, f.Reason))]);
+        var happening = new NewEvent { Key = told.Key, Told = happened, ToldBy = Maker.Name(who, body.ToldBy) };
         return ReadingsApi.Answer(await desk.TakeEventAsync(happening, ct));
     }
 }

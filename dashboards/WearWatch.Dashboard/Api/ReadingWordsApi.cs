@@ -61,7 +61,7 @@ internal static class ReadingWordsApi
 
     private static async Task<IResult> CorrectAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
     {
-        var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, ApiJson.Default.ReadingEntryJson, ct);
+        var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, WireShapes.Of<ReadingEntryJson>(), ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;

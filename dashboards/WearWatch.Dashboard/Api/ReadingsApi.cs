@@ -36,7 +36,7 @@ internal static class ReadingsApi
     private static async Task<IResult> TellAsync(
         HttpRequest request, IntakeDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)
     {
-        var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, ApiJson.Default.ReadingEntryJson, ct);
+        var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, WireShapes.Of<ReadingEntryJson>(), ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
@@ -66,41 +66,23 @@ internal static class ReadingsApi
     /// <summary>What is wrong with the body; empty when it can be told.</summary>
     public static List<Refusal> Faults(ReadingEntryJson body)
     {
-        var faults = new List<Refusal>();
-        if (Tokens.Read<Tool>(body.Tool) is null) faults.Add(new("tool", "One of " + Tokens.All<Tool>() + "."));
+        body.Facts(out var wrong);
+        var faults = wrong.Select(f => new Refusal(f.Column, f.Reason)).ToList();
         if (Tokens.Unit(body.Unit) is null) faults.Add(new("unit", "mm or in."));
         if (body.Inside is null != body.Outside is null)
             faults.Add(new(body.Inside is null ? "inside" : "outside", "Tell both, inside and outside of the end rollers."));
         if (new[] { body.Length is not null, body.LengthMm is not null, body.Inside is not null }.Count(told => told) != 1)
             faults.Add(new("length", "Tell the length as text with its unit, or length_mm as a number, or inside and outside."));
-        if (body.LoadN is { } load && load is not (> 0 and <= Held.MostNewtons))
-            faults.Add(new("load_n", "A measuring load lies above 0 and at most at 1,000,000 N."));
-        if (body is { Taut: true, LoadN: not null })
-            faults.Add(new("load_n", "Either taut in its place or under a measuring load: leave one out."));
-        if (body.Pitches is null) faults.Add(new("pitches", "Count at least one pitch; a length over no pitch says nothing."));
         if (string.IsNullOrWhiteSpace(body.Chain)) faults.Add(new("chain", "Say which chain."));
         return faults;
     }
 
     /// <summary>The reading of a body without faults.</summary>
-    public static NewReading ToReading(ReadingEntryJson body, string key, string by) => new()
+    public static NewReading ToReading(ReadingEntryJson body, string key, string by)
     {
-        Key = key,
-        Chain = body.Chain!,
-        TakenAt = body.TakenAt,
-        CounterH = body.CounterH,
-        Tool = Tokens.Read<Tool>(body.Tool)!.Value,
-        Place = body.Place ?? "",
-        Pitches = body.Pitches!.Value,
-        Length = LengthText(body),
-        Unit = body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value,
-        TemperatureC = body.TemperatureC,
-        Strand = body.Strand,
-        Held = Held.From(body.Taut ?? false, body.LoadN),
-        TakeUpMm = body.TakeUpMm,
-        ToldBy = by,
-        Confirmed = body.Confirmed ?? false,
-    };
+        var unit = body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value;
+        return NewReading.Of(body.Facts(out _), LengthText(body), unit, key, by) with { Confirmed = body.Confirmed ?? false };
+    }
 
     private static string LengthText(ReadingEntryJson body) =>
         body.Length ?? (body.Inside is { } inside

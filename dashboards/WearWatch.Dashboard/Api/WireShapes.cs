@@ -9,7 +9,10 @@ internal static class WireShapes
 {
     /// <summary>Knows all shapes of <see cref="ApiJson"/>.</summary>
     public static IJsonTypeInfoResolver Resolver { get; } =
-        ApiJson.Default.WithAddedModifier(CardJson.Shape).WithAddedModifier(ChainCardJson.Shape);
+        ApiJson.Default
+            .WithAddedModifier(CardJson.Shape).WithAddedModifier(ChainCardJson.Shape)
+            .WithAddedModifier(ReadingJson.Shape).WithAddedModifier(ReadingEntryJson.Shape)
+            .WithAddedModifier(EventJson.Shape).WithAddedModifier(EventEntryJson.Shape);
 
     private static readonly JsonSerializerOptions options = new(ApiJson.Default.Options) { TypeInfoResolver = Resolver };
 

@@ -35,6 +35,9 @@ public static class ReadingColumns
             with { Meaning = "where the take-up stood, from where a new chain is taut" },
     ];
 
+    /// <summary>All but the length and its unit, which are told otherwise elsewhere than in a file.</summary>
+    public static IReadOnlyList<Column> BesideLength { get; } = [.. All.Where(c => c.Name is not ("length" or "unit"))];
+
     /// <summary>The length as it was written, with a point for a comma, where a file may hold it so; else in mm.</summary>
     private static (string Length, LengthUnit Unit) AsWritten(Reading reading)
     {

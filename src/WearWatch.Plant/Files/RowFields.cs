@@ -31,6 +31,15 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     /// <summary>What is wrong with the row so far.</summary>
     public IReadOnlyList<(string Column, string Reason)> Faults => faults;
 
+    /// <summary>A row that is told by column rather than in order; what is left out is empty.</summary>
+    public static RowFields Of(IEnumerable<string> columns, IReadOnlyDictionary<string, string> texts, TimeZoneInfo zone)
+    {
+        string[] names = [.. columns];
+        var row = new RowFields(names.Index().ToDictionary(c => c.Item, c => c.Index), zone);
+        row.Take([.. names.Select(name => texts.GetValueOrDefault(name, ""))]);
+        return row;
+    }
+
     /// <summary>Goes to another row.</summary>
     public void Take(IReadOnlyList<string> row)
     {

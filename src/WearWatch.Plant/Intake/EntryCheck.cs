@@ -40,27 +40,28 @@ internal static class EntryCheck
     /// <summary>What is wrong with an event's fields; empty when they can be read.</summary>
     public static List<Refusal> Faults(NewEvent happening, DateTimeOffset now)
     {
-        var faults = Common(happening.Key, happening.Chain);
-        if (!Enum.IsDefined(happening.Kind)) faults.Add(new("event", "No such event."));
-        if (happening.At is null && happening.CounterBeforeH is null && happening.CounterAfterH is null)
+        var told = happening.Told;
+        var faults = Common(happening.Key, told.Chain);
+        if (!Enum.IsDefined(told.Kind)) faults.Add(new("event", "No such event."));
+        if (told is { At: null, CounterBefore: null, CounterAfter: null })
             faults.Add(new("taken_at", "An event needs its time or the hour counter."));
-        if (happening.At > now + Clocks.Ahead) faults.Add(new("taken_at", "The time lies in the future."));
-        if (happening.CounterBeforeH is { } before && before is not (>= 0 and <= RowFields.MostCounterH))
+        if (told.At > now + Clocks.Ahead) faults.Add(new("taken_at", "The time lies in the future."));
+        if (told.CounterBefore is { } before && before.Hours is not (>= 0 and <= RowFields.MostCounterH))
             faults.Add(new("counter_h_before", "An hour counter shows 0 to 10,000,000."));
-        if (happening.CounterAfterH is { } after && after is not (>= 0 and <= RowFields.MostCounterH))
+        if (told.CounterAfter is { } after && after.Hours is not (>= 0 and <= RowFields.MostCounterH))
             faults.Add(new("counter_h_after", "An hour counter shows 0 to 10,000,000."));
-        if (happening.Lot.Length > RowFields.LongestText) faults.Add(TooLong("lot", RowFields.LongestText));
-        if (happening.Oil.Method is { } method && !Enum.IsDefined(method)) faults.Add(new("oil_method", "No such method."));
-        if (happening.Oil.Grade.Length > RowFields.LongestText) faults.Add(TooLong("oil_grade", RowFields.LongestText));
-        if (happening.Oil.AmountMl is { } ml && ml is not (>= 0 and <= OilApplied.MostMl))
+        if (told.Lot.Length > RowFields.LongestText) faults.Add(TooLong("lot", RowFields.LongestText));
+        if (told.Oil.Method is { } method && !Enum.IsDefined(method)) faults.Add(new("oil_method", "No such method."));
+        if (told.Oil.Grade.Length > RowFields.LongestText) faults.Add(TooLong("oil_grade", RowFields.LongestText));
+        if (told.Oil.AmountMl is { } ml && ml is not (>= 0 and <= OilApplied.MostMl))
             faults.Add(new("oil_amount_ml", "An amount lies between 0 and 100,000 ml."));
-        if (happening is { Kind: ChainEventKind.Shortened, PitchesOut: null })
+        if (told is { Kind: ChainEventKind.Shortened, PitchesOut: null })
             faults.Add(new("pitches_out", "Say how many pitches were taken out."));
-        if (happening.PitchesOut is < 1 or > EventFacts.MostPitchesOut)
+        if (told.PitchesOut is < 1 or > EventFacts.MostPitchesOut)
             faults.Add(new("pitches_out", "A whole number of pitches, 1 to 10,000."));
-        if (TakeUpFault(happening.TakeUpMm) is { } takeUp) faults.Add(takeUp);
-        if (happening.Note.Length > EventColumns.LongestNote) faults.Add(TooLong("note", EventColumns.LongestNote));
-        faults.AddRange(EventFacts.Faults(happening.ToEvent()).Select(f => new Refusal(f.Field, f.Reason)));
+        if (TakeUpFault(told.TakeUpMm) is { } takeUp) faults.Add(takeUp);
+        if (told.Note.Length > EventColumns.LongestNote) faults.Add(TooLong("note", EventColumns.LongestNote));
+        faults.AddRange(EventFacts.Faults(told).Select(f => new Refusal(f.Field, f.Reason)));
         return faults;
     }
 

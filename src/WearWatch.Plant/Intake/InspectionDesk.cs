@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Inspections;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 using WearWatch.Running;
@@ -79,11 +80,14 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         var inspection = new NewEvent
         {
             Key = look.Key,
-            Chain = look.Chain,
-            Kind = ChainEventKind.Inspection,
-            At = look.TakenAt ?? now,
-            CounterBeforeH = look.CounterH,
-            CounterAfterH = look.CounterH,
+            Told = new ChainEvent
+            {
+                Chain = look.Chain,
+                Kind = ChainEventKind.Inspection,
+                At = look.TakenAt ?? now,
+                CounterBefore = RowFields.Hours(look.CounterH),
+                CounterAfter = RowFields.Hours(look.CounterH),
+            },
             ToldBy = look.ToldBy,
         };
         var faults = EntryCheck.Faults(inspection, now);

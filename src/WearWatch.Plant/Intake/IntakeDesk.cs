@@ -24,11 +24,11 @@ public sealed class IntakeDesk(
     public async Task<IntakeAnswer> TakeEventAsync(NewEvent happening, CancellationToken ct = default)
     {
         if (EntryCheck.Faults(happening, clock.GetUtcNow()) is { Count: > 0 } faults) return new IntakeAnswer.Refused(faults);
+        var told = happening.Told;
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
-        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == happening.Chain, ct) is not { } chain)
-            return UnknownChain(happening.Chain);
-        var told = happening.ToEvent();
+        if (await db.Chains.SingleOrDefaultAsync(c => c.Name == told.Chain, ct) is not { } chain)
+            return UnknownChain(told.Chain);
         var row = EntryRows.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
         if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
             return known.Fingerprint == row.Fingerprint ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();

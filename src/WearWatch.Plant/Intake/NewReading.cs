@@ -58,6 +58,30 @@ public sealed record NewReading
     /// <summary>Whether a person has already said yes to a length or counter that looks wrong.</summary>
     public bool Confirmed { get; init; }
 
+    /// <summary>A reading whose facts are known and whose length is still text.</summary>
+    /// <param name="facts">What was told beside the length; the length in it is not read.</param>
+    /// <param name="length">The length as it was typed.</param>
+    /// <param name="unit">The unit of the length, where its text bears no mark of its own.</param>
+    /// <param name="key">Given by whoever sends it.</param>
+    /// <param name="by">Who or what told it.</param>
+    public static NewReading Of(Reading facts, string length, LengthUnit unit, string key, string by) => new()
+    {
+        Key = key,
+        Chain = facts.Chain,
+        TakenAt = facts.TakenAt,
+        CounterH = facts.Counter?.Hours,
+        Tool = facts.Tool,
+        Place = facts.Place,
+        Pitches = facts.Pitches,
+        Length = length,
+        Unit = unit,
+        TemperatureC = facts.TemperatureC,
+        Strand = facts.Strand,
+        Held = facts.Held,
+        TakeUpMm = facts.TakeUpMm,
+        ToldBy = by,
+    };
+
     /// <summary>The reading as the domain knows it.</summary>
     /// <param name="lengths">Its length, understood.</param>
     public Reading ToReading(EnteredLengths.Understood lengths) => new()

@@ -53,11 +53,14 @@ public sealed class OilRound(IDbContextFactory<WearDb> database, IntakeDesk desk
         return new NewEvent
         {
             Key = $"{round}:{chain.Id}",
-            Chain = chain.Name,
-            Kind = looked ? ChainEventKind.Inspection : ChainEventKind.Oiling,
-            At = now,
+            Told = new ChainEvent
+            {
+                Chain = chain.Name,
+                Kind = looked ? ChainEventKind.Inspection : ChainEventKind.Oiling,
+                At = now,
+                Oil = looked ? OilApplied.Untold : new OilApplied(card.OilMethod ?? OilMethod.Hand, GradeOf(card)),
+            },
             ToldBy = by,
-            Oil = looked ? OilApplied.Untold : new OilApplied(card.OilMethod ?? OilMethod.Hand, GradeOf(card)),
         };
     }
 

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
@@ -98,15 +99,18 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
         var fitted = new NewEvent
         {
             Key = $"swap-{swapId}",
-            Chain = chain.Name,
-            Kind = ChainEventKind.Replacement,
-            At = told.At,
-            CounterBeforeH = told.CounterH,
-            CounterAfterH = told.CounterH,
-            Lot = told.Lot,
-            Broke = told.Broke,
-            TakeUpMm = told.TakeUpMm,
-            Note = told.Note,
+            Told = new ChainEvent
+            {
+                Chain = chain.Name,
+                Kind = ChainEventKind.Replacement,
+                At = told.At,
+                CounterBefore = RowFields.Hours(told.CounterH),
+                CounterAfter = RowFields.Hours(told.CounterH),
+                Lot = told.Lot,
+                Broke = told.Broke,
+                TakeUpMm = told.TakeUpMm,
+                Note = told.Note,
+            },
             ToldBy = by,
         };
         var answer = await desk.TakeEventAsync(fitted, ct);

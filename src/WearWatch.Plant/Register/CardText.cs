@@ -11,9 +11,6 @@ public static class CardText
     private const string Name = "chain";
     private const string Pitch = "pitch_mm";
 
-    private static readonly Dictionary<string, int> Places =
-        Columns.Select((column, place) => (column, place)).ToDictionary(c => c.column, c => c.place);
-
     /// <summary>The chain's name and the columns of chains.csv.</summary>
     public static IEnumerable<string> Columns => ChainColumns.All.Select(c => c.Name).Prepend(Name);
 
@@ -30,8 +27,7 @@ public static class CardText
     /// <param name="zone">The plant's time zone, for times that name none.</param>
     public static CardReading Read(IReadOnlyDictionary<string, string> texts, TimeZoneInfo zone)
     {
-        var fields = new RowFields(Places, zone);
-        fields.Take([.. Columns.Select(column => texts.GetValueOrDefault(column, ""))]);
+        var fields = RowFields.Of(Columns, texts, zone);
         var name = fields.Label(Name);
         var pitchMm = PitchMm(fields);
         var family = FamilyText.Of(fields, null, mustBeTold: true);

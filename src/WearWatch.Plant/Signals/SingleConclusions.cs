@@ -59,11 +59,14 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
     private static NewEvent Oiling(string word, ChainCard chain, TelemetryRow stroke, PlantDay day, double? ml) => new()
     {
         Key = string.Create(CultureInfo.InvariantCulture, $"{word}:{chain.Name}:{day.Start:yyyyMMddHH}"),
-        Chain = chain.Name,
-        Kind = ChainEventKind.Oiling,
-        At = stroke.At,
+        Told = new ChainEvent
+        {
+            Chain = chain.Name,
+            Kind = ChainEventKind.Oiling,
+            At = stroke.At,
+            Oil = new OilApplied(OilMethod.Lubricator, chain.OilGrade, ml),
+        },
         ToldBy = Lubricator,
-        Oil = new OilApplied(OilMethod.Lubricator, chain.OilGrade, ml),
     };
 
     private static NewReading Reading(string chain, TelemetryRow message)

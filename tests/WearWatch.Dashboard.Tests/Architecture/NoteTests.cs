@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Architecture;
@@ -7,14 +6,14 @@ namespace WearWatch.Dashboard.Tests.Architecture;
 /// <summary>A note is for people: code keeps and shows it, and concludes nothing. A fact has a field of its own.</summary>
 public sealed class NoteTests
 {
-    private static readonly Type[] HaveNotes = [typeof(ChainEvent), typeof(NewEvent), typeof(EventRow), typeof(ReadingRow)];
+    private static readonly Type[] HaveNotes = [typeof(ChainEvent), typeof(EventRow), typeof(ReadingRow)];
 
     /// <summary>Who keeps and carries them.</summary>
     private static readonly string[] Keep =
         ["ChainEvent", "NewEvent", "EventRow", "EntryRows", "Fingerprint", "EntryCheck", "EventColumns"];
 
     /// <summary>Who shows them to a person.</summary>
-    private static readonly string[] Show = ["EventJson", "EventPanel", "ChangesQuery", "ReadingTable"];
+    private static readonly string[] Show = ["EventPanel", "ChangesQuery", "ReadingTable"];
 
     [Fact]
     public void Nobody_reads_a_note_but_to_keep_it_or_to_show_it()

@@ -2,6 +2,8 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
 
@@ -72,11 +74,14 @@ public sealed class FloorHostTests : IAsyncLifetime
         await host.Get<IntakeDesk>().TakeEventAsync(new NewEvent
         {
             Key = "change",
-            Chain = "K-1",
-            Kind = WearWatch.Chains.ChainEventKind.MeterReset,
-            At = new DateTimeOffset(2026, 5, 1, 0, 0, 0, TimeSpan.Zero),
-            CounterBeforeH = 3000,
-            CounterAfterH = 12,
+            Told = new ChainEvent
+            {
+                Chain = "K-1",
+                Kind = WearWatch.Chains.ChainEventKind.MeterReset,
+                At = new DateTimeOffset(2026, 5, 1, 0, 0, 0, TimeSpan.Zero),
+                CounterBefore = RowFields.Hours(3000),
+                CounterAfter = RowFields.Hours(12),
+            },
             ToldBy = "test",
         }, Ct);
         var pack = await client.GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);

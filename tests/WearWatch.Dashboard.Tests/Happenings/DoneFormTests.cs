@@ -41,7 +41,7 @@ public sealed class DoneFormTests(SmallPlantHost plant) : IClassFixture<SmallPla
         var told = new DoneForm { Kind = ChainEventKind.Shortened, Note = " slack " }.ToEvent(chain, chain.Time.Now);
         Assert.Equal(
             (chain.Time.Now, null, 2, "slack", "dashboard"),
-            (told.At, told.CounterBeforeH, told.PitchesOut, told.Note, told.ToldBy));
+            (told.Told.At, told.Told.CounterBefore, told.Told.PitchesOut, told.Told.Note, told.ToldBy));
     }
 
     [Theory]

@@ -33,9 +33,9 @@ public sealed class RoundHostTests : IAsyncLifetime
         Assert.Equal(0, due.Done);
 
         await host.Get<IntakeDesk>().TakeEventAsync(
-            new NewEvent { Key = "oil", Chain = "K-2", Kind = ChainEventKind.Oiling, At = Now, ToldBy = "test" }, Ct);
+            Told("oil", new() { Chain = "K-2", Kind = ChainEventKind.Oiling, At = Now }), Ct);
         await host.Get<IntakeDesk>().TakeEventAsync(
-            new NewEvent { Key = "look", Chain = "K-1", Kind = ChainEventKind.Inspection, At = Now, ToldBy = "test" }, Ct);
+            Told("look", new() { Chain = "K-1", Kind = ChainEventKind.Inspection, At = Now }), Ct);
         var after = Assert.Single((await host.Get<RoundDesk>().AskAsync(Ct)).Rounds);
         // A look at a chain with an oiler is a look at the oiler, too.
         Assert.Equal(3, after.Done);
@@ -100,6 +100,8 @@ public sealed class RoundHostTests : IAsyncLifetime
         Assert.Equal(Enum.GetValues<RoundTaskKind>().Length, tasks.Count);
         Assert.All(tasks, task => Assert.NotEmpty(task.GetProperty("why").GetString()!));
     }
+
+    private static NewEvent Told(string key, ChainEvent told) => new() { Key = key, Told = told, ToldBy = "test" };
 
     private static async Task<string?> HandAsync(HttpClient client, string key, string by, bool givesBack)
     {

@@ -17,7 +17,8 @@ public sealed class EventFactsTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        Assert.Equal([("pitches_out", reason)], await FaultsAsync(plant, Shortened(100) with { PitchesOut = pitches }));
+        var told = Shortened(100).Telling(e => e with { PitchesOut = pitches });
+        Assert.Equal([("pitches_out", reason)], await FaultsAsync(plant, told));
     }
 
     [Fact]
@@ -27,7 +28,8 @@ public sealed class EventFactsTests
         {
             await using var plant = await TestPlant.OpenAsync();
             await plant.AddChainAsync(more: more);
-            var (field, reason) = Assert.Single(await FaultsAsync(plant, Shortened(100) with { PitchesOut = 2 }));
+            var told = Shortened(100).Telling(e => e with { PitchesOut = 2 });
+            var (field, reason) = Assert.Single(await FaultsAsync(plant, told));
             Assert.Equal("event", field);
             Assert.Contains("never shortened", reason, StringComparison.Ordinal);
             var text = "chain,event,counter_h_before,pitches_out\nC1,shortened,100,2\nC1,shortened,120,\n";
@@ -43,12 +45,12 @@ public sealed class EventFactsTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "pitches=10");
-        Assert.Empty(await FaultsAsync(plant, Shortened(100) with { PitchesOut = 6 }));
+        Assert.Empty(await FaultsAsync(plant, Shortened(100).Telling(e => e with { PitchesOut = 6 })));
         Assert.Equal(
             [("pitches_out", "The chain has only 4 pitches.")],
-            await FaultsAsync(plant, Shortened(200) with { PitchesOut = 4 }));
+            await FaultsAsync(plant, Shortened(200).Telling(e => e with { PitchesOut = 4 })));
         Assert.Empty(await FaultsAsync(plant, A.Event(kind: ChainEventKind.Replacement, beforeH: 300)));
-        Assert.Empty(await FaultsAsync(plant, Shortened(400) with { PitchesOut = 4 }));
+        Assert.Empty(await FaultsAsync(plant, Shortened(400).Telling(e => e with { PitchesOut = 4 })));
         await using var db = plant.Db();
         Assert.Equal(4, Shortening.PitchesOut((await RawChain.LoadAsync(db, [1], Ct))[0].Events));
     }
@@ -62,13 +64,13 @@ public sealed class EventFactsTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        var told = A.Event(kind: kind, beforeH: 100) with
+        var told = A.Event(kind: kind, beforeH: 100).Telling(e => e with
         {
             Lot = field == "lot" ? "B-2" : "",
             Broke = field == "broke",
             PitchesOut = field == "pitches_out" || kind == ChainEventKind.Shortened ? 2 : null,
             Oil = field == "oil_method" ? new OilApplied(OilMethod.Hand) : OilApplied.Untold,
-        };
+        });
         Assert.Equal(field, Assert.Single(await FaultsAsync(plant, told)).Field);
         var word = kind.ToString().ToLowerInvariant();
         var value = field switch { "lot" => "B-2", "broke" => "yes", "pitches_out" => "2", _ => "hand" };
@@ -107,8 +109,11 @@ public sealed class EventFactsTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "pitches=100");
-        await FaultsAsync(plant, A.Event(kind: ChainEventKind.Tensioned, beforeH: 100) with { Note = "2 pitches out" });
-        await FaultsAsync(plant, A.Event(kind: ChainEventKind.Replacement, beforeH: 200) with { Note = "the old chain broke" });
+        await FaultsAsync(
+            plant, A.Event(kind: ChainEventKind.Tensioned, beforeH: 100).Telling(e => e with { Note = "2 pitches out" }));
+        await FaultsAsync(
+            plant,
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 200).Telling(e => e with { Note = "the old chain broke" }));
         await using var db = plant.Db();
         var events = (await RawChain.LoadAsync(db, [1], Ct))[0].Events;
         Assert.Equal((2, false, 0), (events.Count, events.Any(e => e.Broke), Shortening.PitchesOut([.. events.Take(1)])));

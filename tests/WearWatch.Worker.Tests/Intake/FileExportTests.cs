@@ -57,7 +57,7 @@ public sealed class FileExportTests
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "lot=A-1");
         await plant.Desk.TakeEventAsync(
-            A.Event(kind: ChainEventKind.Replacement, beforeH: 900, afterH: 900) with { Lot = " B-2 " }, Ct);
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 900, afterH: 900).Telling(e => e with { Lot = " B-2 " }), Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
         await plant.Get<FileExport>().WriteAsync(folder, Ct);
 
@@ -79,7 +79,7 @@ public sealed class FileExportTests
         await plant.Desk.TakeEventAsync(
             shortened with { PitchesOut = 2, TakeUpMm = 3, Note = "slack, \"both\" sides" }, Ct);
         await plant.Desk.TakeEventAsync(
-            A.Event(kind: ChainEventKind.Replacement, beforeH: 900) with { Broke = true, Lot = "B-2" }, Ct);
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 900).Telling(e => e with { Broke = true, Lot = "B-2" }), Ct);
         var oiled = A.Event(kind: ChainEventKind.Oiling, beforeH: 950);
         await plant.Desk.TakeEventAsync(oiled with { Oil = new OilApplied(OilMethod.Drip, "ISO VG 100", 20) }, Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
@@ -100,7 +100,7 @@ public sealed class FileExportTests
         await plant.AddChainAsync();
         await plant.Desk.TakeReadingAsync(A.Reading(), Ct);
         await plant.Desk.TakeEventAsync(
-            A.Event(kind: ChainEventKind.Replacement, beforeH: 900) with { Broke = true }, Ct);
+            A.Event(kind: ChainEventKind.Replacement, beforeH: 900).Telling(e => e with { Broke = true }), Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
         await plant.Get<FileExport>().WriteAsync(folder, Ct);
         Assert.Equal(A.EventsHeader + ",broke", (await File.ReadAllLinesAsync(Path.Combine(folder, "events.csv"), Ct))[0]);

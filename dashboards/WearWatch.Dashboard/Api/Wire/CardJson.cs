@@ -34,6 +34,6 @@ internal sealed record CardJson
     public static void Shape(JsonTypeInfo shape)
     {
         if (shape.Type == typeof(CardJson))
-            ColumnProperties.Add<CardJson, ChainCard>(shape, 0, ChainColumns.Fields, wire => wire.Card!, wire => wire.Texts);
+            ColumnProperties.AddBoth<CardJson, ChainCard>(shape, ChainColumns.Fields, wire => wire.Card!, wire => wire.Texts);
     }
 }

@@ -16,7 +16,8 @@ internal sealed record ChainCardJson
     /// <summary>Adds the card's fields to the shape.</summary>
     public static void Shape(JsonTypeInfo shape)
     {
-        if (shape.Type == typeof(ChainCardJson))
-            ColumnProperties.Add<ChainCardJson, ChainCard>(shape, 1, ChainColumns.Fields, wire => wire.Card, texts: null);
+        if (shape.Type != typeof(ChainCardJson)) return;
+        ColumnProperties.AddAnswer<ChainCardJson, ChainCard>(
+            shape, 1, ChainColumns.Fields, wire => wire.Card, new ChainCard { Name = "", PitchMm = 1 });
     }
 }

@@ -1,8 +1,11 @@
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using WearWatch.Chains;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
-/// <summary>An event on its way in; its facts by the names of events.csv.</summary>
+/// <summary>An event on its way in: the fields of <see cref="EventColumns"/>.</summary>
 /// <remarks>
 /// The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.
 /// </remarks>
@@ -11,33 +14,30 @@ internal sealed record EventEntryJson
 {
     public string? Chain { get; init; }
 
-    public string? Event { get; init; }
-
-    public DateTimeOffset? TakenAt { get; init; }
-
-    public double? CounterHBefore { get; init; }
-
-    public double? CounterHAfter { get; init; }
-
-    public string? Note { get; init; }
-
-    public string? Lot { get; init; }
-
-    public string? OilMethod { get; init; }
-
-    public string? OilGrade { get; init; }
-
-    public double? OilAmountMl { get; init; }
-
-    public bool? Broke { get; init; }
-
-    public int? PitchesOut { get; init; }
-
-    public double? TakeUpMm { get; init; }
-
     public string? ToldBy { get; init; }
 
     public int? MakerId { get; init; }
 
     public string? Plant { get; init; }
+
+    /// <summary>What was told, as text by column: it is held to the rules of the file.</summary>
+    [JsonIgnore]
+    public Dictionary<string, string> Texts { get; } = [];
+
+    /// <summary>Adds the event's fields to the shape.</summary>
+    public static void Shape(JsonTypeInfo shape)
+    {
+        if (shape.Type == typeof(EventEntryJson))
+            ColumnProperties.AddEntry<EventEntryJson, ChainEvent>(shape, 1, EventColumns.All, wire => wire.Texts);
+    }
+
+    /// <summary>The event; null with what is wrong with it.</summary>
+    public ChainEvent? Read(out IReadOnlyList<(string Column, string Reason)> faults)
+    {
+        Texts["chain"] = Chain ?? "";
+        var row = RowFields.Of(FileColumns.Events.All, Texts, TimeZoneInfo.Utc);
+        var told = EventText.Read(row);
+        faults = row.Faults;
+        return told;
+    }
 }

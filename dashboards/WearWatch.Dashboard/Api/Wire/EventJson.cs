@@ -1,59 +1,34 @@
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using WearWatch.Chains;
+using WearWatch.Plant.Files;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
-/// <summary>Something that happened to a chain; its facts by the names of events.csv.</summary>
+/// <summary>Something that happened to a chain: the fields of <see cref="EventColumns"/>, and who told it when.</summary>
 internal sealed record EventJson
 {
     public required long Id { get; init; }
 
     public required string Chain { get; init; }
 
-    public required string Event { get; init; }
-
-    public DateTimeOffset? TakenAt { get; init; }
-
-    public double? CounterHBefore { get; init; }
-
-    public double? CounterHAfter { get; init; }
-
-    public required string Note { get; init; }
-
     public required string ToldBy { get; init; }
 
     public required DateTimeOffset ReceivedAt { get; init; }
 
-    public required string Lot { get; init; }
+    /// <summary>What was told.</summary>
+    [JsonIgnore]
+    public ChainEvent Told { get; init; } = null!;
 
-    public string? OilMethod { get; init; }
+    public static EventJson Of(EventRow row, string chain) =>
+        new() { Id = row.Id, Chain = chain, ToldBy = row.ToldBy, ReceivedAt = row.ReceivedAt, Told = row.ToEvent(chain) };
 
-    public required string OilGrade { get; init; }
-
-    public double? OilAmountMl { get; init; }
-
-    public required bool Broke { get; init; }
-
-    public int? PitchesOut { get; init; }
-
-    public double? TakeUpMm { get; init; }
-
-    public static EventJson Of(EventRow row, string chain) => new()
+    /// <summary>Adds the event's fields to the shape.</summary>
+    public static void Shape(JsonTypeInfo shape)
     {
-        Id = row.Id,
-        Chain = chain,
-        Event = Tokens.Of(row.Kind),
-        TakenAt = row.At,
-        CounterHBefore = row.CounterBeforeH,
-        CounterHAfter = row.CounterAfterH,
-        Note = row.Note,
-        ToldBy = row.ToldBy,
-        ReceivedAt = row.ReceivedAt,
-        Lot = row.Lot,
-        OilMethod = row.OilMethod is { } method ? Tokens.Of(method) : null,
-        OilGrade = row.OilGrade,
-        OilAmountMl = row.OilAmountMl,
-        Broke = row.Broke,
-        PitchesOut = row.PitchesOut,
-        TakeUpMm = row.TakeUpMm,
-    };
+        if (shape.Type != typeof(EventJson)) return;
+        ColumnProperties.AddAnswer<EventJson, ChainEvent>(
+            shape, 2, EventColumns.All, wire => wire.Told, new ChainEvent { Chain = "", Kind = default });
+    }
 }

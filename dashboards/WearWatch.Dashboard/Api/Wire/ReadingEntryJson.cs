@@ -1,10 +1,13 @@
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using WearWatch.Gauging;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Api.Wire;
 
 /// <summary>
-/// A reading on its way in, its facts by the names of readings.csv. The length is told as text in its unit (<c>1219.4</c>,
-/// <c>48 3/16</c>), by caliper as inside and outside of the end rollers, or as a number in millimetres.
+/// A reading on its way in: the fields of <see cref="ReadingColumns"/>. The length is told as text in its unit
+/// (<c>1219.4</c>, <c>48 3/16</c>), by caliper as inside and outside of the end rollers, or as a number in millimetres.
 /// </summary>
 /// <remarks>
 /// The maker is whoever is signed in; a maker or a plant that is told here is only compared, and another one refused.
@@ -13,16 +16,6 @@ namespace WearWatch.Dashboard.Api.Wire;
 internal sealed record ReadingEntryJson
 {
     public string? Chain { get; init; }
-
-    public DateTimeOffset? TakenAt { get; init; }
-
-    public double? CounterH { get; init; }
-
-    public string? Tool { get; init; }
-
-    public string? Place { get; init; }
-
-    public int? Pitches { get; init; }
 
     public string? Length { get; init; }
 
@@ -34,16 +27,6 @@ internal sealed record ReadingEntryJson
 
     public string? Outside { get; init; }
 
-    public double? TemperatureC { get; init; }
-
-    public int? Strand { get; init; }
-
-    public bool? Taut { get; init; }
-
-    public double? LoadN { get; init; }
-
-    public double? TakeUpMm { get; init; }
-
     public bool? Confirmed { get; init; }
 
     public string? ToldBy { get; init; }
@@ -51,4 +34,24 @@ internal sealed record ReadingEntryJson
     public int? MakerId { get; init; }
 
     public string? Plant { get; init; }
+
+    /// <summary>What was told beside the length, as text by column: it is held to the rules of the file.</summary>
+    [JsonIgnore]
+    public Dictionary<string, string> Texts { get; } = [];
+
+    /// <summary>Adds the reading's fields to the shape.</summary>
+    public static void Shape(JsonTypeInfo shape)
+    {
+        if (shape.Type == typeof(ReadingEntryJson))
+            ColumnProperties.AddEntry<ReadingEntryJson, Reading>(shape, 1, ReadingColumns.BesideLength, wire => wire.Texts);
+    }
+
+    /// <summary>What it tells beside the length, which is still to be understood.</summary>
+    public Reading Facts(out IReadOnlyList<(string Column, string Reason)> faults)
+    {
+        var row = RowFields.Of(ReadingColumns.BesideLength.Select(c => c.Name), Texts, TimeZoneInfo.Utc);
+        var told = row.Fill(ReadingColumns.BesideLength, ReadingText.Blank(Chain ?? ""));
+        faults = row.Faults;
+        return told;
+    }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Dashboard.Technician.Entry;
+using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.People;
 using WearWatch.Plant.Settings;
@@ -76,16 +77,19 @@ public sealed class DoneForm
         return new NewEvent
         {
             Key = Key,
-            Chain = chain.Name,
-            Kind = Kind!.Value,
-            At = Moment(chain.Time) ?? toldAt,
-            CounterBeforeH = before,
-            CounterAfterH = ChangesCounter ? EntryForm.Number(CounterAfter) : before,
-            Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
-            Broke = Kind == ChainEventKind.Replacement && Broke,
-            PitchesOut = Kind == ChainEventKind.Shortened ? PitchesOutCount : null,
-            TakeUpMm = AsksTakeUp(chain) ? EntryForm.Number(TakeUp) : null,
-            Note = Note.Trim(),
+            Told = new ChainEvent
+            {
+                Chain = chain.Name,
+                Kind = Kind!.Value,
+                At = Moment(chain.Time) ?? toldAt,
+                CounterBefore = RowFields.Hours(before),
+                CounterAfter = RowFields.Hours(ChangesCounter ? EntryForm.Number(CounterAfter) : before),
+                Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
+                Broke = Kind == ChainEventKind.Replacement && Broke,
+                PitchesOut = Kind == ChainEventKind.Shortened ? PitchesOutCount : null,
+                TakeUpMm = AsksTakeUp(chain) ? EntryForm.Number(TakeUp) : null,
+                Note = Note.Trim(),
+            },
             ToldBy = By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody,
         };
     }
