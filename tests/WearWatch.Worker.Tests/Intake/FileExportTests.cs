@@ -77,11 +77,12 @@ public sealed class FileExportTests
             A.Reading(length: "40 3/16", unit: Units.LengthUnit.Inch, counterH: 100) with { TakeUpMm = 12.5 }, Ct);
         var shortened = A.Event(kind: ChainEventKind.Shortened, beforeH: 200);
         await plant.Desk.TakeEventAsync(
-            shortened with { PitchesOut = 2, TakeUpMm = 3, Note = "slack, \"both\" sides" }, Ct);
+            shortened.Telling(e => e with { PitchesOut = 2, TakeUpMm = 3, Note = "slack, \"both\" sides" }), Ct);
         await plant.Desk.TakeEventAsync(
             A.Event(kind: ChainEventKind.Replacement, beforeH: 900).Telling(e => e with { Broke = true, Lot = "B-2" }), Ct);
         var oiled = A.Event(kind: ChainEventKind.Oiling, beforeH: 950);
-        await plant.Desk.TakeEventAsync(oiled with { Oil = new OilApplied(OilMethod.Drip, "ISO VG 100", 20) }, Ct);
+        await plant.Desk.TakeEventAsync(
+            oiled.Telling(e => e with { Oil = new OilApplied(OilMethod.Drip, "ISO VG 100", 20) }), Ct);
         var folder = Path.Combine(plant.Folder.Root, "export");
         await plant.Get<FileExport>().WriteAsync(folder, Ct);
 
