@@ -26,7 +26,7 @@ internal static class ColumnProperties
             var property = Insert(shape, at++, column, isNullable: !hasAlways);
             property.Get = wire => Sent(column, column.Value(thing((TWire)wire)));
             property.Set = (_, _) => { }; // never read: but only what could be read may be called required
-            (property.IsRequired, property.IsGetNullable) = (hasAlways, !hasAlways);
+            (property.IsRequired, property.IsGetNullable, property.IsSetNullable) = (hasAlways, !hasAlways, !hasAlways);
         }
     }
 
