@@ -51,6 +51,22 @@ public sealed class ReportTests
     }
 
     [Fact]
+    public void A_chain_that_holds_a_load_with_no_swap_before_its_hard_date_is_told_as_out_of_use_from_there()
+    {
+        ChainComingDue Hoist(string name, DateTimeOffset? plannedFor) => new(
+            name, "Press", ConditionWords.Of(Condition.PlanASwap, true), A.Now.AddDays(40), plannedFor, A.Now.AddDays(20));
+        var parts = MonthWriting.Parts(Facts() with
+        {
+            Due = [Hoist("H-1", null), Hoist("H-2", A.Now.AddDays(30)), Hoist("H-3", A.Now.AddDays(10))],
+        });
+        var day = Time.Day(A.Now.AddDays(20));
+        Assert.Equal($"Out of use unless a swap before is planned: H-1 from {day}, H-2 from {day}.", parts[1].Sentences[0]);
+        Assert.Equal(
+            [$"out of use from {day}", $"out of use from {day}", Time.Day(A.Now.AddDays(10))],
+            parts[2].Table!.Rows.Select(r => r[4]));
+    }
+
+    [Fact]
     public void Swaps_and_costs_of_the_month_are_told_against_a_month_of_the_year_before()
     {
         BookedLife Ended(DateTimeOffset at) => new(0, new Life(1000, LifeEnd.ReplacedBefore), FittingKnown: true)

@@ -57,5 +57,11 @@ public sealed record MonthFacts
 /// <param name="Condition">How it stands with it.</param>
 /// <param name="EarlyDate">The planner's date.</param>
 /// <param name="PlannedFor">When its swap is planned; null when it is in no plan.</param>
+/// <param name="OutOfUseBy">Of a chain that holds a load: its hard date; null for none.</param>
 public sealed record ChainComingDue(
-    string Name, string Line, ShownCondition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? PlannedFor);
+    string Name, string Line, ShownCondition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? PlannedFor,
+    DateTimeOffset? OutOfUseBy = null)
+{
+    /// <summary>Whether it is out of use from its hard date, since no swap by then is planned.</summary>
+    public bool IsLeft => OutOfUseBy is { } by && !(PlannedFor <= by);
+}

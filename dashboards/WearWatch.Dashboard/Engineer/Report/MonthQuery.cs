@@ -43,15 +43,16 @@ public sealed class MonthQuery(
                 chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != ""))).ToListAsync(ct);
         var due =
             from forecast in db.Forecasts
-            where forecast.IsLatest && (forecast.Condition == Condition.SwapNow || forecast.EarlyDate < soon)
+            where forecast.IsLatest
+                && (forecast.Condition == Condition.SwapNow || forecast.EarlyDate < soon || forecast.OutOfUseBy < soon)
             join chain in db.Chains on forecast.ChainId equals chain.Id
-            orderby forecast.Condition == Condition.SwapNow descending, forecast.EarlyDate
+            orderby forecast.Condition == Condition.SwapNow descending, forecast.OutOfUseBy ?? forecast.EarlyDate
             select new ChainComingDue(
                 chain.Name, chain.Line,
                 ConditionWords.Of(forecast.Condition, chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != "")),
                 forecast.EarlyDate,
                 db.Swaps.Where(s => s.ChainId == chain.Id && s.Outcome == SwapEnd.Planned).Select(s => s.Start)
-                    .FirstOrDefault());
+                    .FirstOrDefault(), forecast.OutOfUseBy);
         var raised =
             from notice in db.Notices
             where notice.RaisedAt >= start && notice.RaisedAt < end

@@ -5,6 +5,7 @@ using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
+using WearWatch.Plant.Planning;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Engineer.Report;
@@ -57,8 +58,15 @@ public static class MonthWriting
         List<string> decide = [];
         if (stop.Count > 0)
             decide.Add($"Take out of use now, until a competent person has judged: {Names(stop.Select(d => d.Name))}.");
+        var left = facts.Due.Where(d => d.IsLeft).Except(stop).ToList();
+        if (left.Count > 0)
+        {
+            decide.Add("Out of use unless a swap before is planned: "
+                + Names(left.Select(d => $"{d.Name} from {facts.Time.Day(d.OutOfUseBy!.Value)}")) + ".");
+        }
+
         if (now.Count > 0) decide.Add($"When to swap {Names(now.Select(d => d.Name))}: past the limit, and in no plan.");
-        open.RemoveAll(d => d.Condition is { Condition: Condition.SwapNow });
+        open.RemoveAll(d => d.IsLeft || d.Condition is { Condition: Condition.SwapNow });
         if (open.Count > 0) decide.Add(
             $"Whether to plan {Show.Count(open.Count, "more chain")} whose limit may come within eight weeks.");
         if (facts.Unjudged > 0) decide.Add($"Whether {Show.Count(facts.Unjudged, "alarm")} of faster wear "
@@ -85,7 +93,9 @@ public static class MonthWriting
                         d.Name, d.Line, d.Condition.Words, d.EarlyDate is { } early
                             ? facts.Time.Day(early)
                             : Show.Nothing,
-                        d.PlannedFor is { } start ? facts.Time.Day(start) : "not planned",
+                        d.IsLeft ? HardDateWords.OutOfUse(d.OutOfUseBy!.Value, facts.Time)
+                            : d.PlannedFor is { } start ? facts.Time.Day(start)
+                            : "not planned",
                     })
                 ],
                 Words: true));
