@@ -49,6 +49,11 @@ internal static class HardDateRemarks
             PlanRemarkKind.CannotBeJudged, load.Chain, null, 0,
             "It holds a load and cannot be judged from its readings: no date can be told by which it must go.",
             "A competent person examines it before further use. Measure it."),
+        LoadWarningKind.Stopped => new PlanRemark(
+            PlanRemarkKind.OutOfUse, load.Chain, input.Now, 0,
+            "It holds a load, and a finding or an examiner's report stops it: out of use now, until a competent person releases "
+                + "it.",
+            "Take it out of use in the register; its swap may then stand in any shutdown."),
         LoadWarningKind.TakenOut => new PlanRemark(
             PlanRemarkKind.OutOfUse, load.Chain, null, 0, "It holds a load, and a person has taken it out of use.",
             "Its swap may stand in any shutdown; until then it stays out of use."),

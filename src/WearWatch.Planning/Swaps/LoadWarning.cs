@@ -9,6 +9,9 @@ public enum LoadWarningKind
     /// <summary>The shutdown of its swap has begun, and nobody has said what became of it.</summary>
     SwapBegun,
 
+    /// <summary>A finding or an examiner's report stops it, and no competent person has released it.</summary>
+    Stopped,
+
     /// <summary>A person has taken it out of use: its hard date asks nothing more.</summary>
     TakenOut,
 }

@@ -11,41 +11,51 @@ namespace WearWatch.Plant.Planning;
 internal sealed class HeldLoads
 {
     private readonly IReadOnlyDictionary<int, string> setOf;
-    private readonly IReadOnlySet<int> takenOut;
+    private readonly IReadOnlyDictionary<int, LiftingStateRow> stateOf;
+    private readonly DateTimeOffset now;
     private readonly TimeZoneInfo zone;
 
-    private HeldLoads(IReadOnlyDictionary<int, string> setOf, IReadOnlySet<int> takenOut, TimeZoneInfo zone) =>
-        (this.setOf, this.takenOut, this.zone) = (setOf, takenOut, zone);
+    private HeldLoads(
+        IReadOnlyDictionary<int, string> setOf, IReadOnlyDictionary<int, LiftingStateRow> stateOf, DateTimeOffset now,
+        TimeZoneInfo zone) => (this.setOf, this.stateOf, this.now, this.zone) = (setOf, stateOf, now, zone);
 
     /// <summary>Reads the register of lifting chains.</summary>
     /// <param name="db">The plant's memory.</param>
+    /// <param name="now">The moment.</param>
     /// <param name="zone">The plant's time zone, in which dates are told.</param>
     /// <param name="ct">Ends it.</param>
-    public static async Task<HeldLoads> ReadAsync(WearDb db, TimeZoneInfo zone, CancellationToken ct)
+    public static async Task<HeldLoads> ReadAsync(WearDb db, DateTimeOffset now, TimeZoneInfo zone, CancellationToken ct)
     {
         var sets = await db.LiftingCards.AsNoTracking()
             .Where(c => c.ChainSet != "" && !db.LiftingCards.Any(newer => newer.ChainId == c.ChainId && newer.Id > c.Id))
             .Select(c => new { c.ChainId, c.ChainSet }).ToListAsync(ct);
-        var takenOut = await db.LiftingStates.AsNoTracking().Where(s => s.Standing != LiftingStanding.InUse)
-            .Select(s => s.ChainId).ToListAsync(ct);
-        return new HeldLoads(sets.ToDictionary(s => s.ChainId, s => s.ChainSet), takenOut.ToHashSet(), zone);
+        var states = await db.LiftingStates.AsNoTracking().ToDictionaryAsync(s => s.ChainId, ct);
+        return new HeldLoads(sets.ToDictionary(s => s.ChainId, s => s.ChainSet), states, now, zone);
     }
 
     /// <summary>Whether a chain is out of use already.</summary>
-    public bool IsTakenOut(int chainId) => takenOut.Contains(chainId);
+    public bool IsTakenOut(int chainId) =>
+        stateOf.GetValueOrDefault(chainId) is { Standing: not LiftingStanding.InUse };
+
+    /// <summary>Whether a finding or an examiner's report stops a chain that nobody has taken out of use or released.</summary>
+    private bool IsStopped(int chainId) => !IsTakenOut(chainId) && stateOf.GetValueOrDefault(chainId) is { } state
+        && state.Faults.Any(f => f.Kind is LiftingFaultKind.StopFinding or LiftingFaultKind.ReportOutOfUse);
 
     /// <summary>Whether a chain is one of a set.</summary>
     public bool IsInSet(int chainId) => setOf.ContainsKey(chainId);
 
     /// <summary>
     /// The moment after which a chain must not be used; null for one that holds no load, that is out of use already, or whose
-    /// limit is not near. A forecast made before hard dates were kept gives its early date.
+    /// limit is not near. It is now for a chain that a finding stops. A forecast made before hard dates were kept gives its early
+    /// date.
     /// </summary>
-    public DateTimeOffset? HardDateOf(ChainRow chain, ForecastRow forecast) =>
-        chain.HoldsLoad && !IsTakenOut(chain.Id)
-        && (forecast.OutOfUseBy ?? (forecast.Condition == Condition.NotKnown ? null : forecast.EarlyDate)) is { } by
-            ? TimeZoneInfo.ConvertTime(by, zone)
-            : null;
+    public DateTimeOffset? HardDateOf(ChainRow chain, ForecastRow forecast)
+    {
+        if (!chain.HoldsLoad || IsTakenOut(chain.Id)) return null;
+        var byWear = forecast.OutOfUseBy ?? (forecast.Condition == Condition.NotKnown ? null : forecast.EarlyDate);
+        var date = IsStopped(chain.Id) && !(byWear < now) ? now : byWear;
+        return date is { } by ? TimeZoneInfo.ConvertTime(by, zone) : null;
+    }
 
     /// <summary>
     /// By the chain's id, the name of those that are swapped together on its line: its set, with the strands that go with
@@ -64,11 +74,11 @@ internal sealed class HeldLoads
     /// <param name="chain">The chain.</param>
     /// <param name="forecast">Its newest forecast, or null.</param>
     /// <param name="swap">Its planned swap, or null.</param>
-    /// <param name="now">The moment.</param>
-    public LoadWarning? WarningOf(ChainRow chain, ForecastRow? forecast, SwapRow? swap, DateTimeOffset now)
+    public LoadWarning? WarningOf(ChainRow chain, ForecastRow? forecast, SwapRow? swap)
     {
         if (!chain.HoldsLoad) return null;
         if (IsTakenOut(chain.Id)) return new LoadWarning(chain.Name, chain.Line, LoadWarningKind.TakenOut);
+        if (IsStopped(chain.Id)) return new LoadWarning(chain.Name, chain.Line, LoadWarningKind.Stopped);
         if (forecast is null or { Condition: Condition.NotKnown })
             return new LoadWarning(chain.Name, chain.Line, LoadWarningKind.CannotBeJudged);
         return swap?.Start is { } begun && begun <= now

@@ -51,7 +51,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
 
         if (changed > 0 && await PlanQuery.RevisionAsync(db, ct) is var revision && revision != draft.Picture.Revision)
             return new PlanAnswer.Overtaken(revision);
-        if (await TooLateAsync(db, draft, fresh, ct) is { Count: > 0 } late) return new PlanAnswer.Refused(late);
+        if (await TooLateAsync(db, draft, fresh, now, ct) is { Count: > 0 } late) return new PlanAnswer.Refused(late);
         await db.SaveChangesAsync(ct); // the old ones first: a chain has one planned swap at a time
         db.Swaps.AddRange(fresh);
         await db.SaveChangesAsync(ct);
@@ -61,11 +61,11 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
 
     /// <summary>Refuses what stands past a hard date by the forecasts of now, which may be newer than the draft.</summary>
     private static async Task<IReadOnlyList<Refusal>> TooLateAsync(
-        WearDb db, PlanDraft draft, IReadOnlyList<SwapRow> fresh, CancellationToken ct)
+        WearDb db, PlanDraft draft, IReadOnlyList<SwapRow> fresh, DateTimeOffset now, CancellationToken ct)
     {
         var startOf = fresh.Where(s => s.Start is not null).ToDictionary(s => s.ChainId, s => s.Start!.Value);
         var ids = startOf.Keys.ToArray();
-        var loads = await HeldLoads.ReadAsync(db, draft.Picture.Time.Zone, ct);
+        var loads = await HeldLoads.ReadAsync(db, now, draft.Picture.Time.Zone, ct);
         var chains = await (from chain in db.Chains
                             join forecast in db.Forecasts.Where(f => f.IsLatest) on chain.Id equals forecast.ChainId
                             where ids.Contains(chain.Id)

@@ -49,7 +49,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
                             from forecast in known.DefaultIfEmpty()
                             orderby chain.Name
                             select new { chain, forecast }).AsNoTracking().ToListAsync(ct);
-        var loads = await HeldLoads.ReadAsync(db, time.Zone, ct);
+        var loads = await HeldLoads.ReadAsync(db, now, time.Zone, ct);
         var groupOf = loads.GroupsOf(chains.Select(c => c.chain), terms);
         var swaps = chains.Where(c => c.forecast is not null).Select(c => (c.chain, c.forecast, Task: TaskOf(
             c.chain, c.forecast, terms.GetValueOrDefault(c.chain.Id) ?? new SwapTermsRow(),
@@ -66,7 +66,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             {
                 Tasks = [.. tasks.Select(t => t.Task)],
                 LoadWarnings = [.. chains
-                    .Select(c => loads.WarningOf(c.chain, c.forecast, planned.GetValueOrDefault(c.chain.Id), now))
+                    .Select(c => loads.WarningOf(c.chain, c.forecast, planned.GetValueOrDefault(c.chain.Id)))
                     .OfType<LoadWarning>()],
             },
             Faces = tasks.ToDictionary(t => t.chain.Name, t => FaceOf(t.chain, t.forecast)),

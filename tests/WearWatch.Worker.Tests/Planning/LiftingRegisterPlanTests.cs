@@ -44,6 +44,26 @@ public sealed class LiftingRegisterPlanTests
         Assert.Equal((PlanRemarkKind.OutOfUse, "D-1"), (draft.Plan.Remarks[0].Kind, draft.Plan.Remarks[0].Subject));
     }
 
+    [Theory]
+    [InlineData(LiftingFaultKind.StopFinding)]
+    [InlineData(LiftingFaultKind.ReportOutOfUse)]
+    public async Task A_chain_that_a_finding_or_a_report_stops_is_out_of_use_now_whatever_its_wear(LiftingFaultKind kind)
+    {
+        await using var mill = await HoistMill.OpenAsync(dueInDays: 40);
+        await using (var db = mill.Db())
+        {
+            var id = db.Chains.Single(c => c.Name == "D-1").Id;
+            db.LiftingStates.Add(new LiftingStateRow { ChainId = id, Faults = [new LiftingFault(kind, "Cracked plate.")] });
+            await db.SaveChangesAsync(Ct);
+        }
+
+        var draft = await mill.ProposedAsync();
+        Assert.Equal(mill.Now, draft.Plan.Placements.Single(p => p.Chain == "D-1").OutOfUseFrom);
+        Assert.Contains("holds a load", draft.Move("D-1", HoistMill.WindowOf(draft, 0)), StringComparison.Ordinal);
+        Assert.Contains(draft.Plan.Remarks.TakeWhile(r => r.Kind == PlanRemarkKind.OutOfUse),
+            r => r.Why.Contains("until a competent person releases it", StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task A_chain_that_holds_a_load_and_cannot_be_judged_is_named_first_though_no_swap_of_it_is_planned()
     {
