@@ -51,6 +51,7 @@ public static class PlantServices
         services.AddSingleton<ExaminationDesk>();
         services.AddSingleton<LiftingUseDesk>();
         services.AddSingleton<AppointmentDesk>();
+        services.AddSingleton<LiftingReader>();
         services.AddSingleton<OilRound>();
         services.AddSingleton<OilConsumption>();
         services.AddSingleton<PlantIntervals>();

@@ -27,6 +27,7 @@ internal static class ApiRoutes
         PlanApi.Map(api);
         InspectionsApi.Map(api);
         LinkMeasuresApi.Map(api);
+        LiftingApi.Map(api);
         api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json."))
             .ExcludeFromDescription();
     }

@@ -1,8 +1,10 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Entries;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
@@ -37,8 +39,10 @@ internal static class FloorApi
     }
 
     private static async Task<IResult> PackAsync(
-        FloorQuery query, RoundDesk rounds, PlantSettings settings, PlantClock clock, CancellationToken ct)
+        FloorQuery query, RoundDesk rounds, LiftingStatesQuery lifting, PlantSettings settings, PlantClock clock,
+        CancellationToken ct)
     {
+        var states = await lifting.AskAsync(ct);
         var mark = await settings.MarkAsync(ct);
         var plant = await settings.CurrentAsync(ct);
         var (calendar, time) = (await settings.CalendarAsync(ct), await clock.NowAsync(ct));
@@ -47,7 +51,11 @@ internal static class FloorApi
         {
             MadeAt = time.Now,
             Plant = new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
-            Chains = [.. chains.Select(chain => ToJson(chain, Tasks(chain, calendar, time), plant.LawRegion))],
+            Chains =
+            [
+                .. chains.Select(chain => ToJson(
+                    chain, Tasks(chain, calendar, time), plant.LawRegion, states[chain.Row.Name])),
+            ],
             Hands = await rounds.PersonsAsync(time.Today, ct),
             Cautions = chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.HoldsLoad)),
             Guides = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
@@ -65,7 +73,8 @@ internal static class FloorApi
 
     private static string CautionName(FloorChain chain) => chain.Row.Family.Name + (chain.Row.HoldsLoad ? "_lifts" : "");
 
-    private static FloorChainJson ToJson(FloorChain chain, IReadOnlyList<FloorTaskJson> tasks, LawRegion region)
+    private static FloorChainJson ToJson(
+        FloorChain chain, IReadOnlyList<FloorTaskJson> tasks, LawRegion region, LiftingNow? lifting)
     {
         var (row, forecast, proposal) = (chain.Row, chain.Forecast, chain.Proposal);
         return new FloorChainJson
@@ -93,6 +102,8 @@ internal static class FloorApi
             Expected = Expected(forecast),
             Tasks = tasks,
             Links = FloorLinksJson.Of(row.ToCard().Links, row.HoldsLoad, region),
+            Lifting = lifting is null ? null : new FloorLiftingJson(
+                Tokens.Of(lifting.Verdict), LiftingVerdicts.Words(lifting.Verdict), lifting.Brief, lifting.Words, lifting.Due),
         };
     }
 

@@ -1,4 +1,5 @@
 
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.Paper;
 
 namespace WearWatch.Dashboard.Planner;
@@ -8,9 +9,12 @@ public static class JobCardPdf
 {
     private const double RoomToWrite = 22;
 
-    public static byte[] Write(JobCard card) => PaperSheet.Write($"Job card {card.Chain}", sheet =>
+    /// <param name="card">The card.</param>
+    /// <param name="lifting">What stands against the chain's use; null for one that does not lift.</param>
+    public static byte[] Write(JobCard card, LiftingNow? lifting) => PaperSheet.Write($"Job card {card.Chain}", sheet =>
     {
         sheet.Title($"Job card: swap chain {card.Chain}");
+        foreach (var words in lifting is null ? [] : LiftingWords.Lines(lifting)) sheet.Strong(words);
         foreach (var caution in card.Cautions) sheet.Strong(caution);
         foreach (var (name, value) in card.Facts) sheet.Row(name, value);
         sheet.Heading("Tools");

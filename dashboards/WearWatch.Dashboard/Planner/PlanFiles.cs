@@ -1,6 +1,7 @@
 using System.Text;
 using SpreadCheetah;
 using SpreadCheetah.Worksheets;
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Planning;
 
@@ -21,9 +22,10 @@ public static class PlanFiles
             await SheetAsync(PlanTable.Orders(await kept.AskAsync(ct)), to, ct));
         app.MapGet("/plan/calendar/{line}.ics",
             async (string line, KeptPlan kept, CancellationToken ct) => Calendar(line, await kept.AskAsync(ct)));
-        app.MapGet("/plan/card/{chain}/job-card.pdf", async (string chain, JobCardQuery cards, CancellationToken ct) =>
+        app.MapGet("/plan/card/{chain}/job-card.pdf", async (
+            string chain, JobCardQuery cards, LiftingStatesQuery states, CancellationToken ct) =>
             await cards.AskAsync(chain, ct) is { } card
-                ? Results.File(JobCardPdf.Write(card), "application/pdf")
+                ? Results.File(JobCardPdf.Write(card, (await states.AskAsync(ct))[card.Chain]), "application/pdf")
                 : Results.NotFound());
     }
 

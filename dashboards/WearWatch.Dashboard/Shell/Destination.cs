@@ -18,6 +18,7 @@ public sealed record Destination(string Address, string Icon, string Name, strin
         new("/enter", "gauge", "Enter", "A reading, with a signal."),
         new("/rounds", "round", "Rounds", "What is due today by line, who has it, sheets and labels to print."),
         new("/plan", "calendar", "Plan"),
+        new("/lifting", "hook", "Lifting", "Chains that lift: examinations due, certificates, quarantine, release."),
         new("/oil", "oil", "Oil"),
         new("/notices", "bell", "Notices"),
         new("/engineering", "curve", "Engineering", "What drives wear, lives, the record of the forecasts, costs."),

@@ -67,6 +67,7 @@ public sealed class LiftingRows
             Examinations = [.. reports.Select(e => e.ToExamination())],
             Steps = [.. steps[id].Select(s => s.ToStep())],
             Wear = chain.WearCondition,
+            OutOfUseBy = chain.Assessment.OutOfUseBy,
             Links = chain.Links?.Condition ?? Condition.NotKnown,
             LinksSaid = chain.Links?.Sentence ?? "",
             LookedAt = looks[id].Max(l => (DateTimeOffset?)l.TakenAt),

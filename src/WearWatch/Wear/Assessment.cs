@@ -158,7 +158,12 @@ public sealed record Assessment
 
     private DateTimeOffset? HardDate(LiftingWear? lifting, ProductionCalendar calendar, DateTimeOffset now)
     {
-        DateTimeOffset?[] dates = [lifting?.OutOfUseBy, DateAt(5, calendar, now), Condition == Condition.SwapNow ? now : null];
+        // A chain that was never measured cannot be judged from these data: what is believed of such chains dates nothing.
+        DateTimeOffset?[] dates =
+        [
+            lifting?.OutOfUseBy, ElongationPercent is null ? null : DateAt(5, calendar, now),
+            Condition == Condition.SwapNow ? now : null,
+        ];
         return dates.Min();
     }
 

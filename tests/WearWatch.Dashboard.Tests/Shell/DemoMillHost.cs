@@ -37,7 +37,19 @@ public sealed class DemoMillHost : IAsyncLifetime
             Point = InspectionPoint.CrackedOrTurnedParts,
             Jpeg = [0xff, 0xd8, 0xff, 0xd9],
         };
+        var lifting = await db.LiftingStates.Join(db.Chains, s => s.ChainId, c => c.Id, (_, c) => c).OrderBy(c => c.Id)
+            .FirstAsync();
+        var paper = new LiftingFileRow
+        {
+            ChainId = lifting.Id,
+            Key = "scan",
+            Name = "scan.pdf",
+            ContentType = "application/pdf",
+            Content = [.. "%PDF-1.7 %%EOF"u8],
+            ToldBy = "Ina",
+        };
         db.Photos.Add(photo);
+        db.LiftingFiles.Add(paper);
         await db.SaveChangesAsync();
         Samples = new Dictionary<string, string>
         {
@@ -50,6 +62,8 @@ public sealed class DemoMillHost : IAsyncLifetime
             ["designation"] = "16B-1",
             ["id:int"] = "1",
             ["id:long"] = $"{photo.Id}",
+            ["lifting"] = lifting.Name,
+            ["paper:long"] = $"{paper.Id}",
         };
     }
 

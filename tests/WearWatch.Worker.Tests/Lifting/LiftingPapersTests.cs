@@ -33,7 +33,11 @@ public sealed class LiftingPapersTests : LiftingPlant
         Assert.Equal(["remedy_by", "result"], Fields(
             await ExamineAsync(Nothing with { Points = cracked, Result = ExaminationResult.RemedyByDate })).Order());
         Taken(await ExamineAsync(Nothing with { Points = cracked, Result = ExaminationResult.OutOfUse }));
-        Assert.Equal([LiftingFaultKind.StopFinding, LiftingFaultKind.ReportOutOfUse, LiftingFaultKind.NoCertificate],
+        Assert.Equal(
+            [
+                LiftingFaultKind.StopFinding, LiftingFaultKind.ReportOutOfUse, LiftingFaultKind.NoCertificate,
+                LiftingFaultKind.WearNotKnown,
+            ],
             (await StateAsync()).On(Today).Select(f => f.Kind));
     }
 

@@ -12,7 +12,9 @@ public sealed class LiftingUseTests : LiftingPlant
     public async Task A_chain_that_lifts_says_from_its_first_moment_that_it_was_never_examined_and_has_no_certificate()
     {
         var state = await StateAsync();
-        Assert.Equal([LiftingFaultKind.NeverExamined, LiftingFaultKind.NoCertificate], state.On(Today).Select(f => f.Kind));
+        Assert.Equal(
+            [LiftingFaultKind.NeverExamined, LiftingFaultKind.NoCertificate, LiftingFaultKind.WearNotKnown],
+            state.On(Today).Select(f => f.Kind));
         Assert.Equal([NoticeKind.ExaminationDue, NoticeKind.PapersMissing], await NoticesAsync());
     }
 

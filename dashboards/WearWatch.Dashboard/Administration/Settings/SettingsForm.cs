@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Chains;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -22,6 +23,9 @@ public sealed class SettingsForm
 
     public string UtilisationPercent { get; set; } = "";
 
+    /// <summary>Whose law sets intervals and limits of chains that lift.</summary>
+    public LawRegion LawRegion { get; set; }
+
     public bool RoundTheClock { get; set; } = true;
 
     public IReadOnlyList<ShiftDay> Days { get; private set; } = [];
@@ -43,6 +47,7 @@ public sealed class SettingsForm
             Name = plant.Name,
             TimeZone = plant.TimeZone,
             UtilisationPercent = (100 * plant.Utilisation).ToString("0.#", CultureInfo.InvariantCulture),
+            LawRegion = plant.LawRegion,
             RoundTheClock = shifts.Count == 0,
             Days = [.. Week.Select(day => new ShiftDay(day, ShiftText.Write(shifts.Where(s => s.Day == day))))],
             Holidays = string.Join('\n', ShiftPlan.Holidays(plant.Holidays).Order()
@@ -78,6 +83,7 @@ public sealed class SettingsForm
         change = plant =>
         {
             (plant.Name, plant.TimeZone, plant.Utilisation) = (Name.Trim(), TimeZone, utilisation ?? 1);
+            plant.LawRegion = LawRegion;
             (plant.Shifts, plant.Holidays) = (ShiftPlan.Text(shifts), ShiftPlan.Text(holidays.Distinct().Order()));
         };
         return faults;

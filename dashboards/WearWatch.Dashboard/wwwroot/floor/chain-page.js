@@ -2,7 +2,7 @@
 import { caution, h, linkButton } from './dom.js';
 import { day, hours, millimetres, percent } from './figures.js';
 import { expectation, hoursSince, span } from './verdict.js';
-import { conditionMark, place } from './words.js';
+import { conditionMark, liftingBanner, place } from './words.js';
 
 export function chainPage({ plant, chain }) {
   const zone = plant.plant.time_zone;
@@ -10,11 +10,12 @@ export function chainPage({ plant, chain }) {
   return [
     h('h1', { tabindex: '-1' }, chain.chain),
     h('p', { class: 'hint' }, `${place(chain)} · ${chain.chain_type || 'chain'} · ${millimetres(chain.pitch_mm)} pitch`),
+    liftingBanner(chain),
     caution(plant.cautions[chain.caution]),
     h('nav', { class: 'doings', 'aria-label': `At ${chain.chain}` },
       linkButton('Measure', `#/chain/${chain.id}/measure`, { class: 'button primary big' }),
       chain.links && linkButton('Links', `#/chain/${chain.id}/links`, { class: 'button big' }),
-      linkButton('Look', `#/chain/${chain.id}/look`, { class: 'button big' }),
+      linkButton(chain.lifting ? 'Daily look' : 'Look', `#/chain/${chain.id}/look`, { class: 'button big' }),
       linkButton('Oiled', `#/chain/${chain.id}/do?what=oiling`, { class: 'button big' }),
       linkButton('Other work', `#/chain/${chain.id}/do`, { class: 'button big' })),
     h('dl', { class: 'facts' },

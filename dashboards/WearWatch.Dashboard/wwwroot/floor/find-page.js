@@ -1,6 +1,6 @@
 // The chains of the plant by line and place, to be found by a few letters.
 import { h } from './dom.js';
-import { conditionMark } from './words.js';
+import { conditionMark, liftingMark } from './words.js';
 
 export function findPage({ plant }) {
   const list = h('div', { class: 'lines' });
@@ -29,4 +29,5 @@ const byLine = chains => [...Map.groupBy(chains, chain => chain.line)].map(([lin
   h('h2', {}, line || 'Without a line'),
   h('ul', { class: 'picks' }, there.map(chain => h('li', {}, h('a', { class: 'pick', href: `#/chain/${chain.id}` },
     conditionMark(chain.condition),
-    h('span', {}, h('strong', {}, chain.chain), h('span', { class: 'hint' }, `${chain.position} · ${chain.chain_type}`))))))));
+    h('span', {}, h('strong', {}, chain.chain), liftingMark(chain),
+      h('span', { class: 'hint' }, `${chain.position} · ${chain.chain_type}`))))))));

@@ -7,6 +7,7 @@ import { dropEntry, keepEntry } from './store.js';
 import { askServer, slipList } from './slips.js';
 import { begin, bodyOf, readForm, take } from './measure-form.js';
 import { chainOf } from './pack.js';
+import { liftingMark } from './words.js';
 
 const words = { [State.kept]: ['…', 'kept here'], [State.sent]: ['✓', 'sent'], [State.look]: ['!', 'needs a look'] };
 const kinds = {
@@ -36,9 +37,15 @@ function item(entry, context) {
   const held = entry.state === State.kept && entry.by ? `, by ${entry.by}` : '';
   return h('li', { class: `entry ${entry.state}`, 'data-state': entry.state },
     h('p', { class: 'state' }, h('span', { 'aria-hidden': 'true' }, `${sign} `), word),
-    h('div', {}, h('p', {}, h('strong', {}, `${kinds[entry.kind] ?? entry.kind}: ${entry.chain}`)), h('p', {}, entry.words),
+    h('div', {}, h('p', {}, h('strong', {}, `${kinds[entry.kind] ?? entry.kind}: ${entry.chain}`),
+      mark(entry, context)), h('p', {}, entry.words),
       h('p', { class: 'hint' }, `${moment(entry.at, zone)}${held}`),
       entry.state === State.look && answers(entry, context)));
+}
+
+function mark(entry, context) {
+  const chain = chainOf(context.plant, entry.chainId);
+  return chain && liftingMark(chain);
 }
 
 function answers(entry, context) {

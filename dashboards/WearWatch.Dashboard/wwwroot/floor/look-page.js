@@ -20,7 +20,7 @@ export function lookPage(context) {
     await keepLook(context, points, number(counter.value));
   };
   return [
-    chainHead(chain, 'Look'), caution(plant.cautions[chain.caution]),
+    chainHead(chain, chain.lifting ? 'Daily look' : 'Look'), caution(plant.cautions[chain.caution]),
     h('form', { class: 'look', novalidate: true, onsubmit: save }, list,
       field('Hour counter', counter, { unit: 'h', hint: 'if you pass it' }).whole,
       button('All the rest is in order', () => {

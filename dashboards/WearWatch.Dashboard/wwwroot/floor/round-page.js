@@ -4,7 +4,7 @@ import { count, isoDay } from './figures.js';
 import { maker, signature } from './maker.js';
 import { keep, State } from './outbox.js';
 import { dueToday } from './pack.js';
-import { conditionMark } from './words.js';
+import { conditionMark, liftingMark } from './words.js';
 
 const verbs = { measure: 'measure', oil: 'oil', look: 'look' };
 
@@ -36,7 +36,7 @@ function lineRound(context, line, stops) {
 
 const stop = ({ chain, tasks }) => h('li', {}, h('a', { class: 'pick', href: `#/chain/${chain.id}` },
   conditionMark(chain.condition),
-  h('span', {}, h('strong', {}, chain.chain), ' ', chain.position,
+  h('span', {}, h('strong', {}, chain.chain), ' ', chain.position, liftingMark(chain),
     tasks.map(mark))));
 
 const mark = task => h('span', { class: `hint task ${task.done ? 'done' : ''}` },

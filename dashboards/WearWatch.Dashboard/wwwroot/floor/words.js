@@ -22,13 +22,35 @@ export function conditionMark(condition, worded = false) {
     h('span', { class: worded ? '' : 'unseen' }, word));
 }
 
+const liftingShapes = {
+  out_of_use: 'M8 3h8l5 5v8l-5 5H8l-5-5V8z',
+  examine_first: 'M12 4 2.8 20h18.4zM12 10v4M12 17h.01',
+  attend: 'M12 2 22 12 12 22 2 12z',
+  nothing_stands: 'M12 3v6a5 5 0 1 1-5 5',
+};
+
+const liftingSign = verdict => s('svg', { viewBox: '0 0 24 24', 'aria-hidden': 'true' },
+  s('path', { d: liftingShapes[verdict] ?? liftingShapes.nothing_stands }));
+
+/** Beside the name of a chain that lifts, in a list: the worst that stands against its use. Nothing for another chain. */
+export const liftingMark = chain => chain.lifting && h('span',
+  { class: `lifting ${chain.lifting.verdict}`, 'data-lifting': chain.chain }, liftingSign(chain.lifting.verdict),
+  chain.lifting.brief);
+
+/** On top of a screen about a chain that lifts: all that stands against its use. Nothing for another chain. */
+export const liftingBanner = chain => chain.lifting && h('section',
+  { class: `lifting-banner ${chain.lifting.verdict}`, 'aria-label': 'Chain that lifts', 'data-lifting': chain.chain },
+  h('p', { class: 'lifting-verdict' }, liftingSign(chain.lifting.verdict), chain.lifting.words),
+  chain.lifting.faults.map(text => h('p', {}, text)), h('p', { class: 'hint' }, chain.lifting.due));
+
 /** Where a chain runs: its line and place. */
 export const place = chain => [chain.line, chain.position].filter(Boolean).join(' · ');
 
 /** The head of a screen about a chain. */
-export const chainHead = (chain, title) => h('div', { class: 'head' },
+export const chainHead = (chain, title) => h('div', {}, h('div', { class: 'head' },
   h('a', { class: 'button slim', href: `#/chain/${chain.id}`, 'aria-label': `Back to ${chain.chain}` }, '‹'),
-  h('div', {}, h('h1', { tabindex: '-1' }, title), h('p', { class: 'hint' }, `${chain.chain} · ${place(chain)}`)));
+  h('div', {}, h('h1', { tabindex: '-1' }, title), h('p', { class: 'hint' }, `${chain.chain} · ${place(chain)}`))),
+  liftingBanner(chain));
 
 /** After something was kept: says so, and where to go on. Answers the part that may tell more later. */
 export function keptPanel(chain, words, ...more) {

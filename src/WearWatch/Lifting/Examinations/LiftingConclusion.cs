@@ -76,6 +76,9 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
         if (facts.Links == Condition.SwapNow)
             yield return new(LiftingFaultKind.LinkLimit,
                 facts.LinksSaid.Length > 0 ? facts.LinksSaid : "A measure of its links has reached a limit.");
+        if (facts.Wear == Condition.NotKnown && facts.Links == Condition.NotKnown)
+            yield return new(
+                LiftingFaultKind.WearNotKnown, "Its wear was not measured yet, or cannot be judged from these data.");
     }
 
     /// <summary>On the day of the replacement only a report that was told after it tells of the new chain.</summary>

@@ -38,4 +38,7 @@ public enum LiftingFaultKind
 
     /// <summary>The register does not say which law's interval counts.</summary>
     NoInterval,
+
+    /// <summary>Its wear was never measured, or cannot be judged.</summary>
+    WearNotKnown,
 }

@@ -11,8 +11,20 @@ public static class LiftingVerdicts
             or LiftingFaultKind.RemedyOverdue => LiftingVerdict.OutOfUse,
         LiftingFaultKind.ExaminationOverdue or LiftingFaultKind.NeverExamined or LiftingFaultKind.ExaminedInPart
             or LiftingFaultKind.NoCertificate => LiftingVerdict.ExamineFirst,
-        LiftingFaultKind.NoInterval => LiftingVerdict.Attend,
+        LiftingFaultKind.NoInterval or LiftingFaultKind.WearNotKnown => LiftingVerdict.Attend,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such fault."),
+    };
+
+    /// <summary>A fault in a few words, for a mark beside the chain's name.</summary>
+    public static string Brief(LiftingFaultKind kind) => kind switch
+    {
+        LiftingFaultKind.ExaminationOverdue => "examination overdue",
+        LiftingFaultKind.NeverExamined => "never examined",
+        LiftingFaultKind.ExaminedInPart => "examined in part",
+        LiftingFaultKind.NoCertificate => "no certificate",
+        LiftingFaultKind.NoInterval => "no interval set",
+        LiftingFaultKind.WearNotKnown => "wear not known",
+        _ => "out of use",
     };
 
     /// <summary>The verdict in words, for every screen and paper.</summary>

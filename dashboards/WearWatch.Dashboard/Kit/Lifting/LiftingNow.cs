@@ -1,0 +1,58 @@
+using WearWatch.Lifting.Examinations;
+using WearWatch.Plant.Settings;
+
+namespace WearWatch.Dashboard.Kit.Lifting;
+
+/// <summary>What every screen says of a chain that lifts, beside its name.</summary>
+/// <param name="Verdict">How bad the worst is.</param>
+/// <param name="Brief">The worst in a few words.</param>
+/// <param name="Words">All that stands against its use, in sentences.</param>
+/// <param name="Due">What is said of its examination.</param>
+public sealed record LiftingNow(LiftingVerdict Verdict, string Brief, IReadOnlyList<string> Words, string Due)
+{
+    private const int BriefFaults = 2;
+
+    /// <summary>The longest time that a competent person may set beyond the attention mark; then the day is near.</summary>
+    private const int MonthsNear = 3;
+
+    /// <summary>The colour and shape of its mark, as a class of the style sheet. None of them is green.</summary>
+    public string Style => Verdict switch
+    {
+        LiftingVerdict.OutOfUse => "lift-out",
+        LiftingVerdict.ExamineFirst => "lift-examine",
+        LiftingVerdict.Attend => "lift-attend",
+        _ => "lift-plain",
+    };
+
+    /// <summary>What is said of a chain on a day.</summary>
+    /// <param name="state">Its state.</param>
+    /// <param name="outOfUseBy">The last moment that its wear leaves it; null for none.</param>
+    /// <param name="time">The plant's time.</param>
+    public static LiftingNow Of(LiftingState state, DateTimeOffset? outOfUseBy, PlantTime time)
+    {
+        var (faults, verdict) = (state.On(time.Today), state.VerdictOn(time.Today));
+        var due = state.ExaminationDue is { } day
+            ? $"Thorough examination {(day < time.Today ? "overdue since" : "due by")} {PlantTime.Day(day)}."
+            : "Thorough examination: no date.";
+        var byWear = outOfUseBy is { } at ? $"Out of use by {time.Day(at)} at the latest: the wear sets that day." : null;
+        var isNear = outOfUseBy <= time.Now.AddMonths(MonthsNear);
+        if (verdict == LiftingVerdict.NothingStands && isNear) verdict = LiftingVerdict.Attend;
+        return new LiftingNow(
+            verdict, BriefOf(state, faults, isNear ? outOfUseBy : null, verdict, time),
+            [
+                .. faults.Select(f => f.Words),
+                .. byWear is null || verdict == LiftingVerdict.OutOfUse ? Array.Empty<string>() : [byWear],
+            ], due);
+    }
+
+    private static string BriefOf(
+        LiftingState state, IReadOnlyList<LiftingFault> faults, DateTimeOffset? outOfUseBy, LiftingVerdict verdict,
+        PlantTime time)
+    {
+        if (verdict == LiftingVerdict.OutOfUse) return LiftingVerdicts.Words(verdict);
+        if (faults.Count > 0)
+            return string.Join(", ", faults.Take(BriefFaults).Select(f => LiftingVerdicts.Brief(f.Kind)));
+        if (outOfUseBy is { } at) return $"out of use by {time.Day(at)}";
+        return verdict == LiftingVerdict.Attend ? $"examination by {PlantTime.Day(state.ExaminationDue!.Value)}" : "lifts";
+    }
+}
