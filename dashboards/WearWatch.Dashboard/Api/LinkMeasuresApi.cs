@@ -71,7 +71,7 @@ internal static class LinkMeasuresApi
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         var links = (await review.AssessAsync([row.Id], ct)).SingleOrDefault()?.Links;
-        return Results.Ok(LinkStateJson.Of(links, chain, row.HoldsLoad));
+        return Results.Ok(LinkStateJson.Of(links, row.ToCard()));
     }
 
     private static NewLinkMeasures ToEntry(LinkMeasureEntryJson body, string key, string by, Tool tool, LengthUnit unit) => new()

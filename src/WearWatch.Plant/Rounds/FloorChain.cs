@@ -19,6 +19,12 @@ public sealed record FloorChain
     /// <summary>Its newest reading that counts; null when it has none.</summary>
     public ReadingRow? Last { get; init; }
 
+    /// <summary>When its links were last measured; null when they were not.</summary>
+    public DateTimeOffset? LinksAt { get; init; }
+
+    /// <summary>When it was last measured, over pitches or by its links.</summary>
+    public DateTimeOffset? MeasuredAt => new[] { Last?.TakenAt ?? Last?.ReceivedAt, LinksAt }.Max();
+
     /// <summary>The newest counter that was told; null when none was.</summary>
     public double? LastCounterH { get; init; }
 
@@ -52,7 +58,7 @@ public sealed record FloorChain
     public IEnumerable<RoundTask> Tasks(ProductionCalendar calendar, DateTimeOffset now)
     {
         yield return MeasuringDue.For(
-            Last?.TakenAt ?? Last?.ReceivedAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
+            MeasuredAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
         var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
         if (oil.Task != OilingTask.None)
             yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt,
@@ -63,7 +69,7 @@ public sealed record FloorChain
     /// <summary>Whether a task has been done since a moment, such as the beginning of the day.</summary>
     public bool IsDoneSince(RoundTaskKind task, DateTimeOffset moment) => task switch
     {
-        RoundTaskKind.Measure => (Last?.TakenAt ?? Last?.ReceivedAt) >= moment,
+        RoundTaskKind.Measure => MeasuredAt >= moment,
         RoundTaskKind.Oil => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto
             ? ChainEventKind.Inspection
             : ChainEventKind.Oiling) >= moment,

@@ -31,12 +31,15 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         var places = await db.Walks.ToDictionaryAsync(w => w.ChainId, w => (int?)w.Place, ct);
         var oilTerms = await settings.OilTermsAsync(ct);
         var lastAt = await LastAtAsync(db, ct);
+        var linksAt = await db.LinkMeasures.Where(m => !m.Withdraws).GroupBy(m => m.ChainId)
+            .Select(g => new { g.Key, At = g.Max(m => m.TakenAt) }).ToDictionaryAsync(g => g.Key, g => g.At, ct);
         return WalkingOrder.Of(
             chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. changes[chain.Id]], doubted.Contains(chain.Id)) with
             {
                 Forecast = forecasts.GetValueOrDefault(chain.Id),
                 OilTerms = oilTerms,
                 Place = places.GetValueOrDefault(chain.Id),
+                LinksAt = linksAt.GetValueOrDefault(chain.Id),
                 LastAt = lastAt[chain.Id].ToDictionary(e => e.Kind, e => e.At),
             }),
             chain => chain.Row.Line, chain => $"{chain.Row.Position} {chain.Row.Name}", chain => chain.Place);

@@ -95,9 +95,9 @@ public sealed record ReviewedChain(
         PercentilesH = Assessment.Forecast.PercentilesHours,
         EarlyExponent = Spread.Early,
         LateExponent = Spread.Late,
-        EarlyDate = Assessment.DateAt(5, calendar, now),
-        MiddleDate = Assessment.DateAt(50, calendar, now),
-        LateDate = Assessment.DateAt(95, calendar, now),
+        EarlyDate = Earlier(Assessment.DateAt(5, calendar, now), Links?.EarlyDate),
+        MiddleDate = Earlier(Assessment.DateAt(50, calendar, now), Links?.MiddleDate),
+        LateDate = Earlier(Assessment.DateAt(95, calendar, now), null),
         Condition = Assessment.Condition,
         OutOfUseBy = Assessment.OutOfUseBy,
         LinksCondition = Links?.Condition ?? Condition.NotKnown,
@@ -109,4 +109,11 @@ public sealed record ReviewedChain(
         AmbientC = Seen.Duty.AmbientC,
         NextOilingAt = Oiling.NextAt,
     };
+
+    /// <summary>The earlier of a date by readings and one by links; the links' alone where only they were measured.</summary>
+    private DateTimeOffset? Earlier(DateTimeOffset? byReadings, DateTimeOffset? byLinks)
+    {
+        if (Links?.StandsFor(Assessment) == true) return byLinks;
+        return byReadings is { } a && byLinks is { } b ? a < b ? a : b : byReadings ?? byLinks;
+    }
 }

@@ -30,8 +30,12 @@ public sealed record LinksState
     public required string Sentence { get; init; }
 
     /// <summary>The earliest early date of its measures; null when none is known or in sight.</summary>
-    public DateTimeOffset? EarlyDate =>
-        Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>().Min(known => known.EarlyDate);
+    public DateTimeOffset? EarlyDate => Known.Min(known => known.EarlyDate);
+
+    /// <summary>The earliest middle date of its measures; null when none is known or in sight.</summary>
+    public DateTimeOffset? MiddleDate => Known.Min(known => known.MiddleDate);
+
+    private IEnumerable<LinkOutlook.Known> Known => Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>();
 
     /// <summary>The assessment of the whole chain with what its links say: the worst governs.</summary>
     /// <remarks>
@@ -39,7 +43,8 @@ public sealed record LinksState
     /// </remarks>
     public Assessment Govern(Assessment assessment, DateTimeOffset now)
     {
-        var by = assessment.Card.HoldsLoad ? Earliest(assessment.OutOfUseBy, OutOfUseBy(now)) : null;
+        var byReadings = StandsFor(assessment) ? null : assessment.OutOfUseBy;
+        var by = assessment.Card.HoldsLoad ? Earliest(byReadings, OutOfUseBy(now)) : null;
         if (Condition == Condition.NotKnown || Severity(Condition) < Severity(assessment.Condition))
             return assessment with { OutOfUseBy = by };
         return assessment with
@@ -85,6 +90,12 @@ public sealed record LinksState
             Sentence = condition == verdict.Condition ? verdict.Sentence : $"{SoonSaid(tracks, now)} {verdict.Sentence}",
         };
     }
+
+    /// <summary>
+    /// Whether the links alone tell of the chain: nobody has read a length over pitches, so that a date of it is a guess only.
+    /// </summary>
+    public bool StandsFor(Assessment assessment) =>
+        assessment.ElongationPercent is null && Condition != Condition.NotKnown;
 
     private DateTimeOffset? OutOfUseBy(DateTimeOffset now) => Condition is Condition.SwapNow ? now : EarlyDate;
 

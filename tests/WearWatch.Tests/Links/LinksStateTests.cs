@@ -147,4 +147,18 @@ public sealed class LinksStateTests
         Assert.Equal(Condition.SwapNow, Of(1600, Visit(500, 15.1)).Govern(red, now).Condition);
         Assert.Equal(Condition.WithinLimit, Of(1600, Visit(500, 15.1)).Govern(assessment, now).Condition);
     }
+
+    // Nobody has read a length over pitches: what chains like it do says nothing of the day, the links do.
+    [Fact]
+    public void A_chain_whose_links_alone_were_measured_has_its_hard_date_from_them()
+    {
+        var now = Fitted.AddHours(2010);
+        MeasuredLinks[] visits = [.. Enumerable.Range(1, 4).Select(i => Visit(500 * i, several: 165 + 0.25 * i))];
+        var assessment = Assessment.Of(Card, [], [], WearPrior.Broad, ProductionCalendar.AlwaysRunning, now);
+        var links = Of(2010, visits);
+        Assert.True(links.StandsFor(assessment));
+        Assert.NotNull(links.EarlyDate);
+        Assert.Equal(links.EarlyDate, links.Govern(assessment, now).OutOfUseBy);
+        Assert.True(links.EarlyDate < links.MiddleDate);
+    }
 }

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Links;
 using WearWatch.Wear;
 
@@ -15,6 +16,9 @@ internal sealed record LinkStateJson
 
     public required string Verdict { get; init; }
 
+    /// <summary>What to remember before it is touched, and what no figure says.</summary>
+    public required IReadOnlyList<string> Caution { get; init; }
+
     public DateTimeOffset? EarlyDate { get; init; }
 
     public required IReadOnlyList<string> Remarks { get; init; }
@@ -22,14 +26,14 @@ internal sealed record LinkStateJson
     public required IReadOnlyList<LinkTrackJson> Measures { get; init; }
 
     /// <param name="state">What they say; null where the chain has no round links, or their diameter is not on its card.</param>
-    /// <param name="chain">The chain's name.</param>
-    /// <param name="holdsLoad">Whether it lifts or holds a load.</param>
-    public static LinkStateJson Of(LinksState? state, string chain, bool holdsLoad)
+    /// <param name="chain">The chain.</param>
+    public static LinkStateJson Of(LinksState? state, ChainCard chain)
     {
-        var shown = ConditionWords.Of(state?.Condition ?? Wear.Condition.NotKnown, holdsLoad);
+        var shown = ConditionWords.Of(state?.Condition ?? Wear.Condition.NotKnown, chain.HoldsLoad);
         return new()
         {
-            Chain = chain,
+            Chain = chain.Name,
+            Caution = Chains.Caution.For(chain.Family, chain.HoldsLoad),
             Condition = shown.Wire,
             Says = shown.Words,
             Verdict = state?.Sentence ?? "It has no round links, or their diameter is not on its card.",
