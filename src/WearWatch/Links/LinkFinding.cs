@@ -35,6 +35,9 @@ public sealed record LinkFinding(
     /// <summary>Whether its limit has been reached.</summary>
     public bool IsReached => UsedPercent >= 100 - Rounding;
 
+    /// <summary>Whether it has come so far that a renewal is planned.</summary>
+    public bool IsToBePlanned => UsedPercent >= PlanFromPercent - Rounding;
+
     /// <summary>Whether the upper end of its own uncertainty reaches the limit.</summary>
     public bool MayBeReached => UsedPercent + ExpandedUsedPercent >= 100 - Rounding;
 
@@ -42,9 +45,9 @@ public sealed record LinkFinding(
     /// The severity for a chain that holds a load: out of use where the limit may have been reached, not only where it surely
     /// was.
     /// </summary>
-    public Condition Condition => UsedPercent is not { } used ? Condition.NotKnown
+    public Condition Condition => UsedPercent is null ? Condition.NotKnown
         : MayBeReached ? Condition.SwapNow
-        : used >= PlanFromPercent ? Condition.PlanASwap
+        : IsToBePlanned ? Condition.PlanASwap
         : Condition.WithinLimit;
 
     private bool IsWorn => Measure is LinkMeasure.OneLink or LinkMeasure.SeveralLinks

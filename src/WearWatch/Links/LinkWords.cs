@@ -28,7 +28,7 @@ public static class LinkWords
             { IsReached: true } => $"Discard limit reached: {what} ({against}). Take out of use now.",
             { MayBeReached: true } =>
                 $"Discard limit may be reached: {what} ({against}), within the uncertainty of measuring. Take out of use.",
-            { UsedPercent: >= LinkFinding.PlanFromPercent } =>
+            { IsToBePlanned: true } =>
                 FormattableString.Invariant($"{what}: {finding.UsedPercent:0} % of the way to its limit ({against}). ")
                     + "A competent person sets the date.",
             _ => FormattableString.Invariant($"{what}: {Math.Max(0, finding.UsedPercent!.Value):0} % of the way to its limit ")

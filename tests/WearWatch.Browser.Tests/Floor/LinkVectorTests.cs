@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Chains.Links;
 using WearWatch.Gauging;
 using WearWatch.Links;
+using WearWatch.Plant.Files;
 using WearWatch.Wear;
 
 namespace WearWatch.Browser.Tests.Floor;
@@ -63,7 +64,8 @@ public sealed class LinkVectorTests(Screen screen)
         var states = JsonSerializer.Deserialize<List<string>>(told)!;
         Assert.Equal(Entries, states.Count);
         var differing = entries.Zip(states).Where(pair => Oracle(pair.First) != pair.Second).Take(5).ToList();
-        Assert.True(differing.Count == 0, string.Join('\n', differing.Select(d => $"{d.First}: {Oracle(d.First)}, phone {d.Second}")));
+        Assert.True(differing.Count == 0,
+            string.Join('\n', differing.Select(d => $"{d.First}: {Oracle(d.First)}, phone {d.Second}")));
         Assert.All(["out", "plan", "within", "nothing"], state => Assert.Contains(state, states));
     }
 
@@ -88,6 +90,5 @@ public sealed class LinkVectorTests(Screen screen)
     private static double? Maybe(Random chance, double low, double high) =>
         chance.Next(3) == 0 ? null : Math.Round(low + (high - low) * Math.Pow(chance.NextDouble(), 3), 3);
 
-    private static string Word(LinkMeasure measure) =>
-        string.Concat(measure.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "_" : "") + char.ToLowerInvariant(c) : $"{c}"));
+    private static string Word(LinkMeasure measure) => FileWords.Of(measure);
 }
