@@ -1,12 +1,14 @@
 using System.Net.Http.Json;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using WearWatch.Dashboard.Engineer.History;
+using WearWatch.Dashboard.Tests.Architecture;
 using WearWatch.Plant.Files;
 
 namespace WearWatch.Dashboard.Tests;
 
 /// <summary>The columns of the files are the one list of what an event and a reading tell.</summary>
-public sealed class OneFieldListTests : IAsyncLifetime
+public sealed partial class OneFieldListTests : IAsyncLifetime
 {
     private readonly DashboardHost host = new();
 
@@ -34,6 +36,22 @@ public sealed class OneFieldListTests : IAsyncLifetime
         Assert.All(ReadingColumns.All, c => Assert.Contains(new HistoryColumn(c.Name, c.Kind, c.Meaning), readings.Columns));
         Assert.DoesNotContain("", EventColumns.All.Select(c => c.Meaning).Concat(ReadingColumns.All.Select(c => c.Meaning)));
     }
+
+    /// <summary>A load is laid on a chain at a bench, not where it runs: the phone does not ask for it.</summary>
+    [Fact]
+    public void The_phone_tells_every_fact_of_a_reading_but_the_load_and_every_fact_of_an_event()
+    {
+        Assert.Equal(["load_n"], ReadingColumns.All.Select(c => c.Name).Except(PhoneTells("measure-form.js")));
+        Assert.Empty(EventColumns.All.Select(c => c.Name).Except(PhoneTells("do-page.js")));
+    }
+
+    /// <summary>The names of what a script of the phone puts into an object, such as <c>strand: read.strand</c>.</summary>
+    private static IEnumerable<string> PhoneTells(string script) => Name()
+        .Matches(File.ReadAllText(Path.Combine(SourceTree.Root, "dashboards/WearWatch.Dashboard/wwwroot/floor", script)))
+        .Select(m => m.Groups[1].Value);
+
+    [GeneratedRegex(@"\b([a-z_]+)(?:: |,| \})")]
+    private static partial Regex Name();
 
     private async Task<IReadOnlyList<string>> FieldsOfAsync(string schema)
     {

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -27,21 +28,7 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
                     chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != "")),
                 forecast == null ? null : forecast.EarlyDate, forecast == null ? null : forecast.NextOilingAt)).ToListAsync(ct);
         var open = db.Notices.Where(n => n.EndedAt == null);
-        var notices = await (
-            from notice in open
-            join chain in db.Chains on notice.ChainId equals chain.Id
-            orderby notice.Urgent descending, notice.RaisedAt descending
-            select new OpenNotice
-            {
-                Id = notice.Id,
-                Chain = chain.Name,
-                Line = chain.Line,
-                Kind = notice.Kind,
-                Urgent = notice.Urgent,
-                Why = notice.Why,
-                WhatToDo = notice.WhatToDo,
-                RaisedAt = notice.RaisedAt,
-            })
+        var notices = await NoticeLine.Of(db, open).OrderByDescending(n => n.Urgent).ThenByDescending(n => n.RaisedAt)
             .Take(NoticesShown).ToListAsync(ct);
         return GlanceView.Of(chains, notices, await open.CountAsync(ct), await ArrivalsAsync(db, ct), time);
     }

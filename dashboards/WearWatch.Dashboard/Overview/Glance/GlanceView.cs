@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Plant.Settings;
 using WearWatch.Wear;
 
@@ -41,26 +42,6 @@ public sealed record OilByLine(string Line, int Now, int Soon)
     public string Link => "/chains?sort=oil&line=" + Uri.EscapeDataString(Line);
 }
 
-/// <summary>An open notice with its chain.</summary>
-public sealed record OpenNotice
-{
-    public required long Id { get; init; }
-
-    public required string Chain { get; init; }
-
-    public required string Line { get; init; }
-
-    public required NoticeKind Kind { get; init; }
-
-    public required bool Urgent { get; init; }
-
-    public required string Why { get; init; }
-
-    public required string WhatToDo { get; init; }
-
-    public required DateTimeOffset RaisedAt { get; init; }
-}
-
 /// <summary>The newest reading of a chain.</summary>
 public sealed record LatestReading(
     string Chain, string Line, double? ElongationPct, bool Waiting, string ToldBy, DateTimeOffset At);
@@ -91,7 +72,7 @@ public sealed record GlanceView
         [.. Oil.GroupBy(o => o.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
         .Select(g => new OilByLine(g.Key, g.Count(o => o.Overdue), g.Count(o => !o.Overdue)))];
 
-    public required IReadOnlyList<OpenNotice> Notices { get; init; }
+    public required IReadOnlyList<NoticeLine> Notices { get; init; }
 
     public required int NoticeCount { get; init; }
 
@@ -105,7 +86,7 @@ public sealed record GlanceView
 
     /// <summary>Puts the plant together.</summary>
     public static GlanceView Of(
-        IReadOnlyList<ChainNow> chains, IReadOnlyList<OpenNotice> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
+        IReadOnlyList<ChainNow> chains, IReadOnlyList<NoticeLine> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
         PlantTime time)
     {
         var lifting = chains.Any(c => c.Condition.HoldsLoad);

@@ -1,3 +1,5 @@
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.Notices;
@@ -28,4 +30,26 @@ public sealed record NoticeLine
     public required bool? JudgedReal { get; init; }
 
     public required string JudgedBy { get; init; }
+
+    /// <summary>The lines of some notices.</summary>
+    /// <param name="db">The plant's memory.</param>
+    /// <param name="notices">The notices.</param>
+    public static IQueryable<NoticeLine> Of(WearDb db, IQueryable<NoticeRow> notices) =>
+        from notice in notices
+        join chain in db.Chains on notice.ChainId equals chain.Id
+        select new NoticeLine
+        {
+            Id = notice.Id,
+            ChainId = notice.ChainId,
+            Chain = chain.Name,
+            Line = chain.Line,
+            Kind = notice.Kind,
+            Urgent = notice.Urgent,
+            Why = notice.Why,
+            WhatToDo = notice.WhatToDo,
+            RaisedAt = notice.RaisedAt,
+            EndedAt = notice.EndedAt,
+            JudgedReal = notice.JudgedReal,
+            JudgedBy = notice.JudgedBy,
+        };
 }
