@@ -101,6 +101,7 @@ internal static class ChainsApi
         LimitReason = row.LimitReason is { } reason ? Tokens.Of(reason) : null,
         EarlyDate = row.EarlyDate,
         NextOilingAt = row.NextOilingAt,
+        OutOfUseBy = row.OutOfUseBy,
         LastReadingAt = row.LastReadingAt,
     };
 
@@ -131,6 +132,7 @@ internal static class ChainsApi
             MiddleDate = row.MiddleDate,
             LateDate = row.LateDate,
             NextOilingAt = row.NextOilingAt,
+            OutOfUseBy = row.OutOfUseBy,
         };
     }
 }

@@ -90,6 +90,8 @@ internal static class FloorApi
             Strands = row.Strands,
             HasTakeUp = !row.FixedCentres,
             CanBeOdd = row.Family.ClosesAtOdd,
+            HoldsLoad = row.HoldsLoad,
+            OutOfUseBy = forecast?.OutOfUseBy,
             MayBeShortened = row.Family.Shortens(row.HoldsLoad),
             Caution = CautionName(chain),
             Condition = ConditionWords.Of(forecast?.Condition ?? Condition.NotKnown, row.HoldsLoad).Wire,

@@ -17,6 +17,9 @@ public sealed record ChainOilJson
     /// <summary>Why the way in which it is oiled does not do at its speed; null when it does or nobody can tell.</summary>
     public required string? Warning { get; init; }
 
+    /// <summary>What to remember before it is touched.</summary>
+    public required IReadOnlyList<string> Caution { get; init; }
+
     /// <summary>Running hours between two oilings, or looks at the oiler; null when nothing is foreseen.</summary>
     public required double? IntervalH { get; init; }
 
@@ -39,6 +42,7 @@ public sealed record ChainOilJson
             : null,
         Amount = worked.Advice.Amount is { } amount ? new OilAmountJson(amount.Text, amount.Source, amount.IsVerified) : null,
         Warning = worked.Advice.Warning,
+        Caution = worked.Cautions,
         IntervalH = worked.Plan.IntervalHours,
         IntervalBasis = worked.Plan.Basis,
         Missing = worked.Advice.Missing,

@@ -1,5 +1,4 @@
 using WearWatch.Chains;
-using WearWatch.Chains.Families;
 using WearWatch.Drives;
 using WearWatch.Lubrication;
 using WearWatch.Plant.Settings;
@@ -77,14 +76,14 @@ public static class DriveBench
         var mover = asked.Word<PrimeMover>("mover") ?? PrimeMover.MotorOrTurbine;
         var lubrication = asked.Word<LubricationState>("lubrication");
         var ambient = asked.Number("ambient_c", -60, 200);
-        var limits = LimitBench.Verdict(asked, type, drive);
+        var @case = LimitBench.Case(asked, type) with { ChainPitches = drive.Pitches, PitchMm = drive.PitchMm };
         if (asked.Wrong.Count > 0) return Refused(asked);
         switch (DriveFigures.Of(drive))
         {
             case DriveOutcome.Refused refused:
                 return new BenchAnswer<DriveCalculation>.Refused([new Refusal(refused.Field, refused.Reason)]);
             case DriveOutcome.Worked worked:
-                var family = type?.Family ?? ChainFamily.Usual;
+                var family = @case.Family;
                 var feed = OilFeed.For(drive.PitchMm, worked.Figures.Speed);
                 return new BenchAnswer<DriveCalculation>.Answered(new DriveCalculation
                 {
@@ -98,8 +97,12 @@ public static class DriveBench
                     OilIsEnough = lubrication is { } fitted ? feed.IsEnough(fitted) : null,
                     OilGrade = ambient is { } celsius ? family.OilFor(new Temperature(celsius)) : null,
                     AmbientC = ambient,
-                    Prior = family.HasExpectedWear ? ExpectedWear.Prior(worked.Figures, drive.PitchMm, lubrication) : null,
-                    Limits = limits,
+                    Prior = family.HasExpectedWear && !@case.Lifts
+                        ? ExpectedWear.Prior(worked.Figures, drive.PitchMm, lubrication)
+                        : null,
+                    Limits = LimitRules.For(@case),
+                    HoldsLoad = @case.Lifts,
+                    Cautions = Caution.For(family, @case.Lifts),
                 });
             default:
                 throw new System.Diagnostics.UnreachableException();

@@ -49,6 +49,12 @@ public sealed record DriveCalculation
     /// <summary>At which elongation it is to be replaced.</summary>
     public required LimitVerdict Limits { get; init; }
 
+    /// <summary>Whether it lifts or holds a load, by its kind or as told.</summary>
+    public required bool HoldsLoad { get; init; }
+
+    /// <summary>What to remember before it is touched, and what no figure says.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
     /// <summary>Whether an offset link would be needed.</summary>
     public bool HasOddPitches => int.IsOddInteger(Drive.Pitches);
 

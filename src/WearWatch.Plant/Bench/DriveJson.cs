@@ -80,6 +80,12 @@ public sealed record DriveJson
     /// <summary>Why there, as a word of the files.</summary>
     public required string LimitReason { get; init; }
 
+    /// <summary>Whether it lifts or holds a load.</summary>
+    public required bool HoldsLoad { get; init; }
+
+    /// <summary>What to remember before it is touched, and what no figure says.</summary>
+    public required IReadOnlyList<string> Caution { get; init; }
+
     /// <summary>The values of the chain type that were recalled, not read.</summary>
     public required IReadOnlyList<string> FromMemory { get; init; }
 
@@ -114,6 +120,8 @@ public sealed record DriveJson
             ExpectedWear = ExpectedWearJson.Of(worked),
             LimitPct = worked.Limits.Governing.Percent,
             LimitReason = FileWords.Of(worked.Limits.Governing.Reason),
+            HoldsLoad = worked.HoldsLoad,
+            Caution = worked.Cautions,
             FromMemory = worked.FromMemory,
         };
     }

@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
-using WearWatch.Drives;
 
 namespace WearWatch.Plant.Bench;
 
@@ -21,10 +20,6 @@ public static class LimitBench
             ? new BenchAnswer<LimitCalculation>.Refused(asked.Wrong)
             : new BenchAnswer<LimitCalculation>.Answered(new LimitCalculation(@case, LimitRules.For(@case), elongation));
     }
-
-    /// <summary>The limits of the chain of a drive, whose length and pitch are worked out.</summary>
-    internal static LimitVerdict Verdict(Asked asked, ChainType? type, ChainDrive drive) =>
-        LimitRules.For(Case(asked, type) with { ChainPitches = drive.Pitches, PitchMm = drive.PitchMm });
 
     /// <summary>The chain as it is asked about. A kind that lifts by nature does unless <c>lifts</c> says no.</summary>
     internal static LimitCase Case(Asked asked, ChainType? type)

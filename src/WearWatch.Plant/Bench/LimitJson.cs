@@ -33,7 +33,15 @@ public sealed record LimitJson
     /// <summary>What to do about the sprockets at the swap.</summary>
     public required string Sprockets { get; init; }
 
-    /// <summary>What the elongation does to the length; null when length, pitch or elongation was not told.</summary>
+    /// <summary>Whether it lifts or holds a load; then the limit is for a competent person, and no figure releases it.</summary>
+    public required bool HoldsLoad { get; init; }
+
+    /// <summary>What to remember before it is touched, and what no figure says.</summary>
+    public required IReadOnlyList<string> Caution { get; init; }
+
+    /// <summary>
+    /// What the elongation does to the length; null when length, pitch or elongation was not told, or nothing may be taken out.
+    /// </summary>
     public required SlackJson? Slack { get; init; }
 
     /// <summary>The wire form of a calculation.</summary>
@@ -51,6 +59,8 @@ public sealed record LimitJson
             AlsoHold = [.. worked.Limits.AlsoHold.Select(Other)],
             Advice = [.. worked.Limits.Advice.Select(Other)],
             Sprockets = worked.Sprockets,
+            HoldsLoad = worked.Case.Lifts,
+            Caution = worked.Cautions,
             Slack = worked.Slack is { } slack
                 ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches, slack.NextRemovalPercent,
                     worked.SlackAdvice!)

@@ -7,7 +7,7 @@ namespace WearWatch.Plant.Bench;
 /// <summary>Answers how, with what, how much and how often a chain is to be oiled.</summary>
 /// <remarks>
 /// Names: <c>type</c> or <c>pitch_mm</c> with <c>family</c>, <c>strands</c>; <c>speed</c>; <c>ambient_c</c>; <c>method</c>,
-/// <c>lubrication</c>, <c>dust</c>, <c>interval_h</c>, <c>surroundings_factor</c>.
+/// <c>lubrication</c>, <c>dust</c>, <c>interval_h</c>, <c>surroundings_factor</c>; <c>lifts</c>.
 /// </remarks>
 public static class OilBench
 {
@@ -17,11 +17,13 @@ public static class OilBench
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
         if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", "Give the chain type or the pitch.");
+        var family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual;
         var card = new ChainCard
         {
             Name = "asked",
             PitchMm = pitchMm ?? 1,
-            Family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual,
+            Family = family,
+            Lifts = family.Lifts(asked.Tick("lifts")),
             Strands = asked.Whole("strands", 1, 24) ?? type?.Strands ?? 1,
             OilMethod = asked.Word<OilMethod>("method"),
             OilingIntervalHours = asked.Number("interval_h", 0.001, 100_000),
@@ -37,6 +39,10 @@ public static class OilBench
         return asked.Wrong.Count > 0
             ? new BenchAnswer<OilCalculation>.Refused(asked.Wrong)
             : new BenchAnswer<OilCalculation>.Answered(
-                new OilCalculation(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false)));
+                new OilCalculation(OilAdvice.For(card), OilingPlan.For(card, OilTerms.Default, isFirst: false))
+                {
+                    Cautions = Caution.For(card),
+                    HoldsLoad = card.HoldsLoad,
+                });
     }
 }

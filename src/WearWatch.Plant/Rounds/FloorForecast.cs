@@ -38,6 +38,9 @@ public sealed record FloorForecast
     /// <summary>Running hours left that half of such chains outlast; null as the date.</summary>
     public required double? MiddleHours { get; init; }
 
+    /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
+    public DateTimeOffset? OutOfUseBy { get; init; }
+
     /// <summary>When it is to be oiled next; null when nothing is foreseen.</summary>
     public required DateTimeOffset? NextOilingAt { get; init; }
 }

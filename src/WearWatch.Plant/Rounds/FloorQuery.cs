@@ -68,6 +68,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             EarlyHours = forecast.EarlyHours,
             MiddleHours = forecast.MiddleHours,
             NextOilingAt = row.NextOilingAt,
+            OutOfUseBy = row.OutOfUseBy,
         };
     }
 

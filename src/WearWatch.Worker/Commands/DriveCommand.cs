@@ -39,6 +39,7 @@ internal static class DriveCommand
             BenchOptions.Tick("positioning", "It positions something or keeps two shafts in step."),
             BenchOptions.Tick("timing", "It is an engine's timing chain."),
             BenchOptions.Tick("high-performance", "It is a high-performance drive."),
+            BenchOptions.Tick("lifts", "It lifts or holds a load."),
             BenchOptions.Number("take-up-mm", "How far the take-up can move a shaft, in millimetres."),
             json,
         };
@@ -76,6 +77,7 @@ internal static class DriveCommand
         Line($"Classic rating    {rated} for {asked}. {rating.Basis} ({ClassicRating.Generation})");
         Line($"Oil               {sheet.OilFeed.Text} ({sheet.OilFeed.Source}){Grade(sheet.OilGrade)}");
         var limit = sheet.Limits.Governing;
+        if (sheet.HoldsLoad) foreach (var caution in sheet.Cautions) Line($"Caution           {caution}");
         Line($"Limit             {limit.Percent:0.##} %: {limit.Rule} ({limit.Source})");
         if (sheet is { ExpectedRate: { } rate, ExpectedHours: { } hours })
         {

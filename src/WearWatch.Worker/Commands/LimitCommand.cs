@@ -39,7 +39,7 @@ internal static class LimitCommand
             BenchOptions.Tell(screen, LimitBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
         return command.WithExamples(
             "wearwatch limit --teeth 17,75", "wearwatch limit --teeth 19,38 --fixed-centres --json",
-            "wearwatch limit --family leaf",
+            "wearwatch limit --family leaf", "wearwatch limit --type 16B-1 --lifts",
             "wearwatch limit --type 20B-2 --teeth 21,45 --take-up-mm 60 --chain-pitches 140 --elongation-pct 1.6");
     }
 
@@ -51,10 +51,11 @@ internal static class LimitCommand
             return;
         }
 
-        screen.Output.WriteLine(Line("Replace at", sheet.Limits.Governing));
+        screen.Output.WriteLine(Line(sheet.Case.Lifts ? "Out of use at" : "Replace at", sheet.Limits.Governing));
+        if (sheet.Case.Lifts) foreach (var caution in sheet.Cautions) screen.Output.WriteLine("Caution: " + caution);
         foreach (var other in sheet.Limits.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
         foreach (var advice in sheet.Limits.Advice) screen.Output.WriteLine(Line("  advice:", advice));
-        screen.Output.WriteLine("Sprockets: " + sheet.Sprockets);
+        screen.Output.WriteLine((sheet.Case.Lifts ? "Replacement: " : "Sprockets: ") + sheet.Sprockets);
         if (sheet.SlackAdvice is { } slack) screen.Output.WriteLine("Slack: " + slack);
     }
 

@@ -22,6 +22,7 @@ internal static class OilCommand
             BenchOptions.Text("method", "How it is oiled now: hand, drip, bath, stream or lubricator."),
             BenchOptions.Text("lubrication", "auto, manual, poor or dry; manual if not given."),
             BenchOptions.Text("dust", "clean, moderate or heavy."),
+            BenchOptions.Tick("lifts", "It lifts or holds a load; leaf and round-link chain do by their kind."),
             BenchOptions.Number("interval-h", "The plant's own interval in running hours."),
             BenchOptions.Number("surroundings-factor", "What the surroundings make of the handbook's interval."),
             json,
@@ -42,6 +43,8 @@ internal static class OilCommand
         }
 
         var advice = sheet.Advice;
+        if (advice.Warning is { } warning) screen.Output.WriteLine("Warning: " + warning);
+        if (sheet.HoldsLoad) foreach (var caution in sheet.Cautions) screen.Output.WriteLine("Caution: " + caution);
         if (advice.Feed is { } feed) screen.Output.WriteLine($"How: {feed.Text} ({feed.Source})");
         if (advice.Grade is { } grade) screen.Output.WriteLine(
             $"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
@@ -49,7 +52,6 @@ internal static class OilCommand
         if (sheet.Plan.IntervalHours is { } hours) screen.Output
             .WriteLine(string.Create(
                 CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {sheet.Plan.Basis}"));
-        if (advice.Warning is { } warning) screen.Output.WriteLine("Warning: " + warning);
         foreach (var missing in advice.Missing) screen.Output.WriteLine("Missing: " + missing);
     }
 }

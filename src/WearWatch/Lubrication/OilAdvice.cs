@@ -21,8 +21,16 @@ public sealed record OilAdvice
     /// <summary>What is missing on the card for an answer, in words.</summary>
     public required IReadOnlyList<string> Missing { get; init; }
 
-    /// <summary>Why the way it is oiled does not do at its speed; null when it does or when nobody can tell.</summary>
-    public string? Warning => Feed is { } feed && Fitted is { } method && !feed.IsEnough(method)
+    /// <summary>The temperature of the surroundings where it is above all that the tables cover; null else.</summary>
+    public double? TooHotC { get; init; }
+
+    /// <summary>
+    /// Why it must not be oiled so, or why the way it is oiled does not do at its speed; null when it does or nobody can tell.
+    /// </summary>
+    public string? Warning => TooHotC is { } hot
+        ? FormattableString.Invariant($"At {hot:0} °C no oil of these tables may be used: mind its flash point, hot surfaces ")
+            + "and an explosive atmosphere. Let it cool before a hand goes near, and ask the maker of the oil."
+        : Feed is { } feed && Fitted is { } method && !feed.IsEnough(method)
         ? $"At this speed the chain needs {feed.Text}: what it has, {Name(method)}, is too little."
         : null;
 
@@ -32,17 +40,22 @@ public sealed record OilAdvice
     {
         var speed = card.Duty.SpeedMetresPerSecond;
         var ambient = card.Duty.AmbientC;
-        var feed = speed is { } v ? OilFeed.For(card.PitchMm, new Speed(v)) : null;
         var grade = ambient is { } c ? card.Family.OilFor(new Temperature(c)) : null;
+        var tooHot = grade is null && ambient > OilGrade.Highest.Celsius ? ambient : null;
+        var feed = speed is { } v && tooHot is null && !card.HoldsLoad ? OilFeed.For(card.PitchMm, new Speed(v)) : null;
         return new OilAdvice
         {
             Feed = feed,
             Grade = grade,
-            Amount = feed is null ? null : OilAmount.For(feed.Kind, card.Strands),
+            Amount = tooHot is not null || (ambient is not null && grade is null) ? null
+                : card.HoldsLoad ? OilAmount.OfLifting
+                : feed is null ? null
+                : OilAmount.For(feed.Kind, card.Strands),
+            TooHotC = tooHot,
             Fitted = card.OilMethod,
             Missing =
             [
-                .. speed is null ? ["the chain speed, for how"] : Array.Empty<string>(),
+                .. speed is null && !card.HoldsLoad ? ["the chain speed, for how"] : Array.Empty<string>(),
                 .. ambient is null ? ["the temperature of the surroundings, for with what"] : Array.Empty<string>(),
                 .. ambient is not null && grade is null
                     ? ["no table covers this temperature: ask the maker of the oil"]

@@ -17,6 +17,14 @@ public sealed record OilAmount(string Text, string Source, bool IsVerified)
     /// <summary>Oil stream in litres a minute for each kilowatt. From memory: about hp/200 US gallons a minute.</summary>
     public const double StreamLitresPerMinuteAndKilowatt = 0.025;
 
+    /// <summary>
+    /// Of a chain that lifts or holds a load: no drips on a slack side, but into each joint while nothing hangs from it.
+    /// </summary>
+    public static OilAmount OfLifting { get; } = new(
+        "by hand or brush into each joint while the chain is slack and nothing hangs from it; oil outside is not enough. No "
+            + "grease, no oil on a brake, no steam, acid or caustic",
+        "docs/references.md [65], [71], [75]", true);
+
     /// <summary>The amount for a way of feeding.</summary>
     /// <param name="kind">The way.</param>
     /// <param name="strands">Strands of the chain.</param>

@@ -30,5 +30,8 @@ internal sealed record ChainJson
 
     public required DateTimeOffset? NextOilingAt { get; init; }
 
+    /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
+    public required DateTimeOffset? OutOfUseBy { get; init; }
+
     public required DateTimeOffset? LastReadingAt { get; init; }
 }

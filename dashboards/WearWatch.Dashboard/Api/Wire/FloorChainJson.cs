@@ -29,6 +29,12 @@ internal sealed record FloorChainJson
     /// <summary>Whether it can be closed at an odd number of pitches.</summary>
     public required bool CanBeOdd { get; init; }
 
+    /// <summary>Whether it lifts or holds a load.</summary>
+    public required bool HoldsLoad { get; init; }
+
+    /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
+    public DateTimeOffset? OutOfUseBy { get; init; }
+
     /// <summary>Whether pitches may ever be taken out of it; of a chain that lifts never.</summary>
     public required bool MayBeShortened { get; init; }
 

@@ -55,4 +55,7 @@ internal sealed record ForecastJson
     public required DateTimeOffset? LateDate { get; init; }
 
     public required DateTimeOffset? NextOilingAt { get; init; }
+
+    /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
+    public required DateTimeOffset? OutOfUseBy { get; init; }
 }

@@ -31,6 +31,9 @@ public sealed record ChainListLine
 
     public required DateTimeOffset? EarlyDate { get; init; }
 
+    /// <summary>From when it is out of use, of a chain that lifts or holds a load.</summary>
+    public required DateTimeOffset? OutOfUseBy { get; init; }
+
     public required DateTimeOffset? NextOilingAt { get; init; }
 
     public required DateTimeOffset? LastReadingAt { get; init; }

@@ -118,6 +118,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         LimitPct = known.Forecast == null ? known.Chain.LimitPct : known.Forecast.LimitPct,
         LimitReason = known.Forecast == null ? null : known.Forecast.LimitReason,
         EarlyDate = known.Forecast == null ? null : known.Forecast.EarlyDate,
+        OutOfUseBy = known.Forecast == null ? null : known.Forecast.OutOfUseBy,
         NextOilingAt = known.Forecast == null ? null : known.Forecast.NextOilingAt,
         LastReadingAt = known.Last == null ? null : known.Last.TakenAt ?? known.Last.ReceivedAt,
     };

@@ -33,7 +33,15 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
         return $"The limit is {Show.Percent(limit.Percent)}: {reason}{source}.";
     }
 
-    private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time)
+    private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time) => assessment.OutOfUseBy switch
+    {
+        null => Outlook(assessment, dates, time),
+        { } by when by <= time.Now => "Out of use now, whatever the forecast says. " + Outlook(assessment, dates, time),
+        { } by => $"Out of use from {time.Day(by)} at the latest, whatever the forecast says. "
+            + Outlook(assessment, dates, time),
+    };
+
+    private static string Outlook(Assessment assessment, ChainDates dates, PlantTime time)
     {
         if (assessment.Forecast.ProbabilityPassed > 0.95) return "The limit has been passed.";
         if (dates.Early is not { } early) return "The limit is not in sight.";

@@ -21,6 +21,7 @@ export function chainPage({ plant, chain }) {
     h('dl', { class: 'facts' },
       fact('Condition', conditionMark(chain.condition, true)),
       fact('Elongation', `${percent(chain.elongation_pct)} of ${percent(chain.limit_pct)}`),
+      chain.out_of_use_by && fact('Out of use from', `${day(chain.out_of_use_by, zone)} at the latest`),
       fact('Early date', chain.early_date ? `${day(chain.early_date, zone)}` : 'not in sight'),
       fact('Last reading', chain.last ? `${percent(chain.last.elongation_pct)}, ${day(chain.last.taken_at, zone)}` : 'none'),
       fact('Hour counter', chain.last_counter_h === null ? 'not told' : `last ${hours(chain.last_counter_h)}`),

@@ -50,7 +50,8 @@ export function measurePage(context) {
   }
 
   function paint(read, verdict) {
-    status.className = `verdict ${verdict?.judgement ?? ''}`;
+    // Nothing is green of a chain that lifts: that a reading fits releases nothing.
+    status.className = chain.holds_load && verdict?.judgement === 'fits' ? 'verdict' : `verdict ${verdict?.judgement ?? ''}`;
     submit.disabled = !read.canBeSaved;
     submit.textContent = asking ? 'It is right: save it' : 'Save';
     status.replaceChildren(...verdict ? told(read, verdict) : [h('p', {}, 'Count the pitches and read off the length.')]);
@@ -59,7 +60,8 @@ export function measurePage(context) {
   const told = (read, verdict) => [
     h('p', { class: 'figure' }, percent(read.gauged.percent), ' ',
       h('span', {}, `±\u00a0${percent(2 * read.gauged.standardUncertaintyPercent)}`)),
-    h('p', {}, h('span', { 'aria-hidden': 'true' }, verdict.judgement === 'fits' ? '✓ ' : '! '), verdict.words,
+    h('p', {},
+      h('span', { 'aria-hidden': 'true' }, verdict.judgement !== 'fits' ? '! ' : chain.holds_load ? '' : '✓ '), verdict.words,
       asking && ' Is it right all the same?'),
   ];
 

@@ -141,6 +141,12 @@ public abstract class ChainFamily
     /// <param name="lifts">Whether it lifts or holds a load.</param>
     public bool Shortens(bool lifts) => MayBeShortened && !Lifts(lifts);
 
+    /// <summary>What to say about the wheels, and about what hangs with the chain, when it is replaced.</summary>
+    /// <param name="lifts">Whether it lifts or holds a load.</param>
+    /// <param name="elongationPercent">Its elongation in percent; null when it is not known.</param>
+    public string WheelAdvice(bool lifts, double? elongationPercent = null) =>
+        Lifts(lifts, !lifts) ? LiftingPoints.AtReplacement : SprocketAdvice(elongationPercent);
+
     /// <summary>The point of the checklist; null where this kind has none such.</summary>
     /// <param name="point">What is looked at.</param>
     /// <param name="lifts">Whether it lifts or holds a load.</param>

@@ -9,6 +9,11 @@ namespace WearWatch.Chains.Families;
 /// </remarks>
 internal static class LiftingPoints
 {
+    /// <summary>What is replaced with a chain that lifts. docs/references.md [30], [65], [66], [75].</summary>
+    public const string AtReplacement =
+        "The whole chain is replaced, the chains of a pair or set together, with anchor and clevis pins; load wheel, guide or "
+        + "sheaves are looked at before the new one goes on. Never join new chain to old, and never mend one link.";
+
     private const string Judged = "Stop: out of use until a competent person has judged and released it by name.";
     private const string Discard = "Stop: out of use. The chain is replaced whole, its pair or set with it; never mended.";
 
