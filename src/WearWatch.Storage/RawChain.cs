@@ -85,7 +85,7 @@ public sealed record RawChain(
         new RawStamp(
             chain.Revision, readings.Count > 0 ? readings[^1].Id : null, events.Count > 0 ? events[^1].Id : null,
             links.Count > 0 ? links[^1].Id : null))
-    {
-        LinkMeasureRows = StandingRows.Standing(links),
-    };
+        {
+            LinkMeasureRows = StandingRows.Standing(links),
+        };
 }

@@ -25,6 +25,9 @@ public static class Caution
         + "a competent person examines it. Cracks, turned or proud pins and corrosion reject it at any elongation. "
         + "Do not weld, splice or replace a part of it.";
 
+    /// <summary>The same where a whole caution has no room: beside the state of a chain that lifts.</summary>
+    public const string LiftingInBrief = "A figure never passes a chain that lifts: a competent person examines it.";
+
     /// <summary>The cautions for a chain, most urgent first.</summary>
     public static IReadOnlyList<string> For(ChainCard card) => For(card.Family, card.HoldsLoad);
 

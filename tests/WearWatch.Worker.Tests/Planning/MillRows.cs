@@ -53,25 +53,25 @@ internal static class MillRows
     /// <summary>A forecast whose hours to the limit spread evenly about a median.</summary>
     public static ForecastRow Forecast(
         int chainId, double medianH, DateTimeOffset now, DateTimeOffset? outOfUseBy = null) => new()
-    {
-        ChainId = chainId,
-        MadeAt = now,
-        IsLatest = true,
-        ModelVersion = "broad prior",
-        ReadingsUsed = 8,
-        HoursAtLastReading = 6000,
-        HoursNow = 6000,
-        ElongationPct = 2.4,
-        RatePctPer1000H = 0.4,
-        LogRateSd = 0.2,
-        LimitPct = 3,
-        LimitReason = LimitReason.General,
-        LimitSource = "test",
-        PercentilesH = [.. Enumerable.Range(1, 99).Select(p => medianH * (0.5 + p / 100.0))],
-        EarlyDate = now.AddHours(0.55 * medianH),
-        MiddleDate = now.AddHours(medianH),
-        LateDate = now.AddHours(1.45 * medianH),
-        Condition = Condition.PlanASwap,
-        OutOfUseBy = outOfUseBy,
-    };
+        {
+            ChainId = chainId,
+            MadeAt = now,
+            IsLatest = true,
+            ModelVersion = "broad prior",
+            ReadingsUsed = 8,
+            HoursAtLastReading = 6000,
+            HoursNow = 6000,
+            ElongationPct = 2.4,
+            RatePctPer1000H = 0.4,
+            LogRateSd = 0.2,
+            LimitPct = 3,
+            LimitReason = LimitReason.General,
+            LimitSource = "test",
+            PercentilesH = [.. Enumerable.Range(1, 99).Select(p => medianH * (0.5 + p / 100.0))],
+            EarlyDate = now.AddHours(0.55 * medianH),
+            MiddleDate = now.AddHours(medianH),
+            LateDate = now.AddHours(1.45 * medianH),
+            Condition = Condition.PlanASwap,
+            OutOfUseBy = outOfUseBy,
+        };
 }

@@ -106,7 +106,7 @@ public sealed record GlanceView
     }
 
     private static List<ConditionCount> Count(IReadOnlyCollection<ChainNow> chains, bool lifting) =>
-        [.. ConditionWords.All.Where(words => lifting || !words.HoldsLoad)
+        [.. ConditionWords.All.Where(words => chains.Any(c => c.Condition.HoldsLoad == words.HoldsLoad))
             .Select(words => new ConditionCount(words, chains.Count(c => c.Condition == words), lifting))];
 
     private static List<WeekLoad> WeeksOf(IReadOnlyList<ChainNow> chains, PlantTime time)

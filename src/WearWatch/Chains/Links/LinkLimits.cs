@@ -56,7 +56,8 @@ public sealed record LinkLimits
     private static IEnumerable<LinkLimit> General(LinkTable table, LawRegion region)
     {
         yield return new(LinkMeasure.MeanDiameter, MeanDiameterShare * table.Size.DiameterMm,
-            "mean of two diameters below 0.9 of nominal", "EN, several makers; docs/references.md [75]") { IsGeneral = true };
+            "mean of two diameters below 0.9 of nominal", "EN, several makers; docs/references.md [75]")
+        { IsGeneral = true };
 
         var (american, european) = (IsAmerican(region), region is not LawRegion.UnitedStates);
         if (table.Use is LinkUse.Sling)

@@ -1,0 +1,66 @@
+using System.Globalization;
+using System.Text;
+using WearWatch.Chains.Families;
+using WearWatch.Plant.Files;
+
+namespace WearWatch.Dashboard.Tests.Lifting;
+
+/// <summary>
+/// A plant that has nothing but chains that lift: of every kind that can, one for each state that its wear can be in.
+/// </summary>
+/// <remarks>Found by asking the kinds, so that a new one is among them.</remarks>
+internal static class LiftingChains
+{
+    /// <summary>How far each is worn, in percent of its limit; none has no reading.</summary>
+    private static readonly (string State, double? OfLimit)[] States =
+        [("unread", null), ("low", 0.1), ("near", 0.8), ("past", 1.3), ("found", 0.1)];
+
+    /// <summary>Kinds of which every chain lifts, and the usual one as a hoist's.</summary>
+    private static IEnumerable<ChainFamily> Families => ChainFamily.All.Where(f => f.LiftsByNature || f.IsUsual);
+
+    /// <summary>The names of all.</summary>
+    public static IReadOnlyList<string> Names { get; } =
+        [.. from family in Families from state in States select NameOf(family, state.State)];
+
+    /// <summary>Those at which a crack is found.</summary>
+    public static IEnumerable<string> Found => Families.Select(f => NameOf(f, "found"));
+
+    /// <summary>The files that bring them in, with readings of the last half year.</summary>
+    /// <param name="now">The plant's present.</param>
+    public static IReadOnlyList<ImportFile> Files(DateTimeOffset now)
+    {
+        var cards = new StringBuilder("chain,line,position,family,pitch_mm,pitches,fitted_at,fitted_counter_h,lifts\n");
+        var readings = new StringBuilder("chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c\n");
+        var fitted = now.AddDays(-180);
+        foreach (var family in Families)
+        {
+            var pitches = family.FixedSpan ?? 24;
+            foreach (var (state, ofLimit) in States)
+            {
+                var name = NameOf(family, state);
+                Add(cards, $"{name},Store,mast,{family.Name},25.4,120,{Time(fitted)},0,true");
+                for (var visit = 1; ofLimit is { } share && visit <= 4; visit++)
+                {
+                    var percent = family.GeneralLimit.Percent * share * visit / 4;
+                    var (at, lengthMm) = (fitted.AddDays(44 * visit), pitches * 25.4 * (1 + percent / 100));
+                    Add(readings, $"{name},{Time(at)},{visit * 500},tape,,{pitches},{lengthMm:0.00},mm,20");
+                }
+            }
+        }
+
+        return [File("chains.csv", cards), File("readings.csv", readings)];
+    }
+
+    private static string NameOf(ChainFamily family, string state) => $"{family.Name.Replace('_', '-')}-{state}";
+
+    private static string Time(DateTimeOffset at) => at.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+
+    private static void Add(StringBuilder text, FormattableString line) =>
+        text.Append(FormattableString.Invariant(line)).Append('\n');
+
+    private static ImportFile File(string name, StringBuilder text)
+    {
+        var bytes = Encoding.UTF8.GetBytes(text.ToString());
+        return new(name, () => new MemoryStream(bytes));
+    }
+}
