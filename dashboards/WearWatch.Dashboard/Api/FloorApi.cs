@@ -66,7 +66,7 @@ internal static class FloorApi
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
         [.. chain.Row.Family.CheckPoints(chain.Row.HoldsLoad)
-            .Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain))];
+            .Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain, p.Source))];
 
     private static FloorKindJson ToJson(ChainFamily family) =>
         new(family.LinksAlternate, Tokens.Of(family.Measured), family.NewLengthTolerancePercent.Value);

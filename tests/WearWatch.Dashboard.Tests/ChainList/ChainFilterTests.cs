@@ -22,6 +22,14 @@ public sealed class ChainFilterTests
         Assert.Equal(filter, ChainFilter.FromQuery(filter.ToQuery()));
     }
 
+    [Theory]
+    [InlineData("?condition=take-out-of-use", "/chains?condition=take-out-of-use")]
+    [InlineData("?condition=swap_now&lifts=no", "/chains?condition=swap-now&lifts=no")]
+    [InlineData("?condition=swap-now&lifts=yes", "/chains?condition=take-out-of-use")]
+    [InlineData("?lifts=yes", "/chains?lifts=yes")]
+    public void The_word_of_a_chain_that_lifts_asks_for_such_chains_alone(string query, string address) =>
+        Assert.Equal(address, ChainFilter.FromQuery(query).ToAddress());
+
     [Fact]
     public void Nothing_asked_is_the_bare_address() => Assert.Equal("/chains", new ChainFilter().ToAddress());
 

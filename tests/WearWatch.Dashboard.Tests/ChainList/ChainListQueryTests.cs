@@ -40,6 +40,20 @@ public sealed class ChainListQueryTests(ThreeChains plant) : IClassFixture<Three
         Assert.Equal(["K-3"], await NamesAsync(new ChainFilter { Family = ChainFamily.Named("leaf") }));
     }
 
+    // K-3 is a leaf chain: it lifts by its kind, whatever its card says.
+    [Fact]
+    public async Task Chains_that_lift_are_found_apart_and_in_words_of_their_own()
+    {
+        Assert.Equal(["K-3"], await NamesAsync(new ChainFilter { Lifts = true }));
+        Assert.Equal(["K-1", "K-2"], await NamesAsync(new ChainFilter { Lifts = false }));
+        Assert.Equal(["K-3"], await NamesAsync(ChainFilter.FromQuery("?condition=cannot-be-judged")));
+        Assert.Equal(["K-3"], await NamesAsync(ChainFilter.FromQuery("?condition=not-known")));
+        Assert.Empty(await NamesAsync(ChainFilter.FromQuery("?condition=not-known&lifts=no")));
+        var page = await plant.Host.Get<ChainListQuery>()
+            .AskAsync(new ChainFilter { Lifts = true }, 0, 10, TestContext.Current.CancellationToken);
+        Assert.Equal("cannot be judged", Assert.Single(page.Rows).Condition.Words);
+    }
+
     public static TheoryData<ChainSort> Sorts => [.. Enum.GetValues<ChainSort>()];
 
     [Theory]

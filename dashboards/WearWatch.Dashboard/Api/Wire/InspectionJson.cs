@@ -35,4 +35,4 @@ internal sealed record InspectionJson(
 internal sealed record FindingJson(string Point, bool Found, string Note, IReadOnlyList<long> Photos);
 
 /// <summary>A point of a checklist in the pack.</summary>
-internal sealed record FloorPointJson(string Point, string Ask, string Advice, bool StopsTheChain);
+internal sealed record FloorPointJson(string Point, string Ask, string Advice, bool StopsTheChain, string Source);

@@ -23,7 +23,8 @@ export function lookPage(context) {
     chainHead(chain, chain.lifting ? 'Daily look' : 'Look'), caution(plant.cautions[chain.caution]),
     h('form', { class: 'look', novalidate: true, onsubmit: save }, list,
       field('Hour counter', counter, { unit: 'h', hint: 'if you pass it' }).whole,
-      button('All the rest is in order', () => {
+      // Of a chain that lifts each point is looked at and answered by itself: what was not looked at is not in order.
+      !chain.holds_load && button('All the rest is in order', () => {
         for (const point of points.filter(each => each.state === 'open')) point.choose('fine');
       }),
       h('div', { class: 'foot' }, submit)),
@@ -34,6 +35,7 @@ function pointItem(point, changed) {
   const note = h('input', { maxlength: 500, oninput: event => { point.note = event.target.value; } });
   const more = h('div', { class: 'found', hidden: true },
     h('p', { class: 'advice' }, point.advice),
+    h('p', { class: 'hint' }, `Source: ${point.source}`),
     h('label', { class: 'field' }, 'Note', note), photoField(point));
   const choices = segments(point.ask, point.point, [['fine', 'in order'], ['found', 'found']], point.state, choose);
   function choose(state) {
