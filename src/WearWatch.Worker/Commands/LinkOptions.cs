@@ -61,7 +61,7 @@ internal static class LinkOptions
         foreach (var finding in worked.Verdict.Findings)
         {
             var used = finding.Limit is { } limit
-                ? Text($"{finding.UsedPercent,4:0} % of the way to {limit.Mm:0.00} mm, {limit.Basis}")
+                ? Text($"{Math.Max(0, finding.UsedPercent!.Value),4:0} % of the way to {limit.Mm:0.00} mm, {limit.Basis}")
                 : "no limit is known";
             screen.Output.WriteLine(
                 Text($"  {LinkWords.Of(finding.Measure),-28}{finding.ValueMm,8:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00}  ")

@@ -89,6 +89,20 @@ public sealed class LinkTests(Screen screen)
             new() { Timeout = 60_000 });
     }
 
+    [Fact]
+    public async Task The_page_of_the_gauge_judges_links_without_a_length_over_pitches()
+    {
+        await using var desk = await screen.AtDeskAsync();
+        await desk.GoAsync("/gauge?family=round_link&pitch_mm=15&link_diameter_new=5&one_link=15.28&over_links=169&d1=5&d2=5"
+            + "&one_link_limit=15.7&over_links_limit=170.6&diameter_limit=4.5&table_source=manual&unit=mm");
+        var head = desk.Page.Locator(".gauge-result");
+        await Assertions.Expect(head).ToContainTextAsync("take out of use", new() { Timeout = 60_000 });
+        // 169 mm over 11 links are 2.4 % longer, and the crowns are as new: it was pulled.
+        await Assertions.Expect(head).ToContainTextAsync("the chain was overloaded");
+        await desk.PictureAsync("gauge-links-desk");
+        Assert.Empty(await desk.BarriersAsync());
+    }
+
     private async Task<int> HoistAsync(string name)
     {
         var text = "chain,line,position,pitch_mm,family,lifts,link_use,link_diameter_mm,link_one_limit_mm,"
