@@ -73,7 +73,9 @@ public sealed record LinkPanelView
     private static LinkTrackView TrackOf(LinkTrack track, bool holdsLoad, PlantTime time, UnitPreference units)
     {
         var last = track.Points is [.., var newest] ? newest.Finding : null;
-        var used = last?.UsedPercent is { } percent ? FormattableString.Invariant($", {Math.Max(0, percent):0} % of the way") : "";
+        var used = last?.UsedPercent is { } percent
+            ? FormattableString.Invariant($", {Math.Max(0, percent):0} % of the way")
+            : "";
         return new(
             LinkWords.Of(track.Measure),
             last is null ? "not measured"
