@@ -5,7 +5,7 @@ using WearWatch.Dashboard.Engineer.LifeData;
 namespace WearWatch.Dashboard.Engineer;
 
 /// <summary>
-/// Reads all lives and works out what the desk shows first, so that the first person who asks need not wait for it.
+/// Reads all lives and works out what the pages show first, so that the first person who asks need not wait for it.
 /// </summary>
 public sealed partial class EngineerOpening(
     LivesQuery lives, DriversQuery drivers, ILogger<EngineerOpening> logger) : BackgroundService

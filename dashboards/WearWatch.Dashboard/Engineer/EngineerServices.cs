@@ -5,7 +5,7 @@ using WearWatch.Dashboard.Kit.Exports;
 
 namespace WearWatch.Dashboard.Engineer;
 
-/// <summary>Puts the reliability engineer's desk into the dashboard.</summary>
+/// <summary>Puts the reliability engineer's pages into the dashboard.</summary>
 public static class EngineerServices
 {
     /// <summary>Adds what its pages need besides their queries.</summary>

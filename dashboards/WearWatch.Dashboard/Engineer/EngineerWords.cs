@@ -4,7 +4,7 @@ using WearWatch.Lives;
 
 namespace WearWatch.Dashboard.Engineer;
 
-/// <summary>What only this desk has to say in words.</summary>
+/// <summary>What only the engineer's pages have to say in words.</summary>
 public static class EngineerWords
 {
     /// <summary>A count of lives: 1 life, 2 lives.</summary>

@@ -3,7 +3,7 @@ using WearWatch.Plant.Settings;
 namespace WearWatch.Plant.Bench;
 
 /// <summary>What the bench says to what was asked.</summary>
-/// <typeparam name="T">The sheet that answers.</typeparam>
+/// <typeparam name="T">What is worked out.</typeparam>
 public abstract record BenchAnswer<T>
 {
     private BenchAnswer()

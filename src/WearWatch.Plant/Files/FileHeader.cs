@@ -38,21 +38,21 @@ public sealed class FileHeader
             }
         }
 
-        using var sheet = new CsvRowReader(file.Open());
-        if (sheet.Next()) header.Take(sheet, file.Name);
-        else header.Refuse(1, "", sheet.IsCutOff
+        using var rows = new CsvRowReader(file.Open());
+        if (rows.Next()) header.Take(rows, file.Name);
+        else header.Refuse(1, "", rows.IsCutOff
             ? "The first line has no end. Is this a CSV file?"
             : "The file has no header row.");
         return header;
     }
 
-    private void Take(CsvRowReader sheet, string fileName)
+    private void Take(CsvRowReader rows, string fileName)
     {
-        string[] names = [.. sheet.Fields.Select(f => f.Trim().ToLowerInvariant())];
+        string[] names = [.. rows.Fields.Select(f => f.Trim().ToLowerInvariant())];
         Count = names.Length;
         if (FileColumns.Tell(names, fileName) is not { } told)
         {
-            Refuse(sheet.Line, names[0], names is [var one] && (one.Contains(';') || one.Contains('\t'))
+            Refuse(rows.Line, names[0], names is [var one] && (one.Contains(';') || one.Contains('\t'))
                 ? "The columns are not separated by commas. Save the file as CSV with commas."
                 : "The header is not that of chains (chain, pitch_mm, ...), readings (chain, taken_at, counter_h, tool, pitches, "
                     + "length, unit) or events (chain, event, ...).");
@@ -63,14 +63,14 @@ public sealed class FileHeader
         for (var i = 0; i < names.Length; i++)
         {
             if (!told.All.Contains(names[i]))
-                remarks.Add(new FileItem.Noted(sheet.Line, names[i], "Unknown column: it was not read."));
-            else if (!columns.TryAdd(names[i], i)) Refuse(sheet.Line, names[i], "The column stands twice.");
+                remarks.Add(new FileItem.Noted(rows.Line, names[i], "Unknown column: it was not read."));
+            else if (!columns.TryAdd(names[i], i)) Refuse(rows.Line, names[i], "The column stands twice.");
         }
 
         foreach (var missing in told.Required.Where(c => !columns.ContainsKey(c)))
-            Refuse(sheet.Line, missing, "The column is missing.");
+            Refuse(rows.Line, missing, "The column is missing.");
         if (!told.OneOf.Any(columns.ContainsKey))
-            Refuse(sheet.Line, told.OneOf[0], $"The column is missing: one of {string.Join(", ", told.OneOf)} is needed.");
+            Refuse(rows.Line, told.OneOf[0], $"The column is missing: one of {string.Join(", ", told.OneOf)} is needed.");
     }
 
     private void Refuse(int line, string column, string reason) => remarks.Add(new FileItem.Unreadable(line, column, reason));

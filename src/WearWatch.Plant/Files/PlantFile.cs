@@ -23,35 +23,35 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
         if (!header.IsUsable) yield break;
 
         using var stream = file.Open();
-        using var sheet = new CsvRowReader(stream);
+        using var rows = new CsvRowReader(stream);
         var fields = new RowFields(header.Columns, zone);
-        sheet.Next();
-        while (sheet.Next())
+        rows.Next();
+        while (rows.Next())
         {
-            fields.Take(sheet.Fields);
-            foreach (var item in Read(sheet, fields, known ?? Nobody)) yield return item;
+            fields.Take(rows.Fields);
+            foreach (var item in Read(rows, fields, known ?? Nobody)) yield return item;
             position?.Invoke(stream.CanSeek ? stream.Position : 0);
         }
 
-        if (sheet.IsCutOff)
-            yield return new FileItem.Unreadable(sheet.Line + 1, "", "A line without end. The rest of the file was not read.");
+        if (rows.IsCutOff)
+            yield return new FileItem.Unreadable(rows.Line + 1, "", "A line without end. The rest of the file was not read.");
     }
 
-    private IEnumerable<FileItem> Read(CsvRowReader sheet, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
+    private IEnumerable<FileItem> Read(CsvRowReader rows, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
     {
-        if (WhyBroken(sheet) is { } reason) return [new FileItem.Unreadable(sheet.Line, "", reason, fields.Text("chain"))];
+        if (WhyBroken(rows) is { } reason) return [new FileItem.Unreadable(rows.Line, "", reason, fields.Text("chain"))];
         FileItem? item = Kind switch
         {
-            FileKind.Chains => ChainText.Read(fields, known) is { } card ? new FileItem.Chain(sheet.Line, card) : null,
-            FileKind.Readings => ReadingText.Read(fields) is { } reading ? new FileItem.Measured(sheet.Line, reading) : null,
-            _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(sheet.Line, happening) : null,
+            FileKind.Chains => ChainText.Read(fields, known) is { } card ? new FileItem.Chain(rows.Line, card) : null,
+            FileKind.Readings => ReadingText.Read(fields) is { } reading ? new FileItem.Measured(rows.Line, reading) : null,
+            _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(rows.Line, happening) : null,
         };
         return item is not null
             ? [item]
-            : fields.Faults.Select(f => new FileItem.Unreadable(sheet.Line, f.Column, f.Reason, fields.Text("chain")));
+            : fields.Faults.Select(f => new FileItem.Unreadable(rows.Line, f.Column, f.Reason, fields.Text("chain")));
     }
 
-    private string? WhyBroken(CsvRowReader sheet) => sheet.WhyBroken ?? (sheet.Fields.Count == header.Count
+    private string? WhyBroken(CsvRowReader rows) => rows.WhyBroken ?? (rows.Fields.Count == header.Count
         ? null
-        : FormattableString.Invariant($"{sheet.Fields.Count} fields where the header has {header.Count}."));
+        : FormattableString.Invariant($"{rows.Fields.Count} fields where the header has {header.Count}."));
 }

@@ -27,11 +27,11 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
 
         if (list.Refused == 0)
         {
-            using var sheet = new CsvRowReader(File.OpenRead(path));
-            if (Header(sheet, list) is { } fields)
+            using var rows = new CsvRowReader(File.OpenRead(path));
+            if (Header(rows, list) is { } fields)
             {
-                while (sheet.Next())
-                    if (ReadRow(sheet, fields, folder, list) is { } question) questions.Add(question);
+                while (rows.Next())
+                    if (ReadRow(rows, fields, folder, list) is { } question) questions.Add(question);
             }
         }
 
@@ -39,19 +39,19 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
         return questions;
     }
 
-    private static RowFields? Header(CsvRowReader sheet, RemarkList list)
+    private static RowFields? Header(CsvRowReader rows, RemarkList list)
     {
-        string[] header = sheet.Next() ? [.. sheet.Fields.Select(f => f.Trim())] : [];
+        string[] header = rows.Next() ? [.. rows.Fields.Select(f => f.Trim())] : [];
         foreach (var missing in Columns.Except(header)) list.Add(1, missing, "The column is missing.", RemarkKind.Refused);
         return list.Refused > 0
             ? null
             : new RowFields(Columns.ToDictionary(c => c, c => Array.IndexOf(header, c)), TimeZoneInfo.Utc);
     }
 
-    private static Question? ReadRow(CsvRowReader sheet, RowFields fields, FleetFolder folder, RemarkList list)
+    private static Question? ReadRow(CsvRowReader rows, RowFields fields, FleetFolder folder, RemarkList list)
     {
-        fields.Take(sheet.Fields);
-        if (sheet.WhyBroken is { } reason) fields.Fault("", reason);
+        fields.Take(rows.Fields);
+        if (rows.WhyBroken is { } reason) fields.Fault("", reason);
         var name = fields.Needed("chain", "write the chain's name.");
         var chain = folder.Find(name);
         if (chain is null && name.Length > 0) fields.Fault("chain", $"The chain '{name}' is not in the folder's register.");
@@ -59,7 +59,7 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
         var limit = fields.Number("limit_pct", 0.01, 9.99);
         fields.Needed("readings_known", "write how many readings are known.");
         var known = fields.Whole("readings_known", 0, chain?.RowCount ?? int.MaxValue);
-        foreach (var (column, fault) in fields.Faults) list.Add(sheet.Line, column, fault, RemarkKind.Refused);
+        foreach (var (column, fault) in fields.Faults) list.Add(rows.Line, column, fault, RemarkKind.Refused);
         return fields.Faults.Count > 0 ? null : new Question(fields.Text("id"), chain!, limit!.Value, known!.Value);
     }
 }

@@ -33,17 +33,17 @@ internal static class BenchOptions
     /// <summary>Tells an answer, or each refusal on standard error.</summary>
     /// <param name="screen">Where to.</param>
     /// <param name="answer">The answer.</param>
-    /// <param name="tell">Writes a sheet.</param>
-    /// <param name="doubt">What speaks against telling a sheet at all; null for nothing.</param>
+    /// <param name="tell">Writes what was worked out.</param>
+    /// <param name="doubt">What speaks against telling it at all; null for nothing.</param>
     public static int Tell<T>(Screen screen, BenchAnswer<T> answer, Action<T> tell, Func<T, Refusal?>? doubt = null)
     {
-        var sheet = answer is BenchAnswer<T>.Answered answered ? answered.Result : default;
-        var refusals = answer is BenchAnswer<T>.Refused refused ? refused.Refusals : doubt?.Invoke(sheet!) is { } one
+        var worked = answer is BenchAnswer<T>.Answered answered ? answered.Result : default;
+        var refusals = answer is BenchAnswer<T>.Refused refused ? refused.Refusals : doubt?.Invoke(worked!) is { } one
             ? [one]
             : [];
         foreach (var refusal in refusals) screen.Error.WriteLine($"{refusal.Field}: {refusal.Reason}");
         if (refusals.Count > 0) return ExitCode.Refused;
-        tell(sheet!);
+        tell(worked!);
         return ExitCode.Done;
     }
 }

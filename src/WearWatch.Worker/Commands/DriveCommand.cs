@@ -44,24 +44,24 @@ internal static class DriveCommand
             json,
         };
         command.SetAction(parsed =>
-            BenchOptions.Tell(screen, DriveBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+            BenchOptions.Tell(screen, DriveBench.Answer(parsed.Asked()), worked => Tell(screen, worked, parsed.GetValue(json))));
         return command.WithExamples(
             "wearwatch drive --type 16B-1 --teeth 19 --driven-teeth 57 --rpm 300 --power 12 --centre 1000",
             "wearwatch drive --type 160-3 --teeth 21 --driven-teeth 63 --rpm 400 --power \"400 hp\" --pitches 120 --json",
             "wearwatch drive --type M112x160 --teeth 8 --driven-teeth 8 --speed \"76 m/h\" --power 0.2 --centre 24000");
     }
 
-    private static void Tell(Screen screen, DriveCalculation sheet, bool asJson)
+    private static void Tell(Screen screen, DriveCalculation worked, bool asJson)
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(DriveJson.Of(sheet), BenchJson.Default.DriveJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(DriveJson.Of(worked), BenchJson.Default.DriveJson));
             return;
         }
 
-        var (drive, figures, rating) = (sheet.Drive, sheet.Figures, sheet.Rating);
-        var rounded = sheet.ExactPitches is { } exact ? Invariant($" ({exact:0.00} before rounding up to even)") : "";
-        var odd = sheet.HasOddPitches ? "; an odd number needs an offset link" : "";
+        var (drive, figures, rating) = (worked.Drive, worked.Figures, worked.Rating);
+        var rounded = worked.ExactPitches is { } exact ? Invariant($" ({exact:0.00} before rounding up to even)") : "";
+        var odd = worked.HasOddPitches ? "; an odd number needs an offset link" : "";
         Line($"Length            {drive.Pitches} pitches{rounded}{odd}");
         Line($"Centre distance   {figures.CentreDistanceMm:0.0} mm");
         Line($"Pitch diameters   {figures.PitchDiameterMm:0.00} and {figures.DrivenPitchDiameterMm:0.00} mm");
@@ -75,17 +75,17 @@ internal static class DriveCommand
         var rated = rating.Rated is { } power ? Invariant($"{power.Kilowatts:0.0} kW ({power.Horsepower:0} hp)") : "none";
         var asked = Invariant($"{rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}");
         Line($"Classic rating    {rated} for {asked}. {rating.Basis} ({ClassicRating.Generation})");
-        Line($"Oil               {sheet.OilFeed.Text} ({sheet.OilFeed.Source}){Grade(sheet.OilGrade)}");
-        var limit = sheet.Limits.Governing;
-        if (sheet.HoldsLoad) foreach (var caution in sheet.Cautions) Line($"Caution           {caution}");
+        Line($"Oil               {worked.OilFeed.Text} ({worked.OilFeed.Source}){Grade(worked.OilGrade)}");
+        var limit = worked.Limits.Governing;
+        if (worked.HoldsLoad) foreach (var caution in worked.Cautions) Line($"Caution           {caution}");
         Line($"Limit             {limit.Percent:0.##} %: {limit.Rule} ({limit.Source})");
-        if (sheet is { ExpectedRate: { } rate, ExpectedHours: { } hours })
+        if (worked is { ExpectedRate: { } rate, ExpectedHours: { } hours })
         {
             var widths = Invariant($"{rate.Middle:0.000} % per 1,000 h, 9 of 10 within {rate.Slow:0.000} and {rate.Fast:0.000}");
             Line($"Expected wear     {widths}; {hours.Early:#,0} to {hours.Late:#,0} h to the limit of {limit.Percent:0.##} %");
         }
 
-        if (sheet.FromMemory.Count > 0) Line($"From memory, not verified: {string.Join(", ", sheet.FromMemory)}");
+        if (worked.FromMemory.Count > 0) Line($"From memory, not verified: {string.Join(", ", worked.FromMemory)}");
 
         void Line(FormattableString text) => screen.Output.WriteLine(Invariant(text));
     }

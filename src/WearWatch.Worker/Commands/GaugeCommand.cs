@@ -73,7 +73,7 @@ internal static class GaugeCommand
                 return BenchOptions.Tell(
                     screen, LinkBench.Answer(asked), links => LinkOptions.Tell(screen, links, parsed.GetValue(json)));
             return BenchOptions.Tell(
-                screen, GaugeBench.Answer(asked), sheet => Tell(screen, sheet, parsed.GetValue(json)), Doubted);
+                screen, GaugeBench.Answer(asked), worked => Tell(screen, worked, parsed.GetValue(json)), Doubted);
         });
         return command.WithExamples(
             "wearwatch gauge --pitch-mm 25.4 --pitches 40 --length-mm 1028.7",
@@ -84,32 +84,32 @@ internal static class GaugeCommand
                 + "--d2 4.9 --one-link-limit 15.7 --over-links-limit 170.6 --diameter-limit 4.5 --table-source \"hoist manual\"");
     }
 
-    private static Refusal? Doubted(GaugeCalculation sheet) =>
-        sheet.Doubt is { } doubt ? new Refusal("length", doubt + " If it is right all the same, add --confirmed.") : null;
+    private static Refusal? Doubted(GaugeCalculation worked) =>
+        worked.Doubt is { } doubt ? new Refusal("length", doubt + " If it is right all the same, add --confirmed.") : null;
 
-    private static void Tell(Screen screen, GaugeCalculation sheet, bool asJson)
+    private static void Tell(Screen screen, GaugeCalculation worked, bool asJson)
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(GaugeJson.Of(sheet), BenchJson.Default.GaugeJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(GaugeJson.Of(worked), BenchJson.Default.GaugeJson));
             return;
         }
 
-        var elongation = sheet.Elongation;
+        var elongation = worked.Elongation;
         var (expanded, standard) = (elongation.ExpandedUncertaintyPercent, elongation.StandardUncertaintyPercent);
         Line($"Elongation {elongation.Percent:0.000} % +- {expanded:0.000} % (k = 2; standard uncertainty {standard:0.000} %)");
-        Line($"{sheet.ShownCondition.Words}: {sheet.Verdict}");
-        if (sheet.HoldsLoad) foreach (var caution in sheet.Cautions) Line($"Caution: {caution}");
+        Line($"{worked.ShownCondition.Words}: {worked.Verdict}");
+        if (worked.HoldsLoad) foreach (var caution in worked.Cautions) Line($"Caution: {caution}");
         Line($"Uncertainty budget, percent of elongation:");
-        foreach (var part in sheet.Budget.Components)
+        foreach (var part in worked.Budget.Components)
         {
-            var share = 100 * sheet.Budget.ShareOf(part);
+            var share = 100 * worked.Budget.ShareOf(part);
             Line($"  {part.Name,-28}{part.StandardUncertaintyPercent,7:0.0000}  {share,4:0} %  {part.Source}");
         }
 
-        Line($"{sheet.Proposal.Advice}, {(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
-        Line($"{sheet.HeldAdvice}");
-        if (sheet.Links is { } links) LinkOptions.TellMeasures(screen, links);
+        Line($"{worked.Proposal.Advice}, {(worked.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
+        Line($"{worked.HeldAdvice}");
+        if (worked.Links is { } links) LinkOptions.TellMeasures(screen, links);
 
         void Line(FormattableString text) => screen.Output.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }

@@ -36,27 +36,27 @@ internal static class LimitCommand
             foreach (var refusal in asked.Wrong) result.AddError($"{refusal.Field}: {refusal.Reason}");
         });
         command.SetAction(parsed =>
-            BenchOptions.Tell(screen, LimitBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+            BenchOptions.Tell(screen, LimitBench.Answer(parsed.Asked()), worked => Tell(screen, worked, parsed.GetValue(json))));
         return command.WithExamples(
             "wearwatch limit --teeth 17,75", "wearwatch limit --teeth 19,38 --fixed-centres --json",
             "wearwatch limit --family leaf", "wearwatch limit --type 16B-1 --lifts",
             "wearwatch limit --type 20B-2 --teeth 21,45 --take-up-mm 60 --chain-pitches 140 --elongation-pct 1.6");
     }
 
-    private static void Tell(Screen screen, LimitCalculation sheet, bool asJson)
+    private static void Tell(Screen screen, LimitCalculation worked, bool asJson)
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(LimitJson.Of(sheet), BenchJson.Default.LimitJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(LimitJson.Of(worked), BenchJson.Default.LimitJson));
             return;
         }
 
-        screen.Output.WriteLine(Line(sheet.Case.Lifts ? "Out of use at" : "Replace at", sheet.Limits.Governing));
-        if (sheet.Case.Lifts) foreach (var caution in sheet.Cautions) screen.Output.WriteLine("Caution: " + caution);
-        foreach (var other in sheet.Limits.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
-        foreach (var advice in sheet.Limits.Advice) screen.Output.WriteLine(Line("  advice:", advice));
-        screen.Output.WriteLine((sheet.Case.Lifts ? "Replacement: " : "Sprockets: ") + sheet.Sprockets);
-        if (sheet.SlackAdvice is { } slack) screen.Output.WriteLine("Slack: " + slack);
+        screen.Output.WriteLine(Line(worked.Case.Lifts ? "Out of use at" : "Replace at", worked.Limits.Governing));
+        if (worked.Case.Lifts) foreach (var caution in worked.Cautions) screen.Output.WriteLine("Caution: " + caution);
+        foreach (var other in worked.Limits.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
+        foreach (var advice in worked.Limits.Advice) screen.Output.WriteLine(Line("  advice:", advice));
+        screen.Output.WriteLine((worked.Case.Lifts ? "Replacement: " : "Sprockets: ") + worked.Sprockets);
+        if (worked.SlackAdvice is { } slack) screen.Output.WriteLine("Slack: " + slack);
     }
 
     private static string Line(string what, ReplacementLimit limit) =>

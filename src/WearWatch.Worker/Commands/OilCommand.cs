@@ -28,30 +28,30 @@ internal static class OilCommand
             json,
         };
         command.SetAction(parsed =>
-            BenchOptions.Tell(screen, OilBench.Answer(parsed.Asked()), sheet => Tell(screen, sheet, parsed.GetValue(json))));
+            BenchOptions.Tell(screen, OilBench.Answer(parsed.Asked()), worked => Tell(screen, worked, parsed.GetValue(json))));
         return command.WithExamples(
             "wearwatch oil --type 16B-1 --speed 0.8 --ambient-c 25",
             "wearwatch oil --type 80 --speed 2 --ambient-c 40 --method hand --json");
     }
 
-    private static void Tell(Screen screen, OilCalculation sheet, bool asJson)
+    private static void Tell(Screen screen, OilCalculation worked, bool asJson)
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(ChainOilJson.Of(sheet), BenchJson.Default.ChainOilJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(ChainOilJson.Of(worked), BenchJson.Default.ChainOilJson));
             return;
         }
 
-        var advice = sheet.Advice;
+        var advice = worked.Advice;
         if (advice.Warning is { } warning) screen.Output.WriteLine("Warning: " + warning);
-        if (sheet.HoldsLoad) foreach (var caution in sheet.Cautions) screen.Output.WriteLine("Caution: " + caution);
+        if (worked.HoldsLoad) foreach (var caution in worked.Cautions) screen.Output.WriteLine("Caution: " + caution);
         if (advice.Feed is { } feed) screen.Output.WriteLine($"How: {feed.Text} ({feed.Source})");
         if (advice.Grade is { } grade) screen.Output.WriteLine(
             $"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
         if (advice.Amount is { } amount) screen.Output.WriteLine($"How much: {amount.Text} ({amount.Source})");
-        if (sheet.Plan.IntervalHours is { } hours) screen.Output
+        if (worked.Plan.IntervalHours is { } hours) screen.Output
             .WriteLine(string.Create(
-                CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {sheet.Plan.Basis}"));
+                CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {worked.Plan.Basis}"));
         foreach (var missing in advice.Missing) screen.Output.WriteLine("Missing: " + missing);
     }
 }

@@ -13,11 +13,11 @@ public sealed class DriveBenchTests
     [Fact]
     public void Four_hundred_horsepower_take_a_number_160_triple()
     {
-        var sheet = Bench.Drive("type=160-3&teeth=21&driven_teeth=63&rpm=400&power=400 hp&pitches=120");
-        Assert.Equal(427, sheet.Rating.Rated!.Value.Horsepower, 0.5);
-        Assert.True(sheet.Rating.IsEnough);
-        Assert.Contains("oil stream", DriveView.Of(sheet, UnitPreference.Si).Feed, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains(sheet.Alternatives, c => c.Type.Designation == "160-3");
+        var worked = Bench.Drive("type=160-3&teeth=21&driven_teeth=63&rpm=400&power=400 hp&pitches=120");
+        Assert.Equal(427, worked.Rating.Rated!.Value.Horsepower, 0.5);
+        Assert.True(worked.Rating.IsEnough);
+        Assert.Contains("oil stream", DriveView.Of(worked, UnitPreference.Si).Feed, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains(worked.Alternatives, c => c.Type.Designation == "160-3");
     }
 
     // Common practice, no source: 400 hp at 76 m/h are figures of two different machines.
@@ -35,11 +35,11 @@ public sealed class DriveBenchTests
     [Fact]
     public void A_centre_distance_becomes_an_even_length_and_back()
     {
-        var sheet = Bench.Drive(Fan);
-        Assert.Equal(117.67, sheet.ExactPitches!.Value, 0.005);
-        Assert.Equal(118, sheet.Drive.Pitches);
+        var worked = Bench.Drive(Fan);
+        Assert.Equal(117.67, worked.ExactPitches!.Value, 0.005);
+        Assert.Equal(118, worked.Drive.Pitches);
         var back = Bench.Drive(FormattableString.Invariant(
-            $"{Fan.Replace("&centre=1000", "", StringComparison.Ordinal)}&centre={sheet.Figures.CentreDistanceMm - 1e-6:R}"));
+            $"{Fan.Replace("&centre=1000", "", StringComparison.Ordinal)}&centre={worked.Figures.CentreDistanceMm - 1e-6:R}"));
         Assert.Equal(118, back.ExactPitches!.Value, 1e-4);
     }
 

@@ -13,9 +13,9 @@ public sealed class GaugeBenchTests
     [Fact]
     public void A_length_in_inches_is_read_as_it_stands_on_the_tape()
     {
-        var sheet = Bench.Gauge("type=80-1&pitches=24&length=24 3/4&unit=in");
-        Assert.Equal(3.125, sheet.Elongation.Percent, 1e-9);
-        Assert.Equal(Condition.SwapNow, sheet.Condition);
+        var worked = Bench.Gauge("type=80-1&pitches=24&length=24 3/4&unit=in");
+        Assert.Equal(3.125, worked.Elongation.Percent, 1e-9);
+        Assert.Equal(Condition.SwapNow, worked.Condition);
     }
 
     // Source: docs/references.md [4]: the mean of inside and outside of two rollers is the distance of their centres.
@@ -65,10 +65,10 @@ public sealed class GaugeBenchTests
     [Fact]
     public void The_budget_adds_up()
     {
-        var sheet = Bench.Gauge("type=16B-1&pitches=24&length=617.5&from_hook=yes&tape_class=III");
-        Assert.Equal(1, sheet.Budget.Components.Sum(sheet.Budget.ShareOf), 1e-12);
-        Assert.Equal(2 * sheet.Budget.StandardUncertaintyPercent, sheet.Elongation.ExpandedUncertaintyPercent, 1e-12);
-        Assert.True(sheet.Budget.StandardUncertaintyPercent
+        var worked = Bench.Gauge("type=16B-1&pitches=24&length=617.5&from_hook=yes&tape_class=III");
+        Assert.Equal(1, worked.Budget.Components.Sum(worked.Budget.ShareOf), 1e-12);
+        Assert.Equal(2 * worked.Budget.StandardUncertaintyPercent, worked.Elongation.ExpandedUncertaintyPercent, 1e-12);
+        Assert.True(worked.Budget.StandardUncertaintyPercent
             > Bench.Gauge("type=16B-1&pitches=24&length=617.5&tape_class=I").Budget.StandardUncertaintyPercent);
     }
 
@@ -123,10 +123,10 @@ public sealed class GaugeBenchTests
     [Fact]
     public void The_page_writes_in_a_persons_units()
     {
-        var sheet = Bench.Gauge("type=16B-1&pitches=24&length=617.5");
+        var worked = Bench.Gauge("type=16B-1&pitches=24&length=617.5");
         Assert.Contains(
-            "617.5 mm over 24 pitches of 25.4 mm", GaugeView.Of(sheet, UnitPreference.Si).Measured, StringComparison.Ordinal);
-        Assert.Contains("24.311 in over 24 pitches of 1 in", GaugeView.Of(sheet, new UnitPreference(LengthUnit.Inch)).Measured,
+            "617.5 mm over 24 pitches of 25.4 mm", GaugeView.Of(worked, UnitPreference.Si).Measured, StringComparison.Ordinal);
+        Assert.Contains("24.311 in over 24 pitches of 1 in", GaugeView.Of(worked, new UnitPreference(LengthUnit.Inch)).Measured,
             StringComparison.Ordinal);
     }
 

@@ -41,15 +41,15 @@ public sealed record DriveView
     /// <summary>What of the chain type was recalled, not read; empty when nothing was.</summary>
     public required string FromMemory { get; init; }
 
-    public static DriveView Of(DriveCalculation sheet, UnitPreference units)
+    public static DriveView Of(DriveCalculation worked, UnitPreference units)
     {
-        var (drive, figures, rating) = (sheet.Drive, sheet.Figures, sheet.Rating);
+        var (drive, figures, rating) = (worked.Drive, worked.Figures, worked.Rating);
         return new DriveView
         {
             Geometry =
             [
                 new("Length", $"{Show.Count(drive.Pitches)} pitches, {units.OfLength(drive.Pitches * drive.PitchMm)}",
-                    LengthNote(sheet)),
+                    LengthNote(worked)),
                 new("Centre distance", units.OfLength(figures.CentreDistanceMm),
                     Text(figures.CentreDistanceMm / drive.PitchMm, "0.0") + " pitches"),
                 new("Pitch diameters",
@@ -90,33 +90,33 @@ public sealed record DriveView
             Carries = rating.IsEnough,
             Asked = units.OfPower(rating.Asked.Watts),
             ServiceFactor = Text(rating.ServiceFactor, "0.0"),
-            Alternatives = [.. sheet.Alternatives.Select(c => new RatedLine(
+            Alternatives = [.. worked.Alternatives.Select(c => new RatedLine(
                 c.Type.Designation, units.OfPower(c.Rated.Watts), units.OfSpeed(c.Speed.MetresPerSecond), FeedWords(c.OilFeed)))],
-            Feed = $"{Capital(FeedWords(sheet.OilFeed))}: by hand or drip up to "
-                + $"{units.OfSpeed(sheet.OilFeed.ManualUpTo.MetresPerSecond)}, bath or disc up to "
-                + $"{units.OfSpeed(sheet.OilFeed.BathUpTo.MetresPerSecond)}, above it an oil stream.",
-            FeedSource = new Sourced(0, sheet.OilFeed.Source, sheet.OilFeed.IsVerified),
-            OilIsEnough = sheet.OilIsEnough,
-            Oil = OilWords(sheet, units),
-            Wear = WearExpectation.Of(sheet),
-            FromMemory = string.Join(", ", sheet.FromMemory),
+            Feed = $"{Capital(FeedWords(worked.OilFeed))}: by hand or drip up to "
+                + $"{units.OfSpeed(worked.OilFeed.ManualUpTo.MetresPerSecond)}, bath or disc up to "
+                + $"{units.OfSpeed(worked.OilFeed.BathUpTo.MetresPerSecond)}, above it an oil stream.",
+            FeedSource = new Sourced(0, worked.OilFeed.Source, worked.OilFeed.IsVerified),
+            OilIsEnough = worked.OilIsEnough,
+            Oil = OilWords(worked, units),
+            Wear = WearExpectation.Of(worked),
+            FromMemory = string.Join(", ", worked.FromMemory),
         };
     }
 
-    private static string LengthNote(DriveCalculation sheet) => sheet switch
+    private static string LengthNote(DriveCalculation worked) => worked switch
     {
         { HasOddPitches: true } => "an odd number needs an offset link, the weakest of the chain: take an even one",
         { ExactPitches: { } exact } => $"{Text(exact, "0.00")} by the centre distance, rounded up to an even number",
         _ => "",
     };
 
-    private static string OilWords(DriveCalculation sheet, UnitPreference units) => sheet switch
+    private static string OilWords(DriveCalculation worked, UnitPreference units) => worked switch
     {
         { AmbientC: null } => "Tell the temperature of the surroundings, and the grade of the oil stands here.",
         { OilGrade: { } grade } => $"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at "
-            + $"{units.OfTemperature(sheet.AmbientC)} "
+            + $"{units.OfTemperature(worked.AmbientC)} "
             + $"({grade.Source.Replace("docs/references.md ", "source ", StringComparison.Ordinal)}). {Capital(grade.Remark)}",
-        _ => $"No table reaches {units.OfTemperature(sheet.AmbientC)}: ask the maker of the oil.",
+        _ => $"No table reaches {units.OfTemperature(worked.AmbientC)}: ask the maker of the oil.",
     };
 
     private static string FeedWords(Lubrication.OilFeed feed) => feed.Kind switch

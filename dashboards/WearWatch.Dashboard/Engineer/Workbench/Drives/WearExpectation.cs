@@ -19,14 +19,14 @@ public sealed record WearExpectation(string Rate, string Hours, double BandFrom,
     public static IReadOnlyList<(string Words, double At)> Ticks { get; } =
         [.. new[] { 100.0, 1_000, 10_000, 100_000, 1_000_000 }.Select(h => (Show.Hours(h), At(h)))];
 
-    public static WearExpectation? Of(DriveCalculation sheet)
+    public static WearExpectation? Of(DriveCalculation worked)
     {
-        if (sheet is not { ExpectedRate: { } rate, ExpectedHours: { } hours, Prior: { } prior }) return null;
+        if (worked is not { ExpectedRate: { } rate, ExpectedHours: { } hours, Prior: { } prior }) return null;
         return new WearExpectation(
             $"{Show.Rate(rate.Middle)}; nine of ten such drives lie between {Show.RateFigure(rate.Slow)} and "
             + $"{Show.RateFigure(rate.Fast)}",
             $"{Show.Hours(Rounded(hours.Early))} to {Show.Hours(Rounded(hours.Late))}, the middle at "
-            + $"{Show.Hours(Rounded(hours.Middle))}, from new to the limit of {sheet.Limits.Governing.Percent:0.##} %",
+            + $"{Show.Hours(Rounded(hours.Middle))}, from new to the limit of {worked.Limits.Governing.Percent:0.##} %",
             At(hours.Early), At(hours.Late), At(hours.Middle), prior.Source);
     }
 

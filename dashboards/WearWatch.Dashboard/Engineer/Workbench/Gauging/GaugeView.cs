@@ -34,32 +34,32 @@ public sealed record GaugeView
     /// <summary>What to do better next time; empty for nothing.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 
-    public static GaugeView Of(GaugeCalculation sheet, UnitPreference units) => new()
+    public static GaugeView Of(GaugeCalculation worked, UnitPreference units) => new()
     {
-        Figure = Show.Percent(sheet.Elongation.Percent),
-        Expanded = Percent(sheet.Elongation.ExpandedUncertaintyPercent, "0.00"),
-        Condition = sheet.ShownCondition,
-        Verdict = sheet.Verdict,
-        Doubted = sheet.Doubt is not null,
-        Measured = $"{units.OfLength(sheet.Span.LengthMm)} over {Show.Count(sheet.Span.Pitches)} pitches of "
-            + $"{units.OfLength(sheet.Span.PitchMm)}"
-            + (sheet.Span.New is { } fresh
+        Figure = Show.Percent(worked.Elongation.Percent),
+        Expanded = Percent(worked.Elongation.ExpandedUncertaintyPercent, "0.00"),
+        Condition = worked.ShownCondition,
+        Verdict = worked.Verdict,
+        Doubted = worked.Doubt is not null,
+        Measured = $"{units.OfLength(worked.Span.LengthMm)} over {Show.Count(worked.Span.Pitches)} pitches of "
+            + $"{units.OfLength(worked.Span.PitchMm)}"
+            + (worked.Span.New is { } fresh
                 ? $", {units.OfLength(fresh.LengthMm)} when new"
-                : $", nominal {units.OfLength(sheet.Span.NominalMm)}"),
-        Budget = [.. sheet.Budget.Components.Select(c => new BudgetLine(
-            c.Name, Percent(c.StandardUncertaintyPercent, "0.0000"), 100 * sheet.Budget.ShareOf(c), c.Repeats, c.Source))],
-        Combined = Percent(sheet.Elongation.StandardUncertaintyPercent, "0.0000"),
-        Proposal = $"{(sheet.IsGoodEnough ? "The least that would do" : "Measure more")}: {Show.Count(sheet.Proposal.Pitches)} "
-            + $"pitches ({units.OfLength(sheet.Proposal.LengthMm)}), with a standard uncertainty of "
-            + $"{Percent(sheet.Proposal.StandardUncertaintyPercent, "0.000")}, "
-            + $"{(sheet.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.",
-        GoodEnough = sheet.IsGoodEnough,
-        Remarks = [.. RemarksOn(sheet)],
+                : $", nominal {units.OfLength(worked.Span.NominalMm)}"),
+        Budget = [.. worked.Budget.Components.Select(c => new BudgetLine(
+            c.Name, Percent(c.StandardUncertaintyPercent, "0.0000"), 100 * worked.Budget.ShareOf(c), c.Repeats, c.Source))],
+        Combined = Percent(worked.Elongation.StandardUncertaintyPercent, "0.0000"),
+        Proposal = $"{(worked.IsGoodEnough ? "The least that would do" : "Measure more")}: {Show.Count(worked.Proposal.Pitches)} "
+            + $"pitches ({units.OfLength(worked.Proposal.LengthMm)}), with a standard uncertainty of "
+            + $"{Percent(worked.Proposal.StandardUncertaintyPercent, "0.000")}, "
+            + $"{(worked.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.",
+        GoodEnough = worked.IsGoodEnough,
+        Remarks = [.. RemarksOn(worked)],
     };
 
-    private static IEnumerable<string> RemarksOn(GaugeCalculation sheet)
+    private static IEnumerable<string> RemarksOn(GaugeCalculation worked)
     {
-        var span = sheet.Span;
+        var span = worked.Span;
         if (span.LinksAlternate && int.IsOddInteger(span.Pitches))
         {
             yield return span.FirstLink == FirstLink.NotTold
@@ -68,10 +68,10 @@ public sealed record GaugeView
                 : "An odd number of pitches, corrected for the link that it begins with. An even number needs no correction.";
         }
 
-        if (sheet.Proposal.Advice.IndexOf(';', StringComparison.Ordinal) is > 0 and var at)
-            yield return Capital(sheet.Proposal.Advice[(at + 2)..].Split(" (")[0]) + ".";
+        if (worked.Proposal.Advice.IndexOf(';', StringComparison.Ordinal) is > 0 and var at)
+            yield return Capital(worked.Proposal.Advice[(at + 2)..].Split(" (")[0]) + ".";
         if (span.ChainTemperatureC is null) yield return "No temperature told: chain and tool are taken as equally warm.";
-        if (!sheet.Limit.IsVerified)
+        if (!worked.Limit.IsVerified)
             yield return "The limit was only recalled, not read at its source: judge it before you rely on it.";
         yield return "Measure the worst place of the chain, taut, clean, with no offset link inside the length.";
     }
