@@ -10,7 +10,7 @@ public sealed class MillHistoryFilesTests(WrittenMill written) : IClassFixture<W
     {
         Assert.Equal(
             "chain,line,position,chain_type,pitch_mm,pitches,fitted_at,fitted_counter_h,limit_pct,load_rel,speed_m_s,"
-            + "lubrication,dust,family,oiling_interval_h,lot",
+            + "lubrication,dust,family,oiling_interval_h,lot,not_lifting_reason",
             written.Chains.Header);
         Assert.Equal("chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c", written.Readings.Header);
         Assert.Equal(

@@ -12,7 +12,8 @@ internal static class ChainsFile
     {
         CsvText.Write(
             writer, "chain", "line", "position", "chain_type", "pitch_mm", "pitches", "fitted_at", "fitted_counter_h",
-            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust", "family", "oiling_interval_h", "lot");
+            "limit_pct", "load_rel", "speed_m_s", "lubrication", "dust", "family", "oiling_interval_h", "lot",
+            "not_lifting_reason");
         foreach (var history in histories) Write(writer, history);
     }
 
@@ -37,7 +38,8 @@ internal static class ChainsFile
             Name(position.Duty.Dust),
             FamilyWord(position.Size.Family),
             CsvText.Number(position.OilingIntervalHours, 0),
-            isFittingKnown ? first.Lot : "");
+            isFittingKnown ? first.Lot : "",
+            position.Size.Family == MillFamily.RoundLink ? "a drag conveyor: it holds nothing up" : "");
     }
 
     /// <summary>The file format's word.</summary>

@@ -54,6 +54,7 @@ public sealed class DemoMillHost : IAsyncLifetime
         Samples = new Dictionary<string, string>
         {
             ["chain"] = chain.Name,
+            ["chain of links"] = (await db.Chains.ToListAsync()).First(c => c.Family.Name == "round_link").Name,
             ["chain:int"] = $"{chain.Id}",
             ["name"] = chain.Name,
             ["line"] = chain.Line,

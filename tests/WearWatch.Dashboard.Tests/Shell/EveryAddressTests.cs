@@ -25,6 +25,9 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
     /// <summary>What there is only once a plan was kept, which PlanFilesTests do.</summary>
     private static readonly string[] NotThere = ["/plan/card/{chain}/job-card.pdf"];
 
+    /// <summary>What only a chain of round links answers.</summary>
+    private static readonly string[] OfLinks = ["/api/v1/chains/{chain}/links"];
+
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
     /// <summary>
@@ -75,6 +78,7 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
     private string AddressOf(string route) => Parameter().Replace(route, parameter =>
     {
         var name = parameter.Groups[1].Value.ToLowerInvariant();
+        if (OfLinks.Contains(route)) name = "chain of links";
         Assert.True(mill.Samples.TryGetValue(name, out var sample), $"Give {route} a sample for {name}.");
         return Uri.EscapeDataString(sample);
     }) + Questions.GetValueOrDefault("/" + route.Trim('/'));
