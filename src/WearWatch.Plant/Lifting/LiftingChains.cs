@@ -27,6 +27,16 @@ internal static class LiftingChains
             : chain.FittedAt;
     }
 
+    /// <summary>The other chains of its set, by what the register says now.</summary>
+    public static async Task<IReadOnlyList<int>> MatesAsync(WearDb db, int chainId, CancellationToken ct)
+    {
+        var newest = (await db.LiftingCards.AsNoTracking().Where(c => c.ChainSet != "" || c.ChainId == chainId).OrderBy(c => c.Id)
+            .Select(c => new { c.ChainId, c.ChainSet }).ToListAsync(ct)).GroupBy(c => c.ChainId).Select(g => g.Last()).ToList();
+        return newest.FirstOrDefault(c => c.ChainId == chainId) is { ChainSet: { Length: > 0 } set }
+            ? [.. newest.Where(c => c.ChainSet == set && c.ChainId != chainId).Select(c => c.ChainId)]
+            : [];
+    }
+
     /// <summary>The appointments, those that were ended with the day of their end.</summary>
     public static async Task<IReadOnlyList<Appointment>> AppointmentsAsync(WearDb db, TimeZoneInfo zone, CancellationToken ct)
     {

@@ -60,6 +60,8 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        var mates = await LiftingChains.MatesAsync(db, chain.Id, CancellationToken.None);
+        await review.ReviewAsync(mates, null, CancellationToken.None);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
@@ -71,9 +73,9 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
             yield return new("by", $"{step.By.Trim()} has no appointment that holds today for this chain: only an appointed "
                 + "competent person releases it.");
         var faults = state.On(today).Select(f => f.Kind).ToHashSet();
-        if (faults.Overlaps([LiftingFaultKind.WearLimit, LiftingFaultKind.LinkLimit]))
-            yield return new("chain", "Its wear has reached the limit, or may have: no release brings it back. The whole chain "
-                + "is replaced, with its set.");
+        if (faults.Overlaps([LiftingFaultKind.WearLimit, LiftingFaultKind.LinkLimit, LiftingFaultKind.SetCondemned]))
+            yield return new("chain", "Its wear or its set has reached the limit, or may have: no release brings it back. The "
+                + "whole chain is replaced, with its set.");
         var standing = StopFinding.Standing(facts.Card, facts.Found, facts.Steps, facts.ReplacedAt).Select(s => s.Point.Point)
             .ToList();
         foreach (var none in step.Closes.Except(standing)) yield return new("closes", $"No finding at {none} stands.");

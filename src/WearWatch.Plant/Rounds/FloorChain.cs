@@ -63,7 +63,8 @@ public sealed record FloorChain
         if (oil.Task != OilingTask.None)
             yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt,
                 (oil.Task == OilingTask.CheckOiler ? "see that the oiler works: " : "") + oil.Basis);
-        yield return InspectionDue.For(Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), now);
+        yield return InspectionDue.For(
+            Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), Row.HoldsLoad, now);
     }
 
     /// <summary>Whether a task has been done since a moment, such as the beginning of the day.</summary>

@@ -56,6 +56,7 @@ public static class CommandLine
             ImportCommand.Make(screen),
             ExportCommand.Make(screen),
             PlanCommand.Make(screen),
+            LiftingCommand.Make(screen),
             ServeCommand.Make(),
             DemoCommand.Make(screen),
             BoardsCommand.Make(screen),

@@ -1,18 +1,30 @@
 namespace WearWatch.Rounds;
 
 /// <summary>
-/// When a chain is to be looked at: at least monthly, since elongation tells nothing of cracks, rust and dry joints.
+/// When a chain is to be looked at: at least monthly, since elongation tells nothing of cracks, rust and dry joints; a chain that
+/// lifts or holds a load on each day of use.
 /// </summary>
-/// <remarks>Common practice. A lifting chain's examination by a competent person has its own dates, by local law.</remarks>
+/// <remarks>
+/// Monthly: common practice. Daily: 29 CFR 1910.178(q)(7) of trucks; of hoists and slings common practice. A lifting chain's
+/// thorough examination has its own dates, by local law, and no look stands in for it.
+/// </remarks>
 public static class InspectionDue
 {
-    /// <summary>The longest time between two looks.</summary>
+    /// <summary>The longest time between two looks at a chain that does not lift.</summary>
     public static TimeSpan Interval { get; } = TimeSpan.FromDays(30);
+
+    private const string Monthly = "at least once a month (common practice)";
+    private const string Daily = "each day of use, since it lifts or holds a load";
 
     /// <summary>The task for a chain.</summary>
     /// <param name="lastLookAt">When it was last looked at, or fitted; null when neither is recorded.</param>
+    /// <param name="holdsLoad">Whether it lifts or holds a load.</param>
     /// <param name="now">The moment for which it is asked.</param>
-    public static RoundTask For(DateTimeOffset? lastLookAt, DateTimeOffset now) => lastLookAt is { } last
-        ? new(RoundTaskKind.Look, last + Interval, "at least once a month (common practice)")
-        : new(RoundTaskKind.Look, now, "no look is recorded yet; at least once a month (common practice)");
+    public static RoundTask For(DateTimeOffset? lastLookAt, bool holdsLoad, DateTimeOffset now)
+    {
+        var words = holdsLoad ? Daily : Monthly;
+        return lastLookAt is { } last
+            ? new(RoundTaskKind.Look, last + (holdsLoad ? TimeSpan.FromDays(1) : Interval), words)
+            : new(RoundTaskKind.Look, now, "no look is recorded yet; " + words);
+    }
 }

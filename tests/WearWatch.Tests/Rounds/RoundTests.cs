@@ -57,8 +57,10 @@ public sealed class RoundTests
     [Fact]
     public void A_chain_is_looked_at_once_a_month_and_at_once_when_nobody_ever_did()
     {
-        Assert.Equal(Last.AddDays(30), InspectionDue.For(Last, Now).DueAt);
-        Assert.Equal(Now, InspectionDue.For(null, Now).DueAt);
+        Assert.Equal(Last.AddDays(30), InspectionDue.For(Last, holdsLoad: false, Now).DueAt);
+        Assert.Equal(Now, InspectionDue.For(null, holdsLoad: false, Now).DueAt);
+        // 29 CFR 1910.178(q)(7): a truck is examined before it is placed in service, at least daily.
+        Assert.Equal(Last.AddDays(1), InspectionDue.For(Last, holdsLoad: true, Now).DueAt);
     }
 
     [Fact]

@@ -54,13 +54,15 @@ public abstract class LiftingPlant : IAsyncLifetime
         ToldBy = "Vera",
     };
 
-    protected static LiftingCardRow Card(int? months = null, long? scheme = null, string why = "") => new()
+    protected static LiftingCardRow Card(
+        int? months = null, long? scheme = null, string why = "", string set = "") => new()
     {
         Key = Guid.NewGuid().ToString(),
         By = "Vera",
         Why = why,
         Use = LiftingUse.Truck,
         CertificateNumber = "77-1204",
+        ChainSet = set,
         ExaminationMonths = months,
         WrittenSchemeFileId = scheme,
     };

@@ -54,6 +54,9 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
             yield return new(LiftingFaultKind.ReportOutOfUse,
                 $"The report of {LiftingState.Day(report.On)} takes it out of use.");
         foreach (var fault in WearFaults()) yield return fault;
+        foreach (var mate in facts.CondemnedMates)
+            yield return new(LiftingFaultKind.SetCondemned,
+                $"{mate} of its set is condemned: all chains of a set are replaced together, with their pins.");
         if (examinations.Count == 0)
             yield return new(LiftingFaultKind.NeverExamined, "No thorough examination of this chain is recorded.");
         if (examinations.LastOrDefault() is { IsWhole: false } part)

@@ -39,6 +39,9 @@ public sealed record LiftingFacts
     /// <summary>The worst of those measures in a sentence, or empty.</summary>
     public string LinksSaid { get; init; } = "";
 
+    /// <summary>The other chains of its set that are condemned.</summary>
+    public IReadOnlyList<string> CondemnedMates { get; init; } = [];
+
     /// <summary>When it was last looked at.</summary>
     public DateTimeOffset? LookedAt { get; init; }
 

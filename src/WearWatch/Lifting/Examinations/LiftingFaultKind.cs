@@ -41,4 +41,7 @@ public enum LiftingFaultKind
 
     /// <summary>Its wear was never measured, or cannot be judged.</summary>
     WearNotKnown,
+
+    /// <summary>Another chain of its set is condemned: the whole set is replaced.</summary>
+    SetCondemned,
 }

@@ -43,8 +43,12 @@ public sealed record LiftingState
         if (RemedyBy < today)
             all.Add(new(LiftingFaultKind.RemedyOverdue,
                 $"What the examiner found was to be put right by {Day(RemedyBy.Value)}, and nobody has closed it."));
-        return [.. all.OrderBy(f => f.Kind)];
+        return [.. all.OrderByDescending(f => LiftingVerdicts.Of(f.Kind)).ThenBy(f => f.Kind)];
     }
+
+    /// <summary>Whether it is condemned, so that its whole set is replaced: discarded, or worn to its limit.</summary>
+    public bool IsCondemned => Standing == LiftingStanding.Disposed
+        || Faults.Any(f => f.Kind is LiftingFaultKind.WearLimit or LiftingFaultKind.LinkLimit);
 
     /// <summary>Whether the examination is overdue on a day.</summary>
     public bool IsOverdue(DateOnly today) => Standing != LiftingStanding.Disposed && ExaminationDue < today;

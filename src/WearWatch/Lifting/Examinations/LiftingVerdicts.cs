@@ -8,7 +8,7 @@ public static class LiftingVerdicts
     {
         LiftingFaultKind.Disposed or LiftingFaultKind.Quarantined or LiftingFaultKind.StopFinding
             or LiftingFaultKind.ReportOutOfUse or LiftingFaultKind.WearLimit or LiftingFaultKind.LinkLimit
-            or LiftingFaultKind.RemedyOverdue => LiftingVerdict.OutOfUse,
+            or LiftingFaultKind.RemedyOverdue or LiftingFaultKind.SetCondemned => LiftingVerdict.OutOfUse,
         LiftingFaultKind.ExaminationOverdue or LiftingFaultKind.NeverExamined or LiftingFaultKind.ExaminedInPart
             or LiftingFaultKind.NoCertificate => LiftingVerdict.ExamineFirst,
         LiftingFaultKind.NoInterval or LiftingFaultKind.WearNotKnown => LiftingVerdict.Attend,
