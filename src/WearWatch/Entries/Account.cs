@@ -25,6 +25,10 @@ internal sealed record Account
 
     public required double LengthMm { get; init; }
 
+    public double? CounterH { get; init; }
+
+    public DateTimeOffset? TakenAt { get; init; }
+
     public required double ElongationPercent { get; init; }
 
     public required double Deviations { get; init; }
@@ -42,6 +46,19 @@ internal sealed record Account
         LogWeight =
             Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose)!.LogWeight,
     };
+
+    /// <summary>The length is what it says, at the hours of another counter or day.</summary>
+    public static Account OfCounter(ChainCard card, CounterAccount counter, Expectation expected)
+    {
+        var then = counter.Expected ?? expected;
+        var (honest, faster) = (Honest(card, counter.Entry, then), RateRose(card, counter.Entry, then));
+        return honest with
+        {
+            Kind = counter.Kind,
+            Words = counter.Words,
+            LogWeight = counter.LogWeight + Math.Log(Math.Exp(honest.LogWeight) + Math.Exp(faster.LogWeight) + double.Epsilon),
+        };
+    }
 
     /// <summary>An account of a slip; null when its correction would be no measurement at all.</summary>
     public static Account? Of(
@@ -64,6 +81,8 @@ internal sealed record Account
             Chain = card.Name,
             Pitches = pitches,
             LengthMm = lengthMm,
+            CounterH = entry.Counter?.Hours,
+            TakenAt = entry.TakenAt,
             ElongationPercent = e.Percent,
             Deviations = off,
             LogWeight = Math.Log(share) - 0.5 * off * off - Math.Log(deviation),
@@ -76,6 +95,8 @@ internal sealed record Account
     {
         Pitches = Pitches,
         LengthMm = LengthMm,
+        CounterH = CounterH,
+        TakenAt = TakenAt,
         Chain = Chain,
     };
 }

@@ -20,4 +20,7 @@ public sealed record Alternatives
     /// What the chain would show if the hour counter had been set back since the last reading; null when it cannot be said.
     /// </summary>
     public Expectation? IfCounterWasReset { get; init; }
+
+    /// <summary>What the hours that can have passed say of the counter; null when it has none, or nothing was told before.</summary>
+    public CounterEvidence? Counter { get; init; }
 }

@@ -40,6 +40,14 @@ public sealed record EntryDoubt
     /// <summary>How many standard deviations it lies off, the scatter of the gauge included; negative when too short.</summary>
     public required double Deviations { get; init; }
 
+    /// <summary>What its hour counter was expected to show; null when it has none, or nothing was told before it.</summary>
+    public ExpectedCounter? ExpectedCounter { get; init; }
+
+    /// <summary>What looks wrong, in the words of the file format: the counter, its date or the length.</summary>
+    public string Column => Slips is [{ Kind: SlipKind.DateSlipped }, ..] ? "taken_at"
+        : Slips is [var first, ..] && first.Kind.IsOfCounter() ? "counter_h"
+        : "length";
+
     /// <summary>Weighs an entry.</summary>
     /// <param name="card">The chain.</param>
     /// <param name="entry">The reading as entered; one that the gauge does not refuse.</param>
@@ -48,32 +56,55 @@ public sealed record EntryDoubt
     /// <exception cref="ArgumentException">The gauge refuses the entry: then there is nothing to weigh.</exception>
     public static EntryDoubt Of(ChainCard card, Reading entry, Expectation expected, Alternatives? alternatives = null)
     {
+        var known = alternatives ?? Alternatives.Unknown;
         var honest = Account.Honest(card, entry, expected);
+        var counterAsTold = known.Counter?.LogHonest ?? 0;
         List<Account> accounts =
         [
-            honest,
-            Account.RateRose(card, entry, expected),
-            .. SlipsOfEntry.For(card, entry, expected, alternatives ?? Alternatives.Unknown),
+            .. SlipsOfEntry.For(card, entry, expected, known).Prepend(Account.RateRose(card, entry, expected)).Prepend(honest)
+                .Select(a => a with { LogWeight = a.LogWeight + counterAsTold }),
+            .. (known.Counter?.Accounts ?? []).Select(c => Account.OfCounter(card, c, expected)),
         ];
-        var best = accounts.Max(a => a.LogWeight);
-        var total = accounts.Sum(a => Math.Exp(a.LogWeight - best));
+        var best = accounts.MaxBy(a => a.LogWeight)!;
+        var total = accounts.Sum(a => Math.Exp(a.LogWeight - best.LogWeight));
         return new EntryDoubt
         {
             ElongationPercent = honest.ElongationPercent,
-            Expected = expected,
+            // What is itself in doubt says nothing of what is to be expected.
+            Expected = best.Kind?.IsOfCounter() == true
+                ? known.Counter!.Accounts.First(c => c.Words == best.Words).Expected ?? expected
+                : expected,
+            ExpectedCounter = known.Counter?.Expected,
             Deviations = honest.Deviations,
-            ProbabilityHonest = accounts.Where(a => a.Kind is null).Sum(a => Math.Exp(a.LogWeight - best)) / total,
-            Slips = [.. accounts.Where(a => a.Kind is not null).Select(a => a.ToSlip(Math.Exp(a.LogWeight - best) / total))
+            ProbabilityHonest =
+                accounts.Where(a => a.Kind is null).Sum(a => Math.Exp(a.LogWeight - best.LogWeight)) / total,
+            Slips = [.. accounts.Where(a => a.Kind is not null)
+                .Select(a => a.ToSlip(Math.Exp(a.LogWeight - best.LogWeight) / total))
                 .Where(slip => slip.Probability >= WorthTelling).OrderByDescending(slip => slip.Probability)],
         };
     }
 
     /// <summary>What to tell the person who entered it, in plain words; empty when it fits.</summary>
-    public string Question => !IsDoubted ? "" : string.Create(CultureInfo.InvariantCulture,
-        $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected. "
-        + $"{(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}");
+    public string Question => IsDoubted ? $"{WhatDoesNotFit} {(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}" : "";
 
-    private static string Ask(Slip slip) => slip.Kind == SlipKind.Misread
-        ? Again
-        : string.Create(CultureInfo.InvariantCulture, $"Was it {slip.Words}? That would be {slip.ElongationPercent:0.00} %.");
+    private string WhatDoesNotFit => Column != "length" && ExpectedCounter is { } counter
+        ? string.Create(CultureInfo.InvariantCulture,
+            $"This counter does not fit: after {counter.LastH:#,0.#} h about {counter.AboutH:#,0} h was expected{Most(counter)}.")
+        : string.Create(CultureInfo.InvariantCulture,
+            $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected.");
+
+    private static string Most(ExpectedCounter counter) => counter.MostH is { } most
+        ? string.Create(CultureInfo.InvariantCulture, $", at most {most:#,0} h by the days that have passed")
+        : "";
+
+    private string Ask(Slip first)
+    {
+        if (first.Kind == SlipKind.CounterWrong) return "Please read the counter again.";
+        if (first.Kind == SlipKind.Misread) return Again;
+        var second = Slips.Skip(1).FirstOrDefault(s => s.Probability > first.Probability / 2 && !s.Kind.MeansReadAgain());
+        var either = second is null ? first.Words : $"{first.Words}; or {second.Words}";
+        return first.Kind.IsOfCounter()
+            ? $"Was it {either}?"
+            : string.Create(CultureInfo.InvariantCulture, $"Was it {either}? That would be {first.ElongationPercent:0.00} %.");
+    }
 }

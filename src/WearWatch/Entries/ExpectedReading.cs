@@ -24,7 +24,35 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
     /// <param name="entry">The reading that is being entered; its length does not matter here.</param>
     /// <param name="prior">What is believed of the chain before its first reading.</param>
     /// <param name="calendar">When its line runs.</param>
+    /// <param name="onTheLine">The clocks of its neighbours on the same line, where they are worth the look.</param>
     public static ExpectedReading? Of(
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry,
+        WearPrior prior, ProductionCalendar calendar, IReadOnlyList<CounterClock>? onTheLine = null)
+    {
+        var others = onTheLine ?? [];
+        var clock = new CounterClock(
+            card, readings, events, calendar, [.. others.SelectMany(o => o.RunsBefore(entry with { Counter = null }))]);
+        var counter = CounterEvidence.Of(entry, clock, others);
+        if (counter is { Accounts.Count: > 0 })
+        {
+            counter = counter with
+            {
+                Accounts = [.. counter.Accounts.Select(a => a with
+                {
+                    Expected = At(card, readings, events, a.Entry, prior, calendar)?.Expected,
+                })],
+            };
+        }
+
+        var asTold = At(card, readings, events, entry, prior, calendar);
+        return asTold is not null ? asTold with { Alternatives = asTold.Alternatives with { Counter = counter } }
+            : counter?.Accounts.FirstOrDefault(a => a.Expected is not null)?.Expected is { } likeliest
+                ? new ExpectedReading(likeliest, new Alternatives { Counter = counter })
+            : null;
+    }
+
+    /// <summary>What is expected at the hours of an entry, its counter and date taken as they are.</summary>
+    private static ExpectedReading? At(
         ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry,
         WearPrior prior, ProductionCalendar calendar)
     {

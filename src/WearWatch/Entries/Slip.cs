@@ -15,6 +15,12 @@ public sealed record Slip(SlipKind Kind, double Probability, double ElongationPe
     /// <summary>The length in millimetres when it is corrected so.</summary>
     public required double LengthMm { get; init; }
 
+    /// <summary>The hour counter when it is corrected so; null when none was told.</summary>
+    public double? CounterH { get; init; }
+
+    /// <summary>The time when it is corrected so; null when none was told.</summary>
+    public DateTimeOffset? TakenAt { get; init; }
+
     /// <summary>The chain whose reading it is then.</summary>
     public required string Chain { get; init; }
 }

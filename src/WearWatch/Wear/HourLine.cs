@@ -38,6 +38,10 @@ internal sealed class HourLine
     /// <summary>Lays a log with filled counters on a line.</summary>
     public static HourLine Of(Happening[] log) => new(log);
 
+    /// <summary>Whether hours between two counts are those over the counter's end.</summary>
+    public static bool IsRollOver(double last, double now, double hours) =>
+        Array.Exists(RollOvers, end => last > 0.9 * end && Math.Abs(end - last + now - hours) < 0.5);
+
     private double? Take(Happening[] log, int index)
     {
         var entry = log[index];

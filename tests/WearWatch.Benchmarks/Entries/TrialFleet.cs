@@ -1,0 +1,37 @@
+using WearWatch.Chains;
+using WearWatch.Gauging;
+using WearWatch.Plant.Folders;
+using WearWatch.Running;
+using WearWatch.SensorSim;
+
+namespace WearWatch.Benchmarks.Entries;
+
+/// <summary>A fleet whose entries are spoiled one by one: its chains, when it runs, and which readings are slips already.</summary>
+/// <param name="Chains">The chains with their readings in order and their events.</param>
+/// <param name="Calendar">When it runs.</param>
+/// <param name="IsSlip">Whether a reading, by chain and index, is known to be a slip.</param>
+public sealed record TrialFleet(
+    IReadOnlyList<TrialChain> Chains, ProductionCalendar Calendar, Func<string, int, bool> IsSlip)
+{
+    private static readonly DateTimeOffset EndsAt = new(2026, 6, 1, 10, 0, 0, TimeSpan.Zero);
+
+    /// <summary>The mill of the demonstration, with its dates, or without them.</summary>
+    /// <param name="folder">An empty folder to write its files into.</param>
+    /// <param name="dated">Whether its readings keep their dates.</param>
+    public static TrialFleet Mill(string folder, bool dated)
+    {
+        if (!File.Exists(Path.Combine(folder, "readings.csv"))) MillHistory.WriteTo(folder, EndsAt, seed: 7);
+        var fleet = FleetFolder.Read(folder, EndsAt.AddDays(1));
+        var truth = File.ReadLines(Path.Combine(folder, "truth", "readings.csv")).Skip(1).Select(line => line.Split(','))
+            .GroupBy(row => row[0]).ToDictionary(g => g.Key, g => g.Select(row => row[^1] != "None").ToArray());
+        var calendar = new ProductionCalendar([], Math.Round(MillCalendar.Utilisation, 2), TimeZoneInfo.Utc,
+            MillCalendar.ShutdownDays(DateOnly.FromDateTime(EndsAt.UtcDateTime).AddYears(-3), DateOnly.FromDateTime(EndsAt.UtcDateTime)));
+        return new([.. fleet.Chains.Select(c => new TrialChain(c.Card, c.Readings, c.Events, dated))], calendar,
+            (chain, index) => truth[chain][index]);
+    }
+
+    /// <summary>A folder of files.</summary>
+    public static TrialFleet Folder(string folder) => new(
+        [.. FleetFolder.Read(folder, EndsAt).Chains.Select(c => new TrialChain(c.Card, c.Readings, c.Events, dated: false))],
+        ProductionCalendar.AlwaysRunning, (_, _) => false);
+}
