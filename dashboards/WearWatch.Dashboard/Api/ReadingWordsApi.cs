@@ -82,5 +82,13 @@ internal static class ReadingWordsApi
                 Pitches = s.Pitches,
                 LengthMm = s.LengthMm,
                 Chain = s.Chain,
-            })]);
+                CounterH = s.CounterH,
+                TakenAt = s.TakenAt,
+                Answer = s.Kind.IsWithoutRecord() ? "record" : s.Kind.MeansReadAgain() ? "read_again" : "take",
+            })])
+        {
+            Column = doubt.Column,
+            ExpectedCounterH = doubt.ExpectedCounter?.AboutH,
+            MostCounterH = doubt.ExpectedCounter?.MostH,
+        };
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Learning;
@@ -14,7 +15,8 @@ namespace WearWatch.Plant.Intake;
 /// Asks of a single entry whether it fits what its chain's track expects, and what may have slipped if it does not.
 /// </summary>
 /// <remarks>
-/// Rows of a file are not asked about: nobody stands beside them, and the track weighs each of them all the same.
+/// Lengths in rows of a file are not asked about: nobody stands beside them, and the track weighs each of them all the same. Their
+/// counters are (<see cref="ChainSoFar"/>): no track can weigh hours that did not pass.
 /// </remarks>
 public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant)
 {
@@ -44,22 +46,43 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         // Only an entry that does not fit is worth the look at all neighbours on the line.
         var onTheLine = await db.Chains.Where(c => c.Line == chain.Card.Line && c.Id != chainId).Select(c => c.Id)
             .ToListAsync(ct);
-        var neighbours =
-            from neighbour in await RawChain.LoadAsync(db, onTheLine, ct)
+        var neighbours = await RawChain.LoadAsync(db, onTheLine, ct);
+        var others =
+            from neighbour in neighbours
             let there = Expected(
                 neighbour, entry with { Chain = neighbour.Card.Name, Counter = null }, model, calendar, corrects: null)
             where there is not null
             select (neighbour.Card, there.Expected);
-        return EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Alternatives with { OtherChains = [.. neighbours] });
+        var again = Expected(chain, entry, model, calendar, corrects, [.. neighbours.Select(n => new CounterClock(
+            n.Card, n.Readings, n.Events, calendar.Knowing(n.Ran)))]) ?? expected;
+        return EntryDoubt.Of(chain.Card, entry, again.Expected, again.Alternatives with { OtherChains = [.. others] });
+    }
+
+    /// <summary>What does not fit about an event's counter, with what it may have been; null when it fits or nothing can be said.</summary>
+    public async Task<string?> AskAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
+    {
+        if (happening is not { CounterBefore: { } counter, At: { } at }) return null;
+        var calendar = await plant.CalendarAsync(ct);
+        await using var db = await database.CreateDbContextAsync(ct);
+        if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;
+        // Only the hours matter: the entry stands for what the counter showed at that moment.
+        var entry = new Reading
+        {
+            Chain = chain.Card.Name, TakenAt = at, Counter = counter, Tool = Tool.Tape, Pitches = 1, LengthMm = chain.Card.PitchMm,
+        };
+        var clock = new CounterClock(chain.Card, chain.Readings, chain.Events, calendar.Knowing(chain.Ran));
+        return CounterEvidence.Of(entry, clock) is { IsDoubted: true } doubt ? doubt.Question : null;
     }
 
     private static ExpectedReading? Expected(
-        RawChain chain, Reading entry, FleetModel? model, ProductionCalendar calendar, long? corrects) => ExpectedReading.Of(
+        RawChain chain, Reading entry, FleetModel? model, ProductionCalendar calendar, long? corrects,
+        IReadOnlyList<CounterClock>? onTheLine = null) => ExpectedReading.Of(
             chain.Card,
             [.. chain.Readings.Take(
                 chain.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).Count())],
             chain.Events,
             entry,
             model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
-            calendar.Knowing(chain.Ran));
+            calendar.Knowing(chain.Ran),
+            onTheLine);
 }

@@ -23,7 +23,7 @@ public sealed class FileImport(
     public async Task<ImportReport> PreviewAsync(
         IReadOnlyList<ImportFile> files, IProgress<ImportProgress>? progress = null, CancellationToken ct = default)
     {
-        var run = new ImportRun(database, Stores: false, clock.GetUtcNow());
+        var run = new ImportRun(database, Stores: false, clock.GetUtcNow(), await plant.CalendarAsync(ct));
         return await Task.Run(() => GoThroughAsync(run, files, progress, ct), ct);
     }
 
@@ -34,7 +34,7 @@ public sealed class FileImport(
         await oneAtATime.WaitAsync(ct);
         try
         {
-            var run = new ImportRun(database, Stores: true, clock.GetUtcNow());
+            var run = new ImportRun(database, Stores: true, clock.GetUtcNow(), await plant.CalendarAsync(ct));
             // Reading rows is work for a processor; a page that waits for it must not stand still.
             var report = await Task.Run(() => GoThroughAsync(run, files, progress, ct), ct);
             if (run.Changed.Count == 0) return report;
@@ -55,7 +55,7 @@ public sealed class FileImport(
         ImportRun run, IReadOnlyList<ImportFile> files, IProgress<ImportProgress>? progress, CancellationToken ct)
     {
         await run.LoadRegisterAsync(ct);
-        var zone = (await plant.CalendarAsync(ct)).TimeZone;
+        var zone = run.Calendar.TimeZone;
         var reports = new List<FileReport>();
         foreach (var file in files.Select(f => (File: f, Text: new PlantFile(f, zone))).OrderBy(f => Turn(f.Text.Kind)).ToList())
             reports.Add(await TakeAsync(run, file.File, file.Text, progress, ct));

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -9,7 +10,9 @@ namespace WearWatch.Plant.Intake;
 /// <param name="Database">The plant's memory.</param>
 /// <param name="Stores">Whether rows are stored; a preview only counts them.</param>
 /// <param name="Now">When it began.</param>
-internal sealed record ImportRun(IDbContextFactory<WearDb> Database, bool Stores, DateTimeOffset Now)
+/// <param name="Calendar">When the plant runs.</param>
+internal sealed record ImportRun(
+    IDbContextFactory<WearDb> Database, bool Stores, DateTimeOffset Now, ProductionCalendar Calendar)
 {
     /// <summary>The register: what is stored and what this import adds.</summary>
     public Dictionary<string, ChainCard> Cards { get; } = [];
@@ -44,7 +47,11 @@ internal sealed record ImportRun(IDbContextFactory<WearDb> Database, bool Stores
             SoFar[raw.Card.Name] = new ChainSoFar(
                 Cards[raw.Card.Name], [.. raw.Events, .. CounterEvents.GetValueOrDefault(raw.Card.Name, [])],
                 raw.Readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours,
-                raw.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
+                raw.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt)
+            {
+                Readings = raw.Readings,
+                Ran = raw.Ran,
+            };
         }
 
         foreach (var name in unmet.Where(n => !SoFar.ContainsKey(n)))

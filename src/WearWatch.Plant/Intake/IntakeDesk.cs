@@ -33,6 +33,12 @@ public sealed class IntakeDesk(
         if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
             return known.Fingerprint == row.Fingerprint ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
         if (await FaultsAtAsync(db, chain, told, ct) is { Count: > 0 } misfits) return new IntakeAnswer.Refused(misfits);
+        if (await question.AskAsync(chain.Id, told, ct) is { } doubt)
+        {
+            return new IntakeAnswer.Refused([new Refusal("counter_h_before",
+                $"{doubt} Correct it or leave it out; if the counter was changed before, record that first.")]);
+        }
+
         db.Events.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -84,8 +90,9 @@ public sealed class IntakeDesk(
         var judgement = ReadingJudge.Judge(told, await SoFarAsync(db, chain.Id, corrects, ct), now, askAboutFalls: true);
         if (judgement is Judgement.Refuse no) return new IntakeAnswer.Refused([new Refusal(no.Column, no.Why)]);
         if (reading.Confirmed) judgement = new Judgement.Use();
-        else if (judgement is Judgement.Use && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
-            judgement = new Judgement.Wait("length", doubt.Question);
+        else if (judgement is Judgement.Use or Judgement.Wait { Column: "counter_h" }
+            && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
+            judgement = new Judgement.Wait(doubt.Column, doubt.Question);
         var row = EntryRows.Row(chain.Id, told, reading.Key, judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);

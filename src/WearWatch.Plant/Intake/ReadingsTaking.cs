@@ -1,4 +1,6 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Entries;
+using WearWatch.Gauging;
 using WearWatch.Plant.Files;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
@@ -33,7 +35,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
 
     private void Take(List<ReadingRow> rows, FileItem.Measured item, string fingerprint, ChainSoFar so)
     {
-        var judgement = ReadingJudge.Judge(item.Reading, so, run.Now);
+        var judgement = Judge(item.Reading, so);
         remarks.Add(item.Line, judgement);
         if (judgement is Judgement.Refuse) return;
         if (judgement is Judgement.Wait) remarks.Waiting++;
@@ -44,5 +46,18 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
         rows.Add(EntryRows.Row(
             id, item.Reading, fingerprint, judgement, FormattableString.Invariant($"{file}:{item.Line}"), run.Now));
         run.Changed.Add(id);
+    }
+
+    /// <summary>
+    /// A counter that cannot be waits, with what it may have been; one that was plainly set back is taken with a remark.
+    /// </summary>
+    private Judgement Judge(Reading reading, ChainSoFar so)
+    {
+        var judgement = ReadingJudge.Judge(reading, so, run.Now);
+        if (judgement is not (Judgement.Use or Judgement.Wait { Column: "counter_h" })) return judgement;
+        if (so.CounterDoubt(reading, run.Calendar) is not { } doubt) return judgement;
+        return judgement is Judgement.Use { Remark.Length: > 0 } && doubt.Slips is [{ Kind: SlipKind.CounterReset }, ..]
+            ? judgement
+            : new Judgement.Wait(doubt.Column, doubt.Question);
     }
 }

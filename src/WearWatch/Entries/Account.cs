@@ -9,7 +9,7 @@ internal sealed record Account
     /// <summary>
     /// Share of readings that are entered as they were measured and measured as they should be. Common practice.
     /// </summary>
-    private const double HonestShare = 0.95;
+    internal const double HonestShare = 0.95;
 
     /// <summary>Share of honest readings before which the wear rate jumped up. Common practice.</summary>
     private const double RateRoseShare = 0.03;

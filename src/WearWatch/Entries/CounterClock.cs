@@ -11,8 +11,8 @@ namespace WearWatch.Entries;
 /// </summary>
 /// <remarks>
 /// With dates the hours since the last dated counter are E r, E by the production calendar or the record of running, r the share of
-/// it that this counter and its neighbours on the line went: Student's t with 4 degrees of freedom about E r, a share of one in a
-/// hundred spread evenly over all hours of the clock, and nothing beyond the clock. Without dates ln(hours/usual gap) is Student's t
+/// it that this counter and its neighbours on the line went: normal about E r, one in fifty three times as wide, four in ten
+/// thousand spread evenly over all hours of the clock, and nothing beyond the clock. Without dates ln(hours/usual gap) is Student's t
 /// with 3 degrees of freedom, since rounds are skipped. The shares and widths are common practice; docs/gauging.md.
 /// </remarks>
 /// <param name="card">The chain.</param>
@@ -25,7 +25,11 @@ public sealed class CounterClock(
     IReadOnlyList<HoursRun>? neighbours = null)
 {
     /// <summary>A line that stood, or ran through its holidays: any hours of the clock are as likely.</summary>
-    private const double UnplannedShare = 0.01;
+    private const double UnplannedShare = 0.0004;
+
+    /// <summary>Weeks that went otherwise than the others.</summary>
+    private const double WideShare = 0.02;
+    private const double WideFactor = 3;
 
     /// <summary>Another place of the same visit, where no dates tell.</summary>
     private const double SameVisitShare = 0.05;
@@ -123,7 +127,7 @@ public sealed class CounterClock(
     }
 
     private double Dated(double hours, ExpectedCounter expected) =>
-        (1 - UnplannedShare) * Student4((hours - (expected.AboutH - expected.LastH)) / expected.DeviationHours)
+        (1 - UnplannedShare) * Bell((hours - (expected.AboutH - expected.LastH)) / expected.DeviationHours)
             / expected.DeviationHours
         + UnplannedShare / (expected.MostH!.Value - expected.LastH);
 
@@ -136,7 +140,9 @@ public sealed class CounterClock(
             + (hours <= SameVisitHours ? SameVisitShare / SameVisitHours : 0);
     }
 
-    private static double Student4(double z) => 0.375 * Math.Pow(1 + z * z / 4, -2.5);
+    private static double Bell(double z) =>
+        ((1 - WideShare) * Math.Exp(-z * z / 2) + WideShare / WideFactor * Math.Exp(-z * z / (2 * WideFactor * WideFactor)))
+            / Math.Sqrt(2 * Math.PI);
 
     private static double Student3(double z) => 2 / (Math.PI * Math.Sqrt(3)) * Math.Pow(1 + z * z / 3, -2);
 

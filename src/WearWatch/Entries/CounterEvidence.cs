@@ -18,8 +18,30 @@ public sealed record CounterEvidence
     /// <summary>ln of the probability density of the counter as told, an hour.</summary>
     public required double LogHonest { get; init; }
 
+    /// <summary>ln of the density, an hour, of a counter that was changed or stood still: as far behind as any other.</summary>
+    public double LogIfChanged => -Math.Log(Math.Max(1, Expected.AboutH - Expected.LastH));
+
     /// <summary>What else it may have been, likeliest first; empty for a counter that fits.</summary>
     public required IReadOnlyList<CounterAccount> Accounts { get; init; }
+
+    /// <summary>Probability that the counter is as told, by the hours alone.</summary>
+    public double ProbabilityHonest
+    {
+        get
+        {
+            var best = Accounts.Select(a => a.LogWeight).Append(LogHonest).Max();
+            var honest = Account.HonestShare * Math.Exp(LogHonest - best);
+            return honest / (honest + Accounts.Sum(a => Math.Exp(a.LogWeight - best)));
+        }
+    }
+
+    /// <summary>Whether the counter alone, without any length, is less likely than what else it may have been.</summary>
+    public bool IsDoubted => ProbabilityHonest < EntryDoubt.DoubtBelow;
+
+    /// <summary>What to tell the person who entered it, in plain words.</summary>
+    public string Question => Accounts is [var first, ..] && first.Kind != SlipKind.CounterWrong
+        ? $"{Expected.Words} Was it {first.Words}?"
+        : $"{Expected.Words} Please read the counter again.";
 
     /// <summary>Weighs an entry's counter; null where it has none or nothing was told before it.</summary>
     /// <param name="entry">The entry.</param>

@@ -42,11 +42,14 @@ internal readonly record struct CounterPlace
         var hours = HourLine.Of(log).Hours;
         var here = Array.FindIndex(log, e => e.ReadingIndex == before.Count);
         var last = Earlier(here, i => told[i].After is not null && hours[i] is not null);
-        if (last < 0 || told[here].Before is not { } counter) return null;
-
-        var dated = Earlier(here, i => told[i] is { After: not null, At: not null } && hours[i] is not null);
+        if (told[here].Before is not { } counter) return null;
         var next = Enumerable.Range(here + 1, log.Length - here - 1)
             .FirstOrDefault(i => told[i].IsReset || (told[i].Before is not null && hours[i] is not null), -1);
+        var isPastTheNext = hours[here] is null || (next >= 0 && told[next] is { Kind: null } after
+            && after.Before < counter - RoundingHours);
+        if (last < 0) return next >= 0 && isPastTheNext ? BeforeAll(told[next].Before!.Value) : null;
+
+        var dated = Earlier(here, i => told[i] is { After: not null, At: not null } && hours[i] is not null);
         return new CounterPlace
         {
             LastH = told[last].After!.Value,
@@ -55,8 +58,7 @@ internal readonly record struct CounterPlace
                 : SinceLast(told[last].After!.Value, counter, hours[here] - hours[last]),
             DatedAt = dated < 0 ? null : told[dated].At,
             HoursFromDated = dated < 0 ? 0 : hours[last]!.Value - hours[dated]!.Value,
-            IsPastTheNext = hours[here] is null || (next >= 0 && !told[next].IsReset && told[next].Before < counter - RoundingHours
-                && told[next].Kind is null),
+            IsPastTheNext = isPastTheNext,
             Gaps = [.. Steps(i => told[i].ReadingIndex >= 0).Select(s => hours[s.To]!.Value - hours[s.From]!.Value)],
             Runs = [.. Steps(i => told[i] is { Before: not null, At: not null }).Select(Run).Where(r => r.CalendarHours > 0)],
         };
@@ -77,6 +79,12 @@ internal readonly record struct CounterPlace
             hours[step.To]!.Value - hours[step.From]!.Value,
             calendar.Between(told[step.From].At!.Value, told[step.To].At!.Value).Hours);
     }
+
+    /// <summary>Dated before all others and yet with a higher counter than the first of them.</summary>
+    private static CounterPlace BeforeAll(double firstH) => new()
+    {
+        LastH = firstH, SinceLastHours = null, DatedAt = null, HoursFromDated = 0, IsPastTheNext = true, Gaps = [], Runs = [],
+    };
 
     /// <summary>Hours to a counter that went on, or rolled over; null for a fall that nothing explains.</summary>
     private static double? SinceLast(double last, double counter, double? onTheLine) =>

@@ -58,11 +58,10 @@ public sealed record EntryDoubt
     {
         var known = alternatives ?? Alternatives.Unknown;
         var honest = Account.Honest(card, entry, expected);
-        var counterAsTold = known.Counter?.LogHonest ?? 0;
         List<Account> accounts =
         [
             .. SlipsOfEntry.For(card, entry, expected, known).Prepend(Account.RateRose(card, entry, expected)).Prepend(honest)
-                .Select(a => a with { LogWeight = a.LogWeight + counterAsTold }),
+                .Select(a => a with { LogWeight = a.LogWeight + LogCounter(a, known.Counter) }),
             .. (known.Counter?.Accounts ?? []).Select(c => Account.OfCounter(card, c, expected)),
         ];
         var best = accounts.MaxBy(a => a.LogWeight)!;
@@ -72,7 +71,7 @@ public sealed record EntryDoubt
             ElongationPercent = honest.ElongationPercent,
             // What is itself in doubt says nothing of what is to be expected.
             Expected = best.Kind?.IsOfCounter() == true
-                ? known.Counter!.Accounts.First(c => c.Words == best.Words).Expected ?? expected
+                ? known.Counter?.Accounts.FirstOrDefault(c => c.Words == best.Words)?.Expected ?? expected
                 : expected,
             ExpectedCounter = known.Counter?.Expected,
             Deviations = honest.Deviations,
@@ -84,18 +83,16 @@ public sealed record EntryDoubt
         };
     }
 
+    private static double LogCounter(Account account, CounterEvidence? counter) => counter is null ? 0
+        : account.Kind == SlipKind.CounterReset ? counter.LogIfChanged
+        : counter.LogHonest;
+
     /// <summary>What to tell the person who entered it, in plain words; empty when it fits.</summary>
     public string Question => IsDoubted ? $"{WhatDoesNotFit} {(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}" : "";
 
-    private string WhatDoesNotFit => Column != "length" && ExpectedCounter is { } counter
-        ? string.Create(CultureInfo.InvariantCulture,
-            $"This counter does not fit: after {counter.LastH:#,0.#} h about {counter.AboutH:#,0} h was expected{Most(counter)}.")
+    private string WhatDoesNotFit => Column != "length" && ExpectedCounter is { } counter ? counter.Words
         : string.Create(CultureInfo.InvariantCulture,
             $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected.");
-
-    private static string Most(ExpectedCounter counter) => counter.MostH is { } most
-        ? string.Create(CultureInfo.InvariantCulture, $", at most {most:#,0} h by the days that have passed")
-        : "";
 
     private string Ask(Slip first)
     {

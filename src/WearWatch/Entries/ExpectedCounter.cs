@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace WearWatch.Entries;
 
 /// <summary>What an hour counter is expected to show.</summary>
@@ -9,11 +11,23 @@ public readonly record struct ExpectedCounter(double LastH, double AboutH, doubl
 {
     private const double NearDeviations = 2.5;
 
+    /// <summary>Without dates another place of the same visit stands at the same counter.</summary>
+    private const double SameVisitHours = 12;
+
+    /// <summary>That a counter does not fit, and what was expected.</summary>
+    public string Words => string.Create(CultureInfo.InvariantCulture,
+        $"This counter does not fit: after {LastH:#,0.#} h about {AboutH:#,0} h was expected{Most}.");
+
+    private string Most => MostH is { } most
+        ? string.Create(CultureInfo.InvariantCulture, $", at most {most:#,0} h by the days that have passed")
+        : "";
+
     /// <summary>Whether a counter lies so near that nobody need look at it any further.</summary>
     public bool IsNear(double counterH)
     {
-        var usual = AboutH - LastH;
-        return MostH is not null ? Math.Abs(counterH - AboutH) <= NearDeviations * DeviationHours
-            : counterH > LastH && Math.Abs(Math.Log((counterH - LastH) / usual)) <= NearDeviations * DeviationHours / usual;
+        if (MostH is not null) return Math.Abs(counterH - AboutH) <= NearDeviations * DeviationHours;
+        var (hours, usual) = (counterH - LastH, AboutH - LastH);
+        return hours is >= 0 and <= SameVisitHours
+            || (hours > 0 && Math.Abs(Math.Log(hours / usual)) <= NearDeviations * DeviationHours / usual);
     }
 }

@@ -9,9 +9,6 @@ namespace WearWatch.Entries;
 /// </remarks>
 internal static class TrackAhead
 {
-    /// <summary>Five points of a normal distribution with equal weights: its quantiles at 10, 30, 50, 70, 90 %.</summary>
-    private static readonly double[] Points = [-1.2816, -0.5244, 0, 0.5244, 1.2816];
-
     /// <summary>
     /// Half the width from the 16 % to the 84 % quantile is a standard deviation; that of five points falls short by this.
     /// </summary>
@@ -33,50 +30,11 @@ internal static class TrackAhead
         var track = filter.Follow(earlier, prior);
         // Where the fitting is not known the track counts its hours from elsewhere; the way ahead is the same.
         var ahead = earlier.Observations is [.., var last] ? hours - last.HoursSinceFitting : hours;
-        var before = Spread(filter, track, track.Hours);
-        var now = Spread(filter, track, track.Hours + ahead);
-        var growth = Math.Max(0, Quantile(now, 0.5) - Quantile(before, 0.5));
-        var deviation = Coarseness * (Quantile(now, 0.84) - Quantile(now, 0.16)) / 2;
-        return new Expectation(Quantile(now, 0.5) - chain.RunInLeftPercent(hours, filter.Constants),
+        var before = TrackSpread.At(filter, track, track.Hours);
+        var now = TrackSpread.At(filter, track, track.Hours + ahead);
+        var growth = Math.Max(0, now.Quantile(0.5) - before.Quantile(0.5));
+        var deviation = Coarseness * (now.Quantile(0.84) - now.Quantile(0.16)) / 2;
+        return new Expectation(now.Quantile(0.5) - chain.RunInLeftPercent(hours, filter.Constants),
             Math.Max(deviation, LeastShareOfGrowth * growth), growth);
-    }
-
-    private static List<(double Percent, double Weight)> Spread(WearFilter filter, WearTrack track, double hours)
-    {
-        var spread = new List<(double Percent, double Weight)>();
-        foreach (var (clockWeight, clock, accounts) in filter.Weigh(track))
-        {
-            foreach (var account in accounts)
-            {
-                var belief = account.BeliefAt(hours, filter.Constants);
-                var weight = clockWeight * Math.Exp(account.LogWeight) / Points.Length;
-                spread.AddRange(
-                    Points.Select(z => (clock.ToElongation(belief.Wear + z * Math.Sqrt(belief.WearVariance)), weight)));
-            }
-        }
-
-        spread.Sort();
-        return spread;
-    }
-
-    /// <summary>Between points, from middle to middle of their weights.</summary>
-    private static double Quantile(List<(double Percent, double Weight)> spread, double share)
-    {
-        var wanted = share * spread.Sum(s => s.Weight);
-        double below = 0, lastMiddle = double.NegativeInfinity, lastPercent = spread[0].Percent;
-        foreach (var (percent, weight) in spread)
-        {
-            var middle = below + weight / 2;
-            if (middle >= wanted)
-            {
-                return double.IsNegativeInfinity(lastMiddle)
-                    ? percent
-                    : lastPercent + (percent - lastPercent) * (wanted - lastMiddle) / (middle - lastMiddle);
-            }
-
-            (below, lastMiddle, lastPercent) = (below + weight, middle, percent);
-        }
-
-        return lastPercent;
     }
 }

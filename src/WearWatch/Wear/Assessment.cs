@@ -69,6 +69,9 @@ public sealed record Assessment
     /// </summary>
     public double? LiftingUpperPercent { get; init; }
 
+    /// <summary>Why nothing is known although it was measured, and by which reading; empty when that is not so.</summary>
+    public string WhyNotKnown { get; init; } = "";
+
     /// <summary>What asks for attention; at most one of a kind.</summary>
     public required IReadOnlyList<Notice> Notices { get; init; }
 
@@ -113,6 +116,20 @@ public sealed record Assessment
         ProductionCalendar calendar,
         DateTimeOffset now, WearConstants? constants = null, CarriedTrack? from = null, ForecastSpread? spread = null)
     {
+        var asTold = AsTold(card, readings, events, prior, calendar, now, constants, from, spread);
+        var told = KnowledgeFloor.IsBelow(asTold)
+            ? KnowledgeFloor.Told(asTold, index => AsTold(
+                card, [.. readings.Select((r, i) => i == index ? r with { Counter = null } : r)], events, prior, calendar, now,
+                constants, from, spread))
+            : asTold;
+        return told with { Notices = WearNotices.Of(told, calendar, now) };
+    }
+
+    private static Assessment AsTold(
+        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, WearPrior prior,
+        ProductionCalendar calendar,
+        DateTimeOffset now, WearConstants? constants, CarriedTrack? from, ForecastSpread? spread)
+    {
         var filter = constants is null ? WearFilter.Default : new WearFilter(constants);
         var history = ChainHistory.Take(card, readings, events, calendar);
         var carried = (from?.LeadsTo(history.Current, prior) == true ? from : CarriedTrack.Start(history.Current, prior))
@@ -152,8 +169,7 @@ public sealed record Assessment
             Carried = carried,
             View = view,
         };
-        if (card.HoldsLoad) assessment = assessment with { OutOfUseBy = assessment.HardDate(lifting, calendar, now) };
-        return assessment with { Notices = WearNotices.Of(assessment, calendar, now) };
+        return card.HoldsLoad ? assessment with { OutOfUseBy = assessment.HardDate(lifting, calendar, now) } : assessment;
     }
 
     private DateTimeOffset? HardDate(LiftingWear? lifting, ProductionCalendar calendar, DateTimeOffset now)

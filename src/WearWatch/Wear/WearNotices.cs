@@ -85,6 +85,12 @@ internal static class WearNotices
 
     private static Notice? HeldBack(Assessment chain)
     {
+        if (chain.WhyNotKnown.Length > 0)
+        {
+            return new(NoticeKind.ReadingHeldBack, true, chain.WhyNotKnown,
+                "Correct or withdraw that reading on the chain's page, or measure again.");
+        }
+
         // A reading that later ones have followed has had its answer.
         var lastUsed = chain.Observations.Count > 0 ? chain.Observations[^1].Observation.ReadingIndex : -1;
         var held = chain.History.HeldBack.Where(h => h.ReadingIndex > lastUsed).ToList();

@@ -7,7 +7,10 @@ namespace WearWatch.Benchmarks.Entries;
 /// <summary>What came of many entries with one slip.</summary>
 /// <param name="Slip">The slip.</param>
 /// <param name="Made">How many were made.</param>
-/// <param name="Matter">How many of them put the hours wrong by more than half of the hours since the last reading, and by 100 h.</param>
+/// <param name="Matter">
+/// How many of them put the hours wrong by 100 h and more than half of the hours since the last reading; without dates, where a skipped
+/// round looks the same, by more than twice them.
+/// </param>
 /// <param name="Held">How many of those that matter are asked about.</param>
 /// <param name="HeldOfAll">How many of all are asked about.</param>
 /// <param name="Named">How many of those that matter and are asked about have what was meant offered first.</param>
@@ -85,7 +88,7 @@ public static class SlipTrial
     {
         "day" or "counter reset" => true,
         "month" or "year" => true,
-        _ => Math.Abs(spoiled.Counter!.Value.Hours - right.Counter!.Value.Hours) > Math.Max(MattersHours, gap / 2),
+        _ => Math.Abs(spoiled.Counter!.Value.Hours - right.Counter!.Value.Hours) > Math.Max(MattersHours, right.TakenAt is null ? 2 * gap : gap / 2),
     };
 
     private static double? Other(TrialFleet fleet, TrialChain chain, int i, Random chance)
@@ -96,7 +99,7 @@ public static class SlipTrial
         return chain.Readings[i].TakenAt is { } at
             ? other.Readings.Where(r => r.TakenAt is { } then && Math.Abs((then - at).TotalDays) < 2).Select(r => r.Counter?.Hours)
                 .FirstOrDefault()
-            : other.Readings[Math.Min(i, other.Readings.Count - 1)].Counter?.Hours;
+            : other.Readings.Take(i + 1).LastOrDefault()?.Counter?.Hours;
     }
 
     /// <summary>As the desk asks: with the neighbours' hours where the entry does not fit by itself.</summary>

@@ -70,9 +70,7 @@ public sealed class EntryForm
             : (reading.LengthMm.ToString(CultureInfo.InvariantCulture), LengthUnit.Millimetre);
         TakeUp = reading.TakeUpMm?.ToString(CultureInfo.InvariantCulture) ?? "";
         Temperature = reading.TemperatureC?.ToString(CultureInfo.InvariantCulture) ?? "";
-        TakenAt = reading.TakenAt is { } at
-            ? TimeZoneInfo.ConvertTime(at, time.Zone).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)
-            : "";
+        TakenAt = reading.TakenAt is { } at ? Wall(at, time) : "";
     }
 
     /// <summary>Makes room for the next reading of the same round; tool and name stay.</summary>
@@ -82,8 +80,12 @@ public sealed class EntryForm
     }
 
     /// <summary>Takes a slip's correction over: the person said yes to it.</summary>
-    public void Take(Slip slip)
+    /// <param name="slip">The slip.</param>
+    /// <param name="time">The plant's time.</param>
+    public void Take(Slip slip, PlantTime time)
     {
+        if (slip.CounterH is { } counter && counter != CounterH) Counter = counter.ToString("0.##", CultureInfo.InvariantCulture);
+        if (slip.Kind == SlipKind.DateSlipped && slip.TakenAt is { } at) TakenAt = Wall(at, time);
         Pitches = slip.Pitches.ToString(CultureInfo.InvariantCulture);
         if (LengthText.Read(Length, Unit) is LengthText.Understood told
             && Math.Abs(told.Length.Millimetres - slip.LengthMm) < 0.005) return;
@@ -122,6 +124,9 @@ public sealed class EntryForm
             TakenAt, ["yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall)
             ? new DateTimeOffset(wall, time.Zone.GetUtcOffset(wall))
             : time.Now;
+
+    private static string Wall(DateTimeOffset at, PlantTime time) =>
+        TimeZoneInfo.ConvertTime(at, time.Zone).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture);
 
     private static string NewKey() => "entry-" + Guid.NewGuid().ToString("N");
 }

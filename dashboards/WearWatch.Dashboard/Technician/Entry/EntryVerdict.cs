@@ -29,6 +29,9 @@ public sealed record EntryVerdict
     /// <summary>So many standard deviations off is doubtful: 1 of 2,000 right readings is.</summary>
     private const double DoubtfulDeviations = 3.5;
 
+    /// <summary>Dates are told to the day.</summary>
+    private const double HoursOfADay = 24;
+
     public required EntryJudgement Judgement { get; init; }
 
     public Elongation? Elongation { get; init; }
@@ -41,6 +44,11 @@ public sealed record EntryVerdict
 
     /// <summary>Whether it can be saved, if need be with a person's yes.</summary>
     public bool CanBeSaved => Judgement != EntryJudgement.Incomplete && Faults.Count == 0;
+
+    /// <summary>
+    /// Whether it can be weighed: nothing is missing, and at most the counter is faulty, for which a better may be found.
+    /// </summary>
+    public bool IsWorthAsking => Judgement != EntryJudgement.Incomplete && Faults.Keys.All(name => name == "counter_h");
 
     /// <summary>The verdict on what stands in the form.</summary>
     public static EntryVerdict Of(EntryForm form, EntryChain chain)
@@ -100,9 +108,10 @@ public sealed record EntryVerdict
         };
     }
 
-    /// <summary>By the counter where it can be told, else by the calendar.</summary>
+    /// <summary>By the counter where it can be told and be right, else by the calendar.</summary>
     private static double HoursSinceReading(EntryForm form, EntryChain chain) =>
         form.CounterH is { } counter && chain.LastCounterH is { } last && counter >= last
+            && !(chain.Last?.TakenAt is { } at && counter - last > (chain.Time.Now - at).TotalHours + HoursOfADay)
             ? counter - last
             : chain.Assessment.HoursNow - chain.Assessment.HoursAtLastReading;
 

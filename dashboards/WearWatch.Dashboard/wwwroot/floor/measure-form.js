@@ -47,7 +47,10 @@ export function readForm(form, chain) {
   if (gauged?.refused) faults[gauged.refused.field] = gauged.refused.reason;
   const lengthMm = complete ? span.lengthsMm.reduce((a, b) => a + b, 0) / lengths.length : null;
   const canBeSaved = gauged !== null && !gauged.refused && Object.values(faults).every(fault => !fault);
-  return { faults, gauged, lengthMm, counterH, pitches, temperatureC, strand, canBeSaved };
+  // A faulty counter may be put right by the server's question: it is asked about all the same.
+  const canBeAsked = gauged !== null && !gauged.refused
+    && Object.entries(faults).every(([field, fault]) => !fault || (field === 'counter_h' && counterH !== null));
+  return { faults, gauged, lengthMm, counterH, pitches, temperatureC, strand, canBeSaved, canBeAsked };
 }
 
 const isCount = pitches => Number.isInteger(pitches) && pitches >= 1 && pitches <= 100_000;
@@ -76,6 +79,7 @@ export const bodyOf = (form, chain, read, by, confirmed) => ({
 
 /** Takes a slip's correction over: the person said yes to it. */
 export function take(form, read, slip) {
+  if (slip.counter_h !== null && slip.counter_h !== read.counterH) form.counter = String(slip.counter_h);
   form.pitches = String(slip.pitches);
   if (Math.abs(read.lengthMm - slip.length_mm) < 0.005) return;
   const one = String(Math.round(slip.length_mm * 100) / 100);

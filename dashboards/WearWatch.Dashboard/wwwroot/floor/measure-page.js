@@ -17,8 +17,9 @@ export function measurePage(context) {
   const status = h('div', { class: 'verdict', role: 'status', 'aria-live': 'polite' });
   const slips = h('div', { class: 'slips' });
   const submit = h('button', { type: 'submit', class: 'button primary big' }, 'Save');
-  const question = watch(doubt => {
-    slipList(slips, doubt, chain, slip => {
+  const question = watch(answer => {
+    doubt = answer?.is_doubted ? answer : null;
+    slipList(slips, answer, chain, slip => {
       take(form, readForm(form, chain), slip);
       draw();
     });
@@ -27,6 +28,7 @@ export function measurePage(context) {
   });
   let fields = {};
   let asking = false;
+  let doubt = null;
   context.onLeave(question.stop);
 
   function draw() {
@@ -44,14 +46,15 @@ export function measurePage(context) {
     fields.pitches.hint(`new: ${nominal(form, chain)}`);
     asking = false;
     paint(read, verdict);
-    const doubtful = read.canBeSaved && verdict.judgement !== 'fits';
-    question.ask(doubtful ? bodyOf(form, chain, read, '', false) : null, earlier?.readingId);
+    const worthAsking = read.canBeAsked && (read.counterH !== null || verdict.judgement !== 'fits');
+    question.ask(worthAsking ? bodyOf(form, chain, read, '', false) : null, earlier?.readingId);
     return { read, verdict };
   }
 
   function paint(read, verdict) {
+    const judgement = doubt ? 'doubtful' : verdict?.judgement ?? '';
     // Nothing is green of a chain that lifts: that a reading fits releases nothing.
-    status.className = chain.holds_load && verdict?.judgement === 'fits' ? 'verdict' : `verdict ${verdict?.judgement ?? ''}`;
+    status.className = chain.holds_load && judgement === 'fits' ? 'verdict' : `verdict ${judgement}`;
     submit.disabled = !read.canBeSaved;
     submit.textContent = asking ? 'It is right: save it' : 'Save';
     status.replaceChildren(...verdict ? told(read, verdict) : [h('p', {}, 'Count the pitches and read off the length.')]);
@@ -61,15 +64,17 @@ export function measurePage(context) {
     h('p', { class: 'figure' }, percent(read.gauged.percent), ' ',
       h('span', {}, `±\u00a0${percent(2 * read.gauged.standardUncertaintyPercent)}`)),
     h('p', {},
-      h('span', { 'aria-hidden': 'true' }, verdict.judgement !== 'fits' ? '! ' : chain.holds_load ? '' : '✓ '), verdict.words,
+      h('span', { 'aria-hidden': 'true' }, verdict.judgement !== 'fits' || doubt ? '! ' : chain.holds_load ? '' : '✓ '),
+      doubt && doubt.column !== 'length' ? doubt.question : verdict.words,
       asking && ' Is it right all the same?'),
   ];
 
   async function save() {
-    const yes = asking;
+    const [yes, asked] = [asking, doubt];
     const { read, verdict } = judgeNow();
     if (!read.canBeSaved) return;
-    const doubted = verdict.judgement === 'doubtful';
+    doubt = asked;
+    const doubted = verdict.judgement === 'doubtful' || doubt !== null;
     // With signal the person is asked here and now; without, the entry is kept as it is, and the server's question comes back.
     if (doubted && !yes && navigator.onLine) {
       asking = true;

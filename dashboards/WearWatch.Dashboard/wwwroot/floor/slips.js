@@ -1,10 +1,9 @@
 // The server's question about an entry that does not fit: the likeliest slips with their odds, each put right by one tap.
 import { button, h, linkButton } from './dom.js';
-import { chance, percent } from './figures.js';
+import { chance, hours, percent } from './figures.js';
 
 const shown = 3;
 const pause = 350;
-const withoutRecord = ['replaced_without_record', 'shortened_without_record', 'counter_reset'];
 
 /** Asks the server about an entry: { is_doubted, expected_pct, slips }; null without signal, or when it cannot be asked. */
 export async function askServer(body, corrects) {
@@ -47,16 +46,23 @@ export function slipList(list, doubt, chain, take) {
   }
 
   list.replaceChildren(
-    h('p', { class: 'hint' }, `About ${percent(doubt.expected_pct)} was expected. What it may have been, with the odds:`),
+    h('p', { class: 'hint' }, `${expectedWords(doubt)} What it may have been, with the odds:`),
     ...doubt.slips.slice(0, shown).map(slip => choice(slip, chain, take)));
 }
+
+const expectedWords = doubt => (doubt.column === 'length'
+  ? `About ${percent(doubt.expected_pct)} was expected.`
+  : `This counter does not fit: about ${hours(doubt.expected_counter_h)} was expected`
+    + `${doubt.most_counter_h === null ? '' : `, at most ${hours(doubt.most_counter_h)} by the days that have passed`}.`);
 
 function choice(slip, chain, take) {
   const words = slip.words.charAt(0).toUpperCase() + slip.words.slice(1);
   const odds = chance(slip.probability);
   if (slip.kind === 'misread') return h('p', {}, `${words} (${odds}): measure again.`);
+  if (slip.answer === 'read_again') return h('p', {}, `${words} (${odds}): read the counter again.`);
   if (slip.kind === 'other_chain') return h('p', {}, `${words} (${odds}): look at the label.`);
-  if (withoutRecord.includes(slip.kind))
+  if (slip.answer === 'record')
     return linkButton(`${words} (${odds}): record it`, `/chains/${encodeURIComponent(chain.chain)}/done`);
-  return button(`${words}: ${percent(slip.elongation_pct)} (${odds})`, () => take(slip));
+  const ofCounter = slip.kind.startsWith('counter_') || slip.kind === 'date_slipped';
+  return button(ofCounter ? `${words} (${odds})` : `${words}: ${percent(slip.elongation_pct)} (${odds})`, () => take(slip));
 }

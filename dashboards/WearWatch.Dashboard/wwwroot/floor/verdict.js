@@ -21,10 +21,10 @@ export function expectation(expected, hoursSince) {
   };
 }
 
-/** Running hours since the last reading: by the counter where it can be told, else by the calendar. */
+/** Running hours since the last reading: by the counter where it can be told and be right, else by the calendar. */
 export function hoursSince(plant, chain, counterH, now = Date.now()) {
   const last = chain.last_counter_h;
-  if (counterH !== null && last !== null && counterH >= last) return counterH - last;
+  if (counterH !== null && last !== null && counterH >= last && !counterDoubt(chain, counterH, now)) return counterH - last;
   const sincePack = Math.max(0, now - Date.parse(plant.made_at)) / 3_600_000;
   return (chain.expected?.hours_since_reading ?? 0) + sincePack * plant.plant.running_hours_per_week / 168;
 }
@@ -57,6 +57,18 @@ export function takeUpFault(text = '') {
   const mm = number(text);
   const possible = mm !== null && mm >= 0 && mm <= 100_000;
   return !text.trim() || possible ? null : 'Millimetres such as 35, from where a new chain is taut.';
+}
+
+/** A day more than have passed: dates are told to the day, and clocks by people. */
+const dayHours = 24;
+
+/** What does not fit about a counter that went on farther than the clock since the last reading; null when nothing does. */
+export function counterDoubt(chain, counterH, now = Date.now()) {
+  if (counterH === null || chain.last_counter_h === null || !chain.last?.taken_at) return null;
+  const passed = Math.max(0, now - Date.parse(chain.last.taken_at)) / 3_600_000;
+  return counterH - chain.last_counter_h <= passed + dayHours
+    ? null
+    : `The counter went on by ${hours(counterH - chain.last_counter_h)} since the last reading, ${hours(passed)} ago. Read it again.`;
 }
 
 /** What is wrong with a counter; null when nothing is. */
