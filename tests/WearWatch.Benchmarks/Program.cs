@@ -1,4 +1,5 @@
 using WearWatch.Benchmarks.Desk;
+using WearWatch.Benchmarks.Entries;
 using WearWatch.Benchmarks.Intake;
 using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
@@ -12,6 +13,7 @@ using WearWatch.Benchmarks.Speed;
     ("intake", IntakeBenchmark.RunAsync),
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
     ("desk", DeskBenchmark.RunAsync),
+    ("slips", output => Task.FromResult(SlipBenchmark.Run(output))),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;

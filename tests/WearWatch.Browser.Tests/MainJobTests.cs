@@ -94,6 +94,33 @@ public sealed class MainJobTests(Screen screen)
         Assert.Empty(phone.Complaints);
     }
 
+    // 5,310 h was meant: a digit struck twice, and two swapped.
+    [Theory]
+    [InlineData("EXTRADESK", "53310")]
+    [InlineData("SWAPDESK", "3510")]
+    public async Task A_counter_that_cannot_be_is_asked_about_moves_nothing_and_is_put_right_with_one_tap(string name, string told)
+    {
+        await PlantFiles.TakeInAsync(screen.Host.Services, name);
+        await using var phone = await screen.OnPhoneAsync();
+        await phone.GoAsync($"/enter?chain={name}-1");
+        await phone.Page.GetByLabel("Hour counter").FillAsync(told);
+        await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1234.5");
+        var meant = phone.Page.GetByRole(AriaRole.Button, new() { Name = "5,310 h" });
+        await Assertions.Expect(meant).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("This counter does not fit").First).ToBeVisibleAsync();
+        await phone.PictureAsync("job-counter-phone", whole: false);
+        Assert.Empty(await phone.BarriersAsync());
+        var other = await phone.SecondTabAsync($"/chains/{name}-1");
+        await Assertions.Expect(other.GetByText("after 4,200 h").First).ToBeVisibleAsync(Patient);
+        await meant.TapAsync();
+        await Assertions.Expect(phone.Page.GetByLabel("Hour counter")).ToHaveValueAsync("5310");
+        await Assertions.Expect(meant).ToBeHiddenAsync();
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
+        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(other.GetByText("after 5,310 h").First).ToBeVisibleAsync(Patient);
+        Assert.Empty(phone.Complaints);
+    }
+
     [Fact]
     public async Task The_look_that_a_person_takes_stays_after_the_page_is_loaded_again()
     {

@@ -47,7 +47,7 @@ public sealed class CounterClock(
     private const double PriorWeight = 1;
     private const double LeastRatioDeviation = 0.03;
     private const double OverlapThatTells = 0.5;
-    private const double OverlapWeight = 3;
+    private const double OverlapWeight = 20;
     private const int RunsThatTell = 12;
     private const double UnknownGapHours = 500;
     private const double UnknownGapSpread = 1.2;
@@ -126,7 +126,7 @@ public sealed class CounterClock(
         return (Math.Exp(middle), (own * logs.Length + UnknownGapSpread) / (logs.Length + 1));
     }
 
-    private double Dated(double hours, ExpectedCounter expected) =>
+    private static double Dated(double hours, ExpectedCounter expected) =>
         (1 - UnplannedShare) * Bell((hours - (expected.AboutH - expected.LastH)) / expected.DeviationHours)
             / expected.DeviationHours
         + UnplannedShare / (expected.MostH!.Value - expected.LastH);

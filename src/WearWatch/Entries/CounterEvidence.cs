@@ -79,7 +79,7 @@ public sealed record CounterEvidence
     /// <summary>
     /// Numbers of one kind that lie nearer together than the hours are known are one account, of which the likeliest stands for all.
     /// </summary>
-    private static IEnumerable<MeantEntry> Alike(CounterCase told, IEnumerable<MeantEntry> meant)
+    private static List<MeantEntry> Alike(CounterCase told, IEnumerable<MeantEntry> meant)
     {
         var kept = new List<MeantEntry>();
         foreach (var m in meant.Where(m => double.IsFinite(m.LogLikelihood)).OrderByDescending(m => m.LogLikelihood))

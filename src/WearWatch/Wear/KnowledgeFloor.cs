@@ -3,13 +3,14 @@ namespace WearWatch.Wear;
 /// <summary>Below it nothing is known of a chain, and nothing is published but that, with the reading that did it.</summary>
 /// <remarks>
 /// A track whose elongation is known within half of the limit, or 1 %, only (half of the way from the 16 to the 84 % quantile) says
-/// nothing of a chain that was measured, unless even its low end has passed the limit: a tape tells 0.1 %. Nor does one that stands
+/// nothing of a chain that was measured, unless its readings bear out that even the low end has passed the limit: a tape tells 0.1 %. Nor does one that stands
 /// where no chain runs any more. Common practice; docs/method.md.
 /// </remarks>
 internal static class KnowledgeFloor
 {
     private const double TellingPercent = 1;
     private const double MostShareOfLimit = 0.5;
+    private const double MoreLikelyThanNot = 0.5;
 
     /// <summary>So many readings are tried, newest first, whether without their counter something is known.</summary>
     private const int ReadingsToTry = 12;
@@ -23,7 +24,8 @@ internal static class KnowledgeFloor
         if (chain.ElongationStandardDeviationPercent < telling && Plausible.Holds(chain.ElongationPercent.Value)) return false;
         var spread = TrackSpread.At(new WearFilter(chain.Constants), chain.Track, chain.Track.Hours);
         var (low, middle, high) = (spread.Quantile(0.16), spread.Quantile(0.5), spread.Quantile(0.84));
-        return !Plausible.Holds(middle) || (low < chain.Limit.Percent && (high - low) / 2 > telling);
+        return !Plausible.Holds(middle) || ((high - low) / 2 > telling
+            && (low < chain.Limit.Percent || chain.View.ProbabilityLastMisread > MoreLikelyThanNot));
     }
 
     /// <summary>

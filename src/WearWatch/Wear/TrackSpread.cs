@@ -16,6 +16,9 @@ internal sealed class TrackSpread
     {
     }
 
+    /// <summary>Half of the way from the 16 to the 84 % quantile: the standard deviation of what is not too askew. In percent.</summary>
+    public double HalfWidth => (Quantile(0.84) - Quantile(0.16)) / 2;
+
     /// <summary>The spread at so many running hours of the track.</summary>
     public static TrackSpread At(WearFilter filter, WearTrack track, double hours)
     {

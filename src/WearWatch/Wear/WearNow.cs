@@ -27,6 +27,9 @@ public readonly record struct WearNow
     /// <summary>How many readings back a jump still counts as news.</summary>
     public const int RecentReadings = 6;
 
+    /// <summary>Beyond this the far tail makes mean and deviation, and quantiles tell what is known. In percent.</summary>
+    private const double MomentsTellBelowPercent = 1;
+
     /// <summary>The view of a track.</summary>
     public static WearNow Of(WearTrack track, WearFilter filter)
     {
@@ -51,10 +54,17 @@ public readonly record struct WearNow
             }
         }
 
+        var deviation = Math.Sqrt(Math.Max(0, wear2 - wear * wear));
+        if (deviation > MomentsTellBelowPercent)
+        {
+            var spread = TrackSpread.At(filter, track, track.Hours);
+            (wear, deviation) = (spread.Quantile(0.5), spread.HalfWidth);
+        }
+
         return new WearNow
         {
             ElongationPercent = wear,
-            ElongationDeviationPercent = Math.Sqrt(Math.Max(0, wear2 - wear * wear)),
+            ElongationDeviationPercent = deviation,
             LogRate = rate,
             LogRateDeviation = Math.Sqrt(Math.Max(0, rate2 - rate * rate)),
             ProbabilityLastMisread = misread,

@@ -73,6 +73,32 @@ public sealed class FloorTests(Screen screen)
         Assert.Empty(phone.Complaints);
     }
 
+    // 5,310 h was meant: a digit struck twice, and two swapped.
+    [Theory]
+    [InlineData("EXTRAFLOOR", "53310")]
+    [InlineData("SWAPFLOOR", "3510")]
+    public async Task A_counter_that_cannot_be_is_asked_about_and_corrected_with_one_tap(string name, string told)
+    {
+        var (id, _) = await plant.TakeInAsync(name);
+        await using var phone = await plant.PhoneAsync();
+        await phone.Page.GotoAsync($"{screen.Address}/floor/#/chain/{id}/measure");
+        await phone.Page.GetByLabel("Hour counter").FillAsync(told);
+        await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1234.5");
+        var meant = phone.Page.GetByRole(AriaRole.Button, new() { Name = "5,310 h" });
+        await Assertions.Expect(meant).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("This counter does not fit").First).ToBeVisibleAsync();
+        await phone.PictureAsync("floor-counter-phone", whole: false);
+        Assert.Empty(await phone.BarriersAsync());
+        Assert.Equal(5, (await plant.ReadingsAsync(name + "-1")).Count);
+        await meant.TapAsync();
+        await Assertions.Expect(phone.Page.GetByLabel("Hour counter")).ToHaveValueAsync("5310");
+        await Assertions.Expect(meant).ToBeHiddenAsync();
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
+        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
+        Assert.Equal(5310, (await plant.ReadingsAsync(name + "-1"))[^1].GetProperty("counter_h").GetDouble());
+        Assert.Empty(phone.Complaints);
+    }
+
     [Fact]
     public async Task A_doubted_reading_without_signal_is_kept_comes_back_and_is_put_right_with_one_tap()
     {
