@@ -98,7 +98,8 @@ public sealed class MainJobTests(Screen screen)
     [Theory]
     [InlineData("EXTRADESK", "53310")]
     [InlineData("SWAPDESK", "3510")]
-    public async Task A_counter_that_cannot_be_is_asked_about_moves_nothing_and_is_put_right_with_one_tap(string name, string told)
+    public async Task A_counter_that_cannot_be_is_asked_about_moves_nothing_and_is_put_right_with_one_tap(
+        string name, string told)
     {
         await PlantFiles.TakeInAsync(screen.Host.Services, name);
         await using var phone = await screen.OnPhoneAsync();

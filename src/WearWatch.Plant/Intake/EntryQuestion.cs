@@ -15,8 +15,8 @@ namespace WearWatch.Plant.Intake;
 /// Asks of a single entry whether it fits what its chain's track expects, and what may have slipped if it does not.
 /// </summary>
 /// <remarks>
-/// Lengths in rows of a file are not asked about: nobody stands beside them, and the track weighs each of them all the same. Their
-/// counters are (<see cref="ChainSoFar"/>): no track can weigh hours that did not pass.
+/// Lengths in rows of a file are not asked about: nobody stands beside them, and the track weighs each of them all the same.
+/// Their counters are (<see cref="ChainSoFar"/>): no track can weigh hours that did not pass.
 /// </remarks>
 public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant)
 {
@@ -58,7 +58,9 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         return EntryDoubt.Of(chain.Card, entry, again.Expected, again.Alternatives with { OtherChains = [.. others] });
     }
 
-    /// <summary>What does not fit about an event's counter, with what it may have been; null when it fits or nothing can be said.</summary>
+    /// <summary>
+    /// What does not fit about an event's counter, with what it may have been; null when it fits or nothing can be said.
+    /// </summary>
     public async Task<string?> AskAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
     {
         if (happening is not { CounterBefore: { } counter, At: { } at }) return null;
@@ -68,7 +70,12 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         // Only the hours matter: the entry stands for what the counter showed at that moment.
         var entry = new Reading
         {
-            Chain = chain.Card.Name, TakenAt = at, Counter = counter, Tool = Tool.Tape, Pitches = 1, LengthMm = chain.Card.PitchMm,
+            Chain = chain.Card.Name,
+            TakenAt = at,
+            Counter = counter,
+            Tool = Tool.Tape,
+            Pitches = 1,
+            LengthMm = chain.Card.PitchMm,
         };
         var clock = new CounterClock(chain.Card, chain.Readings, chain.Events, calendar.Knowing(chain.Ran));
         return CounterEvidence.Of(entry, clock) is { IsDoubted: true } doubt ? doubt.Question : null;

@@ -21,6 +21,8 @@ public sealed record Alternatives
     /// </summary>
     public Expectation? IfCounterWasReset { get; init; }
 
-    /// <summary>What the hours that can have passed say of the counter; null when it has none, or nothing was told before.</summary>
+    /// <summary>
+    /// What the hours that can have passed say of the counter; null when it has none, or nothing was told before.
+    /// </summary>
     public CounterEvidence? Counter { get; init; }
 }

@@ -10,9 +10,11 @@ namespace WearWatch.Entries;
 /// without dates by how far the counter usually goes from reading to reading.
 /// </summary>
 /// <remarks>
-/// With dates the hours since the last dated counter are E r, E by the production calendar or the record of running, r the share of
+/// With dates the hours since the last dated counter are E r, E by the production calendar or the record of running, r the share
+/// of
 /// it that this counter and its neighbours on the line went: normal about E r, one in fifty three times as wide, four in ten
-/// thousand spread evenly over all hours of the clock, and nothing beyond the clock. Without dates ln(hours/usual gap) is Student's t
+/// thousand spread evenly over all hours of the clock, and nothing beyond the clock. Without dates ln(hours/usual gap) is
+/// Student's t
 /// with 3 degrees of freedom, since rounds are skipped. The shares and widths are common practice; docs/gauging.md.
 /// </remarks>
 /// <param name="card">The chain.</param>
@@ -62,7 +64,8 @@ public sealed class CounterClock(
     public IReadOnlyList<HoursRun> RunsBefore(Reading entry) => Place(Standing(entry))?.Runs ?? [];
 
     /// <summary>What the counter is expected to show at an entry; null where nothing was told before it.</summary>
-    public ExpectedCounter? Expect(Reading entry) => Place(Standing(entry)) is not { } place ? null : Expect(place, entry.TakenAt);
+    public ExpectedCounter? Expect(Reading entry) =>
+        Place(Standing(entry)) is { } place ? Expect(place, entry.TakenAt) : null;
 
     /// <summary>ln of the probability density of the entry's counter, an hour; null where nothing was told before it.</summary>
     public double? LogDensity(Reading entry)

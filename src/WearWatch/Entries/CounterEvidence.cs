@@ -77,7 +77,8 @@ public sealed record CounterEvidence
     }
 
     /// <summary>
-    /// Numbers of one kind that lie nearer together than the hours are known are one account, of which the likeliest stands for all.
+    /// Numbers of one kind that lie nearer together than the hours are known are one account, of which the likeliest stands for
+    /// all.
     /// </summary>
     private static List<MeantEntry> Alike(CounterCase told, IEnumerable<MeantEntry> meant)
     {

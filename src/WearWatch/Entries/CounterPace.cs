@@ -4,7 +4,8 @@ using WearWatch.Running;
 namespace WearWatch.Entries;
 
 /// <summary>
-/// How a counter usually goes from reading to reading: enough to pass an ordinary row of a file by, of which there may be a million.
+/// How a counter usually goes from reading to reading: enough to pass an ordinary row of a file by, of which there may be a
+/// million.
 /// Whatever does not fit here is weighed by <see cref="CounterClock"/>.
 /// </summary>
 public sealed class CounterPace

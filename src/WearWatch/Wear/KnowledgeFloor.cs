@@ -2,8 +2,10 @@ namespace WearWatch.Wear;
 
 /// <summary>Below it nothing is known of a chain, and nothing is published but that, with the reading that did it.</summary>
 /// <remarks>
-/// A track whose elongation is known within half of the limit, or 1 %, only (half of the way from the 16 to the 84 % quantile) says
-/// nothing of a chain that was measured, unless its readings bear out that even the low end has passed the limit: a tape tells 0.1 %. Nor does one that stands
+/// A track whose elongation is known within half of the limit, or 1 %, only (half of the way from the 16 to the 84 % quantile)
+/// says
+/// nothing of a chain that was measured, unless its readings bear out that even the low end has passed the limit: a tape tells
+/// 0.1 %. Nor does one that stands
 /// where no chain runs any more. Common practice; docs/method.md.
 /// </remarks>
 internal static class KnowledgeFloor

@@ -2,7 +2,8 @@ namespace WearWatch.Wear;
 
 /// <summary>The elongation by a track as weighed points, from which quantiles are told.</summary>
 /// <remarks>
-/// Quantiles and not moments: where a track comes near to wear-through its upper tail is so long that mean and standard deviation say
+/// Quantiles and not moments: where a track comes near to wear-through its upper tail is so long that mean and standard
+/// deviation say
 /// nothing of it.
 /// </remarks>
 internal sealed class TrackSpread
@@ -16,7 +17,9 @@ internal sealed class TrackSpread
     {
     }
 
-    /// <summary>Half of the way from the 16 to the 84 % quantile: the standard deviation of what is not too askew. In percent.</summary>
+    /// <summary>
+    /// Half of the way from the 16 to the 84 % quantile: the standard deviation of what is not too askew. In percent.
+    /// </summary>
     public double HalfWidth => (Quantile(0.84) - Quantile(0.16)) / 2;
 
     /// <summary>The spread at so many running hours of the track.</summary>

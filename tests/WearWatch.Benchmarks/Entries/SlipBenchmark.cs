@@ -1,6 +1,8 @@
 namespace WearWatch.Benchmarks.Entries;
 
-/// <summary>1,000 entries with each slip of a counter on the mill, with its dates and without, and as many ordinary ones.</summary>
+/// <summary>
+/// 1,000 entries with each slip of a counter on the mill, with its dates and without, and as many ordinary ones.
+/// </summary>
 internal static class SlipBenchmark
 {
     private const int Entries = 1_000;
@@ -26,7 +28,8 @@ internal static class SlipBenchmark
     {
         var (asked, of) = SlipTrial.Honest(fleet, Entries, Seed);
         output.WriteLine(FormattableString.Invariant($"{title}: of {of} ordinary entries {asked} asked about"));
-        var counts = TrialSlip.OfCounters.Select(slip => SlipTrial.Of(fleet, slip, Entries, Seed)).Where(c => c.Made > 0).ToList();
+        var counts = TrialSlip.OfCounters.Select(slip => SlipTrial.Of(fleet, slip, Entries, Seed)).Where(c => c.Made > 0)
+            .ToList();
         foreach (var count in counts) output.WriteLine(count);
         return asked < 0.005 * of && counts.Where(c => c.Slip != "day").All(c => c.HeldShare >= held);
     }

@@ -8,7 +8,8 @@ namespace WearWatch.Benchmarks.Entries;
 /// <param name="Slip">The slip.</param>
 /// <param name="Made">How many were made.</param>
 /// <param name="Matter">
-/// How many of them put the hours wrong by 100 h and more than half of the hours since the last reading; without dates, where a skipped
+/// How many of them put the hours wrong by 100 h and more than half of the hours since the last reading; without dates, where a
+/// skipped
 /// round looks the same, by more than twice them.
 /// </param>
 /// <param name="Held">How many of those that matter are asked about.</param>
@@ -88,7 +89,8 @@ public static class SlipTrial
     {
         "day" or "counter reset" => true,
         "month" or "year" => true,
-        _ => Math.Abs(spoiled.Counter!.Value.Hours - right.Counter!.Value.Hours) > Math.Max(MattersHours, right.TakenAt is null ? 2 * gap : gap / 2),
+        _ => Math.Abs(spoiled.Counter!.Value.Hours - right.Counter!.Value.Hours)
+            > Math.Max(MattersHours, right.TakenAt is null ? 2 * gap : gap / 2),
     };
 
     private static double? Other(TrialFleet fleet, TrialChain chain, int i, Random chance)
@@ -97,8 +99,7 @@ public static class SlipTrial
         if (near.Count == 0) return null;
         var other = near[chance.Next(near.Count)];
         return chain.Readings[i].TakenAt is { } at
-            ? other.Readings.Where(r => r.TakenAt is { } then && Math.Abs((then - at).TotalDays) < 2).Select(r => r.Counter?.Hours)
-                .FirstOrDefault()
+            ? other.Readings.FirstOrDefault(r => r.TakenAt is { } then && Math.Abs((then - at).TotalDays) < 2)?.Counter?.Hours
             : other.Readings.Take(i + 1).LastOrDefault()?.Counter?.Hours;
     }
 

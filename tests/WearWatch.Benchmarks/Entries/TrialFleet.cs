@@ -1,12 +1,12 @@
-using WearWatch.Chains;
-using WearWatch.Gauging;
 using WearWatch.Plant.Folders;
 using WearWatch.Running;
 using WearWatch.SensorSim;
 
 namespace WearWatch.Benchmarks.Entries;
 
-/// <summary>A fleet whose entries are spoiled one by one: its chains, when it runs, and which readings are slips already.</summary>
+/// <summary>
+/// A fleet whose entries are spoiled one by one: its chains, when it runs, and which readings are slips already.
+/// </summary>
 /// <param name="Chains">The chains with their readings in order and their events.</param>
 /// <param name="Calendar">When it runs.</param>
 /// <param name="IsSlip">Whether a reading, by chain and index, is known to be a slip.</param>
@@ -24,8 +24,9 @@ public sealed record TrialFleet(
         var fleet = FleetFolder.Read(folder, EndsAt.AddDays(1));
         var truth = File.ReadLines(Path.Combine(folder, "truth", "readings.csv")).Skip(1).Select(line => line.Split(','))
             .GroupBy(row => row[0]).ToDictionary(g => g.Key, g => g.Select(row => row[^1] != "None").ToArray());
+        var today = DateOnly.FromDateTime(EndsAt.UtcDateTime);
         var calendar = new ProductionCalendar([], Math.Round(MillCalendar.Utilisation, 2), TimeZoneInfo.Utc,
-            MillCalendar.ShutdownDays(DateOnly.FromDateTime(EndsAt.UtcDateTime).AddYears(-3), DateOnly.FromDateTime(EndsAt.UtcDateTime)));
+            MillCalendar.ShutdownDays(today.AddYears(-3), today));
         return new([.. fleet.Chains.Select(c => new TrialChain(c.Card, c.Readings, c.Events, dated))], calendar,
             (chain, index) => truth[chain][index]);
     }

@@ -20,8 +20,10 @@ public sealed record TrialSlip(
     [
         new("digits swapped", (r, _, _, chance) => Text(r, t => Swap(t, chance)), ByCounter),
         new("digit missing", (r, _, _, chance) => Text(r, t => t.Remove(chance.Next(t.Length), 1)), ByCounter),
-        new("digit too many", (r, _, _, chance) => Text(r, t => t.Insert(chance.Next(t.Length + 1), $"{chance.Next(10)}")), ByCounter),
-        new("digit repeated", (r, _, _, chance) => Text(r, t => chance.Next(t.Length) is var i ? t.Insert(i, $"{t[i]}") : t), ByCounter),
+        new("digit too many", (r, _, _, chance) =>
+            Text(r, t => t.Insert(chance.Next(t.Length + 1), $"{chance.Next(10)}")), ByCounter),
+        new("digit repeated", (r, _, _, chance) =>
+            Text(r, t => chance.Next(t.Length) is var i ? t.Insert(i, $"{t[i]}") : t), ByCounter),
         new("tenths as hours", (r, _, _, chance) =>
             Counter(r, Math.Floor(r.Counter!.Value.Hours) * 10 + chance.Next(10)), ByCounter),
         new("other chain", (r, _, trial, _) => trial.OtherCounterH is { } other ? Counter(r, other) : null,

@@ -97,7 +97,7 @@ public sealed class EntryVerdictTests
             Pitches = pitches,
             LengthMm = lengthMm,
             Chain = "K-1",
-        });
+        }, A.Time());
         Assert.Equal((pitchesTyped, lengthTyped), (form.Pitches, form.Length));
     }
 
@@ -141,7 +141,7 @@ public sealed class EntryVerdictTests
     {
         Row = A.Chain(),
         Assessment = A.Assessment(),
-        Last = A.Reading(1),
+        Last = A.Reading(1, takenAt: A.In(-60)),
         LastCounterH = 6000,
         Corrects = null,
         EarlyDate = A.In(40),

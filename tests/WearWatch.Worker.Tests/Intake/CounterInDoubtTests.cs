@@ -5,7 +5,9 @@ using WearWatch.Storage;
 
 namespace WearWatch.Worker.Tests.Intake;
 
-/// <summary>Hour counters that cannot be: they wait with the question, move nothing, and move the chain once they are answered.</summary>
+/// <summary>
+/// Hour counters that cannot be: they wait with the question, move nothing, and move the chain once they are answered.
+/// </summary>
 public sealed class CounterInDoubtTests
 {
     private static readonly DateTimeOffset First = TestPlant.Start.AddDays(-200);

@@ -68,7 +68,8 @@ export function counterDoubt(chain, counterH, now = Date.now()) {
   const passed = Math.max(0, now - Date.parse(chain.last.taken_at)) / 3_600_000;
   return counterH - chain.last_counter_h <= passed + dayHours
     ? null
-    : `The counter went on by ${hours(counterH - chain.last_counter_h)} since the last reading, ${hours(passed)} ago. Read it again.`;
+    : `The counter went on by ${hours(counterH - chain.last_counter_h)} since the last reading, ${hours(passed)} ago. `
+      + 'Read it again.';
 }
 
 /** What is wrong with a counter; null when nothing is. */

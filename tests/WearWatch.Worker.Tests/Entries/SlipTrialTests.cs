@@ -1,6 +1,6 @@
 using WearWatch.Benchmarks.Entries;
 
-namespace WearWatch.Worker.Tests.Intake;
+namespace WearWatch.Worker.Tests.Entries;
 
 /// <summary>Sixty entries of the mill with each slip of a counter; the long form is the benchmark <c>slips</c>.</summary>
 public sealed class SlipTrialTests : IDisposable
