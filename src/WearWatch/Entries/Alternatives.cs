@@ -13,6 +13,9 @@ public sealed record Alternatives
     /// </summary>
     public IReadOnlyList<(ChainCard Card, Expectation Expected)> OtherChains { get; init; } = [];
 
+    /// <summary>The number of pitches over which this chain is usually measured; null when it is not known.</summary>
+    public int? UsualPitches { get; init; }
+
     /// <summary>What a chain would show that was fitted since the last reading.</summary>
     public Expectation IfReplaced { get; init; } = Expectation.NewChain;
 

@@ -77,6 +77,8 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
         var growth = expected.GrowthPercent;
         return new ExpectedReading(expected, new Alternatives
         {
+            UsualPitches = readings.GroupBy(r => r.Pitches).Where(g => 2 * g.Count() > readings.Count)
+                .Select(g => (int?)g.Key).FirstOrDefault(),
             // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
             IfReplaced = new Expectation(
                 Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),

@@ -31,6 +31,7 @@ internal static class SlipsOfEntry
 
     public static IEnumerable<Account> For(ChainCard card, Reading entry, Expectation expected, Alternatives alternatives) =>
         AtTheTape(card, entry, expected)
+            .Concat(LengthSlips.For(card, entry, expected, alternatives.UsualPitches))
             .Concat(WithoutRecord(card, entry, expected, alternatives))
             .Concat(alternatives.OtherChains.Select(other => Account.Of(
                 SlipKind.OtherChain, $"a reading of {other.Card.Name}", OtherChain / alternatives.OtherChains.Count, other.Card,

@@ -31,6 +31,10 @@ public sealed class EntryDoubtTests
     [InlineData(24, 24 * 254, SlipKind.DecimalPoint, "a tenth of it")]
     [InlineData(24, 24 * 25.4 + 15.88 / 1.0125, SlipKind.OutsideOfRollers, "over the outside of the rollers")]
     [InlineData(24, 24 * 25.4 - 15.88 / 1.0125, SlipKind.InsideOfRollers, "between the inside of the rollers")]
+    [InlineData(24, 24 * 0.0254, SlipKind.WrongUnit, "in metres")]
+    [InlineData(24, 24 * 25.4 + 10 / 1.0125, SlipKind.TapeNotAtZero, "measured from the 10 mm mark of the tape")]
+    [InlineData(24, 24 * 25.4 + 100 / 1.0125, SlipKind.TapeNotAtZero, "measured from the 100 mm mark of the tape")]
+    [InlineData(12, 24 * 25.4, SlipKind.PitchesMiscounted, "over 24 pitches, every second one counted")]
     public void A_slip_is_recognised(int pitches, double newLengthMm, SlipKind kind, string words)
     {
         var doubt = EntryDoubt.Of(Card, Entry(pitches, newLengthMm * 1.0125, Tool.Tape), Expected);
@@ -41,6 +45,27 @@ public sealed class EntryDoubtTests
         Assert.True(first.Probability > 0.5);
         Assert.Contains(words, doubt.Question, StringComparison.Ordinal);
         Assert.InRange(first.ElongationPercent, 1.0, 1.5);
+    }
+
+    // 617.22 mm is 1.25 % over 24 pitches.
+    [Theory]
+    [InlineData(671.22, SlipKind.DigitsSwapped, 617.22)]
+    [InlineData(61.22, SlipKind.DigitMissing, 617.22)]
+    public void A_slip_of_the_lengths_digits_is_recognised(double lengthMm, SlipKind kind, double meantMm)
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(24, lengthMm, Tool.Tape), Expected);
+
+        Assert.True(doubt.IsDoubted);
+        Assert.Equal((kind, "length"), (doubt.Slips[0].Kind, doubt.Column));
+        Assert.Equal(meantMm, doubt.Slips[0].LengthMm, 0.005);
+    }
+
+    [Fact]
+    public void The_count_over_which_a_chain_is_usually_measured_is_named()
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(40, 48 * 25.4 * 1.0125, Tool.Tape), Expected, new Alternatives { UsualPitches = 48 });
+
+        Assert.Equal((SlipKind.PitchesMiscounted, 48), (doubt.Slips[0].Kind, doubt.Slips[0].Pitches));
     }
 
     [Fact]
