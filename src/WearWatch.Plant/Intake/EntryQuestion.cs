@@ -63,7 +63,11 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
     /// </summary>
     public async Task<string?> AskAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
     {
-        if (happening is not { CounterBefore: { } counter, At: { } at }) return null;
+        // Only a fitting and a change of the counter move the hours of the readings after it.
+        if (happening is not
+            {
+                Kind: ChainEventKind.Replacement or ChainEventKind.MeterReset, CounterBefore: { } counter, At: { } at,
+            }) return null;
         var calendar = await plant.CalendarAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;

@@ -5,8 +5,8 @@ using WearWatch.Gauging;
 namespace WearWatch.Entries;
 
 /// <summary>
-/// Slips of the length's digits, of the tape's beginning and of the whole count. Their shares are guesses of a plant's practice: common
-/// practice, no source.
+/// Slips of the length's digits, of the tape's beginning and of the whole count. Their shares are guesses of a plant's practice:
+/// common practice, no source.
 /// </summary>
 internal static class LengthSlips
 {
@@ -27,7 +27,11 @@ internal static class LengthSlips
 
         // One and two pitches off are tried anyway.
         if (usualPitches is { } usual && Math.Abs(usual - entry.Pitches) > 2)
-            yield return Try(SlipKind.PitchesMiscounted, Text($"over {usual} pitches as usual"), UsualCount, usual, entry.LengthMm);
+        {
+            yield return Try(
+                SlipKind.PitchesMiscounted, Text($"over {usual} pitches as usual"), UsualCount, usual, entry.LengthMm);
+        }
+
         if (entry.Pitches > 2)
         {
             yield return Try(SlipKind.PitchesMiscounted, Text($"over {2 * entry.Pitches} pitches, every second one counted"),

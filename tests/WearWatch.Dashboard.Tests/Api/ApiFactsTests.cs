@@ -12,7 +12,7 @@ public sealed class ApiFactsTests : IAsyncLifetime
     private static readonly string[] events =
     [
         """
-        {"event":"replacement","taken_at":"2026-03-01T08:00:00+00:00","counter_h_before":3200,"counter_h_after":3201.5,
+        {"event":"replacement","taken_at":"2026-03-01T08:00:00+00:00","counter_h_before":2095,"counter_h_after":2096.5,
          "lot":"B-2","broke":true,"take_up_mm":3.5,"note":"seen"}
         """,
         """

@@ -92,7 +92,7 @@ public sealed class ApiTellingTests : IAsyncLifetime
     public async Task Files_are_previewed_and_taken_in_and_the_second_time_changes_nothing()
     {
         const string csv = "chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c\n"
-            + "K-2,2026-01-05T00:00:00Z,900,tape,,48,1222.1,mm,\nK-2,x,-1,tape,,0,,mm,\n";
+            + "K-2,2026-01-10T00:00:00Z,900,tape,,48,1222.1,mm,\nK-2,x,-1,tape,,0,,mm,\n";
         var preview = await api.ImportAsync(csv, "?preview=true");
         Assert.Equal((1, 1), (preview.GetProperty("taken").GetInt32(), preview.GetProperty("refused").GetInt32()));
         var first = await api.ImportAsync(csv);

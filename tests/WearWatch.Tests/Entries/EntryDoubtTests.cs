@@ -63,7 +63,8 @@ public sealed class EntryDoubtTests
     [Fact]
     public void The_count_over_which_a_chain_is_usually_measured_is_named()
     {
-        var doubt = EntryDoubt.Of(Card, Entry(40, 48 * 25.4 * 1.0125, Tool.Tape), Expected, new Alternatives { UsualPitches = 48 });
+        var doubt = EntryDoubt.Of(
+            Card, Entry(40, 48 * 25.4 * 1.0125, Tool.Tape), Expected, new Alternatives { UsualPitches = 48 });
 
         Assert.Equal((SlipKind.PitchesMiscounted, 48), (doubt.Slips[0].Kind, doubt.Slips[0].Pitches));
     }
