@@ -19,6 +19,7 @@ export function measurePage(context) {
   const submit = h('button', { type: 'submit', class: 'button primary big' }, 'Save');
   const question = watch(answer => {
     doubt = answer?.is_doubted ? answer : null;
+    if (judged) paint(judged.read, judged.verdict);
     slipList(slips, answer, chain, slip => {
       take(form, readForm(form, chain), slip);
       draw();
@@ -29,6 +30,7 @@ export function measurePage(context) {
   let fields = {};
   let asking = false;
   let doubt = null;
+  let judged = null;
   context.onLeave(question.stop);
 
   function draw() {
@@ -45,6 +47,7 @@ export function measurePage(context) {
     fields.expected.replaceChildren(span(expected));
     fields.pitches.hint(`new: ${nominal(form, chain)}`);
     asking = false;
+    judged = { read, verdict };
     paint(read, verdict);
     const worthAsking = read.canBeAsked && (read.counterH !== null || verdict.judgement !== 'fits');
     question.ask(worthAsking ? bodyOf(form, chain, read, '', false) : null, earlier?.readingId);
