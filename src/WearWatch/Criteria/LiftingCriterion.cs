@@ -34,14 +34,23 @@ public sealed record LiftingCriterion
     public required CriterionCertainty Certainty { get; init; }
 
     /// <summary>Who says so and how sure it is, as it stands on a screen.</summary>
-    public string SourceWords => (Certainty, Source.Count) switch
-    {
-        (CriterionCertainty.FromMemory, 0) => "from memory, not verified",
-        (CriterionCertainty.FromMemory, _) => $"from memory, not verified; {Read}",
-        (CriterionCertainty.Derived, _) => $"{Read}, worked out from it",
-        (_, 0) => "common practice",
-        _ => Read,
-    };
+    public string SourceWords => SourceWordsOf([this]);
 
-    private string Read => "docs/references.md " + string.Join(", ", Source.Select(number => $"[{number}]"));
+    /// <summary>Who says several at once, each source named once.</summary>
+    public static string SourceWordsOf(IEnumerable<LiftingCriterion> criteria) => string.Join("; ", criteria
+        .GroupBy(c => (c.Certainty, IsRead: c.Source.Count > 0))
+        .Select(g => Say(g.Key.Certainty, [.. g.SelectMany(c => c.Source).Distinct().Order()])));
+
+    private static string Say(CriterionCertainty certainty, IReadOnlyList<int> sources)
+    {
+        var read = "docs/references.md " + string.Join(", ", sources.Select(number => $"[{number}]"));
+        return (certainty, sources.Count) switch
+        {
+            (CriterionCertainty.FromMemory, 0) => "from memory, not verified",
+            (CriterionCertainty.FromMemory, _) => $"from memory, not verified; {read}",
+            (CriterionCertainty.Derived, _) => $"{read}, worked out from it",
+            (_, 0) => "common practice",
+            _ => read,
+        };
+    }
 }

@@ -79,5 +79,5 @@ internal static class LiftingPoints
     public static CheckPoint ToDiscard(CheckPoint point) => point with { Advice = Discard, StopsTheChain = true };
 
     private static string SourceOf(params string[] criteria) =>
-        string.Join("; ", criteria.Select(id => LiftingCriteria.Of(id).SourceWords).Distinct());
+        LiftingCriterion.SourceWordsOf(criteria.Select(LiftingCriteria.Of));
 }
