@@ -54,8 +54,7 @@ public abstract class LiftingPlant : IAsyncLifetime
         ToldBy = "Vera",
     };
 
-    protected static LiftingCardRow Card(
-        int? months = null, long? scheme = null, string why = "", string set = "") => new()
+    protected static LiftingCardRow Card(int? months = null, long? scheme = null, string why = "", string set = "") => new()
     {
         Key = Guid.NewGuid().ToString(),
         By = "Vera",
