@@ -44,19 +44,28 @@ internal sealed record Account
     public static Account RateRose(ChainCard card, Reading entry, Expectation expected) => Honest(card, entry, expected) with
     {
         LogWeight =
-            Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose)!.LogWeight,
+            Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose())!
+                .LogWeight,
     };
 
-    /// <summary>The length is what it says, at the hours of another counter or day.</summary>
-    public static Account OfCounter(ChainCard card, CounterAccount counter, Expectation expected)
+    /// <summary>
+    /// The counter or the date is another. Whatever the length may be is weighed at those hours: as it says, misread, of a new
+    /// chain, or wrong altogether. Else a length that fits nowhere would speak for the counter that leaves all open.
+    /// </summary>
+    public static Account OfCounter(ChainCard card, CounterAccount counter, Expectation expected, Alternatives known)
     {
         var then = counter.Expected ?? expected;
-        var (honest, faster) = (Honest(card, counter.Entry, then), RateRose(card, counter.Entry, then));
+        var entry = counter.Entry;
+        var honest = Honest(card, entry, then);
+        Account?[] lengths =
+        [
+            honest, RateRose(card, entry, then), .. SlipsOfEntry.For(card, entry, then, known with { OtherChains = [] }),
+        ];
         return honest with
         {
             Kind = counter.Kind,
             Words = counter.Words,
-            LogWeight = counter.LogWeight + Math.Log(Math.Exp(honest.LogWeight) + Math.Exp(faster.LogWeight) + double.Epsilon),
+            LogWeight = counter.LogWeight + Math.Log(lengths.Sum(a => a is null ? 0 : Math.Exp(a.LogWeight))),
         };
     }
 

@@ -8,9 +8,6 @@ namespace WearWatch.Entries;
 /// <summary>Where a counter stands among those that were told of a position before it.</summary>
 internal readonly record struct CounterPlace
 {
-    /// <summary>Counters are read and rounded by people.</summary>
-    private const double RoundingHours = 1;
-
     /// <summary>What the counter showed last before it.</summary>
     public required double LastH { get; init; }
 
@@ -44,9 +41,9 @@ internal readonly record struct CounterPlace
         var last = Earlier(here, i => told[i].After is not null && hours[i] is not null);
         if (told[here].Before is not { } counter) return null;
         var next = Enumerable.Range(here + 1, log.Length - here - 1)
-            .FirstOrDefault(i => told[i].IsReset || (told[i].Before is not null && hours[i] is not null), -1);
-        var isPastTheNext = hours[here] is null || (next >= 0 && told[next] is { Kind: null } after
-            && after.Before < counter - RoundingHours);
+            .FirstOrDefault(i => told[i].IsReset || (told[i] is { Kind: null, Before: not null } && hours[i] is not null), -1);
+        var isPastTheNext = hours[here] is null || (next >= 0 && !told[next].IsReset
+            && told[next].Before < counter - HourLine.RoundingHours);
         if (last < 0) return next >= 0 && isPastTheNext ? BeforeAll(told[next].Before!.Value) : null;
 
         var dated = Earlier(here, i => told[i] is { After: not null, At: not null } && hours[i] is not null);
@@ -88,7 +85,7 @@ internal readonly record struct CounterPlace
 
     /// <summary>Hours to a counter that went on, or rolled over; null for a fall that nothing explains.</summary>
     private static double? SinceLast(double last, double counter, double? onTheLine) =>
-        counter >= last - RoundingHours ? Math.Max(0, counter - last)
+        counter >= last - HourLine.RoundingHours ? Math.Max(0, counter - last)
         : onTheLine is { } hours && HourLine.IsRollOver(last, counter, hours) ? hours
         : null;
 }

@@ -62,7 +62,7 @@ public sealed record EntryDoubt
         [
             .. SlipsOfEntry.For(card, entry, expected, known).Prepend(Account.RateRose(card, entry, expected)).Prepend(honest)
                 .Select(a => a with { LogWeight = a.LogWeight + LogCounter(a, known.Counter) }),
-            .. (known.Counter?.Accounts ?? []).Select(c => Account.OfCounter(card, c, expected)),
+            .. (known.Counter?.Accounts ?? []).Select(c => Account.OfCounter(card, c, expected, known)),
         ];
         var best = accounts.MaxBy(a => a.LogWeight)!;
         var total = accounts.Sum(a => Math.Exp(a.LogWeight - best.LogWeight));

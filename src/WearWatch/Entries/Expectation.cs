@@ -20,7 +20,10 @@ public readonly record struct Expectation(double MeanPercent, double StandardDev
     public static Expectation NewChain { get; } = new(0.2, 0.15);
 
     /// <summary>What is expected if the wear rate jumped up since the last reading.</summary>
-    public Expectation IfRateRose => new(
+    /// <remarks>
+    /// A method, and not a property: the words of a record tell its properties, and these would tell one another.
+    /// </remarks>
+    public Expectation IfRateRose() => new(
         MeanPercent + JumpGrowth * GrowthPercent,
         Math.Sqrt(StandardDeviationPercent * StandardDeviationPercent + Math.Pow(JumpGrowthDeviation * GrowthPercent, 2)));
 }

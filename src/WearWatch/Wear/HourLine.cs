@@ -15,6 +15,10 @@ internal sealed class HourLine
 {
     private const double LeapOverUsualGap = 10;
     private const double ShortestUsualGapHours = 100;
+
+    /// <summary>Counters are read and rounded by people: so small a fall is none, and nothing was set back.</summary>
+    public const double RoundingHours = 1;
+
     private static readonly double[] RollOvers = [10_000, 100_000, 1_000_000];
 
     private readonly List<double> gaps = [];
@@ -54,7 +58,7 @@ internal sealed class HourLine
             return null;
         }
 
-        if (meter is { } last) line += before >= last ? before - last : AfterFall(last, before);
+        if (meter is { } last) line += before >= last - RoundingHours ? Math.Max(0, before - last) : AfterFall(last, before);
         meter = entry.After ?? before;
         if (entry.ReadingIndex >= 0)
         {

@@ -61,6 +61,36 @@ public static class SlipTrial
         return new SlipCount(slip.Name, made, matter, held, all, named);
     }
 
+    /// <summary>
+    /// By how many days the early date is put off at most, by entries with a slip that nobody is asked about, against the right
+    /// ones.
+    /// </summary>
+    public static double MostDaysMoved(TrialFleet fleet, TrialSlip slip, int count, int seed)
+    {
+        var chance = new Random(seed);
+        var (made, most) = (0, 0.0);
+        for (var tries = 0; made < count && tries < 20 * count; tries++)
+        {
+            var chain = fleet.Chains[chance.Next(fleet.Chains.Count)];
+            if (chain.Readings.Count <= ReadingsBefore) continue;
+            var i = chance.Next(ReadingsBefore, chain.Readings.Count);
+            if (!IsOrdinary(fleet, chain, i)) continue;
+            var right = chain.Readings[i];
+            var trial = new TrialCase(Other(fleet, chain, i, chance), 0);
+            if (slip.Spoil(right, chain.Readings[i - 1], trial, chance) is not { } spoiled) continue;
+            made++;
+            if (Ask(fleet, chain, i, spoiled)?.IsDoubted == true) continue;
+            if (Early(right) is { } early && Early(spoiled) is { } moved)
+                most = Math.Max(most, Math.Abs((moved - early).TotalDays));
+
+            DateTimeOffset? Early(Reading told) => Assessment.Of(
+                chain.Card, [.. chain.Before(i), told], chain.EventsBefore(i), WearPrior.Broad, fleet.Calendar,
+                right.TakenAt!.Value).DateAt(5, fleet.Calendar, right.TakenAt!.Value);
+        }
+
+        return most;
+    }
+
     /// <summary>How many ordinary entries are asked about because of their counter or date, of how many.</summary>
     public static (int Held, int Of) Honest(TrialFleet fleet, int count, int seed)
     {

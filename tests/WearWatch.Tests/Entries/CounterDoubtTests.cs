@@ -50,6 +50,20 @@ public sealed class CounterDoubtTests
     [Fact]
     public void A_counter_that_goes_as_it_always_did_is_not_asked_about() => Assert.False(Ask(Read(10, CounterAt(10))).IsDoubted);
 
+    // A new chain that nobody recorded, and its first reading with a tenfold counter: the length fits no hours of the old chain.
+    [Fact]
+    public void A_length_that_fits_nowhere_does_not_speak_for_a_counter_that_cannot_be()
+    {
+        var doubt = Ask(Read(10, 10 * CounterAt(10)) with { LengthMm = 48 * 25.4 * 1.0002 });
+
+        Assert.True(doubt.IsDoubted);
+        Assert.Equal(SlipKind.CounterTenfold, doubt.Slips[0].Kind);
+    }
+
+    [Fact]
+    public void An_expectation_can_be_written_out() =>
+        Assert.Contains("1.2", new Expectation(1.2, 0.1).ToString(), StringComparison.Ordinal);
+
     [Fact]
     public void A_date_that_slipped_by_a_year_is_named()
     {

@@ -7,6 +7,16 @@ namespace WearWatch.Tests.Wear;
 /// <summary>What a history makes of hour counters: resets, falls, roll-overs.</summary>
 public sealed class HistoryOfCountersTests
 {
+    // Two places of one visit, the second dated a day too early: its counter is ahead by the minutes in between.
+    [Fact]
+    public void A_counter_that_falls_by_its_rounding_was_not_set_back()
+    {
+        var history = ChainHistory.Take(A.Card(fittedCounter: 0),
+            [A.Reading(34_000, 1.0), A.Reading(34_235.7, 1.1), A.Reading(34_235.4, 1.1), A.Reading(34_500, 1.2)], []);
+
+        Assert.Equal(34_500, history.Current.RunningHours, 1.0);
+    }
+
     [Fact]
     public void Hours_count_from_the_counter_at_fitting() =>
         Assert.Equal(

@@ -25,6 +25,17 @@ public sealed class SlipTrialTests : IDisposable
     }
 
     [Fact]
+    public void No_slip_of_counter_or_date_that_nobody_is_asked_about_moves_the_early_date_by_more_than_90_days()
+    {
+        var fleet = TrialFleet.Mill(folder, dated: true);
+        foreach (var slip in TrialSlip.OfCounters)
+        {
+            var days = SlipTrial.MostDaysMoved(fleet, slip, Entries, Seed);
+            Assert.True(days <= 90, $"{slip.Name}: {days:0} days");
+        }
+    }
+
+    [Fact]
     public void Without_dates_nine_in_ten_that_matter_are_asked_about()
     {
         var fleet = TrialFleet.Mill(folder, dated: false);
