@@ -15,7 +15,7 @@ public static class SmallPlant
         """),
         File("readings.csv", """
             chain,taken_at,counter_h,tool,place,pitches,length,unit,temperature_c
-            K-1,2025-12-21T00:00:00Z,500,tape,,48,1222.8,mm,20
+            K-1,2025-12-22T00:00:00Z,500,tape,,48,1222.8,mm,20
             K-1,2026-01-21T00:00:00Z,1200,tape,,48,1224.6,mm,20
             K-1,2026-02-25T00:00:00Z,2000,tape,,48,1227,mm,20
             K-1,2026-04-01T00:00:00Z,2800,tape,,48,1229.5,mm,20

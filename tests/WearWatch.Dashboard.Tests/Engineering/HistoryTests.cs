@@ -38,7 +38,7 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
         using var group = reader.RowGroup(0);
         Assert.Equal(["K-1", "K-1", "K-1", "K-1"], Column<string>(group, columns, "chain"));
         Assert.Equal([1222.8, 1224.6, 1227, 1229.5], Column<double?>(group, columns, "length_mm"));
-        Assert.Equal(new DateTime(2026, 1, 1), Column<DateTime?>(group, columns, "taken_at")[0]);
+        Assert.Equal(new DateTime(2025, 12, 22), Column<DateTime?>(group, columns, "taken_at")[0]);
         Assert.Equal([false, false, false, false], Column<bool?>(group, columns, "withdraws"));
         Assert.All(Column<long?>(group, columns, "corrects_id"), Assert.Null);
     }
