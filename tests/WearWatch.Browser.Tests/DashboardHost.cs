@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Quartz;
 
 namespace WearWatch.Browser.Tests;
 
@@ -8,11 +9,19 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
 {
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("wearwatch-browser-").FullName;
 
+    /// <summary>
+    /// Whether its timetable stands still, for a test that writes forecasts itself: a regular review between its rows would make
+    /// others.
+    /// </summary>
+    public bool StandsStill { get; init; }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Development"); // static files of packages are served unpublished only there
         builder.UseSetting("WearWatch:DataFolder", DataFolder);
         builder.UseSetting("Logging:LogLevel:Default", "Warning");
+        if (StandsStill)
+            builder.ConfigureServices(s => s.Remove(s.Single(d => d.ImplementationType == typeof(QuartzHostedService))));
     }
 
     protected override void Dispose(bool disposing)

@@ -149,6 +149,7 @@ public sealed class ExaminationDayTests(Screen screen)
     private static async Task CheckAsync(Visit visit, string picture)
     {
         await visit.PictureAsync(picture);
+        Assert.Equal("", await visit.OverTheEdgeAsync());
         Assert.Empty(visit.Complaints);
         Assert.Empty(await visit.BarriersAsync());
     }

@@ -35,6 +35,7 @@ public sealed class LookTests(Screen screen, Walk walk) : IClassFixture<Walk>
         await visit.GoAsync(path);
         await visit.Page.Locator(whole).First.WaitForAsync();
         await visit.PictureAsync(picture);
+        Assert.Equal("", await visit.OverTheEdgeAsync());
         Assert.Empty(visit.Complaints);
         Assert.Empty(await visit.BarriersAsync());
     }

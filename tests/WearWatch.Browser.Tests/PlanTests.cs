@@ -92,7 +92,7 @@ public sealed class PlanTests(Screen screen)
     /// <summary>A mill with four chains that come due; those named hold a load and are out of use in so many days.</summary>
     internal static async Task<DashboardHost> MillAsync(params (string Chain, double Days)[] loads)
     {
-        var host = new DashboardHost();
+        var host = new DashboardHost { StandsStill = true };
         host.UseKestrel(0);
         host.StartServer();
         var now = host.Services.GetRequiredService<TimeProvider>().GetUtcNow();

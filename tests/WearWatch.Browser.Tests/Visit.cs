@@ -62,6 +62,20 @@ public sealed class Visit : IAsyncDisposable
         return [.. result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html} ({v.Help})"))];
     }
 
+    /// <summary>What stands out over the right edge, so that a hand has to push the page sideways; nothing on a good page.</summary>
+    public async Task<string> OverTheEdgeAsync() => string.Join('\n', await Page.EvaluateAsync<string[]>("""
+        () => {
+          const edge = document.documentElement.clientWidth;
+          if (document.documentElement.scrollWidth <= edge) return [];
+          const scrolls = e => e && (e.matches('.scroll') || scrolls(e.parentElement));
+          const over = [...document.body.querySelectorAll('*')]
+            .filter(e => e.getBoundingClientRect().right > edge + 1)
+            .filter(e => !e.closest('nav, .rz-notification, svg *') && !scrolls(e.parentElement))
+            .map(e => `${e.tagName} ${e.className} ${Math.round(e.getBoundingClientRect().right)} of ${edge}`);
+          return [`the page is ${document.documentElement.scrollWidth} of ${edge}`, ...over];
+        }
+        """));
+
     public async ValueTask DisposeAsync()
     {
         if (ownsContext) await context.DisposeAsync();

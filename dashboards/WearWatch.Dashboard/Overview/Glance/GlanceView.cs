@@ -89,14 +89,15 @@ public sealed record GlanceView
         IReadOnlyList<ChainNow> chains, IReadOnlyList<NoticeLine> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
         PlantTime time)
     {
-        var lifting = chains.Any(c => c.Condition.HoldsLoad);
+        // Of chains that lift and of others each where the plant has such.
+        ShownCondition[] kinds = [.. ConditionWords.All.Where(w => chains.Any(c => c.Condition.HoldsLoad == w.HoldsLoad))];
         return new GlanceView
         {
             Time = time,
             Chains = chains.Count,
-            Conditions = Count(chains, lifting),
+            Conditions = Count(chains, kinds),
             Weeks = WeeksOf(chains, time),
-            Lines = LinesOf(chains, lifting, time),
+            Lines = LinesOf(chains, kinds, time),
             Oil = [.. chains.Where(c => c.NextOilingAt < time.Now + OilAhead).OrderBy(c => c.NextOilingAt)
                 .Select(c => new OilDue(c.Name, c.Line, c.NextOilingAt!.Value, c.NextOilingAt < time.Now))],
             Notices = notices,
@@ -105,9 +106,11 @@ public sealed record GlanceView
         };
     }
 
-    private static List<ConditionCount> Count(IReadOnlyCollection<ChainNow> chains, bool lifting) =>
-        [.. ConditionWords.All.Where(words => chains.Any(c => c.Condition.HoldsLoad == words.HoldsLoad))
-            .Select(words => new ConditionCount(words, chains.Count(c => c.Condition == words), lifting))];
+    private static List<ConditionCount> Count(IReadOnlyCollection<ChainNow> chains, ShownCondition[] kinds)
+    {
+        var lifting = kinds.Any(k => k.HoldsLoad);
+        return [.. kinds.Select(kind => new ConditionCount(kind, chains.Count(c => c.Condition == kind), lifting))];
+    }
 
     private static List<WeekLoad> WeeksOf(IReadOnlyList<ChainNow> chains, PlantTime time)
     {
@@ -123,9 +126,9 @@ public sealed record GlanceView
         return [.. counts.Select((count, week) => new WeekLoad(thisMonday.AddDays(7 * week), count, 100 * count / highest))];
     }
 
-    private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, bool lifting, PlantTime time) =>
+    private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, ShownCondition[] kinds, PlantTime time) =>
         [.. chains.GroupBy(c => c.Line).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase)
             .Select(g =>
                 new LineSummary(
-                    g.Key, g.Count(), Count([.. g], lifting), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
+                    g.Key, g.Count(), Count([.. g], kinds), g.Where(c => c.EarlyDate > time.Now).Min(c => c.EarlyDate)))];
 }
