@@ -80,7 +80,13 @@ internal readonly record struct CounterPlace
     /// <summary>Dated before all others and yet with a higher counter than the first of them.</summary>
     private static CounterPlace BeforeAll(double firstH) => new()
     {
-        LastH = firstH, SinceLastHours = null, DatedAt = null, HoursFromDated = 0, IsPastTheNext = true, Gaps = [], Runs = [],
+        LastH = firstH,
+        SinceLastHours = null,
+        DatedAt = null,
+        HoursFromDated = 0,
+        IsPastTheNext = true,
+        Gaps = [],
+        Runs = [],
     };
 
     /// <summary>Hours to a counter that went on, or rolled over; null for a fall that nothing explains.</summary>

@@ -13,7 +13,10 @@ public sealed class CounterDoubtTests
     private static readonly DateTimeOffset Start = new(2025, 1, 8, 8, 0, 0, TimeSpan.Zero);
     private static readonly ChainCard Card = new()
     {
-        Name = "K1", PitchMm = 25.4, FittedCounter = new(40_000), FittedAt = Start.AddMonths(-1),
+        Name = "K1",
+        PitchMm = 25.4,
+        FittedCounter = new(40_000),
+        FittedAt = Start.AddMonths(-1),
     };
 
     // A made-up line that runs 500 h a month on a calendar of 70 %; the chain wears 0.2 % in 1,000 h.
