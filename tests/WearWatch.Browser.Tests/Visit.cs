@@ -62,7 +62,7 @@ public sealed class Visit : IAsyncDisposable
         return [.. result.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html} ({v.Help})"))];
     }
 
-    /// <summary>What stands out over the right edge, so that a hand has to push the page sideways; nothing on a good page.</summary>
+    /// <summary>What stands out over the right edge, so that one has to push the page sideways; empty on a good page.</summary>
     public async Task<string> OverTheEdgeAsync() => string.Join('\n', await Page.EvaluateAsync<string[]>("""
         () => {
           const edge = document.documentElement.clientWidth;

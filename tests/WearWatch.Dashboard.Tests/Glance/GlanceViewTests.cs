@@ -29,7 +29,8 @@ public sealed class GlanceViewTests
         Assert.Equal("/chains?condition=take-out-of-use", view.Conditions[4].Link);
         Assert.All(
             view.Conditions.Where(c => c.Condition.HoldsLoad), c => Assert.NotEqual(SignalColour.Green, c.Condition.Colour));
-        Assert.All(view.Lines, l => Assert.Equal(view.Conditions.Select(c => c.Condition), l.Conditions.Select(c => c.Condition)));
+        var kinds = view.Conditions.Select(c => c.Condition).ToList();
+        Assert.All(view.Lines, l => Assert.Equal(kinds, l.Conditions.Select(c => c.Condition)));
     }
 
     [Fact]
