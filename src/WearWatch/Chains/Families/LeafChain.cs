@@ -1,3 +1,4 @@
+using WearWatch.Criteria;
 using WearWatch.Units;
 
 namespace WearWatch.Chains.Families;
@@ -24,11 +25,11 @@ internal sealed class LeafChain : ChainFamily
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
 
     public override ReplacementLimit GeneralLimit =>
-        new(3, LimitReason.Lifting, "docs/references.md [22], [30]")
+        new(LiftingCriteria.ValueOf("leaf-length-discard"), LimitReason.Lifting, "docs/references.md [22], [30]")
         {
             Rule = "leaf chain: at 2 % a competent person sets a date within three months, at 3 % out of use at once; "
                 + "replace as a set",
-            PlanFromPercent = 2,
+            PlanFromPercent = LiftingCriteria.ValueOf("leaf-length-plan"),
         };
 
     public override ReplacementLimit LiftingLimit => GeneralLimit;

@@ -1,20 +1,16 @@
+using WearWatch.Criteria;
+
 namespace WearWatch.Chains.Links;
 
 /// <summary>The limits of the three measures of a round link: its maker's, else general ones, shown as such.</summary>
 /// <remarks>
 /// The maker's table decides on lengths; general lengths hold only where he gives none. A diameter is never allowed to come below
 /// 0.9 d, whatever a table says. Of several that hold the strictest governs. General limits are for chains that hold a load; a
-/// conveyor's chain has its maker's or none. Sources: docs/references.md [64], [74], [75], [81], [85].
+/// conveyor's chain has its maker's or none. The general figures are those of <see cref="LiftingCriteria"/>. Sources:
+/// docs/references.md [64], [74], [75], [81], [84], [85].
 /// </remarks>
 public sealed record LinkLimits
 {
-    private const double MeanDiameterShare = 0.9;
-    private const double EuropeanOneLinkPercent = 5;
-    private const double EuropeanSeveralPercent = 3;
-    private const double SlingPercent = 5;
-    private const double PoweredPercent = 1.5;
-    private const double HandPercent = 2.5;
-
     private LinkLimits(IReadOnlyList<LinkLimit> all) => All = all;
 
     /// <summary>The one that governs of each measure that has a limit.</summary>
@@ -55,16 +51,19 @@ public sealed record LinkLimits
 
     private static IEnumerable<LinkLimit> General(LinkTable table, LawRegion region)
     {
-        yield return new(LinkMeasure.MeanDiameter, MeanDiameterShare * table.Size.DiameterMm,
+        yield return new(LinkMeasure.MeanDiameter, Figure("link-diameter") / 100 * table.Size.DiameterMm,
             "mean of two diameters below 0.9 of nominal", "EN, several makers; docs/references.md [75]")
         { IsGeneral = true };
 
         var (american, european) = (IsAmerican(region), region is not LawRegion.UnitedStates);
         if (table.Use is LinkUse.Sling)
         {
-            const string dguv = "Germany, DGUV Information 209-021; docs/references.md [81]";
-            yield return Longer(LinkMeasure.OneLink, SlingPercent, dguv);
-            yield return Longer(LinkMeasure.SeveralLinks, SlingPercent, dguv);
+            // The figure of the United States is the stricter one, so it holds where the region is not set, too.
+            var (percent, source) = american
+                ? (Figure("sling-length-us"), "USA, removal list; docs/references.md [84]")
+                : (Figure("sling-length"), "Germany, DGUV Information 209-021; docs/references.md [81]");
+            yield return Longer(LinkMeasure.OneLink, percent, source);
+            yield return Longer(LinkMeasure.SeveralLinks, percent, source);
             if (american && OshaChainSize.Of(table.Size.DiameterMm) is { } row)
                 yield return new(LinkMeasure.ThinnestDiameter, row.MinimumMm,
                     $"{row.Size} in chain at least {row.Minimum} in at any point",
@@ -74,10 +73,11 @@ public sealed record LinkLimits
         }
 
         const string german = "Germany, one maker's limit tables by DIN 685-5; docs/references.md [74]";
-        yield return Longer(LinkMeasure.OneLink, EuropeanOneLinkPercent, german) with { Certainty = Typical };
-        if (european) yield return Longer(LinkMeasure.SeveralLinks, EuropeanSeveralPercent, german) with { Certainty = Typical };
+        yield return Longer(LinkMeasure.OneLink, Figure("link-one"), german) with { Certainty = Typical };
+        if (european) yield return Longer(LinkMeasure.SeveralLinks, Figure("link-eleven"), german) with { Certainty = Typical };
         if (american)
-            yield return Longer(LinkMeasure.SeveralLinks, table.Use is LinkUse.HandHoist ? HandPercent : PoweredPercent,
+            yield return Longer(LinkMeasure.SeveralLinks,
+                Figure(table.Use is LinkUse.HandHoist ? "link-length-hand" : "link-length-powered"),
                 (table.Use is LinkUse.HandHoist ? "hand-operated" : "powered")
                 + " hoist, USA, DOE-STD-1090; docs/references.md [64]");
 
@@ -85,6 +85,8 @@ public sealed record LinkLimits
             measure, (1 + percent / 100) * table.NewMm(measure),
             FormattableString.Invariant($"{percent:0.#} % longer than {(IsMeasuredNew(measure) ? "unused" : "nominal")}"), source)
         { IsGeneral = true };
+
+        double Figure(string criterion) => LiftingCriteria.ValueOf(criterion);
 
         bool IsMeasuredNew(LinkMeasure measure) => measure is LinkMeasure.SeveralLinks && table.UnusedSeveralLinksMm is not null;
     }

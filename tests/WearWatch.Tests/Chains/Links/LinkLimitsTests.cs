@@ -5,6 +5,18 @@ namespace WearWatch.Tests.Chains.Links;
 
 public sealed class LinkLimitsTests
 {
+    // Sources: docs/references.md [81] for Germany, [84] for the United States; where nobody has said, the stricter one.
+    [Theory]
+    [InlineData(LawRegion.Germany, 5)]
+    [InlineData(LawRegion.UnitedStates, 3)]
+    [InlineData(LawRegion.NotSet, 3)]
+    public void A_sling_is_longer_by_no_more_than_its_region_lets_it(LawRegion region, double percent) =>
+        Assert.All([LinkMeasure.OneLink, LinkMeasure.SeveralLinks], measure =>
+        {
+            var table = Table(10, 30, LinkUse.Sling);
+            Assert.Equal((1 + percent / 100) * table.NewMm(measure), Mm(table, measure, region)!.Value, 1e-9);
+        });
+
     private static LinkTable Table(
         double d = 5, double p = 15, LinkUse? use = LinkUse.PoweredHoist, double? one = null, double? several = null,
         double? mean = null, double? unused = null) => LinkTable.Of(new()
