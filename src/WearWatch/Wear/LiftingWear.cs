@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Criteria;
 using WearWatch.Gauging;
 
 namespace WearWatch.Wear;
@@ -15,7 +16,7 @@ namespace WearWatch.Wear;
 internal sealed record LiftingWear(double UpperPercent, DateTimeOffset? MarkedAt)
 {
     /// <summary>The longest time that a competent person may set beyond the attention mark. docs/references.md [30].</summary>
-    public const int MostMonths = 3;
+    public static int MostMonths { get; } = (int)LiftingCriteria.ValueOf("leaf-length-plan-months");
 
     /// <summary>The day from which it is out of use, whatever a forecast says; null when no mark was reached.</summary>
     public DateTimeOffset? OutOfUseBy => MarkedAt?.AddMonths(MostMonths);
