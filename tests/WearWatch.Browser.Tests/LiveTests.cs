@@ -1,11 +1,11 @@
 using System.Diagnostics;
 using System.Globalization;
-using MQTTnet;
-using MQTTnet.Protocol;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
+using MQTTnet;
+using MQTTnet.Protocol;
 using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Browser.Tests;

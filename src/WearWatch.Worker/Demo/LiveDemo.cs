@@ -1,9 +1,9 @@
 using System.Text;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.Options;
 using MQTTnet;
 using MQTTnet.Formatter;
 using MQTTnet.Protocol;
-using Microsoft.EntityFrameworkCore;
-using Microsoft.Extensions.Options;
 using WearWatch.Plant.Telemetry;
 using WearWatch.SensorSim;
 using WearWatch.SensorSim.Live;

@@ -1,10 +1,10 @@
 using System.Net;
 using System.Net.Sockets;
-using MQTTnet.Protocol;
-using MQTTnet.Server;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
+using MQTTnet.Protocol;
+using MQTTnet.Server;
 using WearWatch.Plant.Telemetry;
 
 namespace WearWatch.Worker.Mqtt;

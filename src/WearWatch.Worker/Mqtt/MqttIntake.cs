@@ -1,9 +1,9 @@
-using MQTTnet;
-using MQTTnet.Formatter;
-using MQTTnet.Protocol;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
+using MQTTnet;
+using MQTTnet.Formatter;
+using MQTTnet.Protocol;
 using WearWatch.Plant.Telemetry;
 
 namespace WearWatch.Worker.Mqtt;

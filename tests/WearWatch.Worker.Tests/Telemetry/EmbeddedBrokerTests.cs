@@ -1,8 +1,8 @@
 using System.Text;
+using Microsoft.EntityFrameworkCore;
 using MQTTnet;
 using MQTTnet.Formatter;
 using MQTTnet.Protocol;
-using Microsoft.EntityFrameworkCore;
 using WearWatch.Worker.Mqtt;
 
 namespace WearWatch.Worker.Tests.Telemetry;
