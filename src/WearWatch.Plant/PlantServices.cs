@@ -1,6 +1,8 @@
+using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Lifting;
 using WearWatch.Plant.Notices;
@@ -16,6 +18,7 @@ using WearWatch.Plant.Telemetry;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant;
 
@@ -36,6 +39,7 @@ public static class PlantServices
         services.AddSingleton<FleetModels>();
         services.AddSingleton<Calibrations>();
         services.AddSingleton<LifeBook>();
+        services.AddSingleton<CostQuery>();
         services.AddSingleton<KeptForecasts>();
         services.AddSingleton<RemadeForecasts>();
         services.AddSingleton<SpreadCheck>();
@@ -85,9 +89,13 @@ public static class PlantServices
     private static void AddPeople(this IServiceCollection services)
     {
         services.AddSingleton<PeopleNews>();
+        services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
+        services.AddScoped<IUserStore<PersonRow>, PersonStore>();
         services.AddSingleton<KeyDesk>();
         services.AddSingleton<TabletDesk>();
         services.AddScoped<PinDesk>();
         services.AddScoped<PeopleDesk>();
+        services.AddScoped<PasskeyDesk>();
+        services.AddSingleton<SharedKeyDesk>();
     }
 }

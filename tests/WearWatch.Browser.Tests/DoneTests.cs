@@ -30,13 +30,16 @@ public sealed class DoneTests(Screen screen)
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Something else was done" }).ClickAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Chain replaced" }).ClickAsync();
         await desk.Page.GetByLabel("Supplier's lot").FillAsync("L-78");
+        await desk.Page.GetByLabel("Pitches of the new chain").FillAsync("118");
         await desk.Page.GetByLabel("the old chain broke while it ran").CheckAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("starts at 0 h")).ToBeVisibleAsync(Patient);
 
         await desk.GoAsync("/chains/DONEDESK-1");
         await Assertions.Expect(desk.Page.GetByText("shortened, 4 pitches out, take-up at 12.5 mm")).ToBeVisibleAsync(Patient);
-        await Assertions.Expect(desk.Page.GetByText("new chain fitted, the old chain broke, lot L-78")).ToBeVisibleAsync();
+        await Assertions
+            .Expect(desk.Page.GetByText("new chain fitted, 118 pitches when new, the old chain broke, lot L-78"))
+            .ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
 
         using var client = new HttpClient { BaseAddress = new Uri(screen.Address) };

@@ -10,13 +10,15 @@ namespace WearWatch.Plant.Files;
 /// </summary>
 public static class ChainColumns
 {
+    /// <summary>The heading under which a form asks for the name and the place.</summary>
+    public const string WhereItRuns = "Where it runs";
+
     /// <summary>The heading under which a form asks what the chain is.</summary>
     public const string WhatItIs = "What it is";
 
     /// <summary>The heading under which a form asks for oil and dust.</summary>
     public const string OilAndDust = "Oil and dust";
 
-    private const string WhereItRuns = "Where it runs";
     private const string Sprockets = "Sprockets and take-up";
     private const string WhatItDoes = "What it has to do";
     private const string OwnLimit = "Own limit";

@@ -39,6 +39,12 @@ public static class EventColumns
         Column.Whole("pitches_out", 1, EventFacts.MostPitchesOut, e => e.PitchesOut,
                 (e, v) => e with { PitchesOut = v }, always: false)
             with { Meaning = "pitches that were taken out" },
+        Column.Whole("new_pitches", 1, EventFacts.MostPitches, e => e.NewPitches,
+                (e, v) => e with { NewPitches = v }, always: false)
+            with { Meaning = "pitches of the chain that was fitted" },
+        Column.Whole("new_teeth", EventFacts.FewestTeeth, EventFacts.MostTeeth, e => e.NewTeeth,
+                (e, v) => e with { NewTeeth = v }, always: false)
+            with { Meaning = "teeth of the sprocket that was fitted" },
         Column.Number("take_up_mm", 0, EventFacts.MostTakeUpMm, e => e.TakeUpMm, (e, v) => e with { TakeUpMm = v }, always: false)
             with { Meaning = "where the take-up stood after it, from where a new chain is taut" },
         Column.Text("note", e => e.Note, (e, v) => e with { Note = v }, always: false, longest: LongestNote)

@@ -59,6 +59,10 @@ internal static class EntryCheck
             faults.Add(new("pitches_out", "Say how many pitches were taken out."));
         if (told.PitchesOut is < 1 or > EventFacts.MostPitchesOut)
             faults.Add(new("pitches_out", "A whole number of pitches, 1 to 10,000."));
+        if (told.NewPitches is < 1 or > EventFacts.MostPitches)
+            faults.Add(new("new_pitches", "A whole number of pitches, 1 to 1,000,000."));
+        if (told.NewTeeth is < EventFacts.FewestTeeth or > EventFacts.MostTeeth)
+            faults.Add(new("new_teeth", "A sprocket has 5 to 1,000 teeth."));
         if (TakeUpFault(told.TakeUpMm) is { } takeUp) faults.Add(takeUp);
         if (told.Note.Length > EventColumns.LongestNote) faults.Add(TooLong("note", EventColumns.LongestNote));
         faults.AddRange(EventFacts.Faults(told).Select(f => new Refusal(f.Field, f.Reason)));

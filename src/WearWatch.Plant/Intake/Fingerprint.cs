@@ -35,6 +35,8 @@ public static class Fingerprint
             Text(happening.CounterAfter?.Hours), happening.Note, .. lot, .. oil,
             .. happening.Broke ? ["broke"] : Nothing,
             .. happening.PitchesOut is { } pitches ? ["pitches out", Text(pitches)] : Nothing,
+            .. happening.NewPitches is { } fitted ? ["new pitches", Text(fitted)] : Nothing,
+            .. happening.NewTeeth is { } teeth ? ["new teeth", Text(teeth)] : Nothing,
             .. TakeUp(happening.TakeUpMm)]);
     }
 

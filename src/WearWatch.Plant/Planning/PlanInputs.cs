@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Windows;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -22,7 +23,7 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
             ChainTypes = [.. chains.Select(PlanQuery.TypeOf).Distinct().Order(StringComparer.Ordinal)],
             Rules = await db.WindowRules.AsNoTracking().OrderBy(r => r.Line).ThenBy(r => r.FirstStart).ToListAsync(ct),
             Spares = await db.Spares.AsNoTracking().OrderBy(s => s.Designation).ThenBy(s => s.Kind).ToListAsync(ct),
-            Costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts(),
+            Costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? CostRows.Usual(),
             LineCosts = await db.LineCosts.AsNoTracking().OrderBy(l => l.Line).ToListAsync(ct),
             Chains = [.. chains.Select(c => c.Name)],
             Works = WorksOf(chains, await db.SwapWorks.AsNoTracking().ToListAsync(ct)),

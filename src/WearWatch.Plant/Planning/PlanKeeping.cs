@@ -108,6 +108,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
                 CounterAfter = RowFields.Hours(told.CounterH),
                 Lot = told.Lot,
                 Broke = told.Broke,
+                NewPitches = told.NewPitches,
                 TakeUpMm = told.TakeUpMm,
                 Note = told.Note,
             },

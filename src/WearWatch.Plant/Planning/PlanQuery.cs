@@ -25,7 +25,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         var time = await clock.NowAsync(ct);
         var calendar = await settings.CalendarAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
-        var costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts();
+        var costs = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? CostRows.Usual();
         var now = TimeZoneInfo.ConvertTime(time.Now, time.Zone);
         var end = now.AddDays(7 * (weeks ?? costs.HorizonWeeks));
         var revision = await RevisionAsync(db, ct); // before the decisions: what comes in between is then seen as newer
@@ -37,7 +37,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             Tasks = [],
             Windows = [.. rules.SelectMany(r => PlanRows.ToRule(r).Between(now, end, time.Zone))],
             Spares = [.. (await db.Spares.AsNoTracking().ToListAsync(ct)).Select(s => PlanRows.ToSpare(s, time.Zone))],
-            Costs = PlanRows.ToCosts(costs, await db.LineCosts.AsNoTracking().ToListAsync(ct)),
+            Costs = CostRows.ToCosts(costs, await db.LineCosts.AsNoTracking().ToListAsync(ct)),
             Calendar = calendar,
         };
         var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapEnd.Planned)

@@ -1,5 +1,4 @@
 using WearWatch.Chains.Families;
-using WearWatch.Planning.Costs;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Windows;
 using WearWatch.Storage.Rows;
@@ -9,40 +8,6 @@ namespace WearWatch.Plant.Planning;
 /// <summary>The planner's rows in the words of the planner's domain.</summary>
 public static class PlanRows
 {
-    /// <summary>The costs until a plant sets its own. Assumptions, marked so wherever they are shown.</summary>
-    public static PlanningCostsRow UsualCosts()
-    {
-        var usual = new PlanningCosts();
-        return new PlanningCostsRow
-        {
-            Money = usual.Money,
-            StoppedLinePerHour = usual.StoppedLinePerHour,
-            StopHours = usual.StopHours,
-            BreakdownHours = usual.BreakdownHours,
-            BreakdownExtra = usual.BreakdownExtra,
-            MeanHoursToFailurePastLimit = usual.MeanHoursToFailurePastLimit,
-            OvertimePerHour = usual.OvertimePerHour,
-            ExpressShare = usual.ExpressShare,
-            UsualPitchPrice = 3,
-            SprocketPrice = 200,
-            HorizonWeeks = 26,
-        };
-    }
-
-    /// <summary>What things cost.</summary>
-    public static PlanningCosts ToCosts(PlanningCostsRow row, IEnumerable<LineCostRow> lines) => new()
-    {
-        Money = row.Money,
-        StoppedLinePerHour = row.StoppedLinePerHour,
-        StoppedLinePerHourByLine = lines.ToDictionary(l => l.Line, l => l.StoppedPerHour),
-        StopHours = row.StopHours,
-        BreakdownHours = row.BreakdownHours,
-        BreakdownExtra = row.BreakdownExtra,
-        MeanHoursToFailurePastLimit = row.MeanHoursToFailurePastLimit,
-        OvertimePerHour = row.OvertimePerHour,
-        ExpressShare = row.ExpressShare,
-    };
-
     /// <summary>What the swaps of a family take.</summary>
     public static SwapWork ToWork(SwapWorkRow row) => new(row.Hours, row.HoursPer100Pitches, row.People);
 

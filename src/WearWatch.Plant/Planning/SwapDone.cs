@@ -7,4 +7,8 @@ namespace WearWatch.Plant.Planning;
 /// <param name="Broke">Whether the old chain broke while it ran.</param>
 /// <param name="TakeUpMm">Where the take-up stands with the new chain, if it was read.</param>
 /// <param name="Note">What else there is to say.</param>
-public sealed record SwapDone(DateTimeOffset At, double? CounterH, string Lot, bool Broke, double? TakeUpMm, string Note);
+public sealed record SwapDone(DateTimeOffset At, double? CounterH, string Lot, bool Broke, double? TakeUpMm, string Note)
+{
+    /// <summary>How many pitches the new chain has, if they were counted.</summary>
+    public int? NewPitches { get; init; }
+}

@@ -380,6 +380,12 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("NewPitches")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("NewTeeth")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Note")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -707,6 +713,43 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ReceivedAt");
 
                     b.ToTable("Imports");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Findings")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("TakenAt")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
@@ -1078,43 +1121,6 @@ namespace WearWatch.Storage.Migrations
                         .IsUnique();
 
                     b.ToTable("LinkMeasures");
-                });
-
-            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Findings")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("TakenAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
-                    b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
@@ -2312,6 +2318,15 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
@@ -2375,15 +2390,6 @@ namespace WearWatch.Storage.Migrations
                         .WithMany()
                         .HasForeignKey("CorrectsId")
                         .OnDelete(DeleteBehavior.Restrict);
-                });
-
-            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
-                {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>

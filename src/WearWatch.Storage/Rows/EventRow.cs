@@ -33,6 +33,12 @@ public sealed class EventRow
     /// <summary>Of a shortening: how many pitches were taken out.</summary>
     public int? PitchesOut { get; init; }
 
+    /// <summary>Of a replacement: how many pitches the new chain has.</summary>
+    public int? NewPitches { get; init; }
+
+    /// <summary>Of a sprocket's replacement: how many teeth the new one has.</summary>
+    public int? NewTeeth { get; init; }
+
     /// <summary>Where the take-up stood after it, from where a new chain is taut.</summary>
     public double? TakeUpMm { get; init; }
 
@@ -67,6 +73,8 @@ public sealed class EventRow
         Lot = Lot,
         Broke = Broke,
         PitchesOut = PitchesOut,
+        NewPitches = NewPitches,
+        NewTeeth = NewTeeth,
         TakeUpMm = TakeUpMm,
         Oil = new OilApplied(OilMethod, OilGrade, OilAmountMl),
         Note = Note,

@@ -54,6 +54,12 @@ public sealed record ChainEvent
     /// <summary>How many pitches were taken out; of a shortening only. Null when nobody told.</summary>
     public int? PitchesOut { get; init; }
 
+    /// <summary>How many pitches the chain that was fitted has; of a replacement only. Null when nobody told.</summary>
+    public int? NewPitches { get; init; }
+
+    /// <summary>How many teeth the sprocket that was fitted has; of a new sprocket only. Null when nobody told.</summary>
+    public int? NewTeeth { get; init; }
+
     /// <summary>
     /// Where the take-up stood after it, in millimetres from where a new chain is taut; null when nobody read it.
     /// </summary>

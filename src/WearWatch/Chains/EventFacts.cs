@@ -6,6 +6,15 @@ public static class EventFacts
     /// <summary>More pitches nobody takes out at once.</summary>
     public const int MostPitchesOut = 10_000;
 
+    /// <summary>No chain has more pitches.</summary>
+    public const int MostPitches = 1_000_000;
+
+    /// <summary>No sprocket has fewer teeth.</summary>
+    public const int FewestTeeth = 5;
+
+    /// <summary>No sprocket has more teeth.</summary>
+    public const int MostTeeth = 1000;
+
     /// <summary>No take-up moves farther, in millimetres.</summary>
     public const double MostTakeUpMm = 100_000;
 
@@ -22,6 +31,10 @@ public static class EventFacts
             yield return ("broke", "Only a replacement tells that the old chain broke: leave it empty.");
         if (told.Kind != ChainEventKind.Shortened && told.PitchesOut is not null)
             yield return ("pitches_out", "Only a shortening takes pitches out: leave it empty.");
+        if (told.Kind != ChainEventKind.Replacement && told.NewPitches is not null)
+            yield return ("new_pitches", "Only a replacement tells how many pitches the new chain has: leave it empty.");
+        if (told.Kind != ChainEventKind.SprocketReplaced && told.NewTeeth is not null)
+            yield return ("new_teeth", "Only a replaced sprocket tells how many teeth the new one has: leave it empty.");
         if (told.Kind != ChainEventKind.Oiling && told.Oil != OilApplied.Untold)
             yield return ("oil_method", "Only an oiling has a method, a grade or an amount: leave them empty.");
     }

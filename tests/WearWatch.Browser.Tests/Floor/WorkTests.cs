@@ -47,6 +47,8 @@ public sealed class WorkTests(Screen screen)
         await phone.Page.GetByLabel("Hour counter").FillAsync("5001");
         await phone.Page.GetByLabel("Lot of the new chain").FillAsync("L-77");
         await phone.Page.GetByLabel("the old chain broke while it ran").CheckAsync();
+        await phone.Page.GetByLabel("Pitches of the new chain").FillAsync("118");
+        await phone.PictureAsync("floor-replacement-phone", whole: false);
         await phone.Page.GetByLabel("Its length when new").FillAsync("1219.6");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).TapAsync();
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("begins at 0 h");
@@ -62,7 +64,8 @@ public sealed class WorkTests(Screen screen)
         Assert.Contains(events, e => e.GetProperty("event").GetString() == "oiling"
             && e.GetProperty("oil_grade").GetString() == "ISO VG 150");
         Assert.Contains(events, e => e.GetProperty("event").GetString() == "replacement"
-            && e.GetProperty("lot").GetString() == "L-77" && e.GetProperty("broke").GetBoolean());
+            && e.GetProperty("lot").GetString() == "L-77" && e.GetProperty("broke").GetBoolean()
+            && e.GetProperty("new_pitches").GetInt32() == 118 && e.GetProperty("note").GetString() == "");
         // The new chain begins its track with its length when new, 0.03 %, and the run-in that is to come, about 0.2 %; the old
         // one had 1 %.
         var forecast = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/forecast", Ct);
@@ -70,6 +73,7 @@ public sealed class WorkTests(Screen screen)
         Assert.InRange(forecast.GetProperty("elongation_pct").GetDouble(), 0, 0.4);
         await phone.Page.GotoAsync($"{screen.Address}/chains/SEEN-1");
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Link, new() { Name = "photo" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("118 pitches when new, the old chain broke, lot L-77")).ToBeVisibleAsync();
     }
 
     [Fact]
@@ -91,11 +95,12 @@ public sealed class WorkTests(Screen screen)
         var events = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/DONE-1/events", Ct)).EnumerateArray()
             .Select(e => (e.GetProperty("event").GetString()!, e.GetProperty("counter_h_before").GetDouble(),
                 e.GetProperty("counter_h_after").GetDouble(), e.GetProperty("note").GetString()!,
-                e.GetProperty("pitches_out").ToString(), e.GetProperty("take_up_mm").ToString()))
+                e.GetProperty("pitches_out").ToString(), e.GetProperty("take_up_mm").ToString(),
+                e.GetProperty("new_teeth").ToString()))
             .TakeLast(4);
         Assert.Equal(
-            [("tensioned", 5000, 5000, "", "", "35.5"), ("shortened", 5001, 5001, "", "4", "2"),
-                ("sprocket_replaced", 5002, 5002, "21 teeth", "", ""), ("meter_reset", 5003, 12, "", "", "")], events);
+            [("tensioned", 5000, 5000, "", "", "35.5", ""), ("shortened", 5001, 5001, "", "4", "2", ""),
+                ("sprocket_replaced", 5002, 5002, "", "", "", "21"), ("meter_reset", 5003, 12, "", "", "", "")], events);
 
         async Task RecordAsync(string work, params (string Label, string Text)[] fields)
         {

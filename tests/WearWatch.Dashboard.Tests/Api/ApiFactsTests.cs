@@ -13,12 +13,13 @@ public sealed class ApiFactsTests : IAsyncLifetime
     [
         """
         {"event":"replacement","taken_at":"2026-03-01T08:00:00+00:00","counter_h_before":2095,"counter_h_after":2096.5,
-         "lot":"B-2","broke":true,"take_up_mm":3.5,"note":"seen"}
+         "lot":"B-2","broke":true,"new_pitches":118,"take_up_mm":3.5,"note":"seen"}
         """,
         """
         {"event":"oiling","taken_at":"2026-03-02T08:00:00+00:00","oil_method":"hand","oil_grade":"ISO VG 100","oil_amount_ml":40}
         """,
         """{"event":"shortened","taken_at":"2026-03-03T08:00:00+00:00","pitches_out":2}""",
+        """{"event":"sprocket_replaced","taken_at":"2026-03-04T08:00:00+00:00","new_teeth":21}""",
     ];
 
     /// <summary>Together they tell every fact of a reading.</summary>
@@ -47,6 +48,8 @@ public sealed class ApiFactsTests : IAsyncLifetime
 
     [Theory]
     [InlineData("events", """{"event":"oiling","taken_at":"2026-03-02T08:00:00Z","oil_amount_ml":-1}""", "oil_amount_ml")]
+    [InlineData("events", """{"event":"replacement","taken_at":"2026-03-02T08:00:00Z","new_pitches":0}""", "new_pitches")]
+    [InlineData("events", """{"event":"sprocket_replaced","taken_at":"2026-03-02T08:00:00Z","new_teeth":4}""", "new_teeth")]
     [InlineData("events", """{"event":"party","taken_at":"2026-03-02T08:00:00Z"}""", "event")]
     [InlineData("events", """{"taken_at":"2026-03-02T08:00:00Z"}""", "event")]
     [InlineData("readings", """{"counter_h":1,"tool":"ruler","pitches":48,"length":"1229"}""", "tool")]

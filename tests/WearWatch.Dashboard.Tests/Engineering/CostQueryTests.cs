@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Engineer;
-using WearWatch.Dashboard.Engineer.Costs;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Intake;
 using WearWatch.Signals;
 
@@ -35,7 +35,7 @@ public sealed class CostQueryTests : IAsyncLifetime
             await db.SaveChangesAsync(Ct);
         }
 
-        var (year, before) = (await host.Get<CostQuery>().AskAsync(LifeGrouping.Line, Ct)).All;
+        var (year, before) = (await host.Get<CostQuery>().AskAsync(card => LifeGrouping.Line.Of(card), Ct)).All;
         Assert.Equal(32.4, year.OilMl, 9);
         Assert.Equal(7, before.OilMl, 9);
     }

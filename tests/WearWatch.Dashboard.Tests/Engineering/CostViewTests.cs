@@ -68,8 +68,9 @@ public sealed class CostViewTests
     {
         var dear = new BookedChain(1, Desk.Card("K-1", "Press"), 3, [Life(1000, LifeEnd.ReplacedBefore, 1.5)]);
         var cheap = new BookedChain(2, Desk.Card("K-2", "Drying"), 3, [Life(4000, LifeEnd.ReplacedBefore, 2.9)]);
-        var view = CostView.Of(Desk.Fleet([dear, cheap]), Terms, LifeGrouping.Line, A.Now,
+        var costs = FleetCosts.Of(Desk.Fleet([dear, cheap]), Terms, card => LifeGrouping.Line.Of(card), A.Now,
             new Dictionary<int, (OilGiven, OilGiven)> { [2] = (new(7, 350), new(3, 0)) });
+        var view = new CostView(costs, LifeGrouping.Line);
         Assert.Equal(["Press", "Drying"], view.Groups.Select(g => g.Group));
         Assert.Equal(
             (5000.0, 7, 350.0, 3), (view.All.Year.Hours, view.All.Year.Oilings, view.All.Year.OilMl, view.All.Before.Oilings));

@@ -29,6 +29,16 @@ public sealed class DoneFormTests(SmallPlantHost plant) : IClassFixture<SmallPla
             ["pitches_out"],
             new DoneForm { Kind = ChainEventKind.Shortened, PitchesOut = pitches }.Faults(await AskAsync("K-1")).Keys);
 
+    [Theory]
+    [InlineData(ChainEventKind.Replacement, "0", "21", "new_pitches")]
+    [InlineData(ChainEventKind.Replacement, "many", "21", "new_pitches")]
+    [InlineData(ChainEventKind.SprocketReplaced, "118", "4", "new_teeth")]
+    [InlineData(ChainEventKind.SprocketReplaced, "118", "1001", "new_teeth")]
+    public async Task A_count_of_what_was_fitted_that_cannot_be_is_told_at_its_field(
+        ChainEventKind kind, string pitches, string teeth, string field) =>
+        Assert.Equal(
+            [field], new DoneForm { Kind = kind, NewPitches = pitches, NewTeeth = teeth }.Faults(await AskAsync("K-1")).Keys);
+
     [Fact]
     public async Task Of_something_done_earlier_the_counter_may_be_lower() =>
         Assert.Empty(new DoneForm { Kind = ChainEventKind.Oiling, Counter = "1500", At = "2026-02-10T06:00" }

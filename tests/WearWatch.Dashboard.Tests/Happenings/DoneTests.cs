@@ -107,6 +107,8 @@ public sealed class DoneTests : IAsyncLifetime
             Kind = ChainEventKind.Replacement,
             Lot = "B-2",
             Broke = true,
+            NewPitches = " 118 ",
+            NewTeeth = "21",
             TakeUp = "12,5",
             PitchesOut = "4",
             Note = "seized",
@@ -115,6 +117,16 @@ public sealed class DoneTests : IAsyncLifetime
         await using var db = await host.OpenAsync();
         var row = await db.Events.SingleAsync(e => e.Kind == ChainEventKind.Replacement, Ct);
         Assert.Equal(("B-2", true, 12.5, null, "seized"), (row.Lot, row.Broke, row.TakeUpMm, row.PitchesOut, row.Note));
+        Assert.Equal((118, null), (row.NewPitches, row.NewTeeth));
+    }
+
+    [Fact]
+    public async Task The_teeth_of_a_new_sprocket_stand_in_a_field_of_their_own()
+    {
+        await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.SprocketReplaced, NewTeeth = "21", NewPitches = "118" });
+        await using var db = await host.OpenAsync();
+        var row = await db.Events.SingleAsync(e => e.Kind == ChainEventKind.SprocketReplaced, Ct);
+        Assert.Equal((21, null), (row.NewTeeth, row.NewPitches));
     }
 
     private async Task<DoneChain> AskAsync(string name) => (await host.Get<DoneQuery>().AskAsync(name, Ct))!;

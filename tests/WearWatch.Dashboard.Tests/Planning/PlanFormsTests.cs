@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Planner;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Planning;
 using WearWatch.Storage.Rows;
 
@@ -76,10 +77,10 @@ public sealed class PlanFormsTests
     [Fact]
     public void Costs_with_a_lines_own_figure_are_read()
     {
-        var (costs, lines, fault) = CostsText.Read(PlanRows.UsualCosts(), "Press = 1200.5\n", ["Press", "Drying"]);
+        var (costs, lines, fault) = CostsText.Read(CostRows.Usual(), "Press = 1200.5\n", ["Press", "Drying"]);
         Assert.Null(fault);
         Assert.Equal(400, costs!.StoppedLinePerHour);
-        Assert.Equal(1200.5, PlanRows.ToCosts(costs, lines).StoppedPerHour("Press"));
+        Assert.Equal(1200.5, CostRows.ToCosts(costs, lines).StoppedPerHour("Press"));
     }
 
     [Theory]
@@ -87,7 +88,7 @@ public sealed class PlanFormsTests
     [InlineData("Press = much", "'Press = much': the amount is a number of 0 or more.")]
     [InlineData("Press = 1\nPress = 2", "'Press' stands twice.")]
     public void Costs_of_a_line_that_cannot_be_are_told_why(string lines, string told) =>
-        Assert.Equal(told, CostsText.Read(PlanRows.UsualCosts(), lines, ["Press"]).Fault);
+        Assert.Equal(told, CostsText.Read(CostRows.Usual(), lines, ["Press"]).Fault);
 
     public static TheoryData<Action<PlanningCostsRow>, string> CostsThatCannotBe => new()
     {
@@ -102,7 +103,7 @@ public sealed class PlanFormsTests
     [MemberData(nameof(CostsThatCannotBe), DisableDiscoveryEnumeration = true)]
     public void Costs_that_cannot_be_are_told_why(Action<PlanningCostsRow> change, string told)
     {
-        var costs = PlanRows.UsualCosts();
+        var costs = CostRows.Usual();
         change(costs);
         Assert.Equal(told, CostsText.Read(costs, "", []).Fault);
     }

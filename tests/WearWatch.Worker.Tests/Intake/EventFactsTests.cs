@@ -60,6 +60,8 @@ public sealed class EventFactsTests
     [InlineData(ChainEventKind.Oiling, "broke")]
     [InlineData(ChainEventKind.Replacement, "pitches_out")]
     [InlineData(ChainEventKind.Shortened, "oil_method")]
+    [InlineData(ChainEventKind.Tensioned, "new_pitches")]
+    [InlineData(ChainEventKind.Replacement, "new_teeth")]
     public async Task A_fact_of_another_kind_of_event_is_refused_from_the_desk_and_in_a_file(ChainEventKind kind, string field)
     {
         await using var plant = await TestPlant.OpenAsync();
@@ -69,11 +71,20 @@ public sealed class EventFactsTests
             Lot = field == "lot" ? "B-2" : "",
             Broke = field == "broke",
             PitchesOut = field == "pitches_out" || kind == ChainEventKind.Shortened ? 2 : null,
+            NewPitches = field == "new_pitches" ? 98 : null,
+            NewTeeth = field == "new_teeth" ? 21 : null,
             Oil = field == "oil_method" ? new OilApplied(OilMethod.Hand) : OilApplied.Untold,
         });
         Assert.Equal(field, Assert.Single(await FaultsAsync(plant, told)).Field);
         var word = kind.ToString().ToLowerInvariant();
-        var value = field switch { "lot" => "B-2", "broke" => "yes", "pitches_out" => "2", _ => "hand" };
+        var value = field switch
+        {
+            "lot" => "B-2",
+            "broke" => "yes",
+            "pitches_out" => "2",
+            "new_pitches" or "new_teeth" => "98",
+            _ => "hand",
+        };
         var text = $"chain,event,counter_h_before,{field}\nC1,{word},100,{value}\n";
         var report = await plant.Import.ImportAsync([A.File("events.csv", text)], null, Ct);
         Assert.Equal((RemarkKind.Refused, field), report.Files[0].Remarks.Select(r => (r.Kind, r.Column)).Single());
@@ -84,11 +95,18 @@ public sealed class EventFactsTests
     [InlineData("pitches_out", "2.5")]
     [InlineData("take_up_mm", "-1")]
     [InlineData("broke", "perhaps")]
+    [InlineData("new_pitches", "0")]
+    [InlineData("new_teeth", "4")]
     public async Task A_fact_in_a_file_that_cannot_be_is_refused_at_its_column(string column, string value)
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        var word = column == "broke" ? "replacement" : "shortened";
+        var word = column switch
+        {
+            "broke" or "new_pitches" => "replacement",
+            "new_teeth" => "sprocket_replaced",
+            _ => "shortened",
+        };
         var text = $"chain,event,counter_h_before,{column}\nC1,{word},100,{value}\n";
         var report = await plant.Import.ImportAsync([A.File("events.csv", text)], null, Ct);
         Assert.Equal((RemarkKind.Refused, column), report.Files[0].Remarks.Select(r => (r.Kind, r.Column)).Single());

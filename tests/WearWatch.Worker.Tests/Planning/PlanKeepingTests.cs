@@ -42,13 +42,14 @@ public sealed class PlanKeepingTests
         await using var mill = await PlannedMill.OpenAsync();
         await mill.KeepAsync(await mill.ProposedAsync());
         var swap = (await mill.SwapsAsync())[0];
-        var told = new SwapDone(mill.Now, null, "B-2", Broke: true, TakeUpMm: 12, "fine");
+        var told = new SwapDone(mill.Now, null, "B-2", Broke: true, TakeUpMm: 12, "fine") { NewPitches = 118 };
         var answer = await mill.Get<PlanKeeping>().DoneAsync(swap.Id, told, "fitter", TestContext.Current.CancellationToken);
         Assert.IsType<IntakeAnswer.Taken>(answer);
         await using var db = mill.Db();
         var happened = Assert.Single(await db.StandingEventsAsync(swap.ChainId, TestContext.Current.CancellationToken));
-        Assert.Equal((ChainEventKind.Replacement, "B-2", true, 12, "fine", "fitter"),
-            (happened.Kind, happened.Lot, happened.Broke, happened.TakeUpMm, happened.Note, happened.ToldBy));
+        Assert.Equal((ChainEventKind.Replacement, "B-2", true, 118, 12, "fine", "fitter"),
+            (happened.Kind, happened.Lot, happened.Broke, happened.NewPitches, happened.TakeUpMm, happened.Note,
+                happened.ToldBy));
         Assert.Equal(SwapEnd.Done, (await mill.SwapsAsync())[0].Outcome);
         // Told twice, it is one event.
         await mill.Get<PlanKeeping>().DoneAsync(swap.Id, told, "fitter", TestContext.Current.CancellationToken);

@@ -3,10 +3,8 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Identity;
-using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.People;
-using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;
@@ -19,8 +17,7 @@ internal static class PeopleServices
     public static IServiceCollection AddPeople(this IServiceCollection services)
     {
         services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<TabletCookie>();
-        services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
-        services.AddScoped<PersonPasskeys>().AddScoped<IUserStore<PersonRow>, PersonStore>();
+        services.AddScoped<PersonPasskeys>();
         services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, RightsListener>()
             .AddCascadingAuthenticationState();
         services.AddSingleton<IAuthorizationMiddlewareResultHandler, AccessAnswers>();

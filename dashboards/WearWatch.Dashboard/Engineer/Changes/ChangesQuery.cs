@@ -78,7 +78,7 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
     {
         var near = events.Where(e => e.At is { } at && at > alarm.RaisedAt - Before && at < alarm.RaisedAt + After)
             .OrderBy(e => e.At);
-        foreach (var alike in near.GroupBy(e => (e.Kind, e.Lot, e.Broke, e.PitchesOut, e.Note)))
+        foreach (var alike in near.GroupBy(e => (e.Kind, e.Lot, e.Broke, e.PitchesOut, e.NewPitches, e.NewTeeth, e.Note)))
         {
             var last = $"on {time.Day(alike.Last().At!.Value)}";
             var told = alike.First().ToEvent("") with { TakeUpMm = null };

@@ -1,6 +1,6 @@
-using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Engineer.Compare;

@@ -1,4 +1,3 @@
-
 using WearWatch.Dashboard.Engineer.Compare;
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.LifeData;
@@ -21,11 +20,11 @@ public static class CostExports
     public static void MapCostExports(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/engineering/costs.csv", async (HttpContext http, CostQuery costs, CancellationToken ct) =>
-            CsvExport.File("costs.csv", CostHeader, (await costs.AskAsync(By(http), ct)).Groups
+            CsvExport.File("costs.csv", CostHeader, (await CostView.AskAsync(costs, By(http), ct)).Groups
                 .SelectMany(g => new[] { Row(g.Group, "now", g.Year), Row(g.Group, "before", g.Before) })));
         routes.MapGet(
             "/engineering/costs.svg", async (HttpContext http, CostQuery costs, PictureExport pictures, CancellationToken ct) =>
-            await pictures.SvgAsync<CostChart>("costs.svg", new() { ["View"] = await costs.AskAsync(By(http), ct) }));
+            await pictures.SvgAsync<CostChart>("costs.svg", new() { ["View"] = await CostView.AskAsync(costs, By(http), ct) }));
         routes.MapGet("/engineering/compare.csv", async (HttpContext http, CompareQuery comparing, CancellationToken ct) =>
             CsvExport.File(
                 "compare.csv", CompareHeader, (await comparing.AskAsync(Filter(http), ct)).Rows.Select(r => new object?[]

@@ -1,7 +1,7 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
+using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Kit.Words;
 
@@ -26,6 +27,23 @@ public sealed record CardField(FileColumn<ChainCard> Column, AskedField Asked)
 
     /// <summary>The field of a column.</summary>
     public static CardField? Of(string column) => all.FirstOrDefault(f => f.Column.Name == column);
+
+    /// <summary>
+    /// What a page tells of a chain beside where it runs: what is told of it, and of what every card has also that it is not.
+    /// </summary>
+    public static IEnumerable<CardField> Shown(ChainCard card) =>
+        all.Where(f => f.Asked.Heading != ChainColumns.WhereItRuns && (f.Column.Always || f.Column.Write(card).Length > 0));
+
+    /// <summary>What a chain has in the field, in words and a person's own units; a dash for nothing.</summary>
+    public string Of(ChainCard card, UnitPreference units, PlantTime time) => (Column.Value(card), Asked.Unit) switch
+    {
+        (double mm, "mm") => units.OfLength(mm),
+        (double speed, "m/s") => units.OfSpeed(speed),
+        (double celsius, "°C") => units.OfTemperature(celsius),
+        (double hours, "h") => Show.Hours(hours),
+        (DateTimeOffset at, _) => time.Day(at),
+        _ => Said(Column.Write(card)),
+    };
 
     /// <summary>What stands in the field, in words and with its unit; a dash for nothing.</summary>
     /// <param name="text">Its text as a file has it.</param>

@@ -41,6 +41,8 @@ public static class TradeWords
     public static IEnumerable<string> Facts(ChainEvent told, UnitPreference units)
     {
         if (told.PitchesOut is { } pitches) yield return Show.Count(pitches) + (pitches == 1 ? " pitch out" : " pitches out");
+        if (told.NewPitches is { } fitted) yield return Show.Count(fitted) + (fitted == 1 ? " pitch" : " pitches") + " when new";
+        if (told.NewTeeth is { } teeth) yield return Show.Count(teeth) + " teeth";
         if (told.Broke) yield return "the old chain broke";
         if (told.Lot.Length > 0) yield return "lot " + told.Lot;
         if (told.TakeUpMm is { } takeUp) yield return "take-up at " + units.OfLength(takeUp);

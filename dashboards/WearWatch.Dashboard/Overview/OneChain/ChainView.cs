@@ -40,6 +40,9 @@ public sealed record ChainView
     /// <summary>Pitches taken out of the chain that runs now.</summary>
     public int PitchesOut => Shortening.PitchesOut([.. Facts.Events.Select(e => e.ToEvent(Name))]);
 
+    /// <summary>What was told of its parts where the card says otherwise.</summary>
+    public FittedParts Fitted => FittedParts.Unlike(Facts.Assessment.Card, [.. Facts.Events.Select(e => e.ToEvent(Name))]);
+
     public ShownCondition Condition => Facts.Assessment.ShownCondition;
 
     /// <summary>What the measures of its links say first; empty while nobody has measured them.</summary>

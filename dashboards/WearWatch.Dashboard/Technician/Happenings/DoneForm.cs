@@ -26,6 +26,12 @@ public sealed class DoneForm
     /// <summary>Pitches taken out; two, so that no offset link is needed.</summary>
     public string PitchesOut { get; set; } = Shortening.UsualRemovalPitches.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>Of a chain that was fitted, its pitches; empty where nobody counted.</summary>
+    public string NewPitches { get; set; } = "";
+
+    /// <summary>Of a sprocket that was fitted, its teeth; empty where nobody counted.</summary>
+    public string NewTeeth { get; set; } = "";
+
     /// <summary>Plant time as a date-and-time control gives it; empty for now.</summary>
     public string At { get; set; } = "";
 
@@ -46,8 +52,7 @@ public sealed class DoneForm
     public string Key { get; } = "done-" + Guid.NewGuid().ToString("N");
 
     /// <summary>The pitches as a number; null for no whole number.</summary>
-    public int? PitchesOutCount =>
-        int.TryParse(PitchesOut, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null;
+    public int? PitchesOutCount => Count(PitchesOut);
 
     /// <summary>Whether the take-up's position is asked for: after work on the slack, where there is a take-up.</summary>
     public bool AsksTakeUp(DoneChain chain) => Kind is { } kind && EventFacts.TellsTakeUp(kind) && !chain.Card.FixedCentres;
@@ -62,6 +67,10 @@ public sealed class DoneForm
         if (ChangesCounter && EntryForm.Number(CounterAfter) is not >= 0)
             faults["counter_h_after"] = "A number such as 0: what the counter shows since.";
         if (Kind == ChainEventKind.Shortened && PitchesFault(chain) is { } pitches) faults["pitches_out"] = pitches;
+        if (Kind == ChainEventKind.Replacement && Miscounted(NewPitches, 1, EventFacts.MostPitches))
+            faults["new_pitches"] = "A whole number of pitches, at least 1.";
+        if (Kind == ChainEventKind.SprocketReplaced && Miscounted(NewTeeth, EventFacts.FewestTeeth, EventFacts.MostTeeth))
+            faults["new_teeth"] = "A sprocket has 5 to 1,000 teeth.";
         if (AsksTakeUp(chain) && TakeUpFault is { } takeUp) faults["take_up_mm"] = takeUp;
         if (At.Length > 0 && Moment(chain.Time) is null) faults["taken_at"] = "A date and a time.";
         if (Moment(chain.Time) > chain.Time.Now + TimeSpan.FromMinutes(5)) faults["taken_at"] = "The time lies in the future.";
@@ -87,6 +96,8 @@ public sealed class DoneForm
                 Lot = Kind == ChainEventKind.Replacement ? Lot.Trim() : "",
                 Broke = Kind == ChainEventKind.Replacement && Broke,
                 PitchesOut = Kind == ChainEventKind.Shortened ? PitchesOutCount : null,
+                NewPitches = Kind == ChainEventKind.Replacement ? Count(NewPitches) : null,
+                NewTeeth = Kind == ChainEventKind.SprocketReplaced ? Count(NewTeeth) : null,
                 TakeUpMm = AsksTakeUp(chain) ? EntryForm.Number(TakeUp) : null,
                 Note = Note.Trim(),
             },
@@ -106,6 +117,12 @@ public sealed class DoneForm
         ChainEventKind.SprocketReplaced => "Wheel replaced",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    private static int? Count(string typed) =>
+        int.TryParse(typed.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null;
+
+    private static bool Miscounted(string typed, int fewest, int most) =>
+        typed.Trim().Length > 0 && !(Count(typed) >= fewest && Count(typed) <= most);
 
     private string? CounterFault(DoneChain chain)
     {

@@ -104,7 +104,7 @@ function brokeField(form) {
 }
 
 function faultsOf(kind, form, chain) {
-  const whole = text => /^\d+$/.test(text.trim()) && Number(text) >= 1;
+  const whole = text => /^\d+$/.test(text.trim()) && Number(text) >= 1 && Number(text) <= 1_000_000;
   const changes = kind === 'meter_reset';
   return {
     counter: changes && !form.counter.trim() ? 'What the counter showed just before.'
@@ -113,10 +113,14 @@ function faultsOf(kind, form, chain) {
     pitches_out: kind === 'shortened' ? pitchesFault(form.pitches_out.trim(), chain) : null,
     take_up: takeUpFault(form.take_up),
     pitches: kind !== 'replacement' || !form.pitches.trim() || whole(form.pitches) ? null : 'A whole number of pitches.',
+    teeth: kind !== 'sprocket_replaced' || !form.teeth?.trim() || teethPossible(form.teeth.trim()) ? null
+      : 'A sprocket has 5 to 1,000 teeth.',
     length: kind === 'replacement' && form.length?.trim() ? newLength(form, chain).fault : null,
     oil_amount_ml: !form.oil_amount_ml?.trim() || number(form.oil_amount_ml) > 0 ? null : 'A number such as 20.',
   };
 }
+
+const teethPossible = text => /^\d+$/.test(text) && Number(text) >= 5 && Number(text) <= 1000;
 
 function pitchesFault(text, chain) {
   const possible = /^[1-9]\d*$/.test(text) && Number(text) < (chain.pitches ?? Infinity);
@@ -157,19 +161,16 @@ async function save(context, kind, form, fields) {
 
 function eventOf(kind, form, chain, by) {
   const before = number(form.counter);
-  const note = [leads[kind]?.(form), form.note?.trim()].filter(Boolean).join('; ');
   return {
     chain: chain.chain, event: kind, taken_at: new Date().toISOString(), counter_h_before: before,
-    counter_h_after: kind === 'meter_reset' ? number(form.counter_after) : before, note, told_by: by,
+    counter_h_after: kind === 'meter_reset' ? number(form.counter_after) : before, note: form.note?.trim() ?? '', told_by: by,
     lot: form.lot?.trim() || null, broke: form.broke, take_up_mm: number(form.take_up),
     pitches_out: kind === 'shortened' ? Number(form.pitches_out) : null,
+    new_pitches: kind === 'replacement' ? count(form.pitches) : null,
+    new_teeth: kind === 'sprocket_replaced' ? count(form.teeth) : null,
     oil_grade: form.oil_grade?.trim() || null, oil_method: form.oil_method || null,
     oil_amount_ml: form.oil_amount_ml?.trim() ? number(form.oil_amount_ml) : null,
   };
 }
 
-/** What leads a note: for the planner, who changes the card by it. */
-const leads = {
-  replacement: form => form.pitches.trim() && `${Number(form.pitches)} pitches`,
-  sprocket_replaced: form => form.teeth?.trim() && `${form.teeth.trim()} teeth`,
-};
+const count = text => (text?.trim() ? Number(text) : null);

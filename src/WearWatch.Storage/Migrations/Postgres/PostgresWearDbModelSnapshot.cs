@@ -424,6 +424,12 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<int?>("NewPitches")
+                        .HasColumnType("integer");
+
+                    b.Property<int?>("NewTeeth")
+                        .HasColumnType("integer");
+
                     b.Property<string>("Note")
                         .IsRequired()
                         .HasColumnType("text")
@@ -776,6 +782,47 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("ReceivedAt");
 
                     b.ToTable("Imports");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
+                {
+                    b.Property<long>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+
+                    b.Property<int>("ChainId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Findings")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Key")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.Property<long>("ReceivedAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<long>("TakenAt")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("ToldBy")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .UseCollation("C");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("ChainId");
+
+                    b.HasIndex("Key")
+                        .IsUnique();
+
+                    b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
@@ -1186,47 +1233,6 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsUnique();
 
                     b.ToTable("LinkMeasures");
-                });
-
-            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
-                {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
-
-                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Findings")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("TakenAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.HasKey("Id");
-
-                    b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
-                    b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
@@ -2530,6 +2536,15 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
+                        .WithMany()
+                        .HasForeignKey("ChainId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
@@ -2593,15 +2608,6 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .WithMany()
                         .HasForeignKey("CorrectsId")
                         .OnDelete(DeleteBehavior.Restrict);
-                });
-
-            modelBuilder.Entity("WearWatch.Storage.Rows.LookRow", b =>
-                {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>

@@ -2,13 +2,11 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Books;
-using WearWatch.Plant.Costs;
 using WearWatch.Plant.Oiling;
-using WearWatch.Plant.Planning;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 
-namespace WearWatch.Dashboard.Engineer.Costs;
+namespace WearWatch.Plant.Costs;
 
 /// <summary>Asks what chains cost.</summary>
 public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book, PlantClock clock)
@@ -17,24 +15,26 @@ public sealed class CostQuery(IDbContextFactory<WearDb> databases, LifeBook book
     public bool IsQuick => book.IsOpen;
 
     /// <summary>The year up to now and the one before, by group.</summary>
-    public async Task<CostView> AskAsync(LifeGrouping by, CancellationToken ct)
+    /// <param name="groupOf">The group that a chain belongs to, by its card.</param>
+    /// <param name="ct">To give up.</param>
+    public async Task<FleetCosts> AskAsync(Func<ChainCard, string> groupOf, CancellationToken ct)
     {
         var now = (await clock.NowAsync(ct)).Now;
         var fleet = await book.ReadAsync(ct);
         var terms = await TermsAsync(ct);
-        return CostView.Of(fleet, terms, by, now, await OilingsAsync(CostPeriod.YearUpTo(now), ct));
+        return FleetCosts.Of(fleet, terms, groupOf, now, await OilingsAsync(CostPeriod.YearUpTo(now), ct));
     }
 
     /// <summary>What things cost.</summary>
     public async Task<CostTerms> TermsAsync(CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        var row = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? PlanRows.UsualCosts();
+        var row = await db.PlanningCosts.AsNoTracking().OrderBy(c => c.Id).FirstOrDefaultAsync(ct) ?? CostRows.Usual();
         var kind = PartKind.Chain.ToString();
         var prices = await db.Spares.AsNoTracking().Where(s => s.Kind == kind && s.Price > 0)
             .ToDictionaryAsync(s => s.Designation, s => s.Price, ct);
         return new CostTerms(
-            PlanRows.ToCosts(row, await db.LineCosts.AsNoTracking().ToListAsync(ct)), prices, row.UsualPitchPrice,
+            CostRows.ToCosts(row, await db.LineCosts.AsNoTracking().ToListAsync(ct)), prices, row.UsualPitchPrice,
             row.SprocketPrice);
     }
 

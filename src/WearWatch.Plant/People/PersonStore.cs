@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Identity.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
-namespace WearWatch.Dashboard.Administration.People;
+namespace WearWatch.Plant.People;
 
 /// <summary>Where ASP.NET Core Identity finds people and their passkeys.</summary>
 internal sealed class PersonStore(WearDb db, IdentityErrorDescriber words)

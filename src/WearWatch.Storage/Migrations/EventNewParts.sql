@@ -1,0 +1,3 @@
+ALTER TABLE "Events" ADD "NewPitches" INTEGER NULL;
+
+ALTER TABLE "Events" ADD "NewTeeth" INTEGER NULL;

@@ -1,0 +1,3 @@
+ALTER TABLE "Events" ADD "NewPitches" integer;
+
+ALTER TABLE "Events" ADD "NewTeeth" integer;
