@@ -17,9 +17,12 @@ internal static class PlanTables
         model.Entity<SpareRow>(spare =>
         {
             spare.HasIndex(s => new { s.Kind, s.Designation }).IsUnique();
+            spare.Property(s => s.ExpressLeadDays).HasDefaultValue(SpareRow.UsualExpressLeadDays).HasSentinel(-1);
             spare.Property(s => s.OnOrder).HasConversion(new JsonList<SpareDelivery>(), JsonList<SpareDelivery>.Comparer);
         });
-        model.Entity<PlanningCostsRow>();
+        // Zero is a figure like any other: only what no program ever writes stands for "not said".
+        model.Entity<PlanningCostsRow>().Property(c => c.FrozenHours).HasDefaultValue(PlanningCostsRow.UsualFrozenHours)
+            .HasSentinel(-1);
         model.Entity<LineCostRow>().HasIndex(l => l.Line).IsUnique();
         model.Entity<SwapWorkRow>().HasIndex(w => w.Family).IsUnique();
         model.Entity<SwapTermsRow>(terms =>

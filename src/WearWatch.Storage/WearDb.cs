@@ -63,6 +63,9 @@ public class WearDb : DbContext
 
     public DbSet<SwapRow> Swaps => Set<SwapRow>();
 
+    /// <summary>The swaps that are planned for a shutdown and not done yet: at most one a chain.</summary>
+    public IQueryable<SwapRow> PlannedSwaps => Swaps.Where(s => s.Outcome == SwapEnd.Planned && s.Start != null);
+
     public DbSet<TelemetryRow> Telemetry => Set<TelemetryRow>();
 
     public DbSet<TelemetryHourRow> TelemetryHours => Set<TelemetryHourRow>();

@@ -22,6 +22,7 @@ public sealed class FilterTests(Screen screen)
         { "Line", "Drying", "line=Drying", "Drying" },
         { "Family", ChainFamily.Named("conveyor").Words, "family=conveyor", "SEED-" },
         { "Early date", "within 4 weeks", "due=", "SEED-" },
+        { "Planned swap", "has none", "planned=no", "SEED-" },
     };
 
     public static TheoryData<string, ChainSort> Heads => new()
@@ -33,6 +34,7 @@ public sealed class FilterTests(Screen screen)
         { "Rate, 1,000 h", ChainSort.Rate },
         { "Limit", ChainSort.Limit },
         { "Early date", ChainSort.Early },
+        { "Swap planned", ChainSort.Planned },
         { "Oil due", ChainSort.Oil },
         { "Last reading", ChainSort.LastReading },
     };

@@ -43,6 +43,18 @@ public sealed class PlanTests(Screen screen)
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep this plan" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Kept: ")).ToBeVisibleAsync();
 
+        await desk.GoAsync("/chains?planned=yes");
+        await Assertions.Expect(page.Locator(".chain-grid tbody tr:has-text('D-1')")).ToBeVisibleAsync();
+        await page.GetByLabel("Planned swap").SelectOptionAsync("no");
+        await Assertions.Expect(page.Locator(".chain-grid tbody tr:has-text('D-1')")).ToBeHiddenAsync();
+        await desk.GoAsync("/chains/D-1");
+        await Assertions.Expect(page.Locator(".headline-swap")).ToContainTextAsync("Swap planned for ");
+        await Assertions.Expect(page.Locator(".wear-chart.for-desk line.swap")).ToHaveCountAsync(1);
+        await desk.PictureAsync("plan-on-chain-page");
+        Assert.Empty(await desk.BarriersAsync());
+        await desk.GoAsync("/");
+        await page.GetByRole(AriaRole.Link, new() { NameRegex = new("^[1-4] planned") }).ClickAsync();
+        await Assertions.Expect(page.Locator(".chain-grid tbody tr:has-text('D-1')")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/card/D-1");
         await Assertions.Expect(page.Locator(".job-card h1")).ToHaveTextAsync("Job card: swap chain D-1");
         await page.EmulateMediaAsync(new() { Media = Media.Print });

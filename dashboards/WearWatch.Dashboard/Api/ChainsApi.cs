@@ -102,6 +102,7 @@ internal static class ChainsApi
         EarlyDate = row.EarlyDate,
         NextOilingAt = row.NextOilingAt,
         OutOfUseBy = row.OutOfUseBy,
+        PlannedSwap = row.PlannedSwap,
         LastReadingAt = row.LastReadingAt,
     };
 

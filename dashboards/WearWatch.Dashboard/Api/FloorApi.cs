@@ -98,6 +98,7 @@ internal static class FloorApi
             ElongationPct = forecast?.ElongationPct,
             LimitPct = chain.LimitPercent,
             EarlyDate = forecast?.EarlyDate,
+            PlannedSwap = chain.PlannedSwap,
             LastCounterH = chain.LastCounterH,
             Last = Last(chain),
             Proposed = new FloorSpanJson(proposal.Pitches, proposal.LengthMm),

@@ -41,6 +41,7 @@ internal static class NoticesApi
             WhatToDo = n.WhatToDo,
             RaisedAt = n.RaisedAt,
             EndedAt = n.EndedAt,
+            PlannedSwap = n.PlannedSwap,
             JudgedReal = n.JudgedReal,
             JudgedBy = n.JudgedBy,
         })]);

@@ -34,6 +34,8 @@ public static class CostsText
         if (typed.MeanHoursToFailurePastLimit is not (> 0 and <= 1e6))
             return (null, [], "The mean hours to failure lie above 0 and at most at 1,000,000 h.");
         if (typed.HorizonWeeks is < 1 or > 104) return (null, [], "Plan 1 to 104 weeks ahead.");
+        if (typed.FrozenHours is < 0 or > 1000)
+            return (null, [], "Proposals leave a stop alone from 0 to 1,000 hours before it.");
         if (typed.UsualPitchPrice is not (>= 0 and <= 1e6) || typed.SprocketPrice is not (>= 0 and <= 1e9))
             return (null, [], "A price is not negative.");
         return (new PlanningCostsRow
@@ -49,6 +51,7 @@ public static class CostsText
             UsualPitchPrice = typed.UsualPitchPrice,
             SprocketPrice = typed.SprocketPrice,
             HorizonWeeks = typed.HorizonWeeks,
+            FrozenHours = typed.FrozenHours,
         }, costs, null);
     }
 }

@@ -62,6 +62,8 @@ public static class PlanWords
         PlanRemarkKind.OutOfUse => "Out of use",
         PlanRemarkKind.CannotBeJudged => "Cannot be judged",
         PlanRemarkKind.HardDateUnsure => "Holds a load: swap not sure",
+        PlanRemarkKind.PartsCannotCome => "Parts cannot come",
+        PlanRemarkKind.MeasureFirst => "Measure first",
         PlanRemarkKind.ChainLeft => "Left on",
         PlanRemarkKind.CrewOverloaded => "Crew overloaded",
         PlanRemarkKind.PartShort => "Part short",

@@ -15,6 +15,8 @@ public sealed class SpareForm
 
     public int LeadDays { get; set; } = (int)Spare.UsualLeadTime.TotalDays;
 
+    public int ExpressLeadDays { get; set; } = SpareRow.UsualExpressLeadDays;
+
     public int PackSize { get; set; } = 1;
 
     public double Price { get; set; }
@@ -28,6 +30,7 @@ public sealed class SpareForm
         Designation = row.Designation,
         InStock = row.InStock,
         LeadDays = row.LeadDays,
+        ExpressLeadDays = row.ExpressLeadDays,
         PackSize = row.PackSize,
         Price = row.Price,
         OnOrder = string.Join('\n', row.OnOrder.Select(d => FormattableString.Invariant($"{d.Due:yyyy-MM-dd} {d.Quantity}"))),
@@ -39,6 +42,7 @@ public sealed class SpareForm
         if (Designation.Trim().Length == 0) return (null, [], "Which part? Such as 16B-1.");
         if (InStock < 0 || LeadDays is < 0 or > 2000 || PackSize < 1 || Price is not (>= 0 and <= 1e9))
             return (null, [], "Stock, lead time and price are not negative, and a pack holds at least one.");
+        if (ExpressLeadDays is < 0 or > 2000) return (null, [], "An express order takes 0 to 2,000 days.");
         var deliveries = new List<SpareDelivery>();
         foreach (var line in OnOrder.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
@@ -55,6 +59,7 @@ public sealed class SpareForm
             Part = new Part(Kind, Designation.Trim()),
             InStock = InStock,
             LeadTime = TimeSpan.FromDays(LeadDays),
+            ExpressLeadTime = TimeSpan.FromDays(ExpressLeadDays),
             PackSize = PackSize,
             Price = Price,
         }, deliveries, null);

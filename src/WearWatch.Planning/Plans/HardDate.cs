@@ -28,7 +28,9 @@ internal static class HardDate
     {
         var (unit, window) = (plan.Units[u], plan.Windows[w]);
         var turn = plan.Turns.First(t => t.Windows.Contains(w));
-        return unit.Hours > plan.WindowHours[w] + Rounding
+        return Preparation.IsFrozen(plan, w)
+                ? Say($"its work is prepared, and proposals leave it as it is until {plan.Input.FrozenUntil:yyyy-MM-dd}")
+            : unit.Hours > plan.WindowHours[w] + Rounding
                 ? Say($"it lasts {plan.WindowHours[w]:0.#} h and the swap takes {unit.Hours:0.#} h")
             : unit.CrewHours > turn.Hours + Rounding
                 ? Say($"crew {turn.Name} has {turn.Hours:0.#} h and the swap takes {unit.CrewHours:0.#} h of work")

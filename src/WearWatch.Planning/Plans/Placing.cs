@@ -32,8 +32,11 @@ internal sealed class Placing
         for (var u = 0; u < places.Length; u++) Move(u, start[u]);
     }
 
-    /// <summary>The cost of the whole placing.</summary>
+    /// <summary>What a search weighs: the cost of the whole placing, and more than that for parts that cannot come.</summary>
     public double Total { get; private set; }
+
+    /// <summary>The cost of the whole placing.</summary>
+    public double Cost => Total - plan.MissingPrice * ledgers.Sum(l => l.Missing);
 
     public int this[int unit] => places[unit];
 
@@ -62,13 +65,13 @@ internal sealed class Placing
     }
 
     /// <summary>
-    /// What both places cost together, beside the unit's own cost there: stops, overruns, overtime, express parts.
+    /// What both places cost together, beside the unit's own cost there: stops, overruns, overtime, parts.
     /// </summary>
     private double CostAround(int u, int a, int b)
     {
         var cost = WindowCost(a) + WindowCost(b) + TurnCost(a);
         if (b != PlanCase.Later && (a == PlanCase.Later || turnOf[a] != turnOf[b])) cost += TurnCost(b);
-        foreach (var ledger in ledgersOf[u]) cost += ledger.Cost;
+        foreach (var ledger in ledgersOf[u]) cost += ledger.Cost + plan.MissingPrice * ledger.Missing;
         return cost;
     }
 

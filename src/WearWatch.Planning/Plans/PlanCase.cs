@@ -41,8 +41,12 @@ internal sealed class PlanCase
         OwnTotal = [.. Own.Select(places => places.ToDictionary(p => p.Key, p => p.Value.Total)).Select(AsArray)];
         OutOfUseCost = [.. Units.Select((u, i) => OutOfUseFrom[i] is null ? 0 : input.Costs.OutOfUseOf(u.Line))];
         LaterTotal = [.. Units.Select((u, i) => OwnLater[i].Total + input.Costs.StopOf(u.Line) + OutOfUseCost[i])];
+        MissingPrice = 1 + LaterTotal.DefaultIfEmpty().Max();
+        Workable = [.. WindowsOf.Select((windows, u) => windows
+            .Where(w => OutOfUseFrom[u] is null ? Preparation.WhyNot(this, u, w) is null : HardDate.Lacks(this, u, w) is null)
+            .ToHashSet())];
         Worthwhile = [.. WindowsOf.Select((windows, u) => windows
-            .Where(w => OutOfUseFrom[u] is null ? OwnTotal[u][w] < LaterTotal[u] : HardDate.Lacks(this, u, w) is null)
+            .Where(w => Workable[u].Contains(w) && (OutOfUseFrom[u] is not null || OwnTotal[u][w] < LaterTotal[u]))
             .ToArray())];
         StoppedPerHour = [.. Windows.Select(w => input.Costs.StoppedPerHour(w.Line))];
         StopCost = [.. Windows.Select(w => input.Costs.StopOf(w.Line))];
@@ -87,8 +91,17 @@ internal sealed class PlanCase
     public double[] OutOfUseCost { get; }
 
     /// <summary>
-    /// The windows of each unit in which it costs less by itself than later; no other can be in a cheapest plan. For a unit
-    /// that would be out of use by then, the windows that lack nothing for its swap.
+    /// What a search weighs for each piece that cannot come in time: more than leaving any one swap out costs, so that no
+    /// proposal plans a swap without its parts.
+    /// </summary>
+    public double MissingPrice { get; }
+
+    /// <summary>The windows into which a proposal may put each unit: those in which its swap can be carried out.</summary>
+    public HashSet<int>[] Workable { get; }
+
+    /// <summary>
+    /// Of these the ones in which it costs less by itself than later; no other can be in a cheapest plan. For a unit that would
+    /// be out of use by then, all of them.
     /// </summary>
     public int[][] Worthwhile { get; }
 
@@ -104,7 +117,7 @@ internal sealed class PlanCase
     /// <summary>Whether a proposal may put a unit into a place of its line.</summary>
     public bool MayStand(int unit, int place) => place == Later
         ? MayWait(unit)
-        : OutOfUseFrom[unit] is null || Worthwhile[unit].Contains(place);
+        : Workable[unit].Contains(place);
 
     /// <summary>The places from which a proposal chooses for a unit.</summary>
     public IEnumerable<int> ChoicesOf(int unit) => Fixed[unit] is { } kept ? [kept]

@@ -47,14 +47,25 @@ internal static class PlanCosting
     /// <summary>
     /// How much of a part must come with haste: the largest amount by which what is needed is ahead of what is there.
     /// </summary>
-    public static int ExpressQuantity(PlanCase plan, PartSupply supply, ReadOnlySpan<int> placing)
+    public static int ExpressQuantity(PlanCase plan, PartSupply supply, ReadOnlySpan<int> placing) =>
+        Ahead(plan, supply, placing, supply.Binds);
+
+    /// <summary>How much of a part cannot come in time, not even with haste.</summary>
+    public static int MissingQuantity(PlanCase plan, PartSupply supply, ReadOnlySpan<int> placing) =>
+        Ahead(plan, supply, placing, supply.IsBeyondHaste);
+
+    /// <summary>What a search weighs: the cost, and more than that for parts that cannot come.</summary>
+    public static double Weighed(PlanCase plan, int[] placing) =>
+        Of(plan, placing).Total + plan.MissingPrice * plan.Supplies.Sum(s => MissingQuantity(plan, s, placing));
+
+    private static int Ahead(PlanCase plan, PartSupply supply, ReadOnlySpan<int> placing, Func<DateTimeOffset, bool> binds)
     {
         var needed = NeedByWindow(plan, supply, placing);
         var (sum, worst) = (0, 0);
         for (var w = 0; w < needed.Length; w++)
         {
             sum += needed[w];
-            if (needed[w] > 0 && supply.Binds(plan.Windows[w].Start))
+            if (needed[w] > 0 && binds(plan.Windows[w].Start))
                 worst = Math.Max(worst, sum - supply.Spare.AvailableAt(plan.Windows[w].Start));
         }
 

@@ -15,6 +15,11 @@ public sealed record PlanInput
     /// <summary>Windows that begin before it can be used.</summary>
     public required DateTimeOffset HorizonEnd { get; init; }
 
+    /// <summary>
+    /// No proposal changes what is planned in shutdowns that begin before it: their work is prepared already. A person may.
+    /// </summary>
+    public DateTimeOffset FrozenUntil { get; init; }
+
     /// <summary>The chains that may have to be swapped.</summary>
     public required IReadOnlyList<SwapTask> Tasks { get; init; }
 

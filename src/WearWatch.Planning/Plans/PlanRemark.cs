@@ -12,6 +12,12 @@ public enum PlanRemarkKind
     /// <summary>A chain that holds a load has a shutdown before its hard date that lacks something for its swap.</summary>
     HardDateUnsure,
 
+    /// <summary>A swap stands where not even haste brings its parts in time.</summary>
+    PartsCannotCome,
+
+    /// <summary>A chain that nobody has measured may well reach its limit.</summary>
+    MeasureFirst,
+
     /// <summary>A chain is left on although it may well pass its limit.</summary>
     ChainLeft,
 

@@ -9,12 +9,13 @@ internal static class PlanRemarks
     private const double WorthNaming = 0.2;
 
     public static IReadOnlyList<PlanRemark> Of(PlanCase plan, int[] placing) =>
-        [.. HardDateRemarks.Of(plan, placing), .. ChainsLeft(plan, placing), .. CrewsOverloaded(plan, placing),
-            .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
+        [.. HardDateRemarks.Of(plan, placing), .. PreparationRemarks.Of(plan, placing), .. ChainsLeft(plan, placing),
+            .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
 
     private static IEnumerable<PlanRemark> ChainsLeft(PlanCase plan, int[] placing) =>
         from u in Enumerable.Range(0, placing.Length)
         where placing[u] == PlanCase.Later && plan.OutOfUseFrom[u] is null && plan.OwnLater[u].ProbabilityPast >= WorthNaming
+            && !plan.Units[u].MeasureFirst
         let unit = plan.Units[u]
         select new PlanRemark(
             PlanRemarkKind.ChainLeft, unit.Name, null, plan.OwnLater[u].ProbabilityPast,
@@ -27,8 +28,10 @@ internal static class PlanRemarks
     {
         if (plan.Fixed[u] == PlanCase.Later) return "It is kept out of the plan by hand: release it.";
         if (plan.WindowsOf[u].Length == 0) return Say($"A planned shutdown of line {plan.Units[u].Line}.");
+        if (plan.Workable[u].Count == 0) return Preparation.WhyNot(plan, u, plan.WindowsOf[u][^1])!;
         var now = PlanCosting.Of(plan, placing);
-        var (w, there) = plan.WindowsOf[u].Select(w => (w, Cost: Moved(plan, placing, u, w))).MinBy(x => x.Cost.Total);
+        var (w, there) = plan.WindowsOf[u].Where(plan.Workable[u].Contains)
+            .Select(w => (w, Cost: Moved(plan, placing, u, w))).MinBy(x => x.Cost.Total);
         var window = plan.Windows[w];
         if (there.Total < now.Total)
             return Say($"Place it in the shutdown of {window.Start:yyyy-MM-dd}: that costs {now.Total - there.Total:0} less.");

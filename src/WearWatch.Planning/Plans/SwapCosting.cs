@@ -44,13 +44,14 @@ public sealed class SwapCosting
     public IReadOnlyList<SwapMove> MovesOf(string chain, IReadOnlyDictionary<string, string?> placements)
     {
         var (u, placing) = (unitOf[chain], new Placing(plan, PlacingOf(placements)));
-        var before = placing.Total;
+        var before = placing.Cost;
         return [.. plan.WindowsOf[u].Append(PlanCase.Later).Select(place =>
         {
             placing.Move(u, place);
             return new SwapMove(
-                place == PlanCase.Later ? null : plan.Windows[place], placing.Total - before, plan.OwnOf(u, place),
-                place == PlanCase.Later ? plan.OutOfUseFrom[u] : null);
+                place == PlanCase.Later ? null : plan.Windows[place], placing.Cost - before, plan.OwnOf(u, place),
+                place == PlanCase.Later ? plan.OutOfUseFrom[u] : null,
+                place == PlanCase.Later ? null : Preparation.WhyNot(plan, u, place));
         })];
     }
 
@@ -60,13 +61,13 @@ public sealed class SwapCosting
     public IReadOnlyDictionary<string, double> CostsOfWaiting(IReadOnlyDictionary<string, string?> placements)
     {
         var placing = new Placing(plan, PlacingOf(placements));
-        var (before, costs) = (placing.Total, new Dictionary<string, double>());
+        var (before, costs) = (placing.Cost, new Dictionary<string, double>());
         for (var u = 0; u < plan.Units.Length; u++)
         {
             var (from, next) = (placing[u], Array.IndexOf(plan.WindowsOf[u], placing[u]) + 1);
             if (from == PlanCase.Later || next >= plan.WindowsOf[u].Length) continue;
             placing.Move(u, plan.WindowsOf[u][next]);
-            foreach (var task in plan.Units[u].Tasks) costs[task.Chain] = placing.Total - before;
+            foreach (var task in plan.Units[u].Tasks) costs[task.Chain] = placing.Cost - before;
             placing.Move(u, from);
         }
 

@@ -96,12 +96,20 @@ internal sealed class SwapModel : IDisposable
 
     private void AddSupply(PartSupply supply)
     {
-        var express = Amount(plan.Input.Costs.ExpressShare * supply.Spare.Price);
-        foreach (var (date, available) in supply.LastDatesBeforeMore(plan.Windows.Select(w => w.Start)))
+        var starts = plan.Windows.Select(w => w.Start).ToArray();
+        AddSupply(supply, [.. supply.LastDatesBeforeMore(starts)], plan.Input.Costs.ExpressShare * supply.Spare.Price);
+        AddSupply(supply, [.. supply.LastDatesBeyondHaste(starts)], plan.MissingPrice);
+    }
+
+    private void AddSupply(PartSupply supply, (DateTimeOffset Date, int Available)[] dates, double each)
+    {
+        if (dates.Length == 0) return;
+        var beyond = Amount(each);
+        foreach (var (date, available) in dates)
         {
             var needs = Enumerable.Range(0, plan.Units.Length).Where(u => plan.Units[u].Needs.ContainsKey(supply.Part))
                 .Select(u => (Early(u, date), (double)plan.Units[u].Needs[supply.Part])).ToArray();
-            AtMost(available, express, needs);
+            AtMost(available, beyond, needs);
         }
     }
 

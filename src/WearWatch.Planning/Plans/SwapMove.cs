@@ -7,4 +7,6 @@ namespace WearWatch.Planning.Plans;
 /// <param name="Change">By how much the whole plan would cost more there; negative when it would cost less.</param>
 /// <param name="Own">What the swap costs there by itself, with its risks.</param>
 /// <param name="OutOfUseFrom">From when the chain is out of use there, since it holds a load; null where it is not.</param>
-public sealed record SwapMove(ShutdownWindow? Window, double Change, OwnCost Own, DateTimeOffset? OutOfUseFrom);
+/// <param name="WhyNotProposed">Why no proposal puts the swap there; null when one may.</param>
+public sealed record SwapMove(
+    ShutdownWindow? Window, double Change, OwnCost Own, DateTimeOffset? OutOfUseFrom, string? WhyNotProposed);

@@ -31,7 +31,7 @@ public static class SwapPlanner
             SearchEnded = Cost(best) - bound <= effort.Gap * Cost(best) + Rounding,
         };
 
-        double Cost(int[] placing) => PlanCosting.Of(plan, placing).Total;
+        double Cost(int[] placing) => PlanCosting.Weighed(plan, placing);
     }
 
     /// <summary>The plan by earliest due date, to compare with.</summary>

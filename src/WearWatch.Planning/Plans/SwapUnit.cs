@@ -15,6 +15,7 @@ internal sealed class SwapUnit
         Line = tasks[0].Line;
         Hours = tasks.Max(t => t.Hours);
         CrewHours = tasks.Sum(t => t.CrewHours);
+        MeasureFirst = tasks.All(t => t.MeasureFirst);
         OutOfUseBy = tasks.Min(t => t.OutOfUseBy);
         Needs = tasks.SelectMany(t => t.Needs).GroupBy(n => n.Part).ToDictionary(g => g.Key, g => g.Sum(n => n.Quantity));
     }
@@ -29,6 +30,9 @@ internal sealed class SwapUnit
     public double Hours { get; }
 
     public double CrewHours { get; }
+
+    /// <summary>Whether none of them has a reading to plan by.</summary>
+    public bool MeasureFirst { get; }
 
     /// <summary>The hard date of the first of them: one that must go takes its set along.</summary>
     public DateTimeOffset? OutOfUseBy { get; }

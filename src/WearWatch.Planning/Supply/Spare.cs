@@ -18,6 +18,9 @@ public sealed record Spare
     /// <summary>From order to arrival.</summary>
     public TimeSpan LeadTime { get; init; } = UsualLeadTime;
 
+    /// <summary>From order to arrival when it must come with haste; never longer than the ordinary lead time.</summary>
+    public TimeSpan ExpressLeadTime { get => field < LeadTime ? field : LeadTime; init; }
+
     /// <summary>How much a pack holds; orders are for whole packs.</summary>
     public int PackSize
     {

@@ -47,6 +47,9 @@ public sealed record SwapTask
     /// </summary>
     public DateTimeOffset? OutOfUseBy { get; init; }
 
+    /// <summary>Whether its date rests on no reading of its own: no proposal swaps it before it has been measured.</summary>
+    public bool MeasureFirst { get; init; }
+
     /// <summary>The crew hours that it takes.</summary>
     public double CrewHours => Hours * People;
 }

@@ -14,4 +14,7 @@ public enum PartState
 
     /// <summary>Only haste brings them in time.</summary>
     Express,
+
+    /// <summary>Not even haste brings them in time.</summary>
+    CannotCome,
 }

@@ -28,7 +28,8 @@ public sealed class PartStates
                 taken[need.Part] = taken.GetValueOrDefault(need.Part) + need.Quantity;
                 return taken[need.Part] <= spare.AvailableAt(placement.Window!.Start) ? PartState.InTime
                     : placement.Window.Start >= input.Now + spare.LeadTime ? PartState.ToOrder
-                    : PartState.Express;
+                    : placement.Window.Start >= input.Now + spare.ExpressLeadTime ? PartState.Express
+                    : PartState.CannotCome;
             }
         }
     }

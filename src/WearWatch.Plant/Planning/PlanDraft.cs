@@ -76,9 +76,16 @@ public sealed class PlanDraft
     /// <summary>Where a chain's swap stands.</summary>
     public DraftPlace PlaceOf(string chain) => places.GetValueOrDefault(chain, DraftPlace.Nowhere);
 
-    /// <summary>The input for the planner: what a person placed stays.</summary>
-    private PlanInput ToPropose() =>
-        Board.Input with { Kept = places.Where(p => p.Value.IsKept).ToDictionary(p => p.Key, p => p.Value.WindowId) };
+    /// <summary>The input for the planner: what a person placed stays, and what stands in a shutdown that is frozen.</summary>
+    private PlanInput ToPropose()
+    {
+        var frozen = Board.Input.Windows.Where(w => w.Start < Board.Input.FrozenUntil).Select(w => w.Id).ToHashSet();
+        return Board.Input with
+        {
+            Kept = places.Where(p => p.Value.IsKept || (p.Value.WindowId is { } id && frozen.Contains(id)))
+                .ToDictionary(p => p.Key, p => p.Value.WindowId),
+        };
+    }
 
     /// <summary>Moves a swap by hand, and those that go with it.</summary>
     /// <returns>Why it stays where it is, in a sentence; null when it was moved.</returns>

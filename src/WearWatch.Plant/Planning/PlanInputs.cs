@@ -75,8 +75,8 @@ public sealed class PlanInputs(IDbContextFactory<WearDb> databases, PlantClock c
         var kind = spare.Part.Kind.ToString();
         var row = await db.Spares.FirstOrDefaultAsync(s => s.Kind == kind && s.Designation == spare.Part.Designation, ct);
         if (row is null) db.Spares.Add(row = new SpareRow { Kind = kind, Designation = spare.Part.Designation });
-        (row.InStock, row.LeadDays, row.PackSize, row.Price) =
-            (spare.InStock, (int)spare.LeadTime.TotalDays, spare.PackSize, spare.Price);
+        (row.InStock, row.PackSize, row.Price) = (spare.InStock, spare.PackSize, spare.Price);
+        (row.LeadDays, row.ExpressLeadDays) = ((int)spare.LeadTime.TotalDays, (int)spare.ExpressLeadTime.TotalDays);
         row.OnOrder = onOrder;
         await db.SaveChangesAsync(ct);
     }

@@ -34,6 +34,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         {
             Now = now,
             HorizonEnd = end,
+            FrozenUntil = now.AddHours(costs.FrozenHours),
             Tasks = [],
             Windows = [.. rules.SelectMany(r => PlanRows.ToRule(r).Between(now, end, time.Zone))],
             Spares = [.. (await db.Spares.AsNoTracking().ToListAsync(ct)).Select(s => PlanRows.ToSpare(s, time.Zone))],
@@ -127,6 +128,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             People = terms.People ?? work.People,
             Needs = [.. PartNeed.Of(chain.Family.CutFor(pitches, chain.HoldsLoad), type),
                 .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
+            MeasureFirst = forecast is { ReadingsUsed: 0, LastLinkMeasureId: null },
             ChainPrice = price * pitches,
             // Sprockets that are replaced in any case are not lost by waiting.
             SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice,

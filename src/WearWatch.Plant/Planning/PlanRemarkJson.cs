@@ -6,7 +6,8 @@ namespace WearWatch.Plant.Planning;
 /// <summary>One thing that does not hold in a plan.</summary>
 /// <param name="Kind">
 /// <c>out_of_use</c>, <c>cannot_be_judged</c> and <c>hard_date_unsure</c> of chains that hold a load, which stand first;
-/// <c>chain_left</c>, <c>crew_overloaded</c>, <c>part_short</c>, <c>window_too_short</c> or <c>place_gone</c>.
+/// <c>parts_cannot_come</c>, <c>measure_first</c>, <c>chain_left</c>, <c>crew_overloaded</c>, <c>part_short</c>,
+/// <c>window_too_short</c> or <c>place_gone</c>.
 /// </param>
 /// <param name="Subject">The chain, crew, part or shutdown that it is about.</param>
 /// <param name="At">When, or null.</param>

@@ -33,6 +33,7 @@ public static class PlanRows
         Part = ToPart(row),
         InStock = row.InStock,
         LeadTime = TimeSpan.FromDays(row.LeadDays),
+        ExpressLeadTime = TimeSpan.FromDays(row.ExpressLeadDays),
         PackSize = row.PackSize,
         Price = row.Price,
         OnOrder = [.. row.OnOrder.Select(d => new Delivery(MorningOf(d.Due, zone), d.Quantity))],

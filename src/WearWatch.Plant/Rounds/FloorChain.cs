@@ -22,6 +22,9 @@ public sealed record FloorChain
     /// <summary>When its links were last measured; null when they were not.</summary>
     public DateTimeOffset? LinksAt { get; init; }
 
+    /// <summary>When the shutdown begins in which its swap is planned; null when none is.</summary>
+    public DateTimeOffset? PlannedSwap { get; init; }
+
     /// <summary>When it was last measured, over pitches or by its links.</summary>
     public DateTimeOffset? MeasuredAt => new[] { Last?.TakenAt ?? Last?.ReceivedAt, LinksAt }.Max();
 

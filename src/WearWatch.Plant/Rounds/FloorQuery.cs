@@ -30,6 +30,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             .ToHashSetAsync(ct);
         var places = await db.Walks.ToDictionaryAsync(w => w.ChainId, w => (int?)w.Place, ct);
         var oilTerms = await settings.OilTermsAsync(ct);
+        var swaps = await db.PlannedSwaps.ToDictionaryAsync(s => s.ChainId, s => s.Start, ct);
         var lastAt = await LastAtAsync(db, ct);
         var linksAt = await db.LinkMeasures.Where(m => !m.Withdraws).GroupBy(m => m.ChainId)
             .Select(g => new { g.Key, At = g.Max(m => m.TakenAt) }).ToDictionaryAsync(g => g.Key, g => g.At, ct);
@@ -39,6 +40,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
                 Forecast = forecasts.GetValueOrDefault(chain.Id),
                 OilTerms = oilTerms,
                 Place = places.GetValueOrDefault(chain.Id),
+                PlannedSwap = swaps.GetValueOrDefault(chain.Id),
                 LinksAt = linksAt.GetValueOrDefault(chain.Id),
                 LastAt = lastAt[chain.Id].ToDictionary(e => e.Kind, e => e.At),
             }),

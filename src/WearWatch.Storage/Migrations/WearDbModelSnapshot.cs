@@ -1424,6 +1424,11 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double>("ExpressShare")
                         .HasColumnType("REAL");
 
+                    b.Property<int>("FrozenHours")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(48);
+
                     b.Property<int>("HorizonWeeks")
                         .HasColumnType("INTEGER");
 
@@ -1808,6 +1813,11 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("Designation")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<int>("ExpressLeadDays")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(5);
 
                     b.Property<int>("InStock")
                         .HasColumnType("INTEGER");

@@ -28,4 +28,10 @@ public sealed class PlanningCostsRow
     public double SprocketPrice { get; set; }
 
     public int HorizonWeeks { get; set; }
+
+    /// <summary>Hours before a shutdown from which proposals leave its swaps as they are.</summary>
+    public int FrozenHours { get; set; } = UsualFrozenHours;
+
+    /// <summary>These hours where a plant has set none: parts, people and permits are arranged by then. An assumption.</summary>
+    public const int UsualFrozenHours = 48;
 }

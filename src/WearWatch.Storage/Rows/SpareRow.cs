@@ -3,6 +3,9 @@ namespace WearWatch.Storage.Rows;
 /// <summary>A part in the store.</summary>
 public sealed class SpareRow
 {
+    /// <summary>Days an express order takes where a plant has no figure of its own. An assumption.</summary>
+    public const int UsualExpressLeadDays = 5;
+
     public int Id { get; init; }
 
     /// <summary>Chain, ConnectingLink, OffsetLink or Sprocket.</summary>
@@ -15,6 +18,9 @@ public sealed class SpareRow
     public int InStock { get; set; }
 
     public int LeadDays { get; set; }
+
+    /// <summary>Days from order to arrival when it must come with haste.</summary>
+    public int ExpressLeadDays { get; set; } = UsualExpressLeadDays;
 
     public int PackSize { get; set; } = 1;
 

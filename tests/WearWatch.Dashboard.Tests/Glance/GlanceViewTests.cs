@@ -48,7 +48,7 @@ public sealed class GlanceViewTests
     {
         // Sunday 23:30 in UTC is Monday in Vienna already.
         var early = new DateTimeOffset(2026, 11, 29, 23, 30, 0, TimeSpan.Zero);
-        var chain = new ChainNow("K", "Press", ConditionWords.Of(Condition.PlanASwap, false), early, null);
+        var chain = new ChainNow("K", "Press", ConditionWords.Of(Condition.PlanASwap, false), early, null, false);
         Assert.Equal(1, GlanceView.Of([chain], [], 0, [], A.Time("UTC")).Weeks[0].Chains);
         Assert.Equal(1, GlanceView.Of([chain], [], 0, [], A.Time("Europe/Vienna")).Weeks[1].Chains);
     }
@@ -83,6 +83,8 @@ public sealed class GlanceViewTests
 
     private static ChainNow Chain(
         string name = "K", string line = "Press", Condition condition = Condition.WithinLimit, double? early = null, double? oil =
-            null, bool lifts = false) =>
-        new(name, line, ConditionWords.Of(condition, lifts), early is { } e ? A.In(e) : null, oil is { } o ? A.In(o) : null);
+            null, bool lifts = false, bool planned = false) =>
+        new(
+            name, line, ConditionWords.Of(condition, lifts), early is { } e ? A.In(e) : null, oil is { } o ? A.In(o) : null,
+            planned);
 }

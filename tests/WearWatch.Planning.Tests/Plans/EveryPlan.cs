@@ -9,11 +9,12 @@ namespace WearWatch.Planning.Tests.Plans;
 /// </summary>
 internal static class EveryPlan
 {
-    public static (double Cost, IReadOnlyDictionary<string, string?> Placements) CheapestOf(PlanInput input)
+    public static (double Cost, IReadOnlyDictionary<string, string?> Placements) CheapestOf(
+        PlanInput input, Func<IReadOnlyDictionary<string, string?>, bool>? isAllowed = null)
     {
         var best = (Cost: double.PositiveInfinity,
             Placements: (IReadOnlyDictionary<string, string?>)new Dictionary<string, string?>());
-        foreach (var placements in Ways(input))
+        foreach (var placements in Ways(input).Where(way => isAllowed is null || isAllowed(way)))
         {
             if (new SwapCosting(input).Count(placements).Cost.Total is var cost && cost < best.Cost) best = (cost, placements);
         }

@@ -22,6 +22,30 @@ public sealed class PlacingTests
         }
     }
 
+    [Theory]
+    [InlineData(4)]
+    [InlineData(5)]
+    public void So_is_it_where_some_parts_cannot_come_in_time(int seed)
+    {
+        var small = A.SmallPlant(seed, chains: 15, lines: 3, windows: 5);
+        var plan = new PlanCase(small with
+        {
+            Spares = [.. small.Spares.Select(s => s with { ExpressLeadTime = TimeSpan.FromDays(18) })],
+        });
+        var placing = new Placing(plan, EarliestDueDate.Place(plan));
+        var (dice, missing) = (new Random(seed), 0);
+        for (var i = 0; i < 2000; i++)
+        {
+            var u = dice.Next(plan.Units.Length);
+            placing.Move(u, dice.Next(5) == 0 ? PlanCase.Later : plan.WindowsOf[u][dice.Next(plan.WindowsOf[u].Length)]);
+            Assert.Equal(PlanCosting.Of(plan, placing.ToArray()).Total, placing.Cost, 1e-4);
+            Assert.Equal(PlanCosting.Weighed(plan, placing.ToArray()), placing.Total, 1e-4);
+            if (placing.Total > placing.Cost + 1) missing++;
+        }
+
+        Assert.InRange(missing, 100, 1999);
+    }
+
     [Fact]
     public void Annealing_ends_no_dearer_than_it_started_and_leaves_what_is_kept()
     {

@@ -33,5 +33,8 @@ internal sealed record ChainJson
     /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
     public required DateTimeOffset? OutOfUseBy { get; init; }
 
+    /// <summary>When the shutdown begins in which its swap is planned; null when none is.</summary>
+    public required DateTimeOffset? PlannedSwap { get; init; }
+
     public required DateTimeOffset? LastReadingAt { get; init; }
 }

@@ -48,6 +48,9 @@ internal sealed record FloorChainJson
 
     public DateTimeOffset? EarlyDate { get; init; }
 
+    /// <summary>When the shutdown begins in which its swap is planned; null when none is.</summary>
+    public DateTimeOffset? PlannedSwap { get; init; }
+
     public double? LastCounterH { get; init; }
 
     public FloorReadingJson? Last { get; init; }

@@ -21,6 +21,9 @@ internal sealed record NoticeJson
 
     public required DateTimeOffset? EndedAt { get; init; }
 
+    /// <summary>When the shutdown begins in which the chain's swap is planned; null when none is.</summary>
+    public required DateTimeOffset? PlannedSwap { get; init; }
+
     public required bool? JudgedReal { get; init; }
 
     public required string JudgedBy { get; init; }

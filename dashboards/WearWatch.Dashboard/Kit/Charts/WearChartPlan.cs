@@ -47,6 +47,9 @@ public sealed class WearChartPlan
 
     public double NowX => Hours.At(Picture.NowH);
 
+    /// <summary>Where the planned swap stands; null when none is planned, or far beyond the picture.</summary>
+    public double? SwapX => Picture.SwapH is { } hours && hours <= Hours.To ? Hours.At(hours) : null;
+
     /// <summary>The band that holds 90 of 100 such chains.</summary>
     public string OuterBand => Band(l => l.EarlyH, l => l.LateH);
 

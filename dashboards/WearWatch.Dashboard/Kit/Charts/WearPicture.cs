@@ -33,6 +33,9 @@ public sealed record WearPicture
     /// <summary>Running hours of the chain now.</summary>
     public required double NowH { get; init; }
 
+    /// <summary>Running hours of the chain when its swap is planned; null when none is.</summary>
+    public double? SwapH { get; init; }
+
     /// <summary>From when the running hours count, in words for the axis.</summary>
     public string HoursAre { get; init; } = "running hours since fitting";
 

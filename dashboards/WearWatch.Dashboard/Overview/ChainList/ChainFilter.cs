@@ -24,6 +24,9 @@ public sealed record ChainFilter
     /// <summary>Only chains whose early date lies before this plant date.</summary>
     public DateOnly? DueBefore { get; init; }
 
+    /// <summary>Only chains whose swap is planned, or only the others; both when not told.</summary>
+    public bool? Planned { get; init; }
+
     public ChainSort Sort { get; init; }
 
     public bool Descending { get; init; }
@@ -46,7 +49,8 @@ public sealed record ChainFilter
             Search = Value("search")?.Trim() ?? "",
             Line = Value("line"),
             Condition = told?.Condition,
-            Lifts = told is { HoldsLoad: true } ? true : Value("lifts") switch { "yes" => true, "no" => false, _ => null },
+            Lifts = told is { HoldsLoad: true } ? true : YesNo(Value("lifts")),
+            Planned = YesNo(Value("planned")),
             Family = ChainFamily.Find(Value("family")),
             DueBefore = DateOnly.TryParseExact(
                 Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
@@ -68,10 +72,13 @@ public sealed record ChainFilter
         if (Lifts is { } lifts && !(lifts && Condition is not null)) query["lifts"] = lifts ? "yes" : "no";
         if (Family is { } family) query["family"] = family.Name;
         if (DueBefore is { } due) query["due"] = due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        if (Planned is { } planned) query["planned"] = planned ? "yes" : "no";
         if (Sort != default) query["sort"] = Sort.ToString().ToLowerInvariant();
         if (Descending) query["descending"] = "yes";
         return QueryHelpers.AddQueryString("", query);
     }
+
+    private static bool? YesNo(string? text) => text switch { "yes" => true, "no" => false, _ => null };
 
     private static T? Named<T>(string? name)
         where T : struct, Enum =>

@@ -34,6 +34,9 @@ public sealed record ChainListLine
     /// <summary>From when it is out of use, of a chain that lifts or holds a load.</summary>
     public required DateTimeOffset? OutOfUseBy { get; init; }
 
+    /// <summary>When the shutdown begins in which its swap is planned; null when none is.</summary>
+    public required DateTimeOffset? PlannedSwap { get; init; }
+
     public required DateTimeOffset? NextOilingAt { get; init; }
 
     public required DateTimeOffset? LastReadingAt { get; init; }

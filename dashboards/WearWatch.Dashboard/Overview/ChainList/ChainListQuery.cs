@@ -39,7 +39,9 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         from forecast in latest.DefaultIfEmpty()
         join reading in db.Readings on forecast.LastReadingId equals reading.Id into last
         from reading in last.DefaultIfEmpty()
-        select new Known { Chain = chain, Forecast = forecast, Last = reading };
+        join swap in db.PlannedSwaps on chain.Id equals swap.ChainId into planned
+        from swap in planned.DefaultIfEmpty()
+        select new Known { Chain = chain, Forecast = forecast, Last = reading, Swap = swap };
 
     private static IQueryable<Known> Narrow(IQueryable<Known> chains, ChainFilter filter, PlantTime time)
     {
@@ -60,6 +62,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
                 || (byNature.Contains(k.Chain.Family) && k.Chain.NotLiftingReason == "")));
         }
 
+        if (filter.Planned is { } planned) chains = chains.Where(k => planned == (k.Swap != null));
         if (filter.DueBefore is { } date)
         {
             var due = time.StartOf(date);
@@ -90,6 +93,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         ChainSort.Limit => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.LimitPct, filter.Descending),
         ChainSort.Oil =>
             By(chains.OrderBy(k => k.Forecast!.NextOilingAt == null), k => k.Forecast!.NextOilingAt, filter.Descending),
+        ChainSort.Planned => By(chains.OrderBy(k => k.Swap == null), k => k.Swap!.Start, filter.Descending),
         ChainSort.LastReading => By(
             chains.OrderBy(k => k.Last == null), k => k.Last!.TakenAt ?? (DateTimeOffset?)k.Last.ReceivedAt, filter.Descending),
         _ => By(chains.OrderBy(k => k.Forecast!.EarlyDate == null), k => k.Forecast!.EarlyDate, filter.Descending),
@@ -119,6 +123,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         LimitReason = known.Forecast == null ? null : known.Forecast.LimitReason,
         EarlyDate = known.Forecast == null ? null : known.Forecast.EarlyDate,
         OutOfUseBy = known.Forecast == null ? null : known.Forecast.OutOfUseBy,
+        PlannedSwap = known.Swap == null ? null : known.Swap.Start,
         NextOilingAt = known.Forecast == null ? null : known.Forecast.NextOilingAt,
         LastReadingAt = known.Last == null ? null : known.Last.TakenAt ?? known.Last.ReceivedAt,
     };
@@ -130,5 +135,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         public ForecastRow? Forecast { get; init; }
 
         public ReadingRow? Last { get; init; }
+
+        public SwapRow? Swap { get; init; }
     }
 }

@@ -5,6 +5,7 @@ public enum ChainSort
 {
     /// <summary>The planner's date; chains without one last.</summary>
     Early,
+    Planned,
     Name,
     Line,
     Type,

@@ -4,4 +4,5 @@ namespace WearWatch.Dashboard.Overview.Glance;
 
 /// <summary>What the plant at a glance needs to know of one chain.</summary>
 public sealed record ChainNow(
-    string Name, string Line, ShownCondition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt);
+    string Name, string Line, ShownCondition Condition, DateTimeOffset? EarlyDate, DateTimeOffset? NextOilingAt,
+    bool SwapIsPlanned);

@@ -26,9 +26,10 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
                 ConditionWords.Of(
                     forecast == null ? Condition.NotKnown : forecast.Condition,
                     chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != "")),
-                forecast == null ? null : forecast.EarlyDate, forecast == null ? null : forecast.NextOilingAt)).ToListAsync(ct);
+                forecast == null ? null : forecast.EarlyDate, forecast == null ? null : forecast.NextOilingAt,
+                db.PlannedSwaps.Any(s => s.ChainId == chain.Id))).ToListAsync(ct);
         var open = db.Notices.Where(n => n.EndedAt == null);
-        var notices = await NoticeLine.Of(db, open).OrderByDescending(n => n.Urgent).ThenByDescending(n => n.RaisedAt)
+        var notices = await NoticeLine.InOrder(NoticeLine.Of(db, open))
             .Take(NoticesShown).ToListAsync(ct);
         return GlanceView.Of(chains, notices, await open.CountAsync(ct), await ArrivalsAsync(db, ct), time);
     }

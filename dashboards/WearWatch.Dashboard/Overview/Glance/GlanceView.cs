@@ -18,8 +18,9 @@ public sealed record ConditionCount(ShownCondition Condition, int Chains, bool L
 /// <summary>The chains whose early date falls into a week.</summary>
 /// <param name="Monday">The week's Monday; for the first week, what has come due before counts in.</param>
 /// <param name="Chains">How many.</param>
+/// <param name="NotPlanned">For how many of them no swap is planned.</param>
 /// <param name="HeightPercent">Height of its bar over the highest.</param>
-public sealed record WeekLoad(DateOnly Monday, int Chains, int HeightPercent)
+public sealed record WeekLoad(DateOnly Monday, int Chains, int NotPlanned, int HeightPercent)
 {
     /// <summary>The list of what comes due up to the end of the week.</summary>
     public string Link => FormattableString.Invariant($"/chains?due={Monday.AddDays(7):yyyy-MM-dd}");
@@ -84,6 +85,13 @@ public sealed record GlanceView
     /// <summary>How many come due within the weeks shown.</summary>
     public int DueAhead => Weeks.Sum(w => w.Chains);
 
+    /// <summary>For how many of these no swap is planned.</summary>
+    public int DueNotPlanned => Weeks.Sum(w => w.NotPlanned);
+
+    /// <summary>The list of what comes due within the weeks shown and is planned, or is not.</summary>
+    public string DueLink(bool planned) => FormattableString.Invariant(
+        $"/chains?due={Weeks[^1].Monday.AddDays(7):yyyy-MM-dd}&planned={(planned ? "yes" : "no")}");
+
     /// <summary>Puts the plant together.</summary>
     public static GlanceView Of(
         IReadOnlyList<ChainNow> chains, IReadOnlyList<NoticeLine> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
@@ -115,15 +123,18 @@ public sealed record GlanceView
     private static List<WeekLoad> WeeksOf(IReadOnlyList<ChainNow> chains, PlantTime time)
     {
         var thisMonday = PlantTime.MondayOf(time.Today);
-        var counts = new int[WeeksAhead];
-        foreach (var early in chains.Select(c => c.EarlyDate).OfType<DateTimeOffset>())
+        var (counts, open) = (new int[WeeksAhead], new int[WeeksAhead]);
+        foreach (var chain in chains.Where(c => c.EarlyDate is not null))
         {
-            var week = (PlantTime.MondayOf(time.DateOf(early)).DayNumber - thisMonday.DayNumber) / 7;
-            if (week < WeeksAhead) counts[Math.Max(0, week)]++;
+            var week = (PlantTime.MondayOf(time.DateOf(chain.EarlyDate!.Value)).DayNumber - thisMonday.DayNumber) / 7;
+            if (week >= WeeksAhead) continue;
+            counts[Math.Max(0, week)]++;
+            if (!chain.SwapIsPlanned) open[Math.Max(0, week)]++;
         }
 
         var highest = Math.Max(1, counts.Max());
-        return [.. counts.Select((count, week) => new WeekLoad(thisMonday.AddDays(7 * week), count, 100 * count / highest))];
+        return [.. counts.Select((count, week) =>
+            new WeekLoad(thisMonday.AddDays(7 * week), count, open[week], 100 * count / highest))];
     }
 
     private static List<LineSummary> LinesOf(IReadOnlyList<ChainNow> chains, ShownCondition[] kinds, PlantTime time) =>

@@ -17,6 +17,6 @@ public sealed class NoticesQuery(IDbContextFactory<WearDb> databases)
         if (filter.UrgentOnly) notices = notices.Where(n => n.Urgent);
         var lines = NoticeLine.Of(db, notices);
         if (filter.Line is { } line) lines = lines.Where(n => n.Line == line);
-        return await lines.OrderByDescending(n => n.Urgent).ThenByDescending(n => n.RaisedAt).Take(Most).ToListAsync(ct);
+        return await NoticeLine.InOrder(lines).Take(Most).ToListAsync(ct);
     }
 }

@@ -34,6 +34,9 @@ public sealed record ChainFacts
     /// <summary>Open notices first, then the ended ones, newest first.</summary>
     public required IReadOnlyList<NoticeRow> Notices { get; init; }
 
+    /// <summary>The swap that is planned and not done yet; null for none.</summary>
+    public SwapRow? Swap { get; init; }
+
     public required ProductionCalendar Calendar { get; init; }
 
     /// <summary>What the plant says of its oiling.</summary>

@@ -11,6 +11,14 @@ public static class ChainPicture
     /// <summary>Enough for a smooth edge; each costs a drawing of the forecast, about a millisecond.</summary>
     private const int Steps = 8;
 
+    /// <summary>The picture of a chain.</summary>
+    public static WearPicture Of(ChainFacts facts, ChainDates dates, PlantTime time) => Of(facts.Assessment, dates, time) with
+    {
+        SwapH = facts.Swap?.Start is { } start && start > time.Now
+            ? facts.Assessment.HoursNow + facts.Calendar.Between(time.Now, start).Hours
+            : null,
+    };
+
     /// <summary>The picture of an assessment.</summary>
     public static WearPicture Of(Assessment assessment, ChainDates dates, PlantTime time) => new()
     {

@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Plant.Settings;
+using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.OneChain;
@@ -35,6 +36,12 @@ public sealed record ChainView
     /// <summary>What made the date, in sentences.</summary>
     public required IReadOnlyList<string> Why { get; init; }
 
+    /// <summary>What is said of the planned swap; null when none is planned.</summary>
+    public string? Swap => Facts.Swap is not { Start: { } start } swap ? null
+        : (start > Time.Now ? "Swap planned for " : "The shutdown of its swap began on ") + Time.Moment(start)
+            + (swap.DecidedBy.Length > 0 ? $", by {swap.DecidedBy}" : "") + (swap.Placing == SwapPlacing.Locked ? ", locked" : "")
+            + (start > Time.Now ? "." : ". Say whether it was done.");
+
     public string Name => Facts.Row.Name;
 
     /// <summary>Pitches taken out of the chain that runs now.</summary>
@@ -67,7 +74,7 @@ public sealed record ChainView
             Time = time,
             Dates = dates,
             Headline = ChainHeadline.Of(assessment, dates, time),
-            Picture = ChainPicture.Of(assessment, dates, time),
+            Picture = ChainPicture.Of(facts, dates, time),
             Odds = assessment.Forecast.ProbabilityPassed > 0.95 || dates.Early is null
                 ? null
                 : DateOdds.Of(assessment.Forecast, assessment.HoursNow - assessment.HoursAtLastReading, facts.Calendar, time),

@@ -34,6 +34,7 @@ public sealed class OneChainQuery(
             Forecasts = forecasts,
             Notices = await db.Notices.AsNoTracking().Where(n => n.ChainId == row.Id)
                 .OrderBy(n => n.EndedAt != null).ThenByDescending(n => n.RaisedAt).Take(NoticesShown).ToListAsync(ct),
+            Swap = await db.PlannedSwaps.AsNoTracking().FirstOrDefaultAsync(s => s.ChainId == row.Id, ct),
             Calendar = await settings.CalendarAsync(ct),
             OilTerms = await settings.OilTermsAsync(ct),
         };

@@ -1,6 +1,6 @@
 // One position: what hangs there, what is known, what can be done.
 import { caution, h, linkButton } from './dom.js';
-import { day, hours, millimetres, percent } from './figures.js';
+import { day, hours, millimetres, moment, percent } from './figures.js';
 import { expectation, hoursSince, span } from './verdict.js';
 import { conditionMark, liftingBanner, place } from './words.js';
 
@@ -23,6 +23,7 @@ export function chainPage({ plant, chain }) {
       fact('Elongation', `${percent(chain.elongation_pct)} of ${percent(chain.limit_pct)}`),
       chain.out_of_use_by && fact('Out of use from', `${day(chain.out_of_use_by, zone)} at the latest`),
       fact('Early date', chain.early_date ? `${day(chain.early_date, zone)}` : 'not in sight'),
+      chain.planned_swap && fact('Swap planned', moment(chain.planned_swap, zone)),
       fact('Last reading', chain.last ? `${percent(chain.last.elongation_pct)}, ${day(chain.last.taken_at, zone)}` : 'none'),
       fact('Hour counter', chain.last_counter_h === null ? 'not told' : `last ${hours(chain.last_counter_h)}`),
       fact('Expected', span(expected))),

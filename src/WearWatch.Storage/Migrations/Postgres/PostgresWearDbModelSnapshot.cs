@@ -1565,6 +1565,11 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double>("ExpressShare")
                         .HasColumnType("double precision");
 
+                    b.Property<int>("FrozenHours")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(48);
+
                     b.Property<int>("HorizonWeeks")
                         .HasColumnType("integer");
 
@@ -1992,6 +1997,11 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text")
                         .UseCollation("C");
+
+                    b.Property<int>("ExpressLeadDays")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(5);
 
                     b.Property<int>("InStock")
                         .HasColumnType("integer");

@@ -1,0 +1,3 @@
+ALTER TABLE "Spares" ADD "ExpressLeadDays" INTEGER NOT NULL DEFAULT 5;
+
+ALTER TABLE "PlanningCosts" ADD "FrozenHours" INTEGER NOT NULL DEFAULT 48;
