@@ -10,7 +10,8 @@ internal static class PlanRemarks
 
     public static IReadOnlyList<PlanRemark> Of(PlanCase plan, int[] placing) =>
         [.. HardDateRemarks.Of(plan, placing), .. PreparationRemarks.Of(plan, placing), .. ChainsLeft(plan, placing),
-            .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing), .. PlacesGone(plan)];
+            .. CrewsOverloaded(plan, placing), .. PartsShort(plan, placing), .. WindowsTooShort(plan, placing),
+            .. PlacesGone(plan)];
 
     private static IEnumerable<PlanRemark> ChainsLeft(PlanCase plan, int[] placing) =>
         from u in Enumerable.Range(0, placing.Length)

@@ -27,7 +27,12 @@ public sealed class PlannedSwapTests : IAsyncLifetime
             db.Forecasts.Add(A.Forecast(id, Condition.SwapNow, earlyInDays: 20));
             db.Notices.Add(new NoticeRow
             {
-                ChainId = id, Kind = NoticeKind.LimitNear, Urgent = true, Why = "why", WhatToDo = "what", RaisedAt = A.In(-id),
+                ChainId = id,
+                Kind = NoticeKind.LimitNear,
+                Urgent = true,
+                Why = "why",
+                WhatToDo = "what",
+                RaisedAt = A.In(-id),
             });
         }
 
