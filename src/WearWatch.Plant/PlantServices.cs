@@ -74,6 +74,7 @@ public static class PlantServices
         services.AddSingleton<KeptPlan>();
         services.AddSingleton<PlanInputs>();
         services.AddSingleton<PlanKeeping>();
+        services.AddSingleton<AfterStopDesk>();
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<SensorPairs>();
         services.AddSingleton<FloorQuery>();

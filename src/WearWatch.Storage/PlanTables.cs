@@ -34,6 +34,8 @@ internal static class PlanTables
         {
             swap.HasIndex(s => s.ChainId).IsUnique().HasFilter("Outcome = 0");
             swap.HasIndex(s => new { s.Outcome, s.Start });
+            swap.Property(s => s.PartsTaken).HasConversion(new JsonList<PartTaken>(), JsonList<PartTaken>.Comparer)
+                .HasDefaultValueSql("'[]'");
             swap.HasOne<ChainRow>().WithMany().HasForeignKey(s => s.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
     }

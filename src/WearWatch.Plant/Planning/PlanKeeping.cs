@@ -1,15 +1,12 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Chains;
-using WearWatch.Plant.Files;
-using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>Keeps decisions on swaps, and what became of them.</summary>
-public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk desk, TimeProvider clock)
+/// <summary>Keeps decisions on swaps.</summary>
+public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, TimeProvider clock)
 {
     /// <summary>
     /// Makes a draft the plan: each changed decision is a new row, and the one before keeps its place in the history.
@@ -75,60 +72,5 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, IntakeDesk 
                    let date = loads.HardDateOf(c.chain, c.forecast)
                    where startOf[c.chain.Id] > date
                    select new Refusal("swaps", HardDateWords.TooLate(c.chain.Name, date!.Value, draft.Picture.Time))];
-    }
-
-    /// <summary>The planned swaps whose shutdown has begun, with their chains, for a person to say what became of them.</summary>
-    public async Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> BegunAsync(CancellationToken ct)
-    {
-        var now = clock.GetUtcNow();
-        await using var db = await databases.CreateDbContextAsync(ct);
-        var begun = await (from swap in db.Swaps
-                           join chain in db.Chains on swap.ChainId equals chain.Id
-                           where swap.Outcome == SwapEnd.Planned && swap.Start != null && swap.Start <= now
-                           orderby swap.Start
-                           select new { swap, chain }).AsNoTracking().ToListAsync(ct);
-        return [.. begun.Select(b => (b.swap, b.chain))];
-    }
-
-    /// <summary>The swap was done: a new chain runs. Its life and its forecast follow from the event.</summary>
-    public async Task<IntakeAnswer> DoneAsync(long swapId, SwapDone told, string by, CancellationToken ct)
-    {
-        await using var db = await databases.CreateDbContextAsync(ct);
-        var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
-        var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
-        var fitted = new NewEvent
-        {
-            Key = $"swap-{swapId}",
-            Told = new ChainEvent
-            {
-                Chain = chain.Name,
-                Kind = ChainEventKind.Replacement,
-                At = told.At,
-                CounterBefore = RowFields.Hours(told.CounterH),
-                CounterAfter = RowFields.Hours(told.CounterH),
-                Lot = told.Lot,
-                Broke = told.Broke,
-                NewPitches = told.NewPitches,
-                TakeUpMm = told.TakeUpMm,
-                Note = told.Note,
-            },
-            ToldBy = by,
-        };
-        var answer = await desk.TakeEventAsync(fitted, ct);
-        if (answer is IntakeAnswer.Taken) await EndAsync(db, swap, SwapEnd.Done, told.Note, by, ct);
-        return answer;
-    }
-
-    /// <summary>The swap was not done; the chain comes back into the next plan.</summary>
-    public async Task NotDoneAsync(long swapId, string why, string by, CancellationToken ct)
-    {
-        await using var db = await databases.CreateDbContextAsync(ct);
-        await EndAsync(db, await db.Swaps.SingleAsync(s => s.Id == swapId, ct), SwapEnd.NotDone, why, by, ct);
-    }
-
-    private async Task EndAsync(WearDb db, SwapRow swap, SwapEnd outcome, string note, string by, CancellationToken ct)
-    {
-        (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (outcome, note, by, clock.GetUtcNow());
-        await db.SaveChangesAsync(ct);
     }
 }

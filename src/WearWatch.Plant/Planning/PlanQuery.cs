@@ -99,10 +99,12 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     public static int PitchesOf(ChainRow chain) => chain.Pitches ?? CostTerms.UsualPitches;
 
     /// <summary>
-    /// Which state the decisions have: rows are only added, and each ends once, so that a number never comes again.
+    /// Which state the decisions have: rows are only added, and each ends once or is counted as taken back, so that a number
+    /// never comes again.
     /// </summary>
     internal static async Task<int> RevisionAsync(WearDb db, CancellationToken ct) =>
-        await db.Swaps.CountAsync(ct) + await db.Swaps.CountAsync(s => s.Outcome != SwapEnd.Planned, ct);
+        await db.Swaps.CountAsync(ct) + await db.Swaps.CountAsync(s => s.Outcome != SwapEnd.Planned, ct)
+        + 2 * await db.Swaps.SumAsync(s => s.Undone, ct);
 
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(
@@ -135,7 +137,8 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         };
     }
 
-    private static IEnumerable<PartNeed> SprocketsOf(ChainRow chain, string type) =>
+    /// <summary>The sprockets of a chain, as the store counts them.</summary>
+    public static IEnumerable<PartNeed> SprocketsOf(ChainRow chain, string type) =>
         chain.SprocketTeeth.GroupBy(teeth => teeth).Select(same => new PartNeed(Part.SprocketFor(type, same.Key), same.Count()));
 
     /// <summary>The chain type in the store; a chain without one goes by its pitch.</summary>

@@ -11,4 +11,10 @@ public sealed record SwapDone(DateTimeOffset At, double? CounterH, string Lot, b
 {
     /// <summary>How many pitches the new chain has, if they were counted.</summary>
     public int? NewPitches { get; init; }
+
+    /// <summary>Whether the sprockets of the drive were replaced with it.</summary>
+    public bool WithSprockets { get; init; }
+
+    /// <summary>Whether its parts came from the plant's stock.</summary>
+    public bool FromStock { get; init; } = true;
 }

@@ -1910,10 +1910,19 @@ namespace WearWatch.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("PartsTaken")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("TEXT")
+                        .HasDefaultValueSql("'[]'");
+
                     b.Property<int>("Placing")
                         .HasColumnType("INTEGER");
 
                     b.Property<long?>("Start")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Undone")
                         .HasColumnType("INTEGER");
 
                     b.Property<string>("WindowId")

@@ -62,4 +62,16 @@ public sealed class SwapRow
     public string OutcomeBy { get; set; } = "";
 
     public DateTimeOffset? OutcomeAt { get; set; }
+
+    /// <summary>What it took from the stock.</summary>
+    public IReadOnlyList<PartTaken> PartsTaken { get; set; } = [];
+
+    /// <summary>How often its report was taken back.</summary>
+    public int Undone { get; set; }
 }
+
+/// <summary>What a swap took from the stock.</summary>
+/// <param name="Kind">Chain, ConnectingLink, OffsetLink or Sprocket.</param>
+/// <param name="Designation">The chain type, with the teeth for a sprocket.</param>
+/// <param name="Quantity">How much, in the part's own unit.</param>
+public sealed record PartTaken(string Kind, string Designation, int Quantity);

@@ -174,7 +174,7 @@ public sealed class PlanDeskTests
         await desk.SaveAsync(Told(shown, new SwapEntryJson("D-1", FirstOf(shown, "Debarking"))), "planner", Ct);
         await desk.SaveAsync(Told(PlanJson.Of(await desk.ShowAsync(Ct)), new SwapEntryJson("D-1")), "planner", Ct);
         mill.Pass(TimeSpan.FromDays(10));
-        Assert.Empty(await mill.Get<PlanKeeping>().BegunAsync(Ct));
+        Assert.Empty(await mill.Get<AfterStopDesk>().BegunAsync(Ct));
         Assert.Contains("D-1", (await mill.DraftAsync()).Picture.Faces.Keys);
     }
 

@@ -2103,11 +2103,20 @@ namespace WearWatch.Storage.Migrations.Postgres
                         .HasColumnType("text")
                         .UseCollation("C");
 
+                    b.Property<string>("PartsTaken")
+                        .IsRequired()
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("text")
+                        .HasDefaultValueSql("'[]'");
+
                     b.Property<int>("Placing")
                         .HasColumnType("integer");
 
                     b.Property<long?>("Start")
                         .HasColumnType("bigint");
+
+                    b.Property<int>("Undone")
+                        .HasColumnType("integer");
 
                     b.Property<string>("WindowId")
                         .HasColumnType("text")

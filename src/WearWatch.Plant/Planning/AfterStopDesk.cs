@@ -1,0 +1,159 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
+using WearWatch.Planning.Supply;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Plant.Planning;
+
+/// <summary>Takes what became of the swaps of a shutdown: the new chain's life begins, and its parts leave the stock.</summary>
+public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDesk desk, TimeProvider clock)
+{
+    /// <summary>For so long a report can be taken back here.</summary>
+    public static readonly TimeSpan UndoTime = TimeSpan.FromDays(14);
+
+    /// <summary>The planned swaps whose shutdown has begun, with their chains, for a person to say what became of them.</summary>
+    public Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> BegunAsync(CancellationToken ct)
+    {
+        var now = clock.GetUtcNow();
+        return AskAsync(db => db.PlannedSwaps.Where(s => s.Start <= now).OrderBy(s => s.Start), ct);
+    }
+
+    /// <summary>The swaps that were reported as done within the time to undo, the newest first.</summary>
+    public Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> ReportedAsync(CancellationToken ct)
+    {
+        var since = clock.GetUtcNow() - UndoTime;
+        return AskAsync(
+            db => db.Swaps.Where(s => s.Outcome == SwapEnd.Done && s.OutcomeAt > since).OrderByDescending(s => s.OutcomeAt), ct);
+    }
+
+    /// <summary>What the swap of a chain takes from the stock.</summary>
+    /// <param name="chain">The chain.</param>
+    /// <param name="pitches">Pitches of the new chain; null for those of the old one.</param>
+    /// <param name="withSprockets">Whether the sprockets go with it.</param>
+    public static IReadOnlyList<PartNeed> PartsOf(ChainRow chain, int? pitches, bool withSprockets)
+    {
+        var type = PlanQuery.TypeOf(chain);
+        return
+        [
+            .. PartNeed.Of(chain.Family.CutFor(pitches ?? PlanQuery.PitchesOf(chain), chain.HoldsLoad), type),
+            .. withSprockets ? PlanQuery.SprocketsOf(chain, type) : [],
+        ];
+    }
+
+    /// <summary>The swap was done: a new chain runs. Its life and its forecast follow from the event.</summary>
+    public async Task<IntakeAnswer> DoneAsync(long swapId, SwapDone told, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
+        var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
+        var answer = await desk.TakeEventAsync(Replaced(chain, swap, told, by), ct);
+        if (answer is IntakeAnswer.Taken && told.WithSprockets)
+            answer = await desk.TakeEventAsync(NewSprockets(chain, swap, told, by), ct);
+        if (answer is not IntakeAnswer.Taken || swap.Outcome == SwapEnd.Done) return answer;
+        if (told.FromStock)
+            swap.PartsTaken = await TakeAsync(db, PartsOf(chain, told.NewPitches, told.WithSprockets), ct);
+        await EndAsync(db, swap, SwapEnd.Done, told.Note, by, ct);
+        return answer;
+    }
+
+    /// <summary>The swap was not done; the chain comes back into the next plan.</summary>
+    public async Task NotDoneAsync(long swapId, string why, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        await EndAsync(db, await db.Swaps.SingleAsync(s => s.Id == swapId, ct), SwapEnd.NotDone, why, by, ct);
+    }
+
+    /// <summary>
+    /// Takes a report back: the old chain runs on, the new one's parts lie in the stock again, and the swap is to be reported.
+    /// </summary>
+    /// <returns>Why that cannot be done; null when it is.</returns>
+    public async Task<string?> UndoAsync(long swapId, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
+        if (swap.Outcome != SwapEnd.Done) return "It is not reported as done.";
+        if (await db.Swaps.AnyAsync(s => s.ChainId == swap.ChainId && s.Outcome == SwapEnd.Planned, ct))
+            return "The next swap of this chain is planned already. Take it out of the plan first.";
+        string[] keys = [KeyOf(swap), SprocketKeyOf(swap)];
+        foreach (var id in await db.Events.Where(e => keys.Contains(e.Key)).Select(e => e.Id).ToListAsync(ct))
+            await desk.WithdrawEventAsync(id, by, "The report of the swap was taken back.", ct);
+        foreach (var part in swap.PartsTaken)
+        {
+            if (await SpareAsync(db, part.Kind, part.Designation, ct) is { } spare) spare.InStock += part.Quantity;
+        }
+
+        (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (SwapEnd.Planned, "", "", null);
+        (swap.PartsTaken, swap.Undone) = ([], swap.Undone + 1);
+        await db.SaveChangesAsync(ct);
+        return null;
+    }
+
+    private static NewEvent Replaced(ChainRow chain, SwapRow swap, SwapDone told, string by) => new()
+    {
+        Key = KeyOf(swap),
+        Told = new ChainEvent
+        {
+            Chain = chain.Name,
+            Kind = ChainEventKind.Replacement,
+            At = told.At,
+            CounterBefore = RowFields.Hours(told.CounterH),
+            CounterAfter = RowFields.Hours(told.CounterH),
+            Lot = told.Lot,
+            Broke = told.Broke,
+            NewPitches = told.NewPitches,
+            TakeUpMm = told.TakeUpMm,
+            Note = told.Note,
+        },
+        ToldBy = by,
+    };
+
+    private static NewEvent NewSprockets(ChainRow chain, SwapRow swap, SwapDone told, string by) => new()
+    {
+        Key = SprocketKeyOf(swap),
+        Told = new ChainEvent { Chain = chain.Name, Kind = ChainEventKind.SprocketReplaced, At = told.At },
+        ToldBy = by,
+    };
+
+    /// <summary>One event a report: what was taken back and reported anew is another one.</summary>
+    private static string KeyOf(SwapRow swap) =>
+        swap.Undone == 0 ? $"swap-{swap.Id}" : FormattableString.Invariant($"swap-{swap.Id}-{swap.Undone}");
+
+    private static string SprocketKeyOf(SwapRow swap) => KeyOf(swap) + "-sprockets";
+
+    /// <summary>Takes what is there of the parts that are on record; the rest came from elsewhere.</summary>
+    private static async Task<IReadOnlyList<PartTaken>> TakeAsync(WearDb db, IReadOnlyList<PartNeed> needs, CancellationToken ct)
+    {
+        var taken = new List<PartTaken>();
+        foreach (var (part, quantity) in needs)
+        {
+            if (await SpareAsync(db, part.Kind.ToString(), part.Designation, ct) is not { InStock: > 0 } spare) continue;
+            var (kind, there) = (spare.Kind, Math.Min(quantity, spare.InStock));
+            spare.InStock -= there;
+            taken.Add(new PartTaken(kind, part.Designation, there));
+        }
+
+        return taken;
+    }
+
+    private static Task<SpareRow?> SpareAsync(WearDb db, string kind, string designation, CancellationToken ct) =>
+        db.Spares.FirstOrDefaultAsync(s => s.Kind == kind && s.Designation == designation, ct);
+
+    private async Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> AskAsync(
+        Func<WearDb, IQueryable<SwapRow>> which, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var swaps = await which(db).AsNoTracking().ToListAsync(ct);
+        var ids = swaps.Select(s => s.ChainId).ToArray();
+        var chains = await db.Chains.AsNoTracking().Where(c => ids.Contains(c.Id)).ToDictionaryAsync(c => c.Id, ct);
+        return [.. swaps.Select(s => (s, chains[s.ChainId]))];
+    }
+
+    private async Task EndAsync(WearDb db, SwapRow swap, SwapEnd outcome, string note, string by, CancellationToken ct)
+    {
+        (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (outcome, note, by, clock.GetUtcNow());
+        await db.SaveChangesAsync(ct);
+    }
+}

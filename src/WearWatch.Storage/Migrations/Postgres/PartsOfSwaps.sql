@@ -1,0 +1,3 @@
+ALTER TABLE "Swaps" ADD "PartsTaken" text NOT NULL DEFAULT ('[]');
+
+ALTER TABLE "Swaps" ADD "Undone" integer NOT NULL DEFAULT 0;
