@@ -10,7 +10,6 @@ namespace WearWatch.Servers.Tests;
 /// Every server is killed three times and the worker five times while points arrive: each is stored exactly once, and sent on.
 /// </summary>
 /// <remarks>20,000 points in every run; 200,000 in the long form, for <c>tests/run --long</c>.</remarks>
-[Collection(nameof(OneAtATime))]
 public sealed class ChaosTests
 {
     /// <summary>A broker that saves each change takes some hundred messages a second, so each has many points in it.</summary>

@@ -1,5 +1,5 @@
 namespace WearWatch.Servers.Tests;
 
-/// <summary>Tests that start servers of their own: side by side they would only wait for one another.</summary>
-[CollectionDefinition(nameof(OneAtATime), DisableParallelization = true)]
+/// <summary>Tests that start servers of their own and kill them: they wait most of the time, but for the same cores.</summary>
+[CollectionDefinition(nameof(OneAtATime))]
 public sealed class OneAtATime;

@@ -19,2226 +19,868 @@ namespace WearWatch.Storage.Migrations
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
                 {
-                    b.Property<byte[]>("CredentialId")
-                        .HasMaxLength(1024)
-                        .HasColumnType("BLOB");
-
-                    b.Property<int>("UserId")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<byte[]>("CredentialId").HasMaxLength(1024).HasColumnType("BLOB");
+                    b.Property<int>("UserId").HasColumnType("INTEGER");
                     b.HasKey("CredentialId");
-
                     b.HasIndex("UserId");
-
                     b.ToTable("Passkeys", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ApiKeyRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Hash")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("LastUsedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("MadeBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Roles")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("WithdrawnAt")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Hash").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("LastUsedAt").HasColumnType("INTEGER");
+                    b.Property<long>("MadeAt").HasColumnType("INTEGER");
+                    b.Property<string>("MadeBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Roles").HasColumnType("INTEGER");
+                    b.Property<long?>("WithdrawnAt").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
-                    b.HasIndex("Hash")
-                        .IsUnique();
-
-                    b.HasIndex("Name")
-                        .IsUnique();
-
+                    b.HasIndex("Hash").IsUnique();
+                    b.HasIndex("Name").IsUnique();
                     b.ToTable("ApiKeys");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("AppointedBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("EndsId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Family")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly>("From")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Person")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Qualification")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly>("Until")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("AppointedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<int?>("EndsId").HasColumnType("INTEGER");
+                    b.Property<string>("Family").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly>("From").HasColumnType("TEXT");
+                    b.Property<string>("Line").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Person").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Qualification").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly>("Until").HasColumnType("TEXT");
+                    b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("EndsId");
-
                     b.HasIndex("Person");
-
                     b.ToTable("Appointments");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Chains")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Constants")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("LogEvidenceGain")
-                        .HasColumnType("REAL");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("Chains").HasColumnType("INTEGER");
+                    b.Property<string>("Constants").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("LogEvidenceGain").HasColumnType("REAL");
+                    b.Property<long>("MadeAt").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.ToTable("Calibrations");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Field")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("From")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("To")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<string>("By").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<string>("Field").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("From").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("To").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.ToTable("CardChanges");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ChainRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("AmbientC")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("CentreDistanceMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("ChainType")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("Dust")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Family")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("FittedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("FittedCounterH")
-                        .HasColumnType("REAL");
-
-                    b.Property<bool>("FixedCentres")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("HighPerformance")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("Lifts")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("LimitPct")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("LimitSetReason")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("LinkCount")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("LinkDiameterLimitMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("LinkDiameterMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("LinkOneLimitMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<bool>("LinkOuterEdges")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("LinkSeveralLimitMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("LinkTableSource")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double?>("LinkUnusedSeveralMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<int?>("LinkUse")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("LoadRel")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Lot")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("Lubrication")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("NotLiftingReason")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("OilGrade")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("OilMethod")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("OilingIntervalH")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("OilingSurroundingsFactor")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("PitchMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<int?>("Pitches")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Position")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("Positioning")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Revision")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("RunsInParallel")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("SpeedMS")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("SprocketTeeth")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Strands")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("TakeUpTravelMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<bool>("Timing")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<double?>("AmbientC").HasColumnType("REAL");
+                    b.Property<double?>("CentreDistanceMm").HasColumnType("REAL");
+                    b.Property<string>("ChainType").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("Dust").HasColumnType("INTEGER");
+                    b.Property<string>("Family").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("FittedAt").HasColumnType("INTEGER");
+                    b.Property<double?>("FittedCounterH").HasColumnType("REAL");
+                    b.Property<bool>("FixedCentres").HasColumnType("INTEGER");
+                    b.Property<bool>("HighPerformance").HasColumnType("INTEGER");
+                    b.Property<bool>("Lifts").HasColumnType("INTEGER");
+                    b.Property<double?>("LimitPct").HasColumnType("REAL");
+                    b.Property<string>("LimitSetReason").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Line").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("LinkCount").HasColumnType("INTEGER");
+                    b.Property<double?>("LinkDiameterLimitMm").HasColumnType("REAL");
+                    b.Property<double?>("LinkDiameterMm").HasColumnType("REAL");
+                    b.Property<double?>("LinkOneLimitMm").HasColumnType("REAL");
+                    b.Property<bool>("LinkOuterEdges").HasColumnType("INTEGER");
+                    b.Property<double?>("LinkSeveralLimitMm").HasColumnType("REAL");
+                    b.Property<string>("LinkTableSource").IsRequired().HasColumnType("TEXT");
+                    b.Property<double?>("LinkUnusedSeveralMm").HasColumnType("REAL");
+                    b.Property<int?>("LinkUse").HasColumnType("INTEGER");
+                    b.Property<double?>("LoadRel").HasColumnType("REAL");
+                    b.Property<string>("Lot").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("Lubrication").HasColumnType("INTEGER");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("NotLiftingReason").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("OilGrade").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("OilMethod").HasColumnType("INTEGER");
+                    b.Property<double?>("OilingIntervalH").HasColumnType("REAL");
+                    b.Property<double>("OilingSurroundingsFactor").HasColumnType("REAL");
+                    b.Property<double>("PitchMm").HasColumnType("REAL");
+                    b.Property<int?>("Pitches").HasColumnType("INTEGER");
+                    b.Property<string>("Position").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("Positioning").HasColumnType("INTEGER");
+                    b.Property<int>("Revision").HasColumnType("INTEGER");
+                    b.Property<bool>("RunsInParallel").HasColumnType("INTEGER");
+                    b.Property<double?>("SpeedMS").HasColumnType("REAL");
+                    b.Property<string>("SprocketTeeth").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Strands").HasColumnType("INTEGER");
+                    b.Property<double?>("TakeUpTravelMm").HasColumnType("REAL");
+                    b.Property<bool>("Timing").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
-                    b.HasIndex("Name")
-                        .IsUnique();
-
+                    b.HasIndex("Name").IsUnique();
                     b.HasIndex("Line", "Position");
-
                     b.ToTable("Chains");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("Broke")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("CounterAfterH")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("CounterBeforeH")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Fingerprint")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Lot")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("NewPitches")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("NewTeeth")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double?>("OilAmountMl")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("OilGrade")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("OilMethod")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("PitchesOut")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("TakeUpMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long?>("At").HasColumnType("INTEGER");
+                    b.Property<bool>("Broke").HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("CorrectsId").HasColumnType("INTEGER");
+                    b.Property<double?>("CounterAfterH").HasColumnType("REAL");
+                    b.Property<double?>("CounterBeforeH").HasColumnType("REAL");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<string>("Lot").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("NewPitches").HasColumnType("INTEGER");
+                    b.Property<int?>("NewTeeth").HasColumnType("INTEGER");
+                    b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
+                    b.Property<double?>("OilAmountMl").HasColumnType("REAL");
+                    b.Property<string>("OilGrade").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("OilMethod").HasColumnType("INTEGER");
+                    b.Property<int?>("PitchesOut").HasColumnType("INTEGER");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<double?>("TakeUpMm").HasColumnType("REAL");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("Withdraws").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
                     b.HasIndex("Fingerprint");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Events");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("AppointmentId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("CounterH")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Examiner")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("ExaminerAddress")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("FileId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly?>("NextOn")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Occasion")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<DateOnly>("On")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Points")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Remarks")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly?>("RemedyBy")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("ReportNumber")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Result")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int?>("AppointmentId").HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("CorrectsId").HasColumnType("INTEGER");
+                    b.Property<double?>("CounterH").HasColumnType("REAL");
+                    b.Property<string>("Examiner").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("ExaminerAddress").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("FileId").HasColumnType("INTEGER");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly?>("NextOn").HasColumnType("TEXT");
+                    b.Property<int>("Occasion").HasColumnType("INTEGER");
+                    b.Property<DateOnly>("On").HasColumnType("TEXT");
+                    b.Property<string>("Points").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<string>("Remarks").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly?>("RemedyBy").HasColumnType("TEXT");
+                    b.Property<string>("ReportNumber").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Result").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("Withdraws").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.HasIndex("AppointmentId");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
                     b.HasIndex("FileId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Examinations");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.FleetModelRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Chains")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<byte[]>("Model")
-                        .IsRequired()
-                        .HasColumnType("BLOB");
-
-                    b.Property<string>("Report")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("TrainedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Version")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("Chains").HasColumnType("INTEGER");
+                    b.Property<byte[]>("Model").IsRequired().HasColumnType("BLOB");
+                    b.Property<string>("Report").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("TrainedAt").HasColumnType("INTEGER");
+                    b.Property<string>("Version").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("Version")
-                        .IsUnique();
-
+                    b.HasIndex("Version").IsUnique();
                     b.ToTable("FleetModels");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ForecastRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("AmbientC")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainRevision")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Condition")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("EarlyDate")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("EarlyExponent")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("ElongationPct")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("ElongationSdPct")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("HoursAtLastReading")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("HoursNow")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("HoursSinceOiling")
-                        .HasColumnType("REAL");
-
-                    b.Property<bool>("IsLatest")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LastEventId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LastLinkMeasureId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LastReadingId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LateDate")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("LateExponent")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Life")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("LimitPct")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("LimitReason")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("LimitSource")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("LinksCondition")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LinksEarlyDate")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("LinksSaid")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("LogRateSd")
-                        .HasColumnType("REAL");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("MeanHoursSinceOiling")
-                        .HasColumnType("REAL");
-
-                    b.Property<long?>("MiddleDate")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ModelVersion")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("NextOilingAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("OilingIntervalH")
-                        .HasColumnType("REAL");
-
-                    b.Property<long?>("OutOfUseBy")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("PercentilesH")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("ProbabilityPassed")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("RatePctPer1000H")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("ReadingsUsed")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<double?>("AmbientC").HasColumnType("REAL");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<int>("ChainRevision").HasColumnType("INTEGER");
+                    b.Property<int>("Condition").HasColumnType("INTEGER");
+                    b.Property<long?>("EarlyDate").HasColumnType("INTEGER");
+                    b.Property<double>("EarlyExponent").HasColumnType("REAL");
+                    b.Property<double?>("ElongationPct").HasColumnType("REAL");
+                    b.Property<double?>("ElongationSdPct").HasColumnType("REAL");
+                    b.Property<double>("HoursAtLastReading").HasColumnType("REAL");
+                    b.Property<double>("HoursNow").HasColumnType("REAL");
+                    b.Property<double?>("HoursSinceOiling").HasColumnType("REAL");
+                    b.Property<bool>("IsLatest").HasColumnType("INTEGER");
+                    b.Property<long?>("LastEventId").HasColumnType("INTEGER");
+                    b.Property<long?>("LastLinkMeasureId").HasColumnType("INTEGER");
+                    b.Property<long?>("LastReadingId").HasColumnType("INTEGER");
+                    b.Property<long?>("LateDate").HasColumnType("INTEGER");
+                    b.Property<double>("LateExponent").HasColumnType("REAL");
+                    b.Property<int>("Life").HasColumnType("INTEGER");
+                    b.Property<double>("LimitPct").HasColumnType("REAL");
+                    b.Property<int>("LimitReason").HasColumnType("INTEGER");
+                    b.Property<string>("LimitSource").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("LinksCondition").HasColumnType("INTEGER");
+                    b.Property<long?>("LinksEarlyDate").HasColumnType("INTEGER");
+                    b.Property<string>("LinksSaid").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("LogRateSd").HasColumnType("REAL");
+                    b.Property<long>("MadeAt").HasColumnType("INTEGER");
+                    b.Property<double?>("MeanHoursSinceOiling").HasColumnType("REAL");
+                    b.Property<long?>("MiddleDate").HasColumnType("INTEGER");
+                    b.Property<string>("ModelVersion").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("NextOilingAt").HasColumnType("INTEGER");
+                    b.Property<double?>("OilingIntervalH").HasColumnType("REAL");
+                    b.Property<long?>("OutOfUseBy").HasColumnType("INTEGER");
+                    b.Property<string>("PercentilesH").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("ProbabilityPassed").HasColumnType("REAL");
+                    b.Property<double>("RatePctPer1000H").HasColumnType("REAL");
+                    b.Property<int>("ReadingsUsed").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId", "IsLatest");
-
                     b.HasIndex("IsLatest", "EarlyDate");
-
                     b.ToTable("Forecasts");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ImportRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("AlreadyKnown")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("FileName")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Refused")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Report")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Sha256")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Taken")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Waiting")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("AlreadyKnown").HasColumnType("INTEGER");
+                    b.Property<string>("FileName").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<int>("Refused").HasColumnType("INTEGER");
+                    b.Property<string>("Report").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Sha256").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Taken").HasColumnType("INTEGER");
+                    b.Property<int>("Waiting").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.HasIndex("ReceivedAt");
-
                     b.ToTable("Imports");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Findings")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("TakenAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<string>("Findings").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<long>("TakenAt").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
                 {
-                    b.Property<string>("Job")
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("DoneAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Fault")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("StartedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Worker")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<string>("Job").HasColumnType("TEXT");
+                    b.Property<long?>("DoneAt").HasColumnType("INTEGER");
+                    b.Property<string>("Fault").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("StartedAt").HasColumnType("INTEGER");
+                    b.Property<string>("Worker").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Job");
-
                     b.ToTable("JobRuns");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("CertificateFileId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("CertificateNumber")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly?>("CertificateOn")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ChainSet")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("ExaminationMonths")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("FittedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Grade")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("HeavyUse")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("LiftsPerWeek")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("LiftsPersons")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Maker")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double?>("ProofLoadKg")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("ProofTestNumber")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly?>("ProofTestOn")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Region")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Standard")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("TraceMark")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Use")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double?>("WorkingLoadKg")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("WorkingLoadOf")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("WrittenScheme")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("WrittenSchemeFileId")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<string>("By").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("CertificateFileId").HasColumnType("INTEGER");
+                    b.Property<string>("CertificateNumber").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly?>("CertificateOn").HasColumnType("TEXT");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<string>("ChainSet").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("ExaminationMonths").HasColumnType("INTEGER");
+                    b.Property<long?>("FittedAt").HasColumnType("INTEGER");
+                    b.Property<string>("Grade").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("HeavyUse").HasColumnType("INTEGER");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("LiftsPerWeek").HasColumnType("INTEGER");
+                    b.Property<bool>("LiftsPersons").HasColumnType("INTEGER");
+                    b.Property<string>("Maker").IsRequired().HasColumnType("TEXT");
+                    b.Property<double?>("ProofLoadKg").HasColumnType("REAL");
+                    b.Property<string>("ProofTestNumber").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly?>("ProofTestOn").HasColumnType("TEXT");
+                    b.Property<int>("Region").HasColumnType("INTEGER");
+                    b.Property<string>("Standard").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("TraceMark").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Use").HasColumnType("INTEGER");
+                    b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
+                    b.Property<double?>("WorkingLoadKg").HasColumnType("REAL");
+                    b.Property<string>("WorkingLoadOf").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("WrittenScheme").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("WrittenSchemeFileId").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.HasIndex("CertificateFileId");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("WrittenSchemeFileId");
-
                     b.ToTable("LiftingCards");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<byte[]>("Content")
-                        .IsRequired()
-                        .HasColumnType("BLOB");
-
-                    b.Property<string>("ContentType")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<byte[]>("Content").IsRequired().HasColumnType("BLOB");
+                    b.Property<string>("ContentType").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("LiftingFiles");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<DateOnly?>("ExaminationDue")
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateOnly?>("ExaminedOn")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Faults")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("HasCertificate")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LookedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("MeasuredAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<DateOnly?>("RemedyBy")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Standing")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<DateOnly?>("ExaminationDue").HasColumnType("TEXT");
+                    b.Property<DateOnly?>("ExaminedOn").HasColumnType("TEXT");
+                    b.Property<string>("Faults").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("HasCertificate").HasColumnType("INTEGER");
+                    b.Property<long?>("LookedAt").HasColumnType("INTEGER");
+                    b.Property<long?>("MeasuredAt").HasColumnType("INTEGER");
+                    b.Property<DateOnly?>("RemedyBy").HasColumnType("TEXT");
+                    b.Property<int>("Standing").HasColumnType("INTEGER");
                     b.HasKey("ChainId");
-
                     b.ToTable("LiftingStates");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("AppointmentId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Closes")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int?>("AppointmentId").HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<string>("By").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<string>("Closes").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<string>("Reason").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.HasIndex("AppointmentId");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("LiftingSteps");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("StoppedPerHour")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Line").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("StoppedPerHour").HasColumnType("REAL");
                     b.HasKey("Id");
-
-                    b.HasIndex("Line")
-                        .IsUnique();
-
+                    b.HasIndex("Line").IsUnique();
                     b.ToTable("LineCosts");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("CounterH")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("D1Mm")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("D2Mm")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("Links")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double?>("OneLinkMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<bool>("OuterEdges")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("SeveralLinksMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Standing")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("TakenAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Tool")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("WhyWaiting")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Written")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("CorrectsId").HasColumnType("INTEGER");
+                    b.Property<double?>("CounterH").HasColumnType("REAL");
+                    b.Property<double?>("D1Mm").HasColumnType("REAL");
+                    b.Property<double?>("D2Mm").HasColumnType("REAL");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("Links").HasColumnType("INTEGER");
+                    b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
+                    b.Property<double?>("OneLinkMm").HasColumnType("REAL");
+                    b.Property<bool>("OuterEdges").HasColumnType("INTEGER");
+                    b.Property<string>("Place").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<double?>("SeveralLinksMm").HasColumnType("REAL");
+                    b.Property<int>("Standing").HasColumnType("INTEGER");
+                    b.Property<long?>("TakenAt").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Tool").HasColumnType("INTEGER");
+                    b.Property<string>("WhyWaiting").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("Withdraws").HasColumnType("INTEGER");
+                    b.Property<string>("Written").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("LinkMeasures");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("KeptAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("KeptBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("Limit")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Readings")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("KeptAt").HasColumnType("INTEGER");
+                    b.Property<string>("KeptBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<double?>("Limit").HasColumnType("REAL");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Readings").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.ToTable("MeasuringStudies");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("EndedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("JudgedBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool?>("JudgedReal")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("RaisedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("Urgent")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("WhatToDo")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("EndedAt").HasColumnType("INTEGER");
+                    b.Property<string>("JudgedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool?>("JudgedReal").HasColumnType("INTEGER");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<long>("RaisedAt").HasColumnType("INTEGER");
+                    b.Property<bool>("Urgent").HasColumnType("INTEGER");
+                    b.Property<string>("WhatToDo").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId", "Kind")
-                        .IsUnique()
-                        .HasFilter("EndedAt IS NULL");
-
+                    b.HasIndex("ChainId", "Kind").IsUnique().HasFilter("EndedAt IS NULL");
                     b.ToTable("Notices");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("CostOfChain")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("CostOfOiling")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("FirstIntervalFactor")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("HeavyDustFactor")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("ModerateDustFactor")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("PulsesMissed")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("WarmFactor")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<double?>("CostOfChain").HasColumnType("REAL");
+                    b.Property<double?>("CostOfOiling").HasColumnType("REAL");
+                    b.Property<double>("FirstIntervalFactor").HasColumnType("REAL");
+                    b.Property<double>("HeavyDustFactor").HasColumnType("REAL");
+                    b.Property<double>("ModerateDustFactor").HasColumnType("REAL");
+                    b.Property<double>("PulsesMissed").HasColumnType("REAL");
+                    b.Property<double>("WarmFactor").HasColumnType("REAL");
                     b.HasKey("Id");
-
                     b.ToTable("OilTerms");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ParkedRow", b =>
                 {
-                    b.Property<long>("TelemetryId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("TelemetryId").HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<string>("Reason").IsRequired().HasColumnType("TEXT");
                     b.HasKey("TelemetryId");
-
                     b.ToTable("Parked");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Day")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Bursts")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Doubled")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("Doubt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("ElongationPct")
-                        .HasColumnType("REAL");
-
-                    b.Property<long>("LastAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Missed")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Passes")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("Pitches")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Stops")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("UncertaintyPct")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("UnusedBursts")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long>("Day").HasColumnType("INTEGER");
+                    b.Property<int>("Bursts").HasColumnType("INTEGER");
+                    b.Property<int>("Doubled").HasColumnType("INTEGER");
+                    b.Property<int?>("Doubt").HasColumnType("INTEGER");
+                    b.Property<double?>("ElongationPct").HasColumnType("REAL");
+                    b.Property<long>("LastAt").HasColumnType("INTEGER");
+                    b.Property<int>("Missed").HasColumnType("INTEGER");
+                    b.Property<int>("Passes").HasColumnType("INTEGER");
+                    b.Property<double?>("Pitches").HasColumnType("REAL");
+                    b.Property<int>("Stops").HasColumnType("INTEGER");
+                    b.Property<double?>("UncertaintyPct").HasColumnType("REAL");
+                    b.Property<int>("UnusedBursts").HasColumnType("INTEGER");
+                    b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
                     b.HasKey("ChainId", "Day");
-
                     b.ToTable("PassDays", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PersonRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("AccessFailedCount")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ConcurrencyStamp")
-                        .IsConcurrencyToken()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool?>("IsFirst")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("IsOff")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("JoinedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("LockoutEnabled")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LockoutEnd")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("MustChoosePassword")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("NormalizedUserName")
-                        .HasMaxLength(80)
-                        .HasColumnType("TEXT")
-                        .HasColumnName("NormalizedName");
-
-                    b.Property<string>("PasswordHash")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("PinHash")
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("PinMisses")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Roles")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("SecurityStamp")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("UserName")
-                        .HasMaxLength(80)
-                        .HasColumnType("TEXT")
-                        .HasColumnName("Name");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("AccessFailedCount").HasColumnType("INTEGER");
+                    b.Property<string>("ConcurrencyStamp").IsConcurrencyToken().HasColumnType("TEXT");
+                    b.Property<bool?>("IsFirst").HasColumnType("INTEGER");
+                    b.Property<bool>("IsOff").HasColumnType("INTEGER");
+                    b.Property<long>("JoinedAt").HasColumnType("INTEGER");
+                    b.Property<bool>("LockoutEnabled").HasColumnType("INTEGER");
+                    b.Property<long?>("LockoutEnd").HasColumnType("INTEGER");
+                    b.Property<bool>("MustChoosePassword").HasColumnType("INTEGER");
+                    b.Property<string>("NormalizedUserName").HasMaxLength(80).HasColumnType("TEXT").HasColumnName("NormalizedName");
+                    b.Property<string>("PasswordHash").HasColumnType("TEXT");
+                    b.Property<string>("PinHash").HasColumnType("TEXT");
+                    b.Property<int>("PinMisses").HasColumnType("INTEGER");
+                    b.Property<int>("Roles").HasColumnType("INTEGER");
+                    b.Property<string>("SecurityStamp").HasColumnType("TEXT");
+                    b.Property<string>("UserName").HasMaxLength(80).HasColumnType("TEXT").HasColumnName("Name");
                     b.HasKey("Id");
-
-                    b.HasIndex("IsFirst")
-                        .IsUnique();
-
-                    b.HasIndex("NormalizedUserName")
-                        .IsUnique();
-
+                    b.HasIndex("IsFirst").IsUnique();
+                    b.HasIndex("NormalizedUserName").IsUnique();
                     b.ToTable("People", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<byte[]>("Jpeg")
-                        .IsRequired()
-                        .HasColumnType("BLOB");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("LookKey")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Point")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<byte[]>("Jpeg").IsRequired().HasColumnType("BLOB");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("LookKey").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Point").HasColumnType("INTEGER");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("LookKey");
-
                     b.ToTable("Photos");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("BreakdownExtra")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("BreakdownHours")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("ExpressShare")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("FrozenHours")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER")
-                        .HasDefaultValue(48);
-
-                    b.Property<int>("HorizonWeeks")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("MeanHoursToFailurePastLimit")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Money")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("OvertimePerHour")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("SprocketPrice")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("StopHours")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("StoppedLinePerHour")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("UsualPitchPrice")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<double>("BreakdownExtra").HasColumnType("REAL");
+                    b.Property<double>("BreakdownHours").HasColumnType("REAL");
+                    b.Property<double>("ExpressShare").HasColumnType("REAL");
+                    b.Property<int>("FrozenHours").ValueGeneratedOnAdd().HasColumnType("INTEGER").HasDefaultValue(48);
+                    b.Property<int>("HorizonWeeks").HasColumnType("INTEGER");
+                    b.Property<double>("MeanHoursToFailurePastLimit").HasColumnType("REAL");
+                    b.Property<string>("Money").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("OvertimePerHour").HasColumnType("REAL");
+                    b.Property<double>("SprocketPrice").HasColumnType("REAL");
+                    b.Property<double>("StopHours").HasColumnType("REAL");
+                    b.Property<double>("StoppedLinePerHour").HasColumnType("REAL");
+                    b.Property<double>("UsualPitchPrice").HasColumnType("REAL");
                     b.HasKey("Id");
-
                     b.ToTable("PlanningCosts");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantNoticeRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("EndedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("EndedBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("RaisedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("WhatToDo")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long?>("EndedAt").HasColumnType("INTEGER");
+                    b.Property<string>("EndedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<long>("RaisedAt").HasColumnType("INTEGER");
+                    b.Property<string>("WhatToDo").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("Kind")
-                        .IsUnique()
-                        .HasFilter("EndedAt IS NULL");
-
+                    b.HasIndex("Kind").IsUnique().HasFilter("EndedAt IS NULL");
                     b.ToTable("PlantNotices");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Holidays")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("IsDemo")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("LawRegion")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Mark")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Shifts")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("TimeZone")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("Utilisation")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Holidays").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("IsDemo").HasColumnType("INTEGER");
+                    b.Property<int>("LawRegion").HasColumnType("INTEGER");
+                    b.Property<string>("Mark").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Shifts").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("TimeZone").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("Utilisation").HasColumnType("REAL");
                     b.HasKey("Id");
-
                     b.ToTable("Plants");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("CounterH")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Fingerprint")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("LengthMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("LengthUncertaintyMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<double?>("LoadN")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Pitches")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Standing")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int?>("Strand")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("TakeUpMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<long?>("TakenAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("Taut")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("TemperatureC")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Tool")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Unit")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("WhyWaiting")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Written")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("CorrectsId").HasColumnType("INTEGER");
+                    b.Property<double?>("CounterH").HasColumnType("REAL");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("LengthMm").HasColumnType("REAL");
+                    b.Property<double?>("LengthUncertaintyMm").HasColumnType("REAL");
+                    b.Property<double?>("LoadN").HasColumnType("REAL");
+                    b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Pitches").HasColumnType("INTEGER");
+                    b.Property<string>("Place").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<int>("Standing").HasColumnType("INTEGER");
+                    b.Property<int?>("Strand").HasColumnType("INTEGER");
+                    b.Property<double?>("TakeUpMm").HasColumnType("REAL");
+                    b.Property<long?>("TakenAt").HasColumnType("INTEGER");
+                    b.Property<bool>("Taut").HasColumnType("INTEGER");
+                    b.Property<double?>("TemperatureC").HasColumnType("REAL");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Tool").HasColumnType("INTEGER");
+                    b.Property<int>("Unit").HasColumnType("INTEGER");
+                    b.Property<string>("WhyWaiting").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("Withdraws").HasColumnType("INTEGER");
+                    b.Property<string>("Written").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
                     b.HasIndex("Fingerprint");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Readings");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.RoundHandRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<DateOnly>("Day")
-                        .HasColumnType("TEXT");
-
-                    b.Property<bool>("GivenBack")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Person")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<DateOnly>("Day").HasColumnType("TEXT");
+                    b.Property<bool>("GivenBack").HasColumnType("INTEGER");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Line").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Person").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("Day", "Line");
-
                     b.ToTable("RoundHands");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Day")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("From")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("GapHours")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("Hours")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Resets")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Source")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("To")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long>("Day").HasColumnType("INTEGER");
+                    b.Property<long>("From").HasColumnType("INTEGER");
+                    b.Property<double>("GapHours").HasColumnType("REAL");
+                    b.Property<double>("Hours").HasColumnType("REAL");
+                    b.Property<int>("Resets").HasColumnType("INTEGER");
+                    b.Property<int>("Source").HasColumnType("INTEGER");
+                    b.Property<long>("To").HasColumnType("INTEGER");
                     b.HasKey("ChainId", "Day");
-
                     b.ToTable("RunDays", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("DistanceMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("DistanceUncertaintyMm")
-                        .HasColumnType("REAL");
-
-                    b.Property<int?>("DriverTeeth")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("From")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<double>("DistanceMm").HasColumnType("REAL");
+                    b.Property<double>("DistanceUncertaintyMm").HasColumnType("REAL");
+                    b.Property<int?>("DriverTeeth").HasColumnType("INTEGER");
+                    b.Property<long>("From").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId", "From");
-
                     b.ToTable("SensorPairs", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Fingerprint")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("FirstAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("LastAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<byte[]>("Payload")
-                        .IsRequired()
-                        .HasColumnType("BLOB");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("SettledAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("SettledBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Settlement")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Times")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Topic")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("FirstAt").HasColumnType("INTEGER");
+                    b.Property<long>("LastAt").HasColumnType("INTEGER");
+                    b.Property<byte[]>("Payload").IsRequired().HasColumnType("BLOB");
+                    b.Property<string>("Reason").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("SettledAt").HasColumnType("INTEGER");
+                    b.Property<string>("SettledBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Settlement").HasColumnType("INTEGER");
+                    b.Property<int>("Times").HasColumnType("INTEGER");
+                    b.Property<string>("Topic").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("Fingerprint")
-                        .IsUnique();
-
+                    b.HasIndex("Fingerprint").IsUnique();
                     b.HasIndex("Settlement", "LastAt");
-
                     b.ToTable("SetAside", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SharedKeyRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Xml")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Xml").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
                     b.ToTable("SharedKeys");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Designation")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("ExpressLeadDays")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER")
-                        .HasDefaultValue(5);
-
-                    b.Property<int>("InStock")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Kind")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("LeadDays")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("OnOrder")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("PackSize")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("Price")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Designation").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("ExpressLeadDays").ValueGeneratedOnAdd().HasColumnType("INTEGER").HasDefaultValue(5);
+                    b.Property<int>("InStock").HasColumnType("INTEGER");
+                    b.Property<string>("Kind").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("LeadDays").HasColumnType("INTEGER");
+                    b.Property<string>("OnOrder").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("PackSize").HasColumnType("INTEGER");
+                    b.Property<double>("Price").HasColumnType("REAL");
                     b.HasKey("Id");
-
-                    b.HasIndex("Kind", "Designation")
-                        .IsUnique();
-
+                    b.HasIndex("Kind", "Designation").IsUnique();
                     b.ToTable("Spares");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("EarlyExponent")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Held")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("LateExponent")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("Lives")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<double>("EarlyExponent").HasColumnType("REAL");
+                    b.Property<int>("Held").HasColumnType("INTEGER");
+                    b.Property<double>("LateExponent").HasColumnType("REAL");
+                    b.Property<int>("Lives").HasColumnType("INTEGER");
+                    b.Property<long>("MadeAt").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
                     b.ToTable("Spreads");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("DecidedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("DecidedBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("End")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int>("Outcome")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("OutcomeAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("OutcomeBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("OutcomeNote")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("PartsTaken")
-                        .IsRequired()
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("TEXT")
-                        .HasDefaultValueSql("'[]'");
-
-                    b.Property<int>("Placing")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("Start")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Undone")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("WindowId")
-                        .HasColumnType("TEXT");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long>("DecidedAt").HasColumnType("INTEGER");
+                    b.Property<string>("DecidedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("End").HasColumnType("INTEGER");
+                    b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Outcome").HasColumnType("INTEGER");
+                    b.Property<long?>("OutcomeAt").HasColumnType("INTEGER");
+                    b.Property<string>("OutcomeBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("OutcomeNote").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("PartsTaken").IsRequired().ValueGeneratedOnAdd().HasColumnType("TEXT").HasDefaultValueSql("'[]'");
+                    b.Property<int>("Placing").HasColumnType("INTEGER");
+                    b.Property<long?>("Start").HasColumnType("INTEGER");
+                    b.Property<int>("Undone").HasColumnType("INTEGER");
+                    b.Property<string>("WindowId").HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId")
-                        .IsUnique()
-                        .HasFilter("Outcome = 0");
-
+                    b.HasIndex("ChainId").IsUnique().HasFilter("Outcome = 0");
                     b.HasIndex("Outcome", "Start");
-
                     b.ToTable("Swaps");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapTermsRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double?>("Hours")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("ParallelGroup")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<int?>("People")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("WithSprockets")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<double?>("Hours").HasColumnType("REAL");
+                    b.Property<string>("ParallelGroup").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("People").HasColumnType("INTEGER");
+                    b.Property<bool>("WithSprockets").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId")
-                        .IsUnique();
-
+                    b.HasIndex("ChainId").IsUnique();
                     b.ToTable("SwapTerms");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapWorkRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Family")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("Hours")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("HoursPer100Pitches")
-                        .HasColumnType("REAL");
-
-                    b.Property<int>("People")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Family").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("Hours").HasColumnType("REAL");
+                    b.Property<double>("HoursPer100Pitches").HasColumnType("REAL");
+                    b.Property<int>("People").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
-                    b.HasIndex("Family")
-                        .IsUnique();
-
+                    b.HasIndex("Family").IsUnique();
                     b.ToTable("SwapWorks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TabletRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("MarkedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("MarkedBy")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<long?>("WithdrawnAt")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("MarkedAt").HasColumnType("INTEGER");
+                    b.Property<string>("MarkedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("WithdrawnAt").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
-                    b.HasIndex("Name")
-                        .IsUnique();
-
+                    b.HasIndex("Name").IsUnique();
                     b.ToTable("Tablets");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Day")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Count")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("Max")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("Min")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("Sum")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<long>("Day").HasColumnType("INTEGER");
+                    b.Property<long>("Count").HasColumnType("INTEGER");
+                    b.Property<double>("Max").HasColumnType("REAL");
+                    b.Property<double>("Min").HasColumnType("REAL");
+                    b.Property<double>("Sum").HasColumnType("REAL");
                     b.HasKey("ChainId", "Kind", "Day");
-
                     b.ToTable("TelemetryDays", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryHourRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Hour")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Concluded")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("Count")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("Max")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("Min")
-                        .HasColumnType("REAL");
-
-                    b.Property<double>("Sum")
-                        .HasColumnType("REAL");
-
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<long>("Hour").HasColumnType("INTEGER");
+                    b.Property<long>("Concluded").HasColumnType("INTEGER");
+                    b.Property<long>("Count").HasColumnType("INTEGER");
+                    b.Property<double>("Max").HasColumnType("REAL");
+                    b.Property<double>("Min").HasColumnType("REAL");
+                    b.Property<double>("Sum").HasColumnType("REAL");
                     b.HasKey("ChainId", "Kind", "Hour");
-
                     b.HasIndex("Hour");
-
-                    b.HasIndex("ChainId", "Hour")
-                        .HasDatabaseName("IX_TelemetryHours_ToConclude")
-                        .HasFilter("\"Concluded\" < \"Count\"");
-
+                    b.HasIndex("ChainId", "Hour").HasDatabaseName("IX_TelemetryHours_ToConclude").HasFilter("\"Concluded\" < \"Count\"");
                     b.ToTable("TelemetryHours", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long>("At")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<bool>("AwaitsForwarding")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("MessageId")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Payload")
-                        .HasColumnType("TEXT");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<double>("Value")
-                        .HasColumnType("REAL");
-
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<bool>("AwaitsForwarding").HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<string>("MessageId").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Payload").HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<double>("Value").HasColumnType("REAL");
                     b.HasKey("Id");
-
                     b.HasIndex("At");
-
-                    b.HasIndex("Id")
-                        .HasDatabaseName("IX_Telemetry_AwaitsForwarding")
-                        .HasFilter("\"AwaitsForwarding\"");
-
-                    b.HasIndex("MessageId")
-                        .IsUnique();
-
+                    b.HasIndex("Id").HasDatabaseName("IX_Telemetry_AwaitsForwarding").HasFilter("\"AwaitsForwarding\"");
+                    b.HasIndex("MessageId").IsUnique();
                     b.HasIndex("ChainId", "Kind", "At");
-
                     b.ToTable("Telemetry", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<long?>("LastReadingId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("State")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Version")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("LastReadingId").HasColumnType("INTEGER");
+                    b.Property<string>("State").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Version").IsRequired().HasColumnType("TEXT");
                     b.HasKey("ChainId");
-
                     b.ToTable("Tracks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("INTEGER");
-
-                    b.Property<int>("Place")
-                        .HasColumnType("INTEGER");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<int>("Place").HasColumnType("INTEGER");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId")
-                        .IsUnique();
-
+                    b.HasIndex("ChainId").IsUnique();
                     b.ToTable("Walks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("INTEGER");
-
-                    b.Property<string>("Crew")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("CrewHours")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Exceptions")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<DateTime>("FirstStart")
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<double>("LengthH")
-                        .HasColumnType("REAL");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
-                    b.Property<string>("Recurrence")
-                        .IsRequired()
-                        .HasColumnType("TEXT");
-
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Crew").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("CrewHours").HasColumnType("REAL");
+                    b.Property<string>("Exceptions").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateTime>("FirstStart").HasColumnType("TEXT");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("LengthH").HasColumnType("REAL");
+                    b.Property<string>("Line").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Recurrence").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("Line");
-
                     b.ToTable("WindowRules");
                 });
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null)
-                        .WithMany()
-                        .HasForeignKey("UserId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("UserId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                     b.OwnsOne("Microsoft.AspNetCore.Identity.IdentityPasskeyData", "Data", b1 =>
                         {
                             b1.Property<byte[]>("IdentityUserPasskeyCredentialId");
 
-                            b1.Property<byte[]>("AttestationObject")
-                                .IsRequired();
+                            b1.Property<byte[]>("AttestationObject").IsRequired();
 
-                            b1.Property<byte[]>("ClientDataJson")
-                                .IsRequired();
+                            b1.Property<byte[]>("ClientDataJson").IsRequired();
 
                             b1.Property<long>("CreatedAt");
 
@@ -2250,8 +892,7 @@ namespace WearWatch.Storage.Migrations
 
                             b1.Property<string>("Name");
 
-                            b1.Property<byte[]>("PublicKey")
-                                .IsRequired();
+                            b1.Property<byte[]>("PublicKey").IsRequired();
 
                             b1.Property<uint>("SignCount");
 
@@ -2261,276 +902,140 @@ namespace WearWatch.Storage.Migrations
 
                             b1.ToTable("Passkeys");
 
-                            b1
-                                .ToJson("Data")
-                                .HasColumnType("TEXT");
+                            b1.ToJson("Data").HasColumnType("TEXT");
 
-                            b1.WithOwner()
-                                .HasForeignKey("IdentityUserPasskeyCredentialId");
+                            b1.WithOwner().HasForeignKey("IdentityUserPasskeyCredentialId");
                         });
-
-                    b.Navigation("Data")
-                        .IsRequired();
+                    b.Navigation("Data").IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
-                        .WithMany()
-                        .HasForeignKey("EndsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null).WithMany().HasForeignKey("EndsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.EventRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.EventRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
-                        .WithMany()
-                        .HasForeignKey("AppointmentId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.ExaminationRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
-                        .WithMany()
-                        .HasForeignKey("FileId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null).WithMany().HasForeignKey("AppointmentId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ExaminationRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null).WithMany().HasForeignKey("FileId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ForecastRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
-                        .WithMany()
-                        .HasForeignKey("CertificateFileId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
-                        .WithMany()
-                        .HasForeignKey("WrittenSchemeFileId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null).WithMany().HasForeignKey("CertificateFileId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null).WithMany().HasForeignKey("WrittenSchemeFileId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
-                        .WithMany()
-                        .HasForeignKey("AppointmentId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null).WithMany().HasForeignKey("AppointmentId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.ReadingRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ReadingRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapTermsRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryHourRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 #pragma warning restore 612, 618
         }

@@ -26,7 +26,7 @@ internal static class FloorRoutes
         floor.MapGet("/files", () => Results.Json(new { files = files.Paths }));
     }
 
-    private static RazorComponentResult<FloorShell> Shell(HttpResponse response, FloorFiles files)
+    private static RazorComponentResult Shell(HttpResponse response, FloorFiles files)
     {
         response.Headers.ContentSecurityPolicy = Policy;
         response.Headers.CacheControl = "no-cache";

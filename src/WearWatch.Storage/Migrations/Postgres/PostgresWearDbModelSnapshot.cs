@@ -16,2446 +16,950 @@ namespace WearWatch.Storage.Migrations.Postgres
         protected override void BuildModel(ModelBuilder modelBuilder)
         {
 #pragma warning disable 612, 618
-            modelBuilder
-                .HasAnnotation("ProductVersion", "10.0.15")
-                .HasAnnotation("Relational:MaxIdentifierLength", 63);
+            modelBuilder.HasAnnotation("ProductVersion", "10.0.15").HasAnnotation("Relational:MaxIdentifierLength", 63);
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
                 {
-                    b.Property<byte[]>("CredentialId")
-                        .HasMaxLength(1024)
-                        .HasColumnType("bytea");
-
-                    b.Property<int>("UserId")
-                        .HasColumnType("integer");
-
+                    b.Property<byte[]>("CredentialId").HasMaxLength(1024).HasColumnType("bytea");
+                    b.Property<int>("UserId").HasColumnType("integer");
                     b.HasKey("CredentialId");
-
                     b.HasIndex("UserId");
-
                     b.ToTable("Passkeys", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ApiKeyRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Hash")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("LastUsedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("MadeBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Roles")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("WithdrawnAt")
-                        .HasColumnType("bigint");
-
+                    b.Property<string>("Hash").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("LastUsedAt").HasColumnType("bigint");
+                    b.Property<long>("MadeAt").HasColumnType("bigint");
+                    b.Property<string>("MadeBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Roles").HasColumnType("integer");
+                    b.Property<long?>("WithdrawnAt").HasColumnType("bigint");
                     b.HasKey("Id");
-
-                    b.HasIndex("Hash")
-                        .IsUnique();
-
-                    b.HasIndex("Name")
-                        .IsUnique();
-
+                    b.HasIndex("Hash").IsUnique();
+                    b.HasIndex("Name").IsUnique();
                     b.ToTable("ApiKeys");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("AppointedBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<int?>("EndsId")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Family")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<DateOnly>("From")
-                        .HasColumnType("date");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Person")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Qualification")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<DateOnly>("Until")
-                        .HasColumnType("date");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<string>("AppointedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<int?>("EndsId").HasColumnType("integer");
+                    b.Property<string>("Family").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly>("From").HasColumnType("date");
+                    b.Property<string>("Line").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Person").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Qualification").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly>("Until").HasColumnType("date");
+                    b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("EndsId");
-
                     b.HasIndex("Person");
-
                     b.ToTable("Appointments");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CalibrationRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("Chains")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Constants")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("LogEvidenceGain")
-                        .HasColumnType("double precision");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("bigint");
-
+                    b.Property<int>("Chains").HasColumnType("integer");
+                    b.Property<string>("Constants").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("LogEvidenceGain").HasColumnType("double precision");
+                    b.Property<long>("MadeAt").HasColumnType("bigint");
                     b.HasKey("Id");
-
                     b.ToTable("Calibrations");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Field")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("From")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("To")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<string>("By").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<string>("Field").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("From").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("To").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.ToTable("CardChanges");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ChainRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<double?>("AmbientC")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("CentreDistanceMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("ChainType")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("Dust")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Family")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<long?>("FittedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("FittedCounterH")
-                        .HasColumnType("double precision");
-
-                    b.Property<bool>("FixedCentres")
-                        .HasColumnType("boolean");
-
-                    b.Property<bool>("HighPerformance")
-                        .HasColumnType("boolean");
-
-                    b.Property<bool>("Lifts")
-                        .HasColumnType("boolean");
-
-                    b.Property<double?>("LimitPct")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("LimitSetReason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("LinkCount")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("LinkDiameterLimitMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("LinkDiameterMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("LinkOneLimitMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<bool>("LinkOuterEdges")
-                        .HasColumnType("boolean");
-
-                    b.Property<double?>("LinkSeveralLimitMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("LinkTableSource")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double?>("LinkUnusedSeveralMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<int?>("LinkUse")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("LoadRel")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Lot")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("Lubrication")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("NotLiftingReason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("OilGrade")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("OilMethod")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("OilingIntervalH")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("OilingSurroundingsFactor")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("PitchMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<int?>("Pitches")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Position")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("Positioning")
-                        .HasColumnType("boolean");
-
-                    b.Property<int>("Revision")
-                        .HasColumnType("integer");
-
-                    b.Property<bool>("RunsInParallel")
-                        .HasColumnType("boolean");
-
-                    b.Property<double?>("SpeedMS")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("SprocketTeeth")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<int>("Strands")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("TakeUpTravelMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<bool>("Timing")
-                        .HasColumnType("boolean");
-
+                    b.Property<double?>("AmbientC").HasColumnType("double precision");
+                    b.Property<double?>("CentreDistanceMm").HasColumnType("double precision");
+                    b.Property<string>("ChainType").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("Dust").HasColumnType("integer");
+                    b.Property<string>("Family").IsRequired().HasColumnType("text");
+                    b.Property<long?>("FittedAt").HasColumnType("bigint");
+                    b.Property<double?>("FittedCounterH").HasColumnType("double precision");
+                    b.Property<bool>("FixedCentres").HasColumnType("boolean");
+                    b.Property<bool>("HighPerformance").HasColumnType("boolean");
+                    b.Property<bool>("Lifts").HasColumnType("boolean");
+                    b.Property<double?>("LimitPct").HasColumnType("double precision");
+                    b.Property<string>("LimitSetReason").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Line").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("LinkCount").HasColumnType("integer");
+                    b.Property<double?>("LinkDiameterLimitMm").HasColumnType("double precision");
+                    b.Property<double?>("LinkDiameterMm").HasColumnType("double precision");
+                    b.Property<double?>("LinkOneLimitMm").HasColumnType("double precision");
+                    b.Property<bool>("LinkOuterEdges").HasColumnType("boolean");
+                    b.Property<double?>("LinkSeveralLimitMm").HasColumnType("double precision");
+                    b.Property<string>("LinkTableSource").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double?>("LinkUnusedSeveralMm").HasColumnType("double precision");
+                    b.Property<int?>("LinkUse").HasColumnType("integer");
+                    b.Property<double?>("LoadRel").HasColumnType("double precision");
+                    b.Property<string>("Lot").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("Lubrication").HasColumnType("integer");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("NotLiftingReason").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("OilGrade").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("OilMethod").HasColumnType("integer");
+                    b.Property<double?>("OilingIntervalH").HasColumnType("double precision");
+                    b.Property<double>("OilingSurroundingsFactor").HasColumnType("double precision");
+                    b.Property<double>("PitchMm").HasColumnType("double precision");
+                    b.Property<int?>("Pitches").HasColumnType("integer");
+                    b.Property<string>("Position").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("Positioning").HasColumnType("boolean");
+                    b.Property<int>("Revision").HasColumnType("integer");
+                    b.Property<bool>("RunsInParallel").HasColumnType("boolean");
+                    b.Property<double?>("SpeedMS").HasColumnType("double precision");
+                    b.Property<string>("SprocketTeeth").IsRequired().HasColumnType("text");
+                    b.Property<int>("Strands").HasColumnType("integer");
+                    b.Property<double?>("TakeUpTravelMm").HasColumnType("double precision");
+                    b.Property<bool>("Timing").HasColumnType("boolean");
                     b.HasKey("Id");
-
-                    b.HasIndex("Name")
-                        .IsUnique();
-
+                    b.HasIndex("Name").IsUnique();
                     b.HasIndex("Line", "Position");
-
                     b.ToTable("Chains");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<long?>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<bool>("Broke")
-                        .HasColumnType("boolean");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("CounterAfterH")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("CounterBeforeH")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Fingerprint")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Lot")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("NewPitches")
-                        .HasColumnType("integer");
-
-                    b.Property<int?>("NewTeeth")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double?>("OilAmountMl")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("OilGrade")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("OilMethod")
-                        .HasColumnType("integer");
-
-                    b.Property<int?>("PitchesOut")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("TakeUpMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("boolean");
-
+                    b.Property<long?>("At").HasColumnType("bigint");
+                    b.Property<bool>("Broke").HasColumnType("boolean");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("CorrectsId").HasColumnType("bigint");
+                    b.Property<double?>("CounterAfterH").HasColumnType("double precision");
+                    b.Property<double?>("CounterBeforeH").HasColumnType("double precision");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<string>("Lot").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("NewPitches").HasColumnType("integer");
+                    b.Property<int?>("NewTeeth").HasColumnType("integer");
+                    b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double?>("OilAmountMl").HasColumnType("double precision");
+                    b.Property<string>("OilGrade").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("OilMethod").HasColumnType("integer");
+                    b.Property<int?>("PitchesOut").HasColumnType("integer");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<double?>("TakeUpMm").HasColumnType("double precision");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("Withdraws").HasColumnType("boolean");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
                     b.HasIndex("Fingerprint");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Events");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int?>("AppointmentId")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("CounterH")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Examiner")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("ExaminerAddress")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("FileId")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<DateOnly?>("NextOn")
-                        .HasColumnType("date");
-
-                    b.Property<int>("Occasion")
-                        .HasColumnType("integer");
-
-                    b.Property<DateOnly>("On")
-                        .HasColumnType("date");
-
-                    b.Property<string>("Points")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Remarks")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<DateOnly?>("RemedyBy")
-                        .HasColumnType("date");
-
-                    b.Property<string>("ReportNumber")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Result")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("boolean");
-
+                    b.Property<int?>("AppointmentId").HasColumnType("integer");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("CorrectsId").HasColumnType("bigint");
+                    b.Property<double?>("CounterH").HasColumnType("double precision");
+                    b.Property<string>("Examiner").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("ExaminerAddress").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("FileId").HasColumnType("bigint");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly?>("NextOn").HasColumnType("date");
+                    b.Property<int>("Occasion").HasColumnType("integer");
+                    b.Property<DateOnly>("On").HasColumnType("date");
+                    b.Property<string>("Points").IsRequired().HasColumnType("text");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<string>("Remarks").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly?>("RemedyBy").HasColumnType("date");
+                    b.Property<string>("ReportNumber").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Result").HasColumnType("integer");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("Withdraws").HasColumnType("boolean");
                     b.HasKey("Id");
-
                     b.HasIndex("AppointmentId");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
                     b.HasIndex("FileId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Examinations");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.FleetModelRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("Chains")
-                        .HasColumnType("integer");
-
-                    b.Property<byte[]>("Model")
-                        .IsRequired()
-                        .HasColumnType("bytea");
-
-                    b.Property<string>("Report")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("TrainedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Version")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("Chains").HasColumnType("integer");
+                    b.Property<byte[]>("Model").IsRequired().HasColumnType("bytea");
+                    b.Property<string>("Report").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("TrainedAt").HasColumnType("bigint");
+                    b.Property<string>("Version").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("Version")
-                        .IsUnique();
-
+                    b.HasIndex("Version").IsUnique();
                     b.ToTable("FleetModels");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ForecastRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<double?>("AmbientC")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("ChainRevision")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Condition")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("EarlyDate")
-                        .HasColumnType("bigint");
-
-                    b.Property<double>("EarlyExponent")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("ElongationPct")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("ElongationSdPct")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("HoursAtLastReading")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("HoursNow")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("HoursSinceOiling")
-                        .HasColumnType("double precision");
-
-                    b.Property<bool>("IsLatest")
-                        .HasColumnType("boolean");
-
-                    b.Property<long?>("LastEventId")
-                        .HasColumnType("bigint");
-
-                    b.Property<long?>("LastLinkMeasureId")
-                        .HasColumnType("bigint");
-
-                    b.Property<long?>("LastReadingId")
-                        .HasColumnType("bigint");
-
-                    b.Property<long?>("LateDate")
-                        .HasColumnType("bigint");
-
-                    b.Property<double>("LateExponent")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("Life")
-                        .HasColumnType("integer");
-
-                    b.Property<double>("LimitPct")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("LimitReason")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("LimitSource")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("LinksCondition")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("LinksEarlyDate")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("LinksSaid")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("LogRateSd")
-                        .HasColumnType("double precision");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("MeanHoursSinceOiling")
-                        .HasColumnType("double precision");
-
-                    b.Property<long?>("MiddleDate")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ModelVersion")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("NextOilingAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("OilingIntervalH")
-                        .HasColumnType("double precision");
-
-                    b.Property<long?>("OutOfUseBy")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("PercentilesH")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<double>("ProbabilityPassed")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("RatePctPer1000H")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("ReadingsUsed")
-                        .HasColumnType("integer");
-
+                    b.Property<double?>("AmbientC").HasColumnType("double precision");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<int>("ChainRevision").HasColumnType("integer");
+                    b.Property<int>("Condition").HasColumnType("integer");
+                    b.Property<long?>("EarlyDate").HasColumnType("bigint");
+                    b.Property<double>("EarlyExponent").HasColumnType("double precision");
+                    b.Property<double?>("ElongationPct").HasColumnType("double precision");
+                    b.Property<double?>("ElongationSdPct").HasColumnType("double precision");
+                    b.Property<double>("HoursAtLastReading").HasColumnType("double precision");
+                    b.Property<double>("HoursNow").HasColumnType("double precision");
+                    b.Property<double?>("HoursSinceOiling").HasColumnType("double precision");
+                    b.Property<bool>("IsLatest").HasColumnType("boolean");
+                    b.Property<long?>("LastEventId").HasColumnType("bigint");
+                    b.Property<long?>("LastLinkMeasureId").HasColumnType("bigint");
+                    b.Property<long?>("LastReadingId").HasColumnType("bigint");
+                    b.Property<long?>("LateDate").HasColumnType("bigint");
+                    b.Property<double>("LateExponent").HasColumnType("double precision");
+                    b.Property<int>("Life").HasColumnType("integer");
+                    b.Property<double>("LimitPct").HasColumnType("double precision");
+                    b.Property<int>("LimitReason").HasColumnType("integer");
+                    b.Property<string>("LimitSource").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("LinksCondition").HasColumnType("integer");
+                    b.Property<long?>("LinksEarlyDate").HasColumnType("bigint");
+                    b.Property<string>("LinksSaid").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("LogRateSd").HasColumnType("double precision");
+                    b.Property<long>("MadeAt").HasColumnType("bigint");
+                    b.Property<double?>("MeanHoursSinceOiling").HasColumnType("double precision");
+                    b.Property<long?>("MiddleDate").HasColumnType("bigint");
+                    b.Property<string>("ModelVersion").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("NextOilingAt").HasColumnType("bigint");
+                    b.Property<double?>("OilingIntervalH").HasColumnType("double precision");
+                    b.Property<long?>("OutOfUseBy").HasColumnType("bigint");
+                    b.Property<string>("PercentilesH").IsRequired().HasColumnType("text");
+                    b.Property<double>("ProbabilityPassed").HasColumnType("double precision");
+                    b.Property<double>("RatePctPer1000H").HasColumnType("double precision");
+                    b.Property<int>("ReadingsUsed").HasColumnType("integer");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId", "IsLatest");
-
                     b.HasIndex("IsLatest", "EarlyDate");
-
                     b.ToTable("Forecasts");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ImportRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("AlreadyKnown")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("FileName")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<int>("Refused")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Report")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Sha256")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Taken")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Waiting")
-                        .HasColumnType("integer");
-
+                    b.Property<int>("AlreadyKnown").HasColumnType("integer");
+                    b.Property<string>("FileName").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<int>("Refused").HasColumnType("integer");
+                    b.Property<string>("Report").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Sha256").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Taken").HasColumnType("integer");
+                    b.Property<int>("Waiting").HasColumnType("integer");
                     b.HasKey("Id");
-
                     b.HasIndex("ReceivedAt");
-
                     b.ToTable("Imports");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Findings")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("TakenAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<string>("Findings").IsRequired().HasColumnType("text");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<long>("TakenAt").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Looks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.JobRunRow", b =>
                 {
-                    b.Property<string>("Job")
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("DoneAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Fault")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("StartedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Worker")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<string>("Job").HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("DoneAt").HasColumnType("bigint");
+                    b.Property<string>("Fault").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("StartedAt").HasColumnType("bigint");
+                    b.Property<string>("Worker").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Job");
-
                     b.ToTable("JobRuns");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("CertificateFileId")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("CertificateNumber")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<DateOnly?>("CertificateOn")
-                        .HasColumnType("date");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("ChainSet")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("ExaminationMonths")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("FittedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Grade")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("HeavyUse")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("LiftsPerWeek")
-                        .HasColumnType("integer");
-
-                    b.Property<bool>("LiftsPersons")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Maker")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double?>("ProofLoadKg")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("ProofTestNumber")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<DateOnly?>("ProofTestOn")
-                        .HasColumnType("date");
-
-                    b.Property<int>("Region")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Standard")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("TraceMark")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Use")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double?>("WorkingLoadKg")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("WorkingLoadOf")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("WrittenScheme")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("WrittenSchemeFileId")
-                        .HasColumnType("bigint");
-
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<string>("By").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("CertificateFileId").HasColumnType("bigint");
+                    b.Property<string>("CertificateNumber").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly?>("CertificateOn").HasColumnType("date");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<string>("ChainSet").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("ExaminationMonths").HasColumnType("integer");
+                    b.Property<long?>("FittedAt").HasColumnType("bigint");
+                    b.Property<string>("Grade").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("HeavyUse").HasColumnType("boolean");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("LiftsPerWeek").HasColumnType("integer");
+                    b.Property<bool>("LiftsPersons").HasColumnType("boolean");
+                    b.Property<string>("Maker").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double?>("ProofLoadKg").HasColumnType("double precision");
+                    b.Property<string>("ProofTestNumber").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly?>("ProofTestOn").HasColumnType("date");
+                    b.Property<int>("Region").HasColumnType("integer");
+                    b.Property<string>("Standard").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("TraceMark").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Use").HasColumnType("integer");
+                    b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double?>("WorkingLoadKg").HasColumnType("double precision");
+                    b.Property<string>("WorkingLoadOf").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("WrittenScheme").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("WrittenSchemeFileId").HasColumnType("bigint");
                     b.HasKey("Id");
-
                     b.HasIndex("CertificateFileId");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("WrittenSchemeFileId");
-
                     b.ToTable("LiftingCards");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<byte[]>("Content")
-                        .IsRequired()
-                        .HasColumnType("bytea");
-
-                    b.Property<string>("ContentType")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<byte[]>("Content").IsRequired().HasColumnType("bytea");
+                    b.Property<string>("ContentType").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("LiftingFiles");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<DateOnly?>("ExaminationDue")
-                        .HasColumnType("date");
-
-                    b.Property<DateOnly?>("ExaminedOn")
-                        .HasColumnType("date");
-
-                    b.Property<string>("Faults")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<bool>("HasCertificate")
-                        .HasColumnType("boolean");
-
-                    b.Property<long?>("LookedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<long?>("MeasuredAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<DateOnly?>("RemedyBy")
-                        .HasColumnType("date");
-
-                    b.Property<int>("Standing")
-                        .HasColumnType("integer");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<DateOnly?>("ExaminationDue").HasColumnType("date");
+                    b.Property<DateOnly?>("ExaminedOn").HasColumnType("date");
+                    b.Property<string>("Faults").IsRequired().HasColumnType("text");
+                    b.Property<bool>("HasCertificate").HasColumnType("boolean");
+                    b.Property<long?>("LookedAt").HasColumnType("bigint");
+                    b.Property<long?>("MeasuredAt").HasColumnType("bigint");
+                    b.Property<DateOnly?>("RemedyBy").HasColumnType("date");
+                    b.Property<int>("Standing").HasColumnType("integer");
                     b.HasKey("ChainId");
-
                     b.ToTable("LiftingStates");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int?>("AppointmentId")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("By")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Closes")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
+                    b.Property<int?>("AppointmentId").HasColumnType("integer");
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<string>("By").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<string>("Closes").IsRequired().HasColumnType("text");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<string>("Reason").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
                     b.HasKey("Id");
-
                     b.HasIndex("AppointmentId");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("LiftingSteps");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LineCostRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("StoppedPerHour")
-                        .HasColumnType("double precision");
-
+                    b.Property<string>("Line").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("StoppedPerHour").HasColumnType("double precision");
                     b.HasKey("Id");
-
-                    b.HasIndex("Line")
-                        .IsUnique();
-
+                    b.HasIndex("Line").IsUnique();
                     b.ToTable("LineCosts");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("CounterH")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("D1Mm")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("D2Mm")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("Links")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double?>("OneLinkMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<bool>("OuterEdges")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("SeveralLinksMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("Standing")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("TakenAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Tool")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("WhyWaiting")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Written")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("CorrectsId").HasColumnType("bigint");
+                    b.Property<double?>("CounterH").HasColumnType("double precision");
+                    b.Property<double?>("D1Mm").HasColumnType("double precision");
+                    b.Property<double?>("D2Mm").HasColumnType("double precision");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("Links").HasColumnType("integer");
+                    b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double?>("OneLinkMm").HasColumnType("double precision");
+                    b.Property<bool>("OuterEdges").HasColumnType("boolean");
+                    b.Property<string>("Place").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<double?>("SeveralLinksMm").HasColumnType("double precision");
+                    b.Property<int>("Standing").HasColumnType("integer");
+                    b.Property<long?>("TakenAt").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Tool").HasColumnType("integer");
+                    b.Property<string>("WhyWaiting").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("Withdraws").HasColumnType("boolean");
+                    b.Property<string>("Written").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("LinkMeasures");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<long>("KeptAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("KeptBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("Limit")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Readings")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<long>("KeptAt").HasColumnType("bigint");
+                    b.Property<string>("KeptBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<double?>("Limit").HasColumnType("double precision");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Readings").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.ToTable("MeasuringStudies");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("EndedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("JudgedBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool?>("JudgedReal")
-                        .HasColumnType("boolean");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("RaisedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<bool>("Urgent")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("WhatToDo")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("EndedAt").HasColumnType("bigint");
+                    b.Property<string>("JudgedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool?>("JudgedReal").HasColumnType("boolean");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<long>("RaisedAt").HasColumnType("bigint");
+                    b.Property<bool>("Urgent").HasColumnType("boolean");
+                    b.Property<string>("WhatToDo").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId", "Kind")
-                        .IsUnique()
-                        .HasFilter("\"EndedAt\" IS NULL");
-
+                    b.HasIndex("ChainId", "Kind").IsUnique().HasFilter("\"EndedAt\" IS NULL");
                     b.ToTable("Notices");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<double?>("CostOfChain")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("CostOfOiling")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("FirstIntervalFactor")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("HeavyDustFactor")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("ModerateDustFactor")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("PulsesMissed")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("WarmFactor")
-                        .HasColumnType("double precision");
-
+                    b.Property<double?>("CostOfChain").HasColumnType("double precision");
+                    b.Property<double?>("CostOfOiling").HasColumnType("double precision");
+                    b.Property<double>("FirstIntervalFactor").HasColumnType("double precision");
+                    b.Property<double>("HeavyDustFactor").HasColumnType("double precision");
+                    b.Property<double>("ModerateDustFactor").HasColumnType("double precision");
+                    b.Property<double>("PulsesMissed").HasColumnType("double precision");
+                    b.Property<double>("WarmFactor").HasColumnType("double precision");
                     b.HasKey("Id");
-
                     b.ToTable("OilTerms");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ParkedRow", b =>
                 {
-                    b.Property<long>("TelemetryId")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<long>("TelemetryId").HasColumnType("bigint");
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<string>("Reason").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("TelemetryId");
-
                     b.ToTable("Parked");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("Day")
-                        .HasColumnType("bigint");
-
-                    b.Property<int>("Bursts")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Doubled")
-                        .HasColumnType("integer");
-
-                    b.Property<int?>("Doubt")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("ElongationPct")
-                        .HasColumnType("double precision");
-
-                    b.Property<long>("LastAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<int>("Missed")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Passes")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("Pitches")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("Stops")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("UncertaintyPct")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("UnusedBursts")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long>("Day").HasColumnType("bigint");
+                    b.Property<int>("Bursts").HasColumnType("integer");
+                    b.Property<int>("Doubled").HasColumnType("integer");
+                    b.Property<int?>("Doubt").HasColumnType("integer");
+                    b.Property<double?>("ElongationPct").HasColumnType("double precision");
+                    b.Property<long>("LastAt").HasColumnType("bigint");
+                    b.Property<int>("Missed").HasColumnType("integer");
+                    b.Property<int>("Passes").HasColumnType("integer");
+                    b.Property<double?>("Pitches").HasColumnType("double precision");
+                    b.Property<int>("Stops").HasColumnType("integer");
+                    b.Property<double?>("UncertaintyPct").HasColumnType("double precision");
+                    b.Property<int>("UnusedBursts").HasColumnType("integer");
+                    b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("ChainId", "Day");
-
                     b.ToTable("PassDays", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PersonRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("AccessFailedCount")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("ConcurrencyStamp")
-                        .IsConcurrencyToken()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool?>("IsFirst")
-                        .HasColumnType("boolean");
-
-                    b.Property<bool>("IsOff")
-                        .HasColumnType("boolean");
-
-                    b.Property<long>("JoinedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<bool>("LockoutEnabled")
-                        .HasColumnType("boolean");
-
-                    b.Property<long?>("LockoutEnd")
-                        .HasColumnType("bigint");
-
-                    b.Property<bool>("MustChoosePassword")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("NormalizedUserName")
-                        .HasMaxLength(80)
-                        .HasColumnType("character varying(80)")
-                        .HasColumnName("NormalizedName")
-                        .UseCollation("C");
-
-                    b.Property<string>("PasswordHash")
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("PinHash")
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("PinMisses")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Roles")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("SecurityStamp")
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("UserName")
-                        .HasMaxLength(80)
-                        .HasColumnType("character varying(80)")
-                        .HasColumnName("Name")
-                        .UseCollation("C");
-
+                    b.Property<int>("AccessFailedCount").HasColumnType("integer");
+                    b.Property<string>("ConcurrencyStamp").IsConcurrencyToken().HasColumnType("text").UseCollation("C");
+                    b.Property<bool?>("IsFirst").HasColumnType("boolean");
+                    b.Property<bool>("IsOff").HasColumnType("boolean");
+                    b.Property<long>("JoinedAt").HasColumnType("bigint");
+                    b.Property<bool>("LockoutEnabled").HasColumnType("boolean");
+                    b.Property<long?>("LockoutEnd").HasColumnType("bigint");
+                    b.Property<bool>("MustChoosePassword").HasColumnType("boolean");
+                    b.Property<string>("NormalizedUserName").HasMaxLength(80).HasColumnType("character varying(80)").HasColumnName("NormalizedName").UseCollation("C");
+                    b.Property<string>("PasswordHash").HasColumnType("text").UseCollation("C");
+                    b.Property<string>("PinHash").HasColumnType("text").UseCollation("C");
+                    b.Property<int>("PinMisses").HasColumnType("integer");
+                    b.Property<int>("Roles").HasColumnType("integer");
+                    b.Property<string>("SecurityStamp").HasColumnType("text").UseCollation("C");
+                    b.Property<string>("UserName").HasMaxLength(80).HasColumnType("character varying(80)").HasColumnName("Name").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("IsFirst")
-                        .IsUnique();
-
-                    b.HasIndex("NormalizedUserName")
-                        .IsUnique();
-
+                    b.HasIndex("IsFirst").IsUnique();
+                    b.HasIndex("NormalizedUserName").IsUnique();
                     b.ToTable("People", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<byte[]>("Jpeg")
-                        .IsRequired()
-                        .HasColumnType("bytea");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("LookKey")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Point")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<byte[]>("Jpeg").IsRequired().HasColumnType("bytea");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("LookKey").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Point").HasColumnType("integer");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("LookKey");
-
                     b.ToTable("Photos");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<double>("BreakdownExtra")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("BreakdownHours")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("ExpressShare")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("FrozenHours")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasDefaultValue(48);
-
-                    b.Property<int>("HorizonWeeks")
-                        .HasColumnType("integer");
-
-                    b.Property<double>("MeanHoursToFailurePastLimit")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Money")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("OvertimePerHour")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("SprocketPrice")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("StopHours")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("StoppedLinePerHour")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("UsualPitchPrice")
-                        .HasColumnType("double precision");
-
+                    b.Property<double>("BreakdownExtra").HasColumnType("double precision");
+                    b.Property<double>("BreakdownHours").HasColumnType("double precision");
+                    b.Property<double>("ExpressShare").HasColumnType("double precision");
+                    b.Property<int>("FrozenHours").ValueGeneratedOnAdd().HasColumnType("integer").HasDefaultValue(48);
+                    b.Property<int>("HorizonWeeks").HasColumnType("integer");
+                    b.Property<double>("MeanHoursToFailurePastLimit").HasColumnType("double precision");
+                    b.Property<string>("Money").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("OvertimePerHour").HasColumnType("double precision");
+                    b.Property<double>("SprocketPrice").HasColumnType("double precision");
+                    b.Property<double>("StopHours").HasColumnType("double precision");
+                    b.Property<double>("StoppedLinePerHour").HasColumnType("double precision");
+                    b.Property<double>("UsualPitchPrice").HasColumnType("double precision");
                     b.HasKey("Id");
-
                     b.ToTable("PlanningCosts");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantNoticeRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<long?>("EndedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("EndedBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("RaisedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("WhatToDo")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Why")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<long?>("EndedAt").HasColumnType("bigint");
+                    b.Property<string>("EndedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<long>("RaisedAt").HasColumnType("bigint");
+                    b.Property<string>("WhatToDo").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("Kind")
-                        .IsUnique()
-                        .HasFilter("\"EndedAt\" IS NULL");
-
+                    b.HasIndex("Kind").IsUnique().HasFilter("\"EndedAt\" IS NULL");
                     b.ToTable("PlantNotices");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlantRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Holidays")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("IsDemo")
-                        .HasColumnType("boolean");
-
-                    b.Property<int>("LawRegion")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Mark")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Shifts")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("TimeZone")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("Utilisation")
-                        .HasColumnType("double precision");
-
+                    b.Property<string>("Holidays").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("IsDemo").HasColumnType("boolean");
+                    b.Property<int>("LawRegion").HasColumnType("integer");
+                    b.Property<string>("Mark").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Shifts").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("TimeZone").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("Utilisation").HasColumnType("double precision");
                     b.HasKey("Id");
-
                     b.ToTable("Plants");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("CorrectsId")
-                        .HasColumnType("bigint");
-
-                    b.Property<double?>("CounterH")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Fingerprint")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("LengthMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("LengthUncertaintyMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<double?>("LoadN")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Pitches")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Place")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<int>("Standing")
-                        .HasColumnType("integer");
-
-                    b.Property<int?>("Strand")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("TakeUpMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<long?>("TakenAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<bool>("Taut")
-                        .HasColumnType("boolean");
-
-                    b.Property<double?>("TemperatureC")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Tool")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Unit")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("WhyWaiting")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<bool>("Withdraws")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Written")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("CorrectsId").HasColumnType("bigint");
+                    b.Property<double?>("CounterH").HasColumnType("double precision");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("LengthMm").HasColumnType("double precision");
+                    b.Property<double?>("LengthUncertaintyMm").HasColumnType("double precision");
+                    b.Property<double?>("LoadN").HasColumnType("double precision");
+                    b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Pitches").HasColumnType("integer");
+                    b.Property<string>("Place").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<int>("Standing").HasColumnType("integer");
+                    b.Property<int?>("Strand").HasColumnType("integer");
+                    b.Property<double?>("TakeUpMm").HasColumnType("double precision");
+                    b.Property<long?>("TakenAt").HasColumnType("bigint");
+                    b.Property<bool>("Taut").HasColumnType("boolean");
+                    b.Property<double?>("TemperatureC").HasColumnType("double precision");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Tool").HasColumnType("integer");
+                    b.Property<int>("Unit").HasColumnType("integer");
+                    b.Property<string>("WhyWaiting").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("Withdraws").HasColumnType("boolean");
+                    b.Property<string>("Written").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId");
-
                     b.HasIndex("CorrectsId");
-
                     b.HasIndex("Fingerprint");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.ToTable("Readings");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.RoundHandRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<DateOnly>("Day")
-                        .HasColumnType("date");
-
-                    b.Property<bool>("GivenBack")
-                        .HasColumnType("boolean");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Person")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<DateOnly>("Day").HasColumnType("date");
+                    b.Property<bool>("GivenBack").HasColumnType("boolean");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Line").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Person").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("Day", "Line");
-
                     b.ToTable("RoundHands");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("Day")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("From")
-                        .HasColumnType("bigint");
-
-                    b.Property<double>("GapHours")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("Hours")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("Resets")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Source")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("To")
-                        .HasColumnType("bigint");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long>("Day").HasColumnType("bigint");
+                    b.Property<long>("From").HasColumnType("bigint");
+                    b.Property<double>("GapHours").HasColumnType("double precision");
+                    b.Property<double>("Hours").HasColumnType("double precision");
+                    b.Property<int>("Resets").HasColumnType("integer");
+                    b.Property<int>("Source").HasColumnType("integer");
+                    b.Property<long>("To").HasColumnType("bigint");
                     b.HasKey("ChainId", "Day");
-
                     b.ToTable("RunDays", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<double>("DistanceMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("DistanceUncertaintyMm")
-                        .HasColumnType("double precision");
-
-                    b.Property<int?>("DriverTeeth")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("From")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("ToldBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<double>("DistanceMm").HasColumnType("double precision");
+                    b.Property<double>("DistanceUncertaintyMm").HasColumnType("double precision");
+                    b.Property<int?>("DriverTeeth").HasColumnType("integer");
+                    b.Property<long>("From").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.HasIndex("ChainId", "From");
-
                     b.ToTable("SensorPairs", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<string>("Fingerprint")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("FirstAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("LastAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<byte[]>("Payload")
-                        .IsRequired()
-                        .HasColumnType("bytea");
-
-                    b.Property<string>("Reason")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("SettledAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("SettledBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Settlement")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Times")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Topic")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("FirstAt").HasColumnType("bigint");
+                    b.Property<long>("LastAt").HasColumnType("bigint");
+                    b.Property<byte[]>("Payload").IsRequired().HasColumnType("bytea");
+                    b.Property<string>("Reason").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("SettledAt").HasColumnType("bigint");
+                    b.Property<string>("SettledBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Settlement").HasColumnType("integer");
+                    b.Property<int>("Times").HasColumnType("integer");
+                    b.Property<string>("Topic").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("Fingerprint")
-                        .IsUnique();
-
+                    b.HasIndex("Fingerprint").IsUnique();
                     b.HasIndex("Settlement", "LastAt");
-
                     b.ToTable("SetAside", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SharedKeyRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Xml")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Xml").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
                     b.ToTable("SharedKeys");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Designation")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("ExpressLeadDays")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer")
-                        .HasDefaultValue(5);
-
-                    b.Property<int>("InStock")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("Kind")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("LeadDays")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("OnOrder")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<int>("PackSize")
-                        .HasColumnType("integer");
-
-                    b.Property<double>("Price")
-                        .HasColumnType("double precision");
-
+                    b.Property<string>("Designation").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("ExpressLeadDays").ValueGeneratedOnAdd().HasColumnType("integer").HasDefaultValue(5);
+                    b.Property<int>("InStock").HasColumnType("integer");
+                    b.Property<string>("Kind").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("LeadDays").HasColumnType("integer");
+                    b.Property<string>("OnOrder").IsRequired().HasColumnType("text");
+                    b.Property<int>("PackSize").HasColumnType("integer");
+                    b.Property<double>("Price").HasColumnType("double precision");
                     b.HasKey("Id");
-
-                    b.HasIndex("Kind", "Designation")
-                        .IsUnique();
-
+                    b.HasIndex("Kind", "Designation").IsUnique();
                     b.ToTable("Spares");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<double>("EarlyExponent")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("Held")
-                        .HasColumnType("integer");
-
-                    b.Property<double>("LateExponent")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("Lives")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("MadeAt")
-                        .HasColumnType("bigint");
-
+                    b.Property<double>("EarlyExponent").HasColumnType("double precision");
+                    b.Property<int>("Held").HasColumnType("integer");
+                    b.Property<double>("LateExponent").HasColumnType("double precision");
+                    b.Property<int>("Lives").HasColumnType("integer");
+                    b.Property<long>("MadeAt").HasColumnType("bigint");
                     b.HasKey("Id");
-
                     b.ToTable("Spreads");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("DecidedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("DecidedBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("End")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("Note")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int>("Outcome")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("OutcomeAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("OutcomeBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("OutcomeNote")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("PartsTaken")
-                        .IsRequired()
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("text")
-                        .HasDefaultValueSql("'[]'");
-
-                    b.Property<int>("Placing")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("Start")
-                        .HasColumnType("bigint");
-
-                    b.Property<int>("Undone")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("WindowId")
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long>("DecidedAt").HasColumnType("bigint");
+                    b.Property<string>("DecidedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("End").HasColumnType("bigint");
+                    b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Outcome").HasColumnType("integer");
+                    b.Property<long?>("OutcomeAt").HasColumnType("bigint");
+                    b.Property<string>("OutcomeBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("OutcomeNote").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("PartsTaken").IsRequired().ValueGeneratedOnAdd().HasColumnType("text").HasDefaultValueSql("'[]'");
+                    b.Property<int>("Placing").HasColumnType("integer");
+                    b.Property<long?>("Start").HasColumnType("bigint");
+                    b.Property<int>("Undone").HasColumnType("integer");
+                    b.Property<string>("WindowId").HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId")
-                        .IsUnique()
-                        .HasFilter("\"Outcome\" = 0");
-
+                    b.HasIndex("ChainId").IsUnique().HasFilter("\"Outcome\" = 0");
                     b.HasIndex("Outcome", "Start");
-
                     b.ToTable("Swaps");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapTermsRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<double?>("Hours")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("ParallelGroup")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<int?>("People")
-                        .HasColumnType("integer");
-
-                    b.Property<bool>("WithSprockets")
-                        .HasColumnType("boolean");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<double?>("Hours").HasColumnType("double precision");
+                    b.Property<string>("ParallelGroup").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("People").HasColumnType("integer");
+                    b.Property<bool>("WithSprockets").HasColumnType("boolean");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId")
-                        .IsUnique();
-
+                    b.HasIndex("ChainId").IsUnique();
                     b.ToTable("SwapTerms");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapWorkRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Family")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<double>("Hours")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("HoursPer100Pitches")
-                        .HasColumnType("double precision");
-
-                    b.Property<int>("People")
-                        .HasColumnType("integer");
-
+                    b.Property<string>("Family").IsRequired().HasColumnType("text");
+                    b.Property<double>("Hours").HasColumnType("double precision");
+                    b.Property<double>("HoursPer100Pitches").HasColumnType("double precision");
+                    b.Property<int>("People").HasColumnType("integer");
                     b.HasKey("Id");
-
-                    b.HasIndex("Family")
-                        .IsUnique();
-
+                    b.HasIndex("Family").IsUnique();
                     b.ToTable("SwapWorks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TabletRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<long>("MarkedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("MarkedBy")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Name")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long?>("WithdrawnAt")
-                        .HasColumnType("bigint");
-
+                    b.Property<long>("MarkedAt").HasColumnType("bigint");
+                    b.Property<string>("MarkedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("WithdrawnAt").HasColumnType("bigint");
                     b.HasKey("Id");
-
-                    b.HasIndex("Name")
-                        .IsUnique();
-
+                    b.HasIndex("Name").IsUnique();
                     b.ToTable("Tablets");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("Day")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("Count")
-                        .HasColumnType("bigint");
-
-                    b.Property<double>("Max")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("Min")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("Sum")
-                        .HasColumnType("double precision");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<long>("Day").HasColumnType("bigint");
+                    b.Property<long>("Count").HasColumnType("bigint");
+                    b.Property<double>("Max").HasColumnType("double precision");
+                    b.Property<double>("Min").HasColumnType("double precision");
+                    b.Property<double>("Sum").HasColumnType("double precision");
                     b.HasKey("ChainId", "Kind", "Day");
-
                     b.ToTable("TelemetryDays", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryHourRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<long>("Hour")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("Concluded")
-                        .HasColumnType("bigint");
-
-                    b.Property<long>("Count")
-                        .HasColumnType("bigint");
-
-                    b.Property<double>("Max")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("Min")
-                        .HasColumnType("double precision");
-
-                    b.Property<double>("Sum")
-                        .HasColumnType("double precision");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<long>("Hour").HasColumnType("bigint");
+                    b.Property<long>("Concluded").HasColumnType("bigint");
+                    b.Property<long>("Count").HasColumnType("bigint");
+                    b.Property<double>("Max").HasColumnType("double precision");
+                    b.Property<double>("Min").HasColumnType("double precision");
+                    b.Property<double>("Sum").HasColumnType("double precision");
                     b.HasKey("ChainId", "Kind", "Hour");
-
                     b.HasIndex("Hour");
-
-                    b.HasIndex("ChainId", "Hour")
-                        .HasDatabaseName("IX_TelemetryHours_ToConclude")
-                        .HasFilter("\"Concluded\" < \"Count\"");
-
+                    b.HasIndex("ChainId", "Hour").HasDatabaseName("IX_TelemetryHours_ToConclude").HasFilter("\"Concluded\" < \"Count\"");
                     b.ToTable("TelemetryHours", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
                 {
-                    b.Property<long>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("bigint");
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
-
-                    b.Property<long>("At")
-                        .HasColumnType("bigint");
-
-                    b.Property<bool>("AwaitsForwarding")
-                        .HasColumnType("boolean");
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Kind")
-                        .HasColumnType("integer");
-
-                    b.Property<string>("MessageId")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Payload")
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<long>("ReceivedAt")
-                        .HasColumnType("bigint");
-
-                    b.Property<double>("Value")
-                        .HasColumnType("double precision");
-
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<bool>("AwaitsForwarding").HasColumnType("boolean");
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<string>("MessageId").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Payload").HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<double>("Value").HasColumnType("double precision");
                     b.HasKey("Id");
-
                     b.HasIndex("At");
-
-                    b.HasIndex("Id")
-                        .HasDatabaseName("IX_Telemetry_AwaitsForwarding")
-                        .HasFilter("\"AwaitsForwarding\"");
-
-                    b.HasIndex("MessageId")
-                        .IsUnique();
-
+                    b.HasIndex("Id").HasDatabaseName("IX_Telemetry_AwaitsForwarding").HasFilter("\"AwaitsForwarding\"");
+                    b.HasIndex("MessageId").IsUnique();
                     b.HasIndex("ChainId", "Kind", "At");
-
                     b.ToTable("Telemetry", (string)null);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
                 {
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<long?>("LastReadingId")
-                        .HasColumnType("bigint");
-
-                    b.Property<string>("State")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Version")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("LastReadingId").HasColumnType("bigint");
+                    b.Property<string>("State").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Version").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("ChainId");
-
                     b.ToTable("Tracks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<int>("ChainId")
-                        .HasColumnType("integer");
-
-                    b.Property<int>("Place")
-                        .HasColumnType("integer");
-
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<int>("Place").HasColumnType("integer");
                     b.HasKey("Id");
-
-                    b.HasIndex("ChainId")
-                        .IsUnique();
-
+                    b.HasIndex("ChainId").IsUnique();
                     b.ToTable("Walks");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
-                    b.Property<int>("Id")
-                        .ValueGeneratedOnAdd()
-                        .HasColumnType("integer");
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
-
-                    b.Property<string>("Crew")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("CrewHours")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Exceptions")
-                        .IsRequired()
-                        .HasColumnType("text");
-
-                    b.Property<DateTime>("FirstStart")
-                        .HasColumnType("timestamp without time zone");
-
-                    b.Property<string>("Key")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<double>("LengthH")
-                        .HasColumnType("double precision");
-
-                    b.Property<string>("Line")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
-                    b.Property<string>("Recurrence")
-                        .IsRequired()
-                        .HasColumnType("text")
-                        .UseCollation("C");
-
+                    b.Property<string>("Crew").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("CrewHours").HasColumnType("double precision");
+                    b.Property<string>("Exceptions").IsRequired().HasColumnType("text");
+                    b.Property<DateTime>("FirstStart").HasColumnType("timestamp without time zone");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("LengthH").HasColumnType("double precision");
+                    b.Property<string>("Line").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Recurrence").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
-
-                    b.HasIndex("Key")
-                        .IsUnique();
-
+                    b.HasIndex("Key").IsUnique();
                     b.HasIndex("Line");
-
                     b.ToTable("WindowRules");
                 });
 
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null)
-                        .WithMany()
-                        .HasForeignKey("UserId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("UserId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                     b.OwnsOne("Microsoft.AspNetCore.Identity.IdentityPasskeyData", "Data", b1 =>
                         {
                             b1.Property<byte[]>("IdentityUserPasskeyCredentialId");
 
-                            b1.Property<byte[]>("AttestationObject")
-                                .IsRequired();
+                            b1.Property<byte[]>("AttestationObject").IsRequired();
 
-                            b1.Property<byte[]>("ClientDataJson")
-                                .IsRequired();
+                            b1.Property<byte[]>("ClientDataJson").IsRequired();
 
                             b1.Property<long>("CreatedAt");
 
@@ -2465,11 +969,9 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                             b1.Property<bool>("IsUserVerified");
 
-                            b1.Property<string>("Name")
-                                .UseCollation("C");
+                            b1.Property<string>("Name").UseCollation("C");
 
-                            b1.Property<byte[]>("PublicKey")
-                                .IsRequired();
+                            b1.Property<byte[]>("PublicKey").IsRequired();
 
                             b1.Property<long>("SignCount");
 
@@ -2479,276 +981,140 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                             b1.ToTable("Passkeys");
 
-                            b1
-                                .ToJson("Data")
-                                .HasColumnType("jsonb");
+                            b1.ToJson("Data").HasColumnType("jsonb");
 
-                            b1.WithOwner()
-                                .HasForeignKey("IdentityUserPasskeyCredentialId");
+                            b1.WithOwner().HasForeignKey("IdentityUserPasskeyCredentialId");
                         });
-
-                    b.Navigation("Data")
-                        .IsRequired();
+                    b.Navigation("Data").IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.AppointmentRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
-                        .WithMany()
-                        .HasForeignKey("EndsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null).WithMany().HasForeignKey("EndsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.EventRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.EventRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ExaminationRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
-                        .WithMany()
-                        .HasForeignKey("AppointmentId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.ExaminationRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
-                        .WithMany()
-                        .HasForeignKey("FileId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null).WithMany().HasForeignKey("AppointmentId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ExaminationRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null).WithMany().HasForeignKey("FileId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ForecastRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.InspectionRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingCardRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
-                        .WithMany()
-                        .HasForeignKey("CertificateFileId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null)
-                        .WithMany()
-                        .HasForeignKey("WrittenSchemeFileId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null).WithMany().HasForeignKey("CertificateFileId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.LiftingFileRow", null).WithMany().HasForeignKey("WrittenSchemeFileId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingFileRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStateRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LiftingStepRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null)
-                        .WithMany()
-                        .HasForeignKey("AppointmentId")
-                        .OnDelete(DeleteBehavior.Restrict);
-
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.AppointmentRow", null).WithMany().HasForeignKey("AppointmentId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.LinkMeasureRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PhotoRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
-
-                    b.HasOne("WearWatch.Storage.Rows.ReadingRow", null)
-                        .WithMany()
-                        .HasForeignKey("CorrectsId")
-                        .OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ReadingRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.RunDayRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapTermsRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryDayRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryHourRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TelemetryRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.TrackRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
-                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null)
-                        .WithMany()
-                        .HasForeignKey("ChainId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 #pragma warning restore 612, 618
         }
