@@ -1,6 +1,6 @@
 namespace WearWatch.Dashboard.Tests.Architecture;
 
-/// <summary>The usings of a file stand in order: System first, then by name, those of a type's static members and names last.</summary>
+/// <summary>The usings of a file stand in order: System first, then by name; static ones and other names last.</summary>
 public sealed class UsingTests
 {
     [Fact]

@@ -21,12 +21,13 @@ internal static class FloorRoutes
         // page.
         var files = FloorFiles.Of(app.ServiceProvider.GetRequiredService<IWebHostEnvironment>().WebRootFileProvider);
         var floor = app.MapGroup("/floor").AllowAnonymous().ExcludeFromDescription();
-        floor.MapGet("/", (HttpResponse response) => Shell(response, files));
-        floor.MapGet("/at/{mark}/{chain:int}", (HttpResponse response) => Shell(response, files));
+        // They answer an IResult by name: what writes the endpoints out at build time does not see the components.
+        floor.MapGet("/", IResult (HttpResponse response) => Shell(response, files));
+        floor.MapGet("/at/{mark}/{chain:int}", IResult (HttpResponse response) => Shell(response, files));
         floor.MapGet("/files", () => Results.Json(new { files = files.Paths }));
     }
 
-    private static RazorComponentResult Shell(HttpResponse response, FloorFiles files)
+    private static RazorComponentResult<FloorShell> Shell(HttpResponse response, FloorFiles files)
     {
         response.Headers.ContentSecurityPolicy = Policy;
         response.Headers.CacheControl = "no-cache";
