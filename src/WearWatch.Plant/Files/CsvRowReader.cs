@@ -16,9 +16,11 @@ public sealed class CsvRowReader : IDisposable
     private CsvMalformedReason? broken;
 
     /// <summary>Begins at the first row of a file, which it closes with itself.</summary>
-    public CsvRowReader(Stream stream) => reader = CsvReader.Create(stream, new CsvReaderOptions
+    /// <param name="stream">Its bytes, UTF-8.</param>
+    /// <param name="separator">What stands between the columns.</param>
+    public CsvRowReader(Stream stream, char separator = ',') => reader = CsvReader.Create(stream, new CsvReaderOptions
     {
-        Separator = ',',
+        Separator = separator,
         HasHeader = false,
         TrackLineNumbers = true,
         AllowLineBreaksInQuotes = false,

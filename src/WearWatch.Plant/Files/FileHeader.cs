@@ -13,6 +13,9 @@ public sealed class FileHeader
     /// <summary>What is in the file.</summary>
     public FileKind Kind { get; private set; }
 
+    /// <summary>How the file is written.</summary>
+    public FileDialect Dialect { get; private set; } = FileDialect.Ours;
+
     /// <summary>How many columns every row must have.</summary>
     public int Count { get; private set; }
 
@@ -38,7 +41,8 @@ public sealed class FileHeader
             }
         }
 
-        using var rows = new CsvRowReader(file.Open());
+        header.Dialect = DialectReader.Read(file);
+        using var rows = new CsvRowReader(header.Dialect.Open(file), header.Dialect.Separator);
         if (rows.Next()) header.Take(rows, file.Name);
         else header.Refuse(1, "", rows.IsCutOff
             ? "The first line has no end. Is this a CSV file?"
@@ -52,14 +56,14 @@ public sealed class FileHeader
         Count = names.Length;
         if (FileColumns.Tell(names, fileName) is not { } told)
         {
-            Refuse(rows.Line, names[0], names is [var one] && (one.Contains(';') || one.Contains('\t'))
-                ? "The columns are not separated by commas. Save the file as CSV with commas."
-                : "The header is not that of chains (chain, pitch_mm, ...), readings (chain, taken_at, counter_h, tool, pitches, "
-                    + "length, unit) or events (chain, event, ...).");
+            Refuse(rows.Line, names[0],
+                "The header is not that of chains (chain, pitch_mm, ...), readings (chain, taken_at, counter_h, tool, pitches, "
+                + "length, unit) or events (chain, event, ...).");
             return;
         }
 
         Kind = told.Kind;
+        if (Dialect.Words.Length > 0) remarks.Add(new FileItem.Noted(rows.Line, "", Dialect.Words));
         for (var i = 0; i < names.Length; i++)
         {
             if (!told.All.Contains(names[i]))

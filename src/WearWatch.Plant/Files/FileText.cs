@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace WearWatch.Plant.Files;
 
 /// <summary>Tells text from what else is dropped into an inbox, and says so in plain words.</summary>
@@ -7,8 +9,7 @@ public static class FileText
 
     private static readonly (byte[] Start, string Reason)[] NotOurs =
     [
-        ([0xFF, 0xFE], "The file is UTF-16 text. Save it as CSV UTF-8."),
-        ([0xFE, 0xFF], "The file is UTF-16 text. Save it as CSV UTF-8."),
+        ([0xFF, 0xFE, 0, 0], "The file is UTF-32 text. Save it as CSV UTF-8."),
         ([0x50, 0x4B, 0x03, 0x04], "The file is a spreadsheet or an archive. Save the sheet as CSV UTF-8."),
         ([0xD0, 0xCF, 0x11, 0xE0], "The file is an old spreadsheet. Save the sheet as CSV UTF-8."),
         ([0x1F, 0x8B], "The file is compressed. Unpack it first."),
@@ -26,6 +27,9 @@ public static class FileText
         if (head.IsEmpty) return "The file is empty; it needs a header row.";
         foreach (var (start, reason) in NotOurs)
             if (head.StartsWith(start)) return reason;
-        return head.Contains((byte)0) ? "The file is not text: it holds zero bytes. Save it as CSV UTF-8." : "";
+        return head.Contains((byte)0) && !IsUtf16(head) ? "The file is not text: it holds zero bytes. Save it as CSV UTF-8." : "";
     }
+
+    private static bool IsUtf16(ReadOnlySpan<byte> head) =>
+        head.StartsWith(Encoding.Unicode.Preamble) || head.StartsWith(Encoding.BigEndianUnicode.Preamble);
 }

@@ -22,9 +22,9 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
         foreach (var remark in header.Remarks) yield return remark;
         if (!header.IsUsable) yield break;
 
-        using var stream = file.Open();
-        using var rows = new CsvRowReader(stream);
-        var fields = new RowFields(header.Columns, zone);
+        using var stream = header.Dialect.Open(file);
+        using var rows = new CsvRowReader(stream, header.Dialect.Separator);
+        var fields = new RowFields(header.Columns, zone, header.Dialect);
         rows.Next();
         while (rows.Next())
         {

@@ -50,11 +50,9 @@ public static class ReadingColumns
 
     private static Reading ReadLength(RowFields fields, Reading reading)
     {
-        var text = fields.Text("length");
+        var text = fields.Figure("length");
         if (text.Length == 0 || fields.Word("unit", FileWords.Units) is not { } unit) return reading;
-        if (text.Contains(',', StringComparison.Ordinal))
-            fields.Fault("length", $"'{text}': write a point, not a comma, as the decimal sign and no thousands sign.");
-        else if (MeasuredLengthText.Read(text, unit) is LengthText.Understood length && length.WrittenIn == unit)
+        if (MeasuredLengthText.Read(text, unit) is LengthText.Understood length && length.WrittenIn == unit)
             return reading with { LengthMm = length.Length.Millimetres, Written = text };
         else
             fields.Fault("length", MeasuredLengthText.Read(text, unit) is LengthText.NotUnderstood not

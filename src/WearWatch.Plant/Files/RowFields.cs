@@ -5,7 +5,7 @@ using WearWatch.Running;
 namespace WearWatch.Plant.Files;
 
 /// <summary>The fields of one row by column name, read as what they should be; what is wrong is collected.</summary>
-public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZoneInfo zone)
+public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZoneInfo zone, FileDialect? dialect = null)
 {
     private static readonly string[] Moments =
     [
@@ -106,16 +106,23 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         return teeth;
     }
 
+    /// <summary>The text of a number as our own files have it; empty when the field is empty or at fault.</summary>
+    public string Figure(string column)
+    {
+        var (text, fault) = (dialect ?? FileDialect.Ours).Figure(Text(column));
+        if (fault is null) return text;
+        Fault(column, fault);
+        return "";
+    }
+
     /// <summary>A number within bounds; null when the field is empty or at fault.</summary>
     public double? Number(string column, double least, double most)
     {
-        var text = Text(column);
+        var text = Figure(column);
         if (text.Length == 0) return null;
         if (!double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) || !double.IsFinite(value))
         {
-            Fault(column, text.Contains(',', StringComparison.Ordinal)
-                ? $"'{text}' is not a number: write a point, not a comma, as the decimal sign and no thousands sign."
-                : $"'{text}' is not a number.");
+            Fault(column, $"'{text}' is not a number.");
             return null;
         }
 
@@ -135,12 +142,14 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     }
 
     /// <summary>
-    /// A moment by ISO 8601; without an offset it is meant in plant time. Null when the field is empty or at fault.
+    /// A moment by ISO 8601, or as the file writes its dates; without an offset it is meant in plant time. Null when the field is
+    /// empty or at fault.
     /// </summary>
     public DateTimeOffset? Moment(string column)
     {
-        var text = Text(column);
-        if (text.Length == 0) return null;
+        var (text, fault) = (dialect ?? FileDialect.Ours).Moment(Text(column));
+        if (fault is not null) Fault(column, fault);
+        if (text.Length == 0 || fault is not null) return null;
         if (DateTime.TryParseExact(text, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall))
             return new DateTimeOffset(wall, zone.GetUtcOffset(wall)).ToUniversalTime();
         if (DateTimeOffset.TryParseExact(text, OffsetMoments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))

@@ -9,14 +9,10 @@ public sealed class FileEncodingTests
 {
     private static readonly TimeZoneInfo Vienna = TimeZoneInfo.FindSystemTimeZoneById("Europe/Vienna");
 
-    [Theory]
-    [InlineData("utf-16")]
-    [InlineData("utf-16BE")]
-    [InlineData("utf-32")]
-    public void Text_in_another_encoding_is_refused_in_plain_words(string encoding)
+    [Fact]
+    public void Text_in_an_encoding_that_no_spreadsheet_writes_is_refused_in_plain_words()
     {
-        var bytes = Encoding.GetEncoding(encoding).GetPreamble()
-            .Concat(Encoding.GetEncoding(encoding).GetBytes($"{A.ReadingsHeader}\n{A.Row()}\n")).ToArray();
+        byte[] bytes = [.. Encoding.UTF32.GetPreamble(), .. Encoding.UTF32.GetBytes($"{A.ReadingsHeader}\n{A.Row()}\n")];
         var fault = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(A.File("readings.csv", bytes))));
         Assert.Contains("CSV UTF-8", fault.Reason, StringComparison.Ordinal);
     }
@@ -33,7 +29,7 @@ public sealed class FileEncodingTests
     public void A_row_in_another_code_page_is_refused_and_the_others_are_read()
     {
         byte[] bytes = [.. Encoding.UTF8.GetBytes($"{A.ReadingsHeader}\n"),
-            .. Encoding.Latin1.GetBytes("Förderer,,100,tape,,40,1020,mm,\n"), .. Encoding.UTF8.GetBytes(A.Row())];
+            .. Encoding.Latin1.GetBytes("Förderer,,100,tape,,40,1020,mm,\n"), .. Encoding.UTF8.GetBytes(A.Row("Förderer 2"))];
         var items = Rows(A.File("readings.csv", bytes)).ToList();
         Assert.Contains("UTF-8", Assert.IsType<FileItem.Unreadable>(items[0]).Reason, StringComparison.Ordinal);
         Assert.IsType<FileItem.Measured>(items[1]);

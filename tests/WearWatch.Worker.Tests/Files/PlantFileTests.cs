@@ -90,7 +90,7 @@ public sealed class PlantFileTests
     [InlineData("C1,,100,tape,,40,40 3/17,in,", "length", "3/17")]
     [InlineData("C1,,100,tape,,40,1020,mm,hot", "temperature_c", "not a number")]
     [InlineData("C1,,100,tape,,40,1020,mm,900", "temperature_c", "range")]
-    [InlineData("C1,01.03.2026,100,tape,,40,1020,mm,", "taken_at", "ISO 8601")]
+    [InlineData("C1,01/03/2026,100,tape,,40,1020,mm,", "taken_at", "day or the month")]
     [InlineData("C1,2026-02-30,100,tape,,40,1020,mm,", "taken_at", "ISO 8601")]
     [InlineData("C1,,,tape,,40,1020,mm,", "counter_h", "time or the hour counter")]
     [InlineData(",,100,tape,,40,1020,mm,", "chain", "Empty")]
@@ -124,8 +124,8 @@ public sealed class PlantFileTests
     }
 
     [Theory]
-    [InlineData("chain;taken_at;counter_h;tool", "commas")]
-    [InlineData("chain\ttaken_at", "commas")]
+    [InlineData("chain;taken_at;counter_h;tool", "header is not that of")]
+    [InlineData("chain\ttaken_at", "header is not that of")]
     [InlineData("name,value", "header is not that of")]
     public void A_header_that_is_none_of_ours_is_refused(string header, string reason)
     {
