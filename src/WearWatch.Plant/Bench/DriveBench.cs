@@ -84,7 +84,8 @@ public static class DriveBench
                 return new BenchAnswer<DriveCalculation>.Refused([new Refusal(refused.Field, refused.Reason)]);
             case DriveOutcome.Worked worked:
                 var family = @case.Family;
-                var feed = OilFeed.For(drive.PitchMm, worked.Figures.Speed);
+                // Drips on the slack side are for drives: of what lifts the joints are oiled while it is slack.
+                var feed = @case.Lifts ? null : OilFeed.For(drive.PitchMm, worked.Figures.Speed);
                 return new BenchAnswer<DriveCalculation>.Answered(new DriveCalculation
                 {
                     Type = type,
@@ -92,9 +93,9 @@ public static class DriveBench
                     Figures = worked.Figures,
                     ExactPitches = exact,
                     Rating = DriveRating.Of(type, drive, RatingFactors.Service(load, mover)),
-                    Alternatives = DriveRating.Alternatives(drive, RatingFactors.Service(load, mover)),
+                    Alternatives = @case.Lifts ? [] : DriveRating.Alternatives(drive, RatingFactors.Service(load, mover)),
                     OilFeed = feed,
-                    OilIsEnough = lubrication is { } fitted ? feed.IsEnough(fitted) : null,
+                    OilIsEnough = lubrication is { } fitted ? feed?.IsEnough(fitted) : null,
                     OilGrade = ambient is { } celsius ? family.OilFor(new Temperature(celsius)) : null,
                     AmbientC = ambient,
                     Prior = family.HasExpectedWear && !@case.Lifts

@@ -31,8 +31,8 @@ public sealed record DriveCalculation
     /// <summary>Chains that carry the power by the classic rating.</summary>
     public required IReadOnlyList<SelectedChain> Alternatives { get; init; }
 
-    /// <summary>How it has to be oiled at that speed.</summary>
-    public required OilFeed OilFeed { get; init; }
+    /// <summary>How it has to be oiled at that speed; null for a chain that lifts or holds a load.</summary>
+    public required OilFeed? OilFeed { get; init; }
 
     /// <summary>Whether it is oiled so; null when not told.</summary>
     public required bool? OilIsEnough { get; init; }

@@ -36,11 +36,15 @@ public sealed class LiftingCardDesk(
                 faults.Add(new(field, "There is no such scan of this chain."));
         if (faults.Count > 0) return new IntakeAnswer.Refused(faults);
 
+        var mates = await LiftingChains.MatesAsync(db, chain.Id, ct);
         var row = Stamped(card, chain, await LiftingChains.FittedAtAsync(db, chain, ct), time.Now);
         db.LiftingCards.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        // What one of a set means for the others follows at once, also for a set that it has left.
+        mates = [.. mates.Union(await LiftingChains.MatesAsync(db, chain.Id, CancellationToken.None))];
+        await review.ReviewAsync(mates, null, CancellationToken.None);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 

@@ -76,6 +76,8 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
         if (faults.Overlaps([LiftingFaultKind.WearLimit, LiftingFaultKind.LinkLimit, LiftingFaultKind.SetCondemned]))
             yield return new("chain", "Its wear or its set has reached the limit, or may have: no release brings it back. The "
                 + "whole chain is replaced, with its set.");
+        if (faults.Contains(LiftingFaultKind.ReadingInDoubt))
+            yield return new("chain", "A reading in doubt would take it out of use: confirm, correct or withdraw it first.");
         var standing = StopFinding.Standing(facts.Card, facts.Found, facts.Steps, facts.ReplacedAt).Select(s => s.Point.Point)
             .ToList();
         foreach (var none in step.Closes.Except(standing)) yield return new("closes", $"No finding at {none} stands.");

@@ -41,6 +41,10 @@ internal sealed class HeldLoads
     private bool IsStopped(int chainId) => !IsTakenOut(chainId) && stateOf.GetValueOrDefault(chainId) is { } state
         && state.Faults.Any(f => f.Kind is LiftingFaultKind.StopFinding or LiftingFaultKind.ReportOutOfUse);
 
+    /// <summary>Whether a reading in doubt would take it out of use.</summary>
+    private bool IsInDoubt(int chainId) =>
+        stateOf.GetValueOrDefault(chainId)?.Faults.Any(f => f.Kind == LiftingFaultKind.ReadingInDoubt) == true;
+
     /// <summary>Whether a chain is one of a set.</summary>
     public bool IsInSet(int chainId) => setOf.ContainsKey(chainId);
 
@@ -79,7 +83,7 @@ internal sealed class HeldLoads
         if (!chain.HoldsLoad) return null;
         if (IsTakenOut(chain.Id)) return new LoadWarning(chain.Name, chain.Line, LoadWarningKind.TakenOut);
         if (IsStopped(chain.Id)) return new LoadWarning(chain.Name, chain.Line, LoadWarningKind.Stopped);
-        if (forecast is null or { Condition: Condition.NotKnown })
+        if (forecast is null or { Condition: Condition.NotKnown } || IsInDoubt(chain.Id))
             return new LoadWarning(chain.Name, chain.Line, LoadWarningKind.CannotBeJudged);
         return swap?.Start is { } begun && begun <= now
             ? new LoadWarning(

@@ -45,6 +45,9 @@ public sealed record PlannedSwapJson
     /// <summary>From when it is out of use, since no shutdown by that moment is planned for its swap; null for none.</summary>
     public required DateTimeOffset? OutOfUseFrom { get; init; }
 
+    /// <summary>What no figure says of a chain that lifts or holds a load; null for any other.</summary>
+    public required string? Caution { get; init; }
+
     /// <summary>Probability that the chain passes its limit before it is swapped, 0 to 1.</summary>
     public required double ProbabilityPastLimit { get; init; }
 
@@ -70,6 +73,7 @@ public sealed record PlannedSwapJson
             LimitLate = face.Late,
             OutOfUseBy = draft.Board.OutOfUseBy(placement.Chain),
             OutOfUseFrom = placement.OutOfUseFrom,
+            Caution = face.Row.HoldsLoad ? Chains.Caution.LiftingInBrief : null,
             ProbabilityPastLimit = Math.Round(placement.Own.ProbabilityPast, 4),
             ProbabilityFailed = Math.Round(placement.Own.ProbabilityFailed, 4),
         };

@@ -30,10 +30,11 @@ public sealed class ChainReview(
             var batch = new List<int>();
             while (batch.Count < ChainsAtOnce && ids.TryDequeue(out var id)) batch.Add(id);
             var made = await AssessAsync(batch, knowledge, calendar, ct);
-            var (told, overtaken) = await KeepAsync(made, calendar, ct);
+            var (told, overtaken, mates) = await KeepAsync(made, calendar, ct);
             news.Tell(told);
             changed += told.Count;
-            foreach (var id in overtaken) ids.Enqueue(id);
+            foreach (var id in overtaken.Concat(mates).Except(ids)) ids.Enqueue(id);
+            total = Math.Max(total, ids.Count);
             progress?.Report(new ReviewProgress(total - ids.Count, total));
         }
 
@@ -59,8 +60,11 @@ public sealed class ChainReview(
             ReviewedChain.Of(chain, knowledge, calendar, now, tracks.GetValueOrDefault(chain.Id));
     }
 
-    /// <summary>Keeps what is news; chains of which something was told in the meantime are to be assessed again.</summary>
-    private async Task<(List<int> Told, List<int> Overtaken)> KeepAsync(
+    /// <summary>
+    /// Keeps what is news; chains of which something was told in the meantime are to be assessed again, and so are the others
+    /// of a set of which one's state changed.
+    /// </summary>
+    private async Task<(List<int> Told, List<int> Overtaken, IReadOnlySet<int> Mates)> KeepAsync(
         IReadOnlyList<ReviewedChain> made, ProductionCalendar calendar, CancellationToken ct)
     {
         int[] ids = [.. made.Select(m => m.Raw.Id)];
@@ -72,7 +76,7 @@ public sealed class ChainReview(
         var notices = (await db.Notices.Where(n => ids.Contains(n.ChainId) && (n.EndedAt == null || n.JudgedReal != null))
             .ToListAsync(ct)).ToLookup(n => n.ChainId);
         var (told, overtaken) = (new List<int>(), new List<int>());
-        var (chains, lifting) = await LiftingKeeping.KeepAsync(
+        var (chains, lifting, mates) = await LiftingKeeping.KeepAsync(
             db, [.. made.Where(m => stamps[m.Raw.Id] == m.Raw.Stamp)], calendar.TimeZone, now, ct);
         overtaken.AddRange(made.Where(m => stamps[m.Raw.Id] != m.Raw.Stamp).Select(m => m.Raw.Id));
         foreach (var chain in chains)
@@ -84,7 +88,7 @@ public sealed class ChainReview(
         await KeptTracks.KeepAsync(db, [.. chains.Where(m => m.TrackMoved)], ct);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
-        return (told, overtaken);
+        return (told, overtaken, mates);
     }
 
     private static bool Keep(

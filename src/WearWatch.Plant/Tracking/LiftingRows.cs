@@ -15,16 +15,15 @@ public sealed class LiftingRows
     private readonly ILookup<int, ExaminationRow> examinations;
     private readonly ILookup<int, LiftingStepRow> steps;
     private readonly Dictionary<int, DateTimeOffset?> measuredAt;
-    private readonly IReadOnlyList<(int Id, string Name, string Set)> condemned;
+    private readonly LiftingSets sets;
     private readonly LawRegion region;
     private readonly TimeZoneInfo zone;
 
     private LiftingRows(
         List<LiftingCardRow> cards, List<InspectionRow> looks, List<ExaminationRow> examinations, List<LiftingStepRow> steps,
-        Dictionary<int, DateTimeOffset?> measuredAt, IReadOnlyList<(int Id, string Name, string Set)> condemned, LawRegion region,
-        TimeZoneInfo zone)
+        Dictionary<int, DateTimeOffset?> measuredAt, LiftingSets sets, LawRegion region, TimeZoneInfo zone)
     {
-        this.condemned = condemned;
+        this.sets = sets;
         this.cards = cards.GroupBy(c => c.ChainId).ToDictionary(g => g.Key, g => g.Last());
         (this.looks, this.examinations) = (looks.ToLookup(l => l.ChainId), examinations.ToLookup(e => e.ChainId));
         (this.steps, this.measuredAt, this.region, this.zone) = (steps.ToLookup(s => s.ChainId), measuredAt, region, zone);
@@ -48,28 +47,18 @@ public sealed class LiftingRows
             await Of(db.LiftingSteps.Where(s => EF.Parameter(ids).Contains(s.ChainId)).OrderBy(s => s.Id)),
             await db.LinkMeasures.Where(m => EF.Parameter(ids).Contains(m.ChainId)).GroupBy(m => m.ChainId)
                 .ToDictionaryAsync(g => g.Key, g => g.Max(m => m.TakenAt), ct),
-            await CondemnedAsync(db, ct), region, zone);
+            await LiftingSets.LoadAsync(db, ids, ct), region, zone);
 
         Task<List<T>> Of<T>(IQueryable<T> rows)
             where T : class => ids.Count == 0 ? Task.FromResult(new List<T>()) : rows.AsNoTracking().ToListAsync(ct);
     }
 
-    /// <summary>The condemned chains that belong to a set. Few are: they are asked for whatever chains are in hand.</summary>
-    private static async Task<IReadOnlyList<(int Id, string Name, string Set)>> CondemnedAsync(WearDb db, CancellationToken ct)
-    {
-        var states = await db.LiftingStates.AsNoTracking().Join(db.Chains, s => s.ChainId, c => c.Id, (s, c) => new { s, c.Name })
-            .ToListAsync(ct);
-        var bad = states.Where(r => r.s.ToState().IsCondemned).ToDictionary(r => r.s.ChainId, r => r.Name);
-        if (bad.Count == 0) return [];
-        var ids = bad.Keys.ToArray();
-        var sets = (await db.LiftingCards.AsNoTracking().Where(c => ids.Contains(c.ChainId)).OrderBy(c => c.Id)
-            .Select(c => new { c.ChainId, c.ChainSet }).ToListAsync(ct)).GroupBy(c => c.ChainId);
-        return [.. sets.Where(g => g.Last().ChainSet.Length > 0).Select(g => (g.Key, bad[g.Key], g.Last().ChainSet))];
-    }
+    /// <summary>The other chains of a chain's set.</summary>
+    public IEnumerable<int> MatesOf(int id) => sets.MatesOf(id).Select(mate => mate.Id);
 
-    private IReadOnlyList<string> MatesOf(int id) => cards.GetValueOrDefault(id) is { ChainSet: { Length: > 0 } set }
-        ? [.. condemned.Where(c => c.Id != id && c.Set == set).Select(c => c.Name).Order(StringComparer.Ordinal)]
-        : [];
+    /// <summary>Those of them that were not replaced since this one was: what that means for them is concluded anew.</summary>
+    public IEnumerable<int> OlderMatesOf(int id, DateTimeOffset? replacedAt) =>
+        sets.MatesOf(id).Where(mate => replacedAt > (mate.ReplacedAt ?? DateTimeOffset.MinValue)).Select(mate => mate.Id);
 
     /// <summary>What a reviewed chain's state is concluded from.</summary>
     public LiftingFacts FactsOf(ReviewedChain chain)
@@ -90,7 +79,9 @@ public sealed class LiftingRows
             OutOfUseBy = chain.Assessment.OutOfUseBy,
             Links = chain.Links?.Condition ?? Condition.NotKnown,
             LinksSaid = chain.Links?.Sentence ?? "",
-            CondemnedMates = MatesOf(id),
+            ReadingInDoubt = chain.Assessment.ReadingInDoubt,
+            CondemnedMates = [.. sets.MatesOf(id).Where(m => m.IsCondemned).Select(m => m.Name)],
+            ReplacedMates = [.. sets.MatesOf(id).Where(m => m.ReplacedAt is not null).Select(m => (m.Name, m.ReplacedAt!.Value))],
             LookedAt = looks[id].Max(l => (DateTimeOffset?)l.TakenAt),
             MeasuredAt = new[] { raw.ReadingRows.Max(r => r.TakenAt), measuredAt.GetValueOrDefault(id) }.Max(),
             Zone = zone,

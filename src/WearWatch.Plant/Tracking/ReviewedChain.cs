@@ -53,8 +53,11 @@ public sealed record ReviewedChain(
             raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from,
             knowledge.Spread);
         var links = LinksState.Of(raw.Card, raw.LinkMeasures, raw.Readings, raw.Events, knowledge.Region, calendar, now);
+        var governed = LiftingDoubt.Govern(
+            links?.Govern(assessment, now) ?? assessment, raw.Readings,
+            [.. raw.WaitingRows.Select(r => r.ToReading(raw.Card.Name))]);
         return new ReviewedChain(
-            raw, links?.Govern(assessment, now) ?? assessment,
+            raw, governed,
             OilingDue.For(raw.Card, raw.Events, counter, calendar, now, knowledge.Oil), knowledge.Version,
             knowledge.Spread)
         {
@@ -67,6 +70,19 @@ public sealed record ReviewedChain(
             Links = links,
             TrackMoved = !ReferenceEquals(assessment.Carried, from),
         };
+    }
+
+    /// <summary>The hours left, from when and until now: of its links, where they alone tell of the chain.</summary>
+    private (WearForecast Forecast, double HoursThen, double HoursNow) Left
+    {
+        get
+        {
+            if (Links?.StandsFor(Assessment) != true || Links.Soonest is not { } links)
+                return (Assessment.Forecast, Assessment.HoursAtLastReading, Assessment.HoursNow);
+            var now = Math.Max(Assessment.HoursNow, links.HoursSince);
+            // Rounded, so that the same visit gives the same hours at every moment.
+            return (links.Forecast, Math.Round(now - links.HoursSince, 3), now);
+        }
     }
 
     /// <summary>The forecast as it is kept.</summary>
@@ -82,8 +98,8 @@ public sealed record ReviewedChain(
         ModelVersion = ModelVersion,
         Life = Assessment.History.Lives.Count - 1,
         ReadingsUsed = Assessment.Observations.Count,
-        HoursAtLastReading = Assessment.HoursAtLastReading,
-        HoursNow = Assessment.HoursNow,
+        HoursAtLastReading = Left.HoursThen,
+        HoursNow = Left.HoursNow,
         ElongationPct = Assessment.ElongationPercent,
         ElongationSdPct = Assessment.ElongationStandardDeviationPercent,
         RatePctPer1000H = Assessment.RatePercentPer1000Hours,
@@ -91,8 +107,8 @@ public sealed record ReviewedChain(
         LimitPct = Assessment.Limit.Percent,
         LimitReason = Assessment.Limit.Reason,
         LimitSource = Assessment.Limit.Source,
-        ProbabilityPassed = Assessment.Forecast.ProbabilityPassed,
-        PercentilesH = Assessment.Forecast.PercentilesHours,
+        ProbabilityPassed = Left.Forecast.ProbabilityPassed,
+        PercentilesH = Left.Forecast.PercentilesHours,
         EarlyExponent = Spread.Early,
         LateExponent = Spread.Late,
         EarlyDate = Earlier(Assessment.DateAt(5, calendar, now), Links?.EarlyDate),

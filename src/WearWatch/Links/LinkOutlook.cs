@@ -14,8 +14,10 @@ public abstract record LinkOutlook
     /// <param name="EarlyDate">The date that nineteen of twenty outlast; null when not in sight.</param>
     /// <param name="MiddleDate">The date that half outlast; null when not in sight.</param>
     /// <param name="ProbabilityPassed">Probability that the limit has been passed by now.</param>
+    /// <param name="HoursSince">Running hours since that visit.</param>
     public sealed record Known(
-        WearForecast Forecast, DateTimeOffset? EarlyDate, DateTimeOffset? MiddleDate, double ProbabilityPassed) : LinkOutlook;
+        WearForecast Forecast, DateTimeOffset? EarlyDate, DateTimeOffset? MiddleDate, double ProbabilityPassed,
+        double HoursSince) : LinkOutlook;
 
     /// <summary>There is none.</summary>
     /// <param name="Reason">Why, in plain words.</param>

@@ -58,7 +58,7 @@ public sealed record LinkTrack(LinkMeasure Measure, LinkLimit? Limit, IReadOnlyL
         var chain = visits.Chain with { Observations = worst, RunningHours = worst[^1].HoursSinceFitting };
         var forecast = Filter.Forecast(chain, Filter.Follow(chain, Prior), LimitOnScalePercent);
         var since = points[^1].At is { } last ? calendar.Between(last, now).Hours : 0;
-        return new LinkOutlook.Known(forecast, DateAt(5), DateAt(50), forecast.ProbabilityWithin(since));
+        return new LinkOutlook.Known(forecast, DateAt(5), DateAt(50), forecast.ProbabilityWithin(since), since);
 
         DateTimeOffset? DateAt(int percent) =>
             forecast.Quantile(percent) is { } hours ? calendar.After(now, new RunningHours(hours - since)) : null;

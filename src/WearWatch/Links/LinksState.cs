@@ -35,6 +35,9 @@ public sealed record LinksState
     /// <summary>The earliest middle date of its measures; null when none is known or in sight.</summary>
     public DateTimeOffset? MiddleDate => Known.Min(known => known.MiddleDate);
 
+    /// <summary>The outlook of the measure that comes to its limit first; null when none is known.</summary>
+    public LinkOutlook.Known? Soonest => Known.MinBy(known => known.Forecast.PercentilesHours[4] - known.HoursSince);
+
     private IEnumerable<LinkOutlook.Known> Known => Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>();
 
     /// <summary>The assessment of the whole chain with what its links say: the worst governs.</summary>

@@ -21,7 +21,10 @@ public sealed record OilingDue
     public double? HoursLeft => IntervalHours - HoursSinceLast;
 
     /// <summary>Whether the interval has passed.</summary>
-    public bool IsDue => HoursLeft <= 0;
+    public bool IsDue => HoursLeft <= 0 || IsPastItsMonths;
+
+    /// <summary>Whether the months that its plan allows at most have passed, however little it ran.</summary>
+    public bool IsPastItsMonths { get; init; }
 
     /// <summary>When it falls due by the production calendar; now when it is due; null when it cannot be said.</summary>
     public required DateTimeOffset? NextAt { get; init; }
@@ -57,12 +60,15 @@ public sealed record OilingDue
         var last = LastOiling.Of(card, events);
         var plan = OilingPlan.For(card, terms ?? OilTerms.Default, last.IsFitting);
         var since = last.HoursUntil(events, counterNow, calendar, now);
+        var latest = plan.MostMonths is { } months ? last.At?.AddMonths(months) : null;
+        DateTimeOffset? byHours = plan.IntervalHours - since is { } left ? calendar.After(now, new RunningHours(left)) : null;
         return new OilingDue
         {
             Task = plan.Task,
             IntervalHours = plan.IntervalHours,
             HoursSinceLast = since,
-            NextAt = plan.IntervalHours - since is { } left ? calendar.After(now, new RunningHours(left)) : null,
+            IsPastItsMonths = latest <= now,
+            NextAt = latest <= now ? now : byHours < latest ? byHours : latest ?? byHours,
             Basis = since is { } hours
                 ? string.Create(CultureInfo.InvariantCulture, $"{plan.Basis}; {hours:0.#} h since {last.Name}")
                 : $"{plan.Basis}; neither an oiling nor the fitting is recorded with a counter or a date",

@@ -9,6 +9,9 @@ namespace WearWatch.Lubrication;
 /// <param name="Basis">Where the interval comes from, in words for the screen.</param>
 public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string Basis)
 {
+    /// <summary>So many months at the latest, however little it runs; null for none.</summary>
+    public int? MostMonths { get; init; }
+
     /// <summary>
     /// Oiling by hand: about every 8 hours of running, or before the joints dry. Source: docs/references.md [13].
     /// </summary>
@@ -22,7 +25,8 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
     /// <summary>The plan for a chain.</summary>
     /// <remarks>
     /// The plant's own interval wins. Else the handbook's, times the factor for the surroundings that the plant sets. No
-    /// published factor for dust, moisture or heat was found, so it is 1 until the plant knows better.
+    /// published factor for dust, moisture or heat was found, so it is 1 until the plant knows better. The handbook's figures
+    /// are those of roller drives: a chain that lifts has its own kind's, which no factor makes longer, or none.
     /// </remarks>
     /// <param name="card">The chain.</param>
     /// <param name="terms">What the plant says of its oiling.</param>
@@ -37,6 +41,7 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
             _ => card.OilingIntervalHours is null ? OilingTask.None : OilingTask.OilByHand,
         };
         if (card.OilingIntervalHours is { } own) return new OilingPlan(task, own, $"interval set by the plant: {Hours(own)}");
+        if (card.HoldsLoad && task != OilingTask.None) return OfLifting(card, task, Math.Min(1, factor));
         return task switch
         {
             OilingTask.OilByHand => Handbook(
@@ -49,6 +54,17 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
                 ? "this chain runs dry; set an interval if it is to be oiled"
                 : "how this chain is oiled is not recorded"),
         };
+    }
+
+    private static OilingPlan OfLifting(ChainCard card, OilingTask task, double factor)
+    {
+        if (card.Family.OilingWhenLifting is not { } care)
+            return new OilingPlan(
+                task, null, "how often a lifting chain of this kind is oiled no source says here: set what its maker says");
+        var basis = string.Create(
+            CultureInfo.InvariantCulture,
+            $"at the latest after {care.Hours:0.#} h of running or {care.Months} month, whichever comes first ({care.Source})");
+        return Handbook(task, care.Hours, basis, factor) with { MostMonths = care.Months };
     }
 
     private static OilingPlan Handbook(OilingTask task, double hours, string basis, double factor) => new(

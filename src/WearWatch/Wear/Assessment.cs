@@ -72,6 +72,9 @@ public sealed record Assessment
     /// <summary>Why nothing is known although it was measured, and by which reading; empty when that is not so.</summary>
     public string WhyNotKnown { get; init; } = "";
 
+    /// <summary>Of a chain that lifts: what a reading in doubt would mean, and what to do until then; or empty.</summary>
+    public string ReadingInDoubt { get; init; } = "";
+
     /// <summary>What asks for attention; at most one of a kind.</summary>
     public required IReadOnlyList<Notice> Notices { get; init; }
 
@@ -122,7 +125,7 @@ public sealed record Assessment
                 card, [.. readings.Select((r, i) => i == index ? r with { Counter = null } : r)], events, prior, calendar, now,
                 constants, from, spread))
             : asTold;
-        return told with { Notices = WearNotices.Of(told, calendar, now) };
+        return LiftingDoubt.Govern(told with { Notices = WearNotices.Of(told, calendar, now) }, readings, []);
     }
 
     private static Assessment AsTold(

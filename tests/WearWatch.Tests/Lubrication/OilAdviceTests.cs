@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
 using WearWatch.Gauging;
 using WearWatch.Lubrication;
 using WearWatch.Running;
@@ -66,6 +67,48 @@ public sealed class OilAdviceTests
         Assert.Equal(hours, OilingPlan.For(card, terms, isFirst: false).IntervalHours);
         Assert.Equal(2 * hours, OilingPlan.For(card, terms, isFirst: true).IntervalHours);
         Assert.Equal(100, OilingPlan.For(card with { OilingIntervalHours = 100 }, terms, isFirst: true).IntervalHours);
+    }
+
+    // The handbook's eight hours are those of roller drives. Leaf chain: 250 h or a month (truck trade, docs/references.md [67]).
+    [Fact]
+    public void A_chain_that_lifts_has_the_interval_of_its_own_kind_or_none()
+    {
+        var slow = new OilTerms { WarmFactor = 0.5, FirstIntervalFactor = 2 };
+        foreach (var family in ChainFamily.All.Where(f => f.Lifts(told: true)))
+        {
+            var card = new ChainCard
+            {
+                Name = "K",
+                PitchMm = 25.4,
+                Family = family,
+                Lifts = true,
+                Duty = new Duty { Lubrication = LubricationState.Manual },
+            };
+            var plan = OilingPlan.For(card, slow, isFirst: true);
+            Assert.Equal(family.AlwaysLifts ? 250 : null, plan.IntervalHours);
+            Assert.DoesNotContain("8 h", plan.Basis, StringComparison.Ordinal);
+            Assert.Equal(100, OilingPlan.For(card with { OilingIntervalHours = 100 }, slow, isFirst: true).IntervalHours);
+        }
+    }
+
+    [Fact]
+    public void A_leaf_chain_that_stands_much_is_due_after_a_month_all_the_same()
+    {
+        var fitted = new DateTimeOffset(2026, 3, 1, 6, 0, 0, TimeSpan.Zero);
+        var card = new ChainCard
+        {
+            Name = "K",
+            PitchMm = 25.4,
+            Family = ChainFamily.Named("leaf"),
+            FittedAt = fitted,
+            FittedCounter = new RunningHours(0),
+            Duty = new Duty { Lubrication = LubricationState.Manual },
+        };
+        OilingDue At(double days, double hours) => OilingDue.For(
+            card, [], new RunningHours(hours), ProductionCalendar.AlwaysRunning, fitted.AddDays(days));
+        Assert.False(At(20, 40).IsDue);
+        Assert.True(At(20, 251).IsDue);
+        Assert.True(At(32, 60).IsDue);
     }
 
     [Fact]

@@ -123,6 +123,9 @@ public abstract class ChainFamily
     /// <summary>The oil for a temperature of the surroundings; null where no table covers it.</summary>
     public abstract OilGrade? OilFor(Temperature ambient);
 
+    /// <summary>How often one that lifts or holds a load is oiled at the latest; null where no source says.</summary>
+    public abstract OilingOfLifting? OilingWhenLifting { get; }
+
     /// <summary>What is cut from the pack, and the links that close it.</summary>
     /// <param name="pitches">Length of the whole chain in pitches; above zero.</param>
     public abstract ChainCut Cut(int pitches);

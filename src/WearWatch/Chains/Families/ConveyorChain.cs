@@ -66,6 +66,7 @@ internal sealed class ConveyorChain : ChainFamily
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
+    public override OilingOfLifting? OilingWhenLifting => null;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.ForConveyor(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.OfAlternatingLinks(pitches);
 }

@@ -59,6 +59,7 @@ internal sealed class DoublePitchChain : ChainFamily
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
+    public override OilingOfLifting? OilingWhenLifting => null;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.OfAlternatingLinks(pitches);
 }

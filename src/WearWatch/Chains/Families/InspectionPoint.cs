@@ -74,4 +74,7 @@ public enum InspectionPoint
 
     /// <summary>Any other damage that raises a doubt.</summary>
     Doubt,
+
+    /// <summary>Joints that are stiff by dirt, and bend again once they are cleaned and oiled.</summary>
+    DirtyJoints,
 }

@@ -51,6 +51,10 @@ internal sealed class LeafChain : ChainFamily
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         "Look at the sheaves and anchors; replace the chains of a pair together and never splice new to old.";
 
+    // "Also 1 month, whichever comes first": the criterion's words. docs/references.md [67].
+    public override OilingOfLifting? OilingWhenLifting => new(
+        LiftingCriteria.ValueOf("leaf-interval-care"), 1, LiftingCriteria.Of("leaf-interval-care").SourceWords);
+
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
 }

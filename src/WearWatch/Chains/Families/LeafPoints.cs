@@ -22,11 +22,10 @@ internal static class LeafPoints
             "leaf-plate-height"),
         LiftingPoints.ToDiscard(InspectionPoint.Pitting, "Pits of corrosion", "leaf-plate-pits"),
         LiftingPoints.Rust,
-        LiftingPoints.Found(
-            InspectionPoint.StiffJoints, "A joint is stiff",
-            "Stop. Clean and oil it and look again: stiff by rust or a bent pin rejects the chain. A competent person judges it "
-            + "before it lifts again.",
-            "leaf-joint-dirt", "leaf-joint-rust"),
+        LiftingPoints.ToDiscard(
+            InspectionPoint.StiffJoints, "A joint is stiff by rust or a bent pin, or stays stiff when it was cleaned and oiled",
+            "leaf-joint-rust"),
+        LiftingPoints.DirtyJoints,
         LiftingPoints.ToJudge(
             InspectionPoint.HeatMarks, "Marks of heat, weld spatter, paint or plating", "leaf-oil-paint", "leaf-oil-plate"),
         LiftingPoints.Anchors, LiftingPoints.Askew, LiftingPoints.Dry, LiftingPoints.Doubt,

@@ -43,6 +43,15 @@ internal static class LiftingPoints
         InspectionPoint.Tag, "The tag or the mark with grade and working load is missing or not legible", Judged, "sling-no-tag",
         "link-marking");
 
+    /// <summary>
+    /// A joint that dirt holds: the source has it cleaned, oiled and looked at again, and what stays stiff rejects the chain.
+    /// </summary>
+    public static CheckPoint DirtyJoints { get; } = new(
+        InspectionPoint.DirtyJoints, "A joint is stiff by dirt",
+        "Stop. Clean and oil it slack and without load, then look again before it lifts: what does not bend freely now is stiff "
+        + "by rust or a bent pin, and is told so. In doubt a competent person judges it.",
+        SourceOf("leaf-joint-dirt"));
+
     /// <summary>Dry joints of a chain that lifts: oil it, and look on.</summary>
     public static CheckPoint Dry { get; } = new(
         InspectionPoint.DryJoints, "Joints are dry, or a red-brown deposit comes out of them",

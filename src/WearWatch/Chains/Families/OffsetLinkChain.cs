@@ -57,6 +57,7 @@ internal sealed class OffsetLinkChain : ChainFamily
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
+    public override OilingOfLifting? OilingWhenLifting => null;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
 }

@@ -73,6 +73,7 @@ internal sealed class RoundLinkChain : ChainFamily
         "Look at the pockets of the wheel before the new chain goes on: worn pockets wear a new chain early. "
         + "Never join new chain to old.";
 
+    public override OilingOfLifting? OilingWhenLifting => null;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => new(pitches - 1, 1, 0);
 

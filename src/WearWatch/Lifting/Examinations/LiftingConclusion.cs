@@ -8,6 +8,9 @@ namespace WearWatch.Lifting.Examinations;
 /// <param name="now">The moment for which it is asked.</param>
 internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
 {
+    /// <summary>Chains of a set are replaced in one standstill; so long it may take. Common practice.</summary>
+    private static readonly TimeSpan Together = TimeSpan.FromDays(7);
+
     private readonly DateOnly? replacedOn = facts.ReplacedAt is { } at ? facts.DayOf(at) : null;
 
     public LiftingState State()
@@ -57,6 +60,11 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
         foreach (var mate in facts.CondemnedMates)
             yield return new(LiftingFaultKind.SetCondemned,
                 $"{mate} of its set is condemned: all chains of a set are replaced together, with their pins.");
+        foreach (var (mate, at) in facts.ReplacedMates
+            .Where(m => m.At - (facts.ReplacedAt ?? DateTimeOffset.MinValue) > Together))
+            yield return new(LiftingFaultKind.SetMixed,
+                $"{mate} of its set was replaced on {LiftingState.Day(facts.DayOf(at))} and this one was not: all chains of a "
+                + "set are replaced together. A competent person examines both before further use.");
         if (examinations.Count == 0)
             yield return new(LiftingFaultKind.NeverExamined, "No thorough examination of this chain is recorded.");
         if (examinations.LastOrDefault() is { IsWhole: false } part)
@@ -76,6 +84,7 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
         else if (facts.OutOfUseBy <= now)
             yield return new(LiftingFaultKind.WearLimit,
                 $"Its last day in use by wear was {LiftingState.Day(facts.DayOf(facts.OutOfUseBy.Value))}.");
+        if (facts.ReadingInDoubt.Length > 0) yield return new(LiftingFaultKind.ReadingInDoubt, facts.ReadingInDoubt);
         if (facts.Links == Condition.SwapNow)
             yield return new(LiftingFaultKind.LinkLimit,
                 facts.LinksSaid.Length > 0 ? facts.LinksSaid : "A measure of its links has reached a limit.");

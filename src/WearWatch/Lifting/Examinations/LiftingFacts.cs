@@ -39,8 +39,14 @@ public sealed record LiftingFacts
     /// <summary>The worst of those measures in a sentence, or empty.</summary>
     public string LinksSaid { get; init; } = "";
 
+    /// <summary>What is said of a reading in doubt that would take it out of use, or empty.</summary>
+    public string ReadingInDoubt { get; init; } = "";
+
     /// <summary>The other chains of its set that are condemned.</summary>
     public IReadOnlyList<string> CondemnedMates { get; init; } = [];
+
+    /// <summary>The other chains of its set that were replaced, with when.</summary>
+    public IReadOnlyList<(string Name, DateTimeOffset At)> ReplacedMates { get; init; } = [];
 
     /// <summary>When it was last looked at.</summary>
     public DateTimeOffset? LookedAt { get; init; }

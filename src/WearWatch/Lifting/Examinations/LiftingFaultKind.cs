@@ -44,4 +44,10 @@ public enum LiftingFaultKind
 
     /// <summary>Another chain of its set is condemned: the whole set is replaced.</summary>
     SetCondemned,
+
+    /// <summary>A reading that would take it out of use waits for a person's word: until then it cannot be judged.</summary>
+    ReadingInDoubt,
+
+    /// <summary>Another chain of its set was replaced and this one was not: old and new run together.</summary>
+    SetMixed,
 }

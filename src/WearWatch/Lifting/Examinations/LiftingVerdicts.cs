@@ -8,9 +8,10 @@ public static class LiftingVerdicts
     {
         LiftingFaultKind.Disposed or LiftingFaultKind.Quarantined or LiftingFaultKind.StopFinding
             or LiftingFaultKind.ReportOutOfUse or LiftingFaultKind.WearLimit or LiftingFaultKind.LinkLimit
-            or LiftingFaultKind.RemedyOverdue or LiftingFaultKind.SetCondemned => LiftingVerdict.OutOfUse,
+            or LiftingFaultKind.RemedyOverdue or LiftingFaultKind.SetCondemned
+            or LiftingFaultKind.ReadingInDoubt => LiftingVerdict.OutOfUse,
         LiftingFaultKind.ExaminationOverdue or LiftingFaultKind.NeverExamined or LiftingFaultKind.ExaminedInPart
-            or LiftingFaultKind.NoCertificate => LiftingVerdict.ExamineFirst,
+            or LiftingFaultKind.NoCertificate or LiftingFaultKind.SetMixed => LiftingVerdict.ExamineFirst,
         LiftingFaultKind.NoInterval or LiftingFaultKind.WearNotKnown => LiftingVerdict.Attend,
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such fault."),
     };
@@ -24,6 +25,7 @@ public static class LiftingVerdicts
         LiftingFaultKind.NoCertificate => "no certificate",
         LiftingFaultKind.NoInterval => "no interval set",
         LiftingFaultKind.WearNotKnown => "wear not known",
+        LiftingFaultKind.SetMixed => "old and new in one set",
         _ => "out of use",
     };
 
