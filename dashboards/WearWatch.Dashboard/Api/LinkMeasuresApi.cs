@@ -21,6 +21,11 @@ internal static class LinkMeasuresApi
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<LinkMeasureEntryJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
+        links.MapPut("/link-measures/{id:long}", CorrectAsync)
+            .WithSummary("Puts right measures of links with a reason; the old ones stay on record; needs an Idempotency-Key")
+            .RequireAuthorization(Allowed.MeasureAndDo)
+            .Accepts<LinkMeasureEntryJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
+            .ProducesProblem(400).ProducesValidationProblem(422);
         links.MapPut("/link-measures/{id:long}/withdrawal", WithdrawAsync)
             .WithSummary("Takes measures of links out of use, for ever kept, with the reason; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>()
@@ -33,8 +38,16 @@ internal static class LinkMeasuresApi
             .Produces<LinkStateJson>().ProducesProblem(404);
     }
 
-    private static async Task<IResult> TellAsync(
-        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, CancellationToken ct)
+    private static Task<IResult> TellAsync(
+        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, CancellationToken ct) =>
+        EntryAsync(request, plant, (entry, _) => desk.TakeAsync(entry, ct), ct);
+
+    private static Task<IResult> CorrectAsync(
+        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, long id, CancellationToken ct) =>
+        EntryAsync(request, plant, (entry, why) => desk.CorrectAsync(id, entry, why, ct), ct);
+
+    private static async Task<IResult> EntryAsync(
+        HttpRequest request, PlantSettings plant, Func<NewLinkMeasures, string, Task<IntakeAnswer>> take, CancellationToken ct)
     {
         var told = await KeyedRequest<LinkMeasureEntryJson>.ReadAsync(request, ApiJson.Default.LinkMeasureEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
@@ -44,7 +57,7 @@ internal static class LinkMeasuresApi
         if (Tokens.Read<Tool>(body.Tool ?? "caliper") is not { } tool)
             return Problems.Refused("tool", "One of " + Tokens.All<Tool>() + ".");
         if (Tokens.Unit(body.Unit ?? "mm") is not { } unit) return Problems.Refused("unit", "mm or in.");
-        return ReadingsApi.Answer(await desk.TakeAsync(ToEntry(body, told.Key, Maker.Name(who, body.ToldBy), tool, unit), ct));
+        return ReadingsApi.Answer(await take(ToEntry(body, told.Key, Maker.Name(who, body.ToldBy), tool, unit), body.Why ?? ""));
     }
 
     private static async Task<IResult> WithdrawAsync(HttpRequest request, LinkMeasureDesk desk, long id, CancellationToken ct)

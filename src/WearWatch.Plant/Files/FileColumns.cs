@@ -26,14 +26,20 @@ public sealed record FileColumns(
         ["chain", .. EventColumns.All.Select(c => c.Name)],
         ["chain", "event"], ["taken_at", "counter_h_before", "counter_h_after"]);
 
+    /// <summary>Measures of the links of round-link chains; see <see cref="LinkMeasureText"/>.</summary>
+    public static FileColumns LinkMeasures { get; } = new(
+        FileKind.LinkMeasures, LinkMeasureText.Columns, ["chain", "place", "unit"], ["taken_at", "counter_h"]);
+
     /// <summary>The kind that a header and a file name tell; null when neither tells.</summary>
     /// <remarks>The header goes first, since files are renamed. A name helps to say what a broken header lacks.</remarks>
     public static FileColumns? Tell(IReadOnlyCollection<string> header, string fileName)
     {
         if (header.Contains("event")) return Events;
         if (header.Contains("length")) return Readings;
+        if (header.Contains("one_link") || header.Contains("several_links") || header.Contains("d1")) return LinkMeasures;
         if (header.Contains("chain") && (header.Contains("pitch_mm") || header.Contains("chain_type"))) return Chains;
-        return new[] { Readings, Events, Chains }.FirstOrDefault(
-            c => fileName.Contains(c.Kind.ToString(), StringComparison.OrdinalIgnoreCase));
+        return new[] { Readings, Events, Chains, LinkMeasures }.FirstOrDefault(
+            c => fileName.Replace("_", "", StringComparison.Ordinal).Contains(
+                c.Kind.ToString(), StringComparison.OrdinalIgnoreCase));
     }
 }

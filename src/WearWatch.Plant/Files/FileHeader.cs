@@ -58,7 +58,7 @@ public sealed class FileHeader
         {
             Refuse(rows.Line, names[0],
                 "The header is not that of chains (chain, pitch_mm, ...), readings (chain, taken_at, counter_h, tool, pitches, "
-                + "length, unit) or events (chain, event, ...).");
+                + "length, unit), events (chain, event, ...) or measures of links (chain, place, one_link, ..., unit).");
             return;
         }
 

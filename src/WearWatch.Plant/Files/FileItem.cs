@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Units;
 
 namespace WearWatch.Plant.Files;
 
@@ -21,6 +22,44 @@ public abstract record FileItem(int Line)
     /// <param name="Line">The line in which the row begins, from 1.</param>
     /// <param name="Event">The event.</param>
     public sealed record Happened(int Line, ChainEvent Event) : FileItem(Line);
+
+    /// <summary>Measures of the links of a round-link chain, as they were written.</summary>
+    /// <param name="Line">The line in which the row begins, from 1.</param>
+    public sealed record Linked(int Line) : FileItem(Line)
+    {
+        /// <summary>The chain's name.</summary>
+        public required string OfChain { get; init; }
+
+        /// <summary>When they were taken; this or the counter is needed.</summary>
+        public required DateTimeOffset? TakenAt { get; init; }
+
+        /// <summary>The hour counter then.</summary>
+        public required double? CounterH { get; init; }
+
+        /// <summary>Which link, where.</summary>
+        public required string Place { get; init; }
+
+        /// <summary>With what the length over several links was measured.</summary>
+        public required Tool Tool { get; init; }
+
+        /// <summary>Inner length of one link, or empty.</summary>
+        public required string OneLink { get; init; }
+
+        /// <summary>Length over several links, or empty.</summary>
+        public required string SeveralLinks { get; init; }
+
+        /// <summary>Over how many; null for as many as the chain's table says.</summary>
+        public required int? Links { get; init; }
+
+        /// <summary>Diameter in the crown in the direction of pull, or empty.</summary>
+        public required string D1 { get; init; }
+
+        /// <summary>Diameter in the crown at right angles to it, or empty.</summary>
+        public required string D2 { get; init; }
+
+        /// <summary>The unit of plain numbers.</summary>
+        public required LengthUnit Unit { get; init; }
+    }
 
     /// <summary>A row that cannot be read.</summary>
     /// <param name="Line">The line in which the row begins, from 1; 0 stands for the whole file.</param>

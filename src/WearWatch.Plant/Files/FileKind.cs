@@ -14,4 +14,7 @@ public enum FileKind
 
     /// <summary>Events.</summary>
     Events,
+
+    /// <summary>Measures of the links of round-link chains.</summary>
+    LinkMeasures,
 }

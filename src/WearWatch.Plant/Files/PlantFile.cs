@@ -2,7 +2,9 @@ using WearWatch.Chains;
 
 namespace WearWatch.Plant.Files;
 
-/// <summary>Reads a file of chains, readings or events row by row, so that a million rows need no more memory than ten.</summary>
+/// <summary>
+/// Reads a file of chains, readings, events or measures of links row by row, so that a million rows need no more memory than ten.
+/// </summary>
 /// <param name="file">The file.</param>
 /// <param name="zone">The plant's time zone, for times that name none.</param>
 public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
@@ -44,6 +46,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
         {
             FileKind.Chains => ChainText.Read(fields, known) is { } card ? new FileItem.Chain(rows.Line, card) : null,
             FileKind.Readings => ReadingText.Read(fields) is { } reading ? new FileItem.Measured(rows.Line, reading) : null,
+            FileKind.LinkMeasures => LinkMeasureText.Read(fields, rows.Line),
             _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(rows.Line, happening) : null,
         };
         return item is not null

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Links;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
@@ -111,4 +112,35 @@ internal static class EntryRows
         ToldBy = by,
         ReceivedAt = now,
     };
+
+    /// <summary>The row of measures of links.</summary>
+    /// <param name="chainId">The chain.</param>
+    /// <param name="told">The measures, understood.</param>
+    /// <param name="entry">As they were told.</param>
+    /// <param name="outerEdges">Whether the length over several links was taken over outer edges.</param>
+    /// <param name="now">When they came.</param>
+    /// <param name="corrects">The row whose place they take; null for none.</param>
+    /// <param name="why">Why they do, or empty.</param>
+    public static LinkMeasureRow Row(
+        int chainId, MeasuredLinks told, NewLinkMeasures entry, bool outerEdges, DateTimeOffset now, long? corrects = null,
+        string why = "") => new()
+        {
+            ChainId = chainId,
+            Key = entry.Key,
+            TakenAt = told.TakenAt,
+            CounterH = told.Counter?.Hours,
+            Place = told.Place,
+            Tool = told.Tool,
+            OneLinkMm = told.OneLinkMm,
+            SeveralLinksMm = told.SeveralLinksMm,
+            Links = told.Links,
+            OuterEdges = outerEdges,
+            D1Mm = told.D1Mm,
+            D2Mm = told.D2Mm,
+            Written = entry.Written,
+            CorrectsId = corrects,
+            Note = why,
+            ToldBy = entry.ToldBy,
+            ReceivedAt = now,
+        };
 }

@@ -8,7 +8,7 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
-/// <summary>Takes in files of chains, readings and events; the same file twice changes nothing.</summary>
+/// <summary>Takes in files of chains, readings, events and measures of links; the same file twice changes nothing.</summary>
 /// <remarks>The register goes first, then events, since a recorded reset explains why a counter falls, then readings.</remarks>
 public sealed class FileImport(
     IDbContextFactory<WearDb> database, PlantSettings plant, FleetModels models, ChainReview review, TimeProvider clock)
@@ -63,7 +63,7 @@ public sealed class FileImport(
     }
 
     private static int Turn(FileKind kind) =>
-        kind switch { FileKind.Chains => 0, FileKind.Events => 1, FileKind.Readings => 2, _ => 3 };
+        kind switch { FileKind.Chains => 0, FileKind.Events => 1, FileKind.Readings => 2, FileKind.LinkMeasures => 3, _ => 4 };
 
     private async Task<FileReport> TakeAsync(
         ImportRun run, ImportFile file, PlantFile text, IProgress<ImportProgress>? progress, CancellationToken ct)
@@ -73,6 +73,7 @@ public sealed class FileImport(
         {
             FileKind.Chains => new ChainsTaking(run, remarks, file.Name).TakeAsync,
             FileKind.Events => new EventsTaking(run, remarks, file.Name).TakeAsync,
+            FileKind.LinkMeasures => new LinkMeasuresTaking(run, remarks, file.Name).TakeAsync,
             _ => new ReadingsTaking(run, remarks, file.Name).TakeAsync,
         };
         var share = new ReadShare(file);

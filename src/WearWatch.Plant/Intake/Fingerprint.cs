@@ -40,6 +40,11 @@ public static class Fingerprint
             .. TakeUp(happening.TakeUpMm)]);
     }
 
+    /// <summary>The fingerprint of measures of links.</summary>
+    public static string Of(NewLinkMeasures entry) => Hash([
+        "links", entry.Chain, Text(entry.TakenAt), Text(entry.CounterH), entry.Place, entry.Tool.ToString(), entry.OneLink,
+        entry.SeveralLinks, Text(entry.Links), entry.D1, entry.D2, entry.Unit.ToString()]);
+
     private static string[] TakeUp(double? mm) => mm is null ? Nothing : ["take-up", Text(mm)];
 
     private static string Hash(params ReadOnlySpan<string> parts) =>

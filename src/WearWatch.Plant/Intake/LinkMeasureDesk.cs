@@ -1,5 +1,4 @@
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Links;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
@@ -26,7 +25,37 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
             return known.ChainId == chain!.Id && known.ToMeasures() == told
                 ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
                 : Refused("key", "This key came before with something else. Give every entry its own.");
-        return await KeepAsync(db, transaction, Row(chain!, told, entry, now));
+        return await KeepAsync(db, transaction, EntryRows.Row(chain!.Id, told, entry, chain.LinkOuterEdges, now));
+    }
+
+    /// <summary>
+    /// Puts right measures that were told wrongly: the old row stays, and another takes its place with the reason.
+    /// </summary>
+    /// <param name="id">The row that stands and is wrong.</param>
+    /// <param name="replacement">What it ought to have been.</param>
+    /// <param name="why">Why, for the record.</param>
+    /// <param name="ct">Gives up.</param>
+    public async Task<IntakeAnswer> CorrectAsync(long id, NewLinkMeasures replacement, string why, CancellationToken ct = default)
+    {
+        if (why.Trim().Length is 0 or > LongestWhy)
+            return Refused("why", $"Say why in 1 to {LongestWhy} characters: it stays in the record.");
+        var now = clock.GetUtcNow();
+        await using var db = await database.CreateDbContextAsync(ct);
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Id == id && !m.Withdraws, ct) is not { } wrong)
+            return Refused("link_measures", "There are no such measures.");
+        var chain = await db.Chains.SingleAsync(c => c.Id == wrong.ChainId, ct);
+        if (LinkEntryCheck.Read(replacement with { Chain = chain.Name }, chain.ToCard(), now, out var faults) is not { } told)
+            return new IntakeAnswer.Refused(faults);
+        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Key == replacement.Key, ct) is { } known)
+            return known.CorrectsId == id && known.ToMeasures() == told
+                ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
+                : Refused("key", "This key came before with something else. Give every entry its own.");
+        if (await db.LinkMeasures.AnyAsync(m => m.CorrectsId == id, ct))
+            return Refused("link_measures", "They were corrected or withdrawn already: take those that stand.");
+        return await KeepAsync(
+            db, transaction,
+            EntryRows.Row(chain.Id, told, replacement, chain.LinkOuterEdges, now, corrects: id, why: why.Trim()));
     }
 
     /// <summary>
@@ -55,25 +84,6 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
         if (await review.ReviewAsync([row.ChainId], null, CancellationToken.None) == 0) news.Tell([row.ChainId]);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
-
-    private static LinkMeasureRow Row(ChainRow chain, MeasuredLinks told, NewLinkMeasures entry, DateTimeOffset now) => new()
-    {
-        ChainId = chain.Id,
-        Key = entry.Key,
-        TakenAt = told.TakenAt,
-        CounterH = told.Counter?.Hours,
-        Place = told.Place,
-        Tool = told.Tool,
-        OneLinkMm = told.OneLinkMm,
-        SeveralLinksMm = told.SeveralLinksMm,
-        Links = told.Links,
-        OuterEdges = chain.LinkOuterEdges,
-        D1Mm = told.D1Mm,
-        D2Mm = told.D2Mm,
-        Written = entry.Written,
-        ToldBy = entry.ToldBy,
-        ReceivedAt = now,
-    };
 
     private static LinkMeasureRow Withdrawal(LinkMeasureRow row, string by, string why, DateTimeOffset now) => new()
     {

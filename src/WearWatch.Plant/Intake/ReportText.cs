@@ -29,6 +29,7 @@ public static class ReportText
         FileKind.Chains => "register of chains",
         FileKind.Readings => "readings",
         FileKind.Events => "events",
+        FileKind.LinkMeasures => "measures of links",
         _ => "not one of our files",
     };
 

@@ -47,6 +47,9 @@ internal sealed record LinkMeasureEntryJson
     public int? MakerId { get; init; }
 
     public string? Plant { get; init; }
+
+    /// <summary>Why earlier ones are put right; asked for there only.</summary>
+    public string? Why { get; init; }
 }
 
 /// <summary>Measures of links that stand.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
+using WearWatch.Storage.Rows;
 using WearWatch.Units;
 
 namespace WearWatch.Dashboard.Overview.OneChain.Links;
@@ -9,6 +10,7 @@ namespace WearWatch.Dashboard.Overview.OneChain.Links;
 public sealed class LinkEntryForm
 {
     private DateTimeOffset? toldAt;
+    private bool corrects;
 
     public string Place { get; set; } = "";
 
@@ -25,13 +27,37 @@ public sealed class LinkEntryForm
     /// <summary>With what the length over links was measured.</summary>
     public Tool Tool { get; set; } = Tool.Caliper;
 
+    /// <summary>Why earlier measures are put right, or empty.</summary>
+    public string Why { get; set; } = "";
+
     /// <summary>Made once for each form: pressing the button twice tells it once.</summary>
     public string Key { get; } = "links-" + Guid.NewGuid().ToString("N");
+
+    /// <summary>A form that holds measures as they were told, to be put right; they keep their time.</summary>
+    /// <param name="row">The measures.</param>
+    /// <param name="unit">The person's unit of plain numbers.</param>
+    public static LinkEntryForm Of(LinkMeasureRow row, LengthUnit unit)
+    {
+        string Text(double? mm) =>
+            (unit == LengthUnit.Inch ? mm / 25.4 : mm)?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
+        return new LinkEntryForm
+        {
+            Place = row.Place,
+            OneLink = Text(row.OneLinkMm),
+            SeveralLinks = Text(row.SeveralLinksMm),
+            D1 = Text(row.D1Mm),
+            D2 = Text(row.D2Mm),
+            Counter = row.CounterH?.ToString("0.##", CultureInfo.InvariantCulture) ?? "",
+            Tool = row.Tool,
+            toldAt = row.TakenAt,
+            corrects = true,
+        };
+    }
 
     /// <summary>What is told; told again, it keeps the moment of the first time.</summary>
     public NewLinkMeasures ToEntry(string chain, string by, LengthUnit unit, DateTimeOffset now)
     {
-        toldAt ??= now;
+        if (!corrects) toldAt ??= now;
         return new NewLinkMeasures
         {
             Key = Key,

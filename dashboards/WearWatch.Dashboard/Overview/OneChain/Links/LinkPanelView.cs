@@ -8,10 +8,10 @@ using WearWatch.Wear;
 namespace WearWatch.Dashboard.Overview.OneChain.Links;
 
 /// <summary>One visit to the links, for the screen.</summary>
-/// <param name="Id">Its row.</param>
+/// <param name="Row">Its row.</param>
 /// <param name="Words">When, where, and what was measured.</param>
 /// <param name="By">Who told it.</param>
-public sealed record LinkVisitLine(long Id, string Words, string By);
+public sealed record LinkVisitLine(LinkMeasureRow Row, string Words, string By);
 
 /// <summary>One measure for the screen: a small track with its limit.</summary>
 /// <param name="Name">What is measured.</param>
@@ -96,7 +96,7 @@ public sealed record LinkPanelView
         track.Points.Select(p => p.Finding.Condition).DefaultIfEmpty(Condition.NotKnown).MaxBy(c => (int)c);
 
     private static LinkVisitLine LineOf(LinkMeasureRow row, PlantTime time) => new(
-        row.Id, $"{(row.TakenAt is { } at ? time.Day(at) : Show.Hours(row.CounterH))}, {row.Place}: {row.Written}", row.ToldBy);
+        row, $"{(row.TakenAt is { } at ? time.Day(at) : Show.Hours(row.CounterH))}, {row.Place}: {row.Written}", row.ToldBy);
 
     private static string UseOf(LinkUse? use) => use switch
     {
