@@ -34,6 +34,7 @@ public static class WearWatchServices
         services.AddSingleton<TimelyReview>();
         services.AddSingleton<FleetSchool>();
         services.AddSingleton<DemoPlant>();
+        services.AddSingleton<DemoRegister>();
         services.AddSingleton<LiveDemo>();
         services.AddHostedService<DatabaseOpening>();
         services.AddHostedService<NewsFromOthers>();

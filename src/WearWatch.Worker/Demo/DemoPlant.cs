@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
@@ -10,7 +11,8 @@ namespace WearWatch.Worker.Demo;
 
 /// <summary>The simulated mill, for whoever wants to look around without a plant.</summary>
 public sealed class DemoPlant(
-    DataFolder folder, IDbContextFactory<WearDb> database, PlantSettings plant, FileImport import, TimeProvider clock)
+    DataFolder folder, IDbContextFactory<WearDb> database, PlantSettings plant, FileImport import, DemoRegister register,
+    TimeProvider clock)
 {
     private const int Seed = 7;
 
@@ -30,13 +32,16 @@ public sealed class DemoPlant(
         {
             (row.Name, row.TimeZone, row.IsDemo) = (MillCalendar.MillName, MillCalendar.TimeZoneId, true);
             (row.Shifts, row.Utilisation) = (ShiftPlan.Text(Array.Empty<Shift>()), Math.Round(MillCalendar.Utilisation, 2));
+            if (row.LawRegion == LawRegion.NotSet) row.LawRegion = LawRegion.Germany;
             var today = DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
             row.Holidays =
                 ShiftPlan.Text(MillCalendar.ShutdownDays(today.AddYears(-MillHistory.DefaultYears), today.AddYears(YearsAhead)));
         }, ct);
         await DemoWorkshop.EquipAsync(database, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), ct);
         var written = await Task.Run(Write, ct);
-        return await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);
+        var report = await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);
+        await register.FillAsync(ct);
+        return report;
     }
 
     private async Task<bool> HasAnotherPlantAsync(CancellationToken ct)

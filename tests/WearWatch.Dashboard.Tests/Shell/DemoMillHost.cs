@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Demo;
 
@@ -37,7 +38,9 @@ public sealed class DemoMillHost : IAsyncLifetime
             Point = InspectionPoint.CrackedOrTurnedParts,
             Jpeg = [0xff, 0xd8, 0xff, 0xd9],
         };
-        var lifting = await db.LiftingStates.Join(db.Chains, s => s.ChainId, c => c.Id, (_, c) => c).OrderBy(c => c.Id)
+        var lifting = await db.LiftingStates.Where(s => s.Standing == LiftingStanding.Quarantined)
+            .Join(db.Chains, s => s.ChainId, c => c.Id, (_, c) => c)
+            .OrderBy(c => c.Id)
             .FirstAsync();
         var paper = new LiftingFileRow
         {
