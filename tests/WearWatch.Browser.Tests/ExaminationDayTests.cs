@@ -89,6 +89,7 @@ public sealed class ExaminationDayTests(Screen screen)
 
     private static async Task EnterAsync(Visit desk)
     {
+        await desk.Page.GetByText("Change the entry", new() { Exact = true }).ClickAsync();
         var entry = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Register entry" });
         await entry.GetByLabel("Working load limit").FillAsync("1500");
         await entry.GetByLabel("It holds for").FillAsync("the pair");
@@ -100,6 +101,7 @@ public sealed class ExaminationDayTests(Screen screen)
 
     private static async Task ExamineAsync(Visit desk)
     {
+        await desk.Page.GetByText("Enter a report", new() { Exact = true }).ClickAsync();
         var report = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Report of a thorough examination" });
         await report.GetByRole(AriaRole.Combobox, new() { Name = "Examiner" }).FillAsync("Ola Berg");
         await report.GetByLabel("The report says").SelectOptionAsync("NothingFound");

@@ -16,6 +16,7 @@ export function chainPage({ plant, chain }) {
       linkButton('Measure', `#/chain/${chain.id}/measure`, { class: 'button primary big' }),
       chain.links && linkButton('Links', `#/chain/${chain.id}/links`, { class: 'button big' }),
       linkButton(chain.lifting ? 'Daily look' : 'Look', `#/chain/${chain.id}/look`, { class: 'button big' }),
+      chain.lifting && linkButton('Examination report', `#/chain/${chain.id}/exam`, { class: 'button big' }),
       linkButton('Oiled', `#/chain/${chain.id}/do?what=oiling`, { class: 'button big' }),
       linkButton('Other work', `#/chain/${chain.id}/do`, { class: 'button big' })),
     h('dl', { class: 'facts' },

@@ -4,20 +4,11 @@ import { entries } from './store.js';
 import { chainOf, loadPack } from './pack.js';
 import { whoIsHere } from './maker.js';
 import { send, sendLater, State } from './outbox.js';
-import { findPage } from './find-page.js';
-import { chainPage } from './chain-page.js';
-import { doPage } from './do-page.js';
-import { measurePage } from './measure-page.js';
-import { keptPage } from './kept-page.js';
-import { linksPage } from './links-page.js';
-import { labelPage } from './label-page.js';
-import { lookPage } from './look-page.js';
-import { roundPage } from './round-page.js';
+import { ofChain, others } from './screens.js';
 
 const every = 20_000;
 const main = document.getElementById('content');
 const $ = id => document.getElementById(id);
-const screens = { measure: measurePage, look: lookPage, do: doPage, links: linksPage };
 let leave = () => {};
 let turn = 0;
 
@@ -55,15 +46,13 @@ function draw(...asked) {
 }
 
 function screen(context, where, id, what) {
-  if (where === 'kept') return keptPage(context);
-  if (!context.plant) return nothingYet();
-  if (where === 'label') return labelPage(context, id, what);
-  if (where === 'find') return findPage(context);
-  if (where !== 'chain') return roundPage(context);
+  if (!context.plant && where !== 'kept') return nothingYet();
+  if (where !== 'chain') return (others[where] ?? others[''])(context, id, what);
   const chain = chainOf(context.plant, id);
   if (!chain) return notThere(context);
-  if (what === 'links' && !chain.links) return chainPage({ ...context, chain });
-  return (screens[what] ?? chainPage)({ ...context, chain });
+  const isNot = what === 'links' && !chain.links || what === 'exam' && !chain.lifting;
+  const page = isNot ? ofChain[''] : ofChain[what] ?? ofChain[''];
+  return page({ ...context, chain });
 }
 
 const nothingYet = () => [

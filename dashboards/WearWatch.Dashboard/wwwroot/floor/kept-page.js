@@ -11,7 +11,7 @@ import { liftingMark } from './words.js';
 
 const words = { [State.kept]: ['…', 'kept here'], [State.sent]: ['✓', 'sent'], [State.look]: ['!', 'needs a look'] };
 const kinds = {
-  measure: 'Measured', oil: 'Oiled', look: 'Looked at', done: 'Done', photo: 'Photo', links: 'Links',
+  measure: 'Measured', oil: 'Oiled', look: 'Looked at', done: 'Done', photo: 'Photo', links: 'Links', exam: 'Examined',
   answer: 'Answer', hand: 'Round',
 };
 

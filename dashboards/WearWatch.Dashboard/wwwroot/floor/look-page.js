@@ -67,7 +67,11 @@ async function keepLook({ plant, chain, push }, points, counterH) {
   const seen = points.filter(point => point.state !== 'open');
   const found = seen.filter(point => point.state === 'found');
   const about = { chain: chain.chain, chainId: chain.id };
-  const words = found.length === 0 ? `${seen.length} points in order` : `${found.length} of ${seen.length} points found`;
+  // What was not looked at is not in order: it is said, and nothing is sent of it.
+  const open = points.length - seen.length;
+  const left = open > 0 ? `; ${open} not looked at` : '';
+  const words = (found.length === 0 ? `${seen.length} ${seen.length === 1 ? 'point' : 'points'} in order`
+    : `${found.length} of ${seen.length} points found`) + left;
   const look = await keep({
     kind: 'look', path: '/api/v1/looks', ...about, words,
     body: {
