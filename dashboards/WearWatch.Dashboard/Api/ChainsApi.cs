@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -32,7 +33,8 @@ internal static class ChainsApi
     public static IResult Unknown(string chain) => Problems.NotFound($"No chain is called '{chain}'.");
 
     private static async Task<IResult> ListAsync(
-        ChainListQuery query, string? search, string? line, string? condition, string? family, [FromQuery(Name = "due_before")]
+        ChainListQuery query, LiftingStatesQuery lifting, string? search,
+        string? line, string? condition, string? family, [FromQuery(Name = "due_before")]
             DateOnly? dueBefore,
         string? sort, bool? lifts, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
     {
@@ -59,7 +61,8 @@ internal static class ChainsApi
         var page = await query.AskAsync(filter, skip ?? 0, take ?? 100, ct);
         if ((skip ?? 0) + page.Rows.Count is var shown && shown < page.Total)
             http.Response.Headers.Link = NextPage(http.Request, shown);
-        return Results.Ok(new ChainPageJson(page.Total, skip ?? 0, [.. page.Rows.Select(ToJson)]));
+        var states = await lifting.AskAsync(ct);
+        return Results.Ok(new ChainPageJson(page.Total, skip ?? 0, [.. page.Rows.Select(row => ToJson(row, states[row.Name]))]));
     }
 
     /// <summary>The same question from another place on (RFC 8288).</summary>
@@ -70,24 +73,31 @@ internal static class ChainsApi
         return $"<{request.Path}{query}>; rel=\"next\"";
     }
 
-    private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> OneAsync(
+        IDbContextFactory<WearDb> databases, LiftingStatesQuery lifting, string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         return await db.FindAsync(chain, ct) is { } row
-            ? Results.Ok(new ChainCardJson { Chain = row.Name, Card = row.ToCard() })
+            ? Results.Ok(new ChainCardJson
+            {
+                Chain = row.Name,
+                Card = row.ToCard(),
+                Lifting = LiftingNowJson.Of((await lifting.AskAsync(ct))[row.Name]),
+            })
             : Unknown(chain);
     }
 
-    private static async Task<IResult> ForecastAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> ForecastAsync(
+        IDbContextFactory<WearDb> databases, LiftingStatesQuery lifting, string chain, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return Unknown(chain);
         return await db.Forecasts.AsNoTracking().FirstOrDefaultAsync(f => f.ChainId == row.Id && f.IsLatest, ct) is { } forecast
-            ? Results.Ok(ToJson(row, forecast))
+            ? Results.Ok(ToJson(row, forecast, (await lifting.AskAsync(ct))[row.Name]))
             : Problems.NotFound($"'{chain}' has no forecast yet.");
     }
 
-    private static ChainJson ToJson(ChainListLine row) => new()
+    private static ChainJson ToJson(ChainListLine row, LiftingNow? lifting) => new()
     {
         Chain = row.Name,
         Line = row.Line,
@@ -104,9 +114,10 @@ internal static class ChainsApi
         OutOfUseBy = row.OutOfUseBy,
         PlannedSwap = row.PlannedSwap,
         LastReadingAt = row.LastReadingAt,
+        Lifting = LiftingNowJson.Of(lifting),
     };
 
-    private static ForecastJson ToJson(ChainRow chain, ForecastRow row)
+    private static ForecastJson ToJson(ChainRow chain, ForecastRow row, LiftingNow? lifting)
     {
         var forecast = row.ToForecast();
         return new ForecastJson
@@ -134,6 +145,7 @@ internal static class ChainsApi
             LateDate = row.LateDate,
             NextOilingAt = row.NextOilingAt,
             OutOfUseBy = row.OutOfUseBy,
+            Lifting = LiftingNowJson.Of(lifting),
         };
     }
 }

@@ -4,7 +4,6 @@ using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Entries;
-using WearWatch.Lifting.Examinations;
 using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
@@ -105,8 +104,7 @@ internal static class FloorApi
             Expected = Expected(forecast),
             Tasks = tasks,
             Links = FloorLinksJson.Of(row.ToCard().Links, row.HoldsLoad, region),
-            Lifting = lifting is null ? null : new FloorLiftingJson(
-                Tokens.Of(lifting.Verdict), LiftingVerdicts.Words(lifting.Verdict), lifting.Brief, lifting.Words, lifting.Due),
+            Lifting = LiftingNowJson.Of(lifting),
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using SpreadCheetah;
 using SpreadCheetah.Worksheets;
+using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Planning;
@@ -13,15 +14,17 @@ public static class PlanFiles
     public static void MapPlanFiles(this IEndpointRouteBuilder app)
     {
         app.MapGet("/plan/swaps.csv",
-            async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Swaps(await kept.AskAsync(ct))));
+            async (KeptPlan kept, LiftingStatesQuery states, CancellationToken ct) =>
+                Csv(PlanTable.Swaps(await kept.AskAsync(ct), await states.AskAsync(ct))));
         app.MapGet("/plan/orders.csv",
             async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Orders(await kept.AskAsync(ct))));
-        app.MapGet("/plan/swaps.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) =>
-            await SheetAsync(PlanTable.Swaps(await kept.AskAsync(ct)), to, ct));
+        app.MapGet("/plan/swaps.xlsx", async (KeptPlan kept, LiftingStatesQuery states, HttpResponse to, CancellationToken ct) =>
+            await SheetAsync(PlanTable.Swaps(await kept.AskAsync(ct), await states.AskAsync(ct)), to, ct));
         app.MapGet("/plan/orders.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) =>
             await SheetAsync(PlanTable.Orders(await kept.AskAsync(ct)), to, ct));
         app.MapGet("/plan/calendar/{line}.ics",
-            async (string line, KeptPlan kept, CancellationToken ct) => Calendar(line, await kept.AskAsync(ct)));
+            async (string line, KeptPlan kept, LiftingStatesQuery states, CancellationToken ct) =>
+                Calendar(line, await kept.AskAsync(ct), await states.AskAsync(ct)));
         app.MapGet("/plan/card/{chain}/job-card.pdf", async (
             string chain, JobCardQuery cards, LiftingStatesQuery states, CancellationToken ct) =>
             await cards.AskAsync(chain, ct) is { } card
@@ -69,7 +72,7 @@ public static class PlanFiles
         await SheetAsync(table, response.BodyWriter.AsStream(), ct);
     }
 
-    private static IResult Calendar(string line, KeptPlanView view)
+    private static IResult Calendar(string line, KeptPlanView view, LiftingStatesView lifting)
     {
         if (!view.Lines.Contains(line)) return Results.NotFound();
         var swaps = view.Plan.Placements.Where(p => view.Picture.Faces[p.Chain].Row.Line == line);
@@ -84,6 +87,7 @@ public static class PlanFiles
                 row.ChainType,
                 row.Pitches is { } n ? $"{n} pitches" : "",
                 view.Picture.Swaps.GetValueOrDefault(chain)?.Note ?? "",
+                lifting[chain] is { } now ? $"{now.Brief}. {Caution.LiftingInBrief}" : "",
             }.Where(t => t.Length > 0))
             : "";
     }

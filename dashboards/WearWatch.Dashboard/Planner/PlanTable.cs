@@ -1,4 +1,6 @@
 using System.Globalization;
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Planning;
 
@@ -14,24 +16,33 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
     /// The swaps of a plan: first the chains that are out of use, then the others; last those that hold a load and are not
     /// planned.
     /// </summary>
-    public static PlanTable Swaps(KeptPlanView view) => new(
+    /// <param name="view">The plan.</param>
+    /// <param name="lifting">What stands against the use of the chains that lift.</param>
+    public static PlanTable Swaps(KeptPlanView view, LiftingStatesView lifting) => new(
         "swaps", ["chain", "line", "position", "chain_type", "pitches", "shutdown_start", "shutdown_end", "limit_early",
-            "limit_late", "probability_past_limit", "placing", "note", "out_of_use_by", "out_of_use_from", "holds_load"],
+            "limit_late", "probability_past_limit", "placing", "note", "out_of_use_by", "out_of_use_from",
+            "holds_load", "lifting"],
         [
-            .. view.Plan.Placements.OrderBy(p => p.OutOfUseFrom is null).Select(p => SwapOf(view, p)),
+            .. view.Plan.Placements.OrderBy(p => p.OutOfUseFrom is null).Select(p => SwapOf(view, p, lifting)),
             .. view.Picture.Input.LoadWarnings.Where(load => !view.Picture.Faces.ContainsKey(load.Chain)).Select(load =>
                 (IReadOnlyList<object?>)[load.Chain, load.Line, "", "", null, null, null, null, null, null, "", "",
-                    load.OutOfUseBy, null, SaidOf(view, load.Chain)]),
+                    load.OutOfUseBy, null, SaidOf(view, load.Chain), Said(lifting[load.Chain])]),
         ]);
 
-    private static IReadOnlyList<object?> SwapOf(KeptPlanView view, Placement placement)
+    private static IReadOnlyList<object?> SwapOf(
+        KeptPlanView view, Placement placement, LiftingStatesView lifting)
     {
         var (chain, window) = (placement.Chain, placement.Window);
         var (face, swap) = (view.Picture.Faces[chain], view.Picture.Swaps.GetValueOrDefault(chain));
         return [chain, face.Row.Line, face.Row.Position, face.Row.ChainType, face.Row.Pitches, window?.Start, window?.End,
             face.Early, face.Late, Math.Round(placement.Own.ProbabilityPast, 3), swap?.Placing.ToString() ?? "", swap?.Note ?? "",
-            view.Picture.Input.Tasks.Single(t => t.Chain == chain).OutOfUseBy, placement.OutOfUseFrom, SaidOf(view, chain)];
+            view.Picture.Input.Tasks.Single(t => t.Chain == chain).OutOfUseBy, placement.OutOfUseFrom, SaidOf(view, chain),
+            Said(lifting[chain])];
     }
+
+    /// <summary>What stands against the use of a chain that lifts; nothing for another.</summary>
+    private static string Said(LiftingNow? now) =>
+        now is null ? "" : string.Join(" ", LiftingWords.Lines(now).Append(Caution.LiftingInBrief));
 
     private static string SaidOf(KeptPlanView view, string chain) =>
         string.Join(" ", view.Plan.Remarks.Where(r => r.IsOfLoad && r.Subject == chain).Select(r => r.Why));

@@ -49,6 +49,7 @@ internal static class BacktestCommand
                     RowFields.Text(answer.LateHours)]);
         }
 
+        screen.WriteCautions(folder.Chains.Select(c => c.Card));
         return folder.HasRefusals || remarks.Count > 0 ? ExitCode.Refused : ExitCode.Done;
     }
 }

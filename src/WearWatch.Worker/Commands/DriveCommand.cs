@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json;
 using WearWatch.Chains;
 using WearWatch.Drives;
+using WearWatch.Lubrication;
 using WearWatch.Plant.Bench;
 
 namespace WearWatch.Worker.Commands;
@@ -75,7 +76,9 @@ internal static class DriveCommand
         var rated = rating.Rated is { } power ? Invariant($"{power.Kilowatts:0.0} kW ({power.Horsepower:0} hp)") : "none";
         var asked = Invariant($"{rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}");
         Line($"Classic rating    {rated} for {asked}. {rating.Basis} ({ClassicRating.Generation})");
-        Line($"Oil               {worked.OilFeed.Text} ({worked.OilFeed.Source}){Grade(worked.OilGrade)}");
+        var (oiling, oilSource) = worked.OilFeed is { } feed ? (feed.Text, feed.Source)
+            : (OilAmount.OfLifting.Text, OilAmount.OfLifting.Source);
+        Line($"Oil               {oiling} ({oilSource}){Grade(worked.OilGrade)}");
         var limit = worked.Limits.Governing;
         if (worked.HoldsLoad) foreach (var caution in worked.Cautions) Line($"Caution           {caution}");
         Line($"Limit             {limit.Percent:0.##} %: {limit.Rule} ({limit.Source})");

@@ -34,6 +34,7 @@ internal static class ForecastCommand
             foreach (var (chain, assessment) in folder.Chains.Zip(made)) writer.WriteRecord(Row(chain, assessment));
         }
 
+        screen.WriteCautions(folder.Chains.Select(c => c.Card));
         return folder.HasRefusals ? ExitCode.Refused : ExitCode.Done;
     }
 

@@ -49,9 +49,9 @@ internal static class OilCommand
         if (advice.Grade is { } grade) screen.Output.WriteLine(
             $"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
         if (advice.Amount is { } amount) screen.Output.WriteLine($"How much: {amount.Text} ({amount.Source})");
-        if (worked.Plan.IntervalHours is { } hours) screen.Output
-            .WriteLine(string.Create(
-                CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {worked.Plan.Basis}"));
+        screen.Output.WriteLine(worked.Plan.IntervalHours is { } hours
+            ? string.Create(CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {worked.Plan.Basis}")
+            : $"How often: {worked.Plan.Basis}");
         foreach (var missing in advice.Missing) screen.Output.WriteLine("Missing: " + missing);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Chains;
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Planning;
@@ -32,6 +33,8 @@ internal static class PlanText
             Line($"  {when,-18} {row.Line}, {swap.Chain}: risk of passing its limit {percent:0} %{decided}{note}");
         }
 
+        if (plan.Placements.Any(p => draft.Picture.Faces[p.Chain].Row.HoldsLoad))
+            Line($"Caution: {Caution.LiftingInBrief} No plan and no date releases it.");
         var money = input.Costs.Money;
         var (kept, byDueDate) = (draft.AsItIs.Cost.Total, draft.ByDueDate.Cost.Total);
         Line($"Expected cost {plan.Cost.Total:#,0} {money}; as it is {kept:#,0}, by earliest due date {byDueDate:#,0}");

@@ -1,4 +1,5 @@
 using Spectre.Console;
+using WearWatch.Chains;
 using WearWatch.Plant.Intake;
 
 namespace WearWatch.Worker.Commands;
@@ -14,6 +15,13 @@ public sealed record Screen(TextWriter Output, TextWriter Error, bool ShowsProgr
     {
         foreach (var remark in remarks)
             Error.WriteLine($"{remark}{KindOf(remark)}");
+    }
+
+    /// <summary>Writes what no figure says of the chains that lift, once for all of them.</summary>
+    public void WriteCautions(IEnumerable<ChainCard> chains)
+    {
+        string[] lifting = [.. chains.Where(c => c.HoldsLoad).Select(c => c.Name)];
+        if (lifting.Length > 0) Error.WriteLine($"Caution for {string.Join(", ", lifting)}: {Caution.Lifting}");
     }
 
     /// <summary>Does long work with a bar that shows how far it is, if a person watches.</summary>

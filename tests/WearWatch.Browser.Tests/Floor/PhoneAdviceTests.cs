@@ -55,8 +55,8 @@ public sealed class PhoneAdviceTests(Screen screen)
 
         Assert.True(faults.Count == 0, string.Join('\n', faults.Distinct()));
         await EachPointByItselfAsync(phone, host, ids["leaf-low"]);
-        await ExamineWithoutSignalAsync(phone, host, ids["leaf-near"]);
         Assert.Empty(phone.Complaints);
+        await ExamineWithoutSignalAsync(phone, host, ids["leaf-near"]);
     }
 
     /// <summary>One point is answered: the others stay "not looked at", on the phone and at the server.</summary>
@@ -69,7 +69,8 @@ public sealed class PhoneAdviceTests(Screen screen)
         await Assertions.Expect(phone.Page.Locator(".points > li")).ToHaveCountAsync(points.Count);
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "All the rest" })).ToHaveCountAsync(0);
         Assert.Equal(0, await phone.Page.Locator(".points input[type=radio]:checked").CountAsync());
-        await phone.Page.Locator(".points > li").First.GetByText("in order", new() { Exact = true }).TapAsync();
+        await phone.Page.Locator(".points > li").First.GetByRole(AriaRole.Radio, new() { Name = "in order", Exact = true })
+            .TapAsync();
         Assert.Equal(1, await phone.Page.Locator(".points input[type=radio]:checked").CountAsync());
         await phone.PictureAsync("floor-look-lifting-phone");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
@@ -97,9 +98,9 @@ public sealed class PhoneAdviceTests(Screen screen)
         await phone.Page.ShowAsync($"#/chain/{chainId}/exam");
         await phone.Page.Context.SetOfflineAsync(true);
         var points = phone.Page.Locator(".points > li");
-        await points.First.GetByText("nothing found", new() { Exact = true }).TapAsync();
+        await points.First.GetByRole(AriaRole.Radio, new() { Name = "nothing found", Exact = true }).TapAsync();
         await Assertions.Expect(phone.Page.Locator(".report-says")).ToContainTextAsync("Not all points examined");
-        await points.Nth(1).GetByText("found", new() { Exact = true }).TapAsync();
+        await points.Nth(1).GetByRole(AriaRole.Radio, new() { Name = "found", Exact = true }).TapAsync();
         await Assertions.Expect(phone.Page.Locator(".report-says")).ToContainTextAsync("Out of use at once");
         await points.Nth(1).GetByLabel("Value, place, method").FillAsync("a pin stands out by 1 mm, third above the anchor");
         await phone.Page.GetByLabel("Examiner").FillAsync("Ola");

@@ -1,5 +1,7 @@
 using System.Text;
 using WearWatch.Dashboard.Engineer.Report;
+using WearWatch.Dashboard.Kit.Lifting;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Lives;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;
@@ -100,12 +102,30 @@ public sealed class ReportTests
         Assert.Contains("DejaVu", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Each_chain_that_lifts_is_named_with_what_stands_against_it_and_nothing_releases_it()
+    {
+        var lifting = new LiftingStatesView(new Dictionary<string, LiftingNow>
+        {
+            ["H-1"] = new(LiftingVerdict.OutOfUse, "Out of use", ["A crack was found."], ""),
+            ["H-2"] = new(LiftingVerdict.ExamineFirst, "examination overdue", [], ""),
+            ["H-3"] = new(LiftingVerdict.NothingStands, "lifts", [], ""),
+        });
+        var part = MonthWriting.Parts(Facts() with { Lifting = lifting })[2];
+        Assert.Equal(
+            ["H-1 Out of use", "H-2 Competent person to examine before further use"],
+            part.Table!.Rows.Select(row => $"{row[0]} {row[1]}"));
+        Assert.Equal("Nothing stands against it here; not a release for use: 1 chain.", part.Sentences[^1]);
+        Assert.Contains("competent person examines it", part.Sentences[0], StringComparison.Ordinal);
+    }
+
     private static MonthFacts Facts() => new()
     {
         Month = Month,
         Plant = "Quillfen",
         Time = Time,
         Conditions = new Dictionary<ShownCondition, int>(),
+        Lifting = LiftingStatesView.None,
         Due = [],
         Raised = [],
         PlantNotices = [],

@@ -18,6 +18,14 @@ internal static partial class AdviceText
     /// <param name="text">HTML, JSON, CSV or plain text.</param>
     public static bool HasCaution(string text) => Visible(text).Contains("competent person", StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>Whether a text says how a chain is: a condition, a limit, a date until which it lasts.</summary>
+    /// <param name="text">HTML, JSON, CSV or plain text.</param>
+    public static bool Judges(string text) => Judgement().IsMatch(Visible(text));
+
+    /// <summary>Whether a page of chains that lift alone shows the colour of release.</summary>
+    /// <param name="html">The page.</param>
+    public static bool ShowsGreen(string html) => Green().IsMatch(Hidden().Replace(html, " "));
+
     private static IEnumerable<string> Sentences(string text) =>
         Ends().Split(Visible(text)).Select(s => s.Trim()).Where(s => s.Length > 0);
 
@@ -30,17 +38,29 @@ internal static partial class AdviceText
     /// <summary>Shortening, splicing, repair of single links, oil as a remedy, use of a part of a pair.</summary>
     [GeneratedRegex(
         @"\bshorten|take(n|s)? out \w+ pitch|set (it|the take-up) back|(with|new|mm|[0-9]) (connecting|offset) link"
-        + @"|\bsplic|\bweld(?! spatter)|replace (the chain or )?(the|a|one) link|oil it, keep|take pitches out"
+        + @"|\bsplic|(?<!each leg after )\bweld(?! spatter|s of upright|ed links)"
+        + @"|replace (the chain or )?(the|a|one) link|oil it, keep|take pitches out"
         + @"|press (it|the pin) back",
         RegexOptions.IgnoreCase)]
     private static partial Regex Repair();
 
     /// <summary>Words that release, and those of chains that do not lift.</summary>
     [GeneratedRegex(
-        @"\bis safe\b|\bapproved\b|ok to lift|fit for use|passed (its |the )?examination|remaining (load|factor)"
+        @"(?<!whether it )\bis safe\b|\bapproved\b(?! by the hoist's maker)"
+        + @"|ok to lift|fit for use|passed (its |the )?examination|remaining (load|factor)"
         + @"|\bswap now\b|\bplan a swap\b|\bwithin limit\b|look at the sprockets",
         RegexOptions.IgnoreCase)]
     private static partial Regex Release();
+
+    /// <summary>The words of conditions on screens and wires, and the fields that rest on a judgement.</summary>
+    [GeneratedRegex(
+        @"wear within limits|wear_within_limits|planning.limit.reached|limit for planning|take.out.of.use|cannot.be.judged"
+        + @"|early_date|remaining_h",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex Judgement();
+
+    [GeneratedRegex("tone-green", RegexOptions.IgnoreCase)]
+    private static partial Regex Green();
 
     [GeneratedRegex(@"\b(never|not|no|nobody|nothing|only a competent person)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Forbids();

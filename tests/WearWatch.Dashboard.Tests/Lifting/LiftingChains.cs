@@ -13,7 +13,7 @@ internal static class LiftingChains
 {
     /// <summary>How far each is worn, in percent of its limit; none has no reading.</summary>
     private static readonly (string State, double? OfLimit)[] States =
-        [("unread", null), ("low", 0.1), ("near", 0.8), ("past", 1.3), ("found", 0.1)];
+        [("unread", null), ("low", 0.1), ("near", 0.8), ("past", 1.3), ("found", 0.1), ("doubted", 0.1), ("stopped", 0.1)];
 
     /// <summary>Kinds of which every chain lifts, and the usual one as a hoist's.</summary>
     private static IEnumerable<ChainFamily> Families => ChainFamily.All.Where(f => f.LiftsByNature || f.IsUsual);
@@ -24,6 +24,9 @@ internal static class LiftingChains
 
     /// <summary>Those at which a crack is found.</summary>
     public static IEnumerable<string> Found => Families.Select(f => NameOf(f, "found"));
+
+    /// <summary>Those that somebody takes out of use.</summary>
+    public static IEnumerable<string> Stopped => Families.Select(f => NameOf(f, "stopped"));
 
     /// <summary>The files that bring them in, with readings of the last half year.</summary>
     /// <param name="now">The plant's present.</param>
@@ -45,6 +48,10 @@ internal static class LiftingChains
                     var (at, lengthMm) = (fitted.AddDays(44 * visit), pitches * 25.4 * (1 + percent / 100));
                     Add(readings, $"{name},{Time(at)},{visit * 500},tape,,{pitches},{lengthMm:0.00},mm,20");
                 }
+
+                // No chain is so long and runs: it is held back, and would take the chain out of use.
+                if (state == "doubted")
+                    Add(readings, $"{name},{Time(fitted.AddDays(178))},2020,tape,,{pitches},{pitches * 25.4 * 1.09:0.00},mm,20");
             }
         }
 

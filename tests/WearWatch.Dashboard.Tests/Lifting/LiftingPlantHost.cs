@@ -1,5 +1,7 @@
 using WearWatch.Chains.Families;
+using WearWatch.Lifting.Examinations;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Lifting;
 
 namespace WearWatch.Dashboard.Tests.Lifting;
 
@@ -12,6 +14,9 @@ public sealed class LiftingPlantHost : IAsyncLifetime
 
     /// <summary>The chains' numbers by their names.</summary>
     public IReadOnlyDictionary<string, int> Ids { get; private set; } = null!;
+
+    /// <summary>Where the plant keeps its data.</summary>
+    public string DataFolder => host.DataFolder;
 
     public T Get<T>()
         where T : notnull => host.Get<T>();
@@ -27,6 +32,12 @@ public sealed class LiftingPlantHost : IAsyncLifetime
             var look = new NewInspection(
                 $"look-{name}", name, null, null, [new(InspectionPoint.CrackedOrTurnedParts, Found: true)], "Ina");
             Assert.IsType<IntakeAnswer.Taken>(await host.Get<InspectionDesk>().TakeAsync(look, default));
+        }
+
+        foreach (var name in LiftingChains.Stopped)
+        {
+            var step = new NewLiftingStep($"stop-{name}", name, LiftingStepKind.Quarantined, "Ina", "the hook is bent", []);
+            Assert.IsType<IntakeAnswer.Taken>(await host.Get<LiftingUseDesk>().TakeAsync(step, default));
         }
 
         await using var db = await host.OpenAsync();

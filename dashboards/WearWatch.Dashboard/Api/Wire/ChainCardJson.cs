@@ -10,6 +10,9 @@ internal sealed record ChainCardJson
 {
     public required string Chain { get; init; }
 
+    /// <summary>What stands against the use of a chain that lifts or holds a load; null for any other.</summary>
+    public LiftingNowJson? Lifting { get; init; }
+
     [JsonIgnore]
     public ChainCard Card { get; init; } = null!;
 

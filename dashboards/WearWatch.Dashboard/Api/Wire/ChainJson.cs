@@ -37,4 +37,7 @@ internal sealed record ChainJson
     public required DateTimeOffset? PlannedSwap { get; init; }
 
     public required DateTimeOffset? LastReadingAt { get; init; }
+
+    /// <summary>What stands against the use of a chain that lifts or holds a load; null for any other.</summary>
+    public required LiftingNowJson? Lifting { get; init; }
 }

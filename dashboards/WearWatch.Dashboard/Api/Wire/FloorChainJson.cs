@@ -65,7 +65,7 @@ internal sealed record FloorChainJson
     public FloorLinksJson? Links { get; init; }
 
     /// <summary>What stands against its use; null for a chain that does not lift.</summary>
-    public FloorLiftingJson? Lifting { get; init; }
+    public LiftingNowJson? Lifting { get; init; }
 }
 
 /// <summary>The newest reading that counts.</summary>
@@ -87,11 +87,6 @@ internal sealed record FloorReadingJson
 
     public double? ElongationPct { get; init; }
 }
-
-/// <summary>
-/// A chain that lifts: how bad the worst is (nothing_stands, attend, examine_first, out_of_use), in a few words and in sentences.
-/// </summary>
-internal sealed record FloorLiftingJson(string Verdict, string Words, string Brief, IReadOnlyList<string> Faults, string Due);
 
 /// <summary>A length to measure over.</summary>
 internal sealed record FloorSpanJson(int Pitches, double LengthMm);

@@ -58,4 +58,7 @@ internal sealed record ForecastJson
 
     /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
     public required DateTimeOffset? OutOfUseBy { get; init; }
+
+    /// <summary>What stands against the use of a chain that lifts or holds a load; null for any other.</summary>
+    public required LiftingNowJson? Lifting { get; init; }
 }

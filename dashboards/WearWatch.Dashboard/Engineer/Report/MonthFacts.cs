@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
@@ -17,6 +18,9 @@ public sealed record MonthFacts
 
     /// <summary>Chains by condition, as it stands now; those that lift apart from the others.</summary>
     public required IReadOnlyDictionary<ShownCondition, int> Conditions { get; init; }
+
+    /// <summary>What stands against the use of each chain that lifts.</summary>
+    public required LiftingStatesView Lifting { get; init; }
 
     /// <summary>Chains whose limit may come within eight weeks or is passed, the most urgent first.</summary>
     public required IReadOnlyList<ChainComingDue> Due { get; init; }

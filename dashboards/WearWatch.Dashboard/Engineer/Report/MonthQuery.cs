@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Engineer.Record;
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
@@ -11,8 +12,8 @@ namespace WearWatch.Dashboard.Engineer.Report;
 
 /// <summary>Asks for the report of a month.</summary>
 public sealed class MonthQuery(
-    IDbContextFactory<WearDb> databases, LifeBook book, RecordQuery records, CostQuery costs, PlantSettings settings,
-    PlantClock clock)
+    IDbContextFactory<WearDb> databases, LifeBook book, RecordQuery records, CostQuery costs, LiftingStatesQuery lifting,
+    PlantSettings settings, PlantClock clock)
 {
     private static readonly TimeSpan Ahead = TimeSpan.FromDays(56);
 
@@ -25,7 +26,8 @@ public sealed class MonthQuery(
         var time = await clock.NowAsync(ct);
         var first = month ?? time.Today;
         var facts = await FactsAsync(new DateOnly(first.Year, first.Month, 1), time, ct);
-        return await Task.Run(() => new MonthReport(facts.Month, facts.Plant, time, MonthWriting.Parts(facts)), ct);
+        return await Task.Run(
+            () => new MonthReport(facts.Month, facts.Plant, time, MonthWriting.Parts(facts)) { Lifting = facts.Lifting }, ct);
     }
 
     private async Task<MonthFacts> FactsAsync(DateOnly month, PlantTime time, CancellationToken ct)
@@ -65,6 +67,7 @@ public sealed class MonthQuery(
             Plant = (await settings.CurrentAsync(ct)).Name,
             Time = time,
             Conditions = conditions.CountBy(words => words).ToDictionary(),
+            Lifting = await lifting.AskAsync(ct),
             Due = await due.AsNoTracking().ToListAsync(ct),
             Raised = [.. (await raised.AsNoTracking().ToListAsync(ct)).Select(r => (r.notice, r.Name))],
             PlantNotices = await db.PlantNotices.AsNoTracking().Where(n => n.EndedAt == null).ToListAsync(ct),

@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Engineer.Report;
@@ -9,6 +10,9 @@ namespace WearWatch.Dashboard.Engineer.Report;
 /// <param name="Parts">Its parts, the shortest first.</param>
 public sealed record MonthReport(DateOnly Month, string Plant, PlantTime Time, IReadOnlyList<ReportPart> Parts)
 {
+    /// <summary>What stands against the use of each chain that lifts: told wherever one is named.</summary>
+    public LiftingStatesView Lifting { get; init; } = LiftingStatesView.None;
+
     /// <summary>Such as <c>October 2026</c>.</summary>
     public string MonthName => Month.ToString("MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
 

@@ -20,7 +20,11 @@ public static class MonthWriting
     public static IReadOnlyList<ReportPart> Parts(MonthFacts facts)
     {
         var (month, year) = (facts.Costs(facts.Period), facts.Costs(facts.YearBefore));
-        return [InShort(facts, month, year), Decide(facts), Due(facts), Changed(facts), Cost(facts, month, year), Held(facts)];
+        return
+        [
+            InShort(facts, month, year), Decide(facts), .. MonthLifting.Parts(facts.Lifting), Due(facts), Changed(facts),
+            Cost(facts, month, year), Held(facts),
+        ];
     }
 
     private static ReportPart InShort(MonthFacts facts, CostStatement month, CostStatement year)

@@ -1,4 +1,5 @@
 
+using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.Paper;
 
 namespace WearWatch.Dashboard.Engineer.Report;
@@ -14,7 +15,12 @@ public static class ReportPdf
         {
             sheet.Heading(part.Heading);
             foreach (var sentence in part.Sentences) sheet.Paragraph(sentence);
-            if (part.Table is { } table) sheet.Table(table.Head, table.Rows, figures: !table.Words);
+            if (part.Table is { } table)
+                sheet.Table(table.Head, [.. table.Rows.Select(row => Marked(row, report.Lifting))], figures: !table.Words);
         }
     });
+
+    /// <summary>A row in which each chain that lifts bears what stands against its use.</summary>
+    private static IReadOnlyList<string> Marked(IReadOnlyList<string> row, LiftingStatesView lifting) =>
+        [.. row.Select(cell => lifting[cell] is { } now ? $"{cell} ({now.Brief})" : cell)];
 }

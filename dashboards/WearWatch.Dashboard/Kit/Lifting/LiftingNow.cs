@@ -1,3 +1,4 @@
+using WearWatch.Criteria;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Plant.Settings;
 
@@ -11,9 +12,6 @@ namespace WearWatch.Dashboard.Kit.Lifting;
 public sealed record LiftingNow(LiftingVerdict Verdict, string Brief, IReadOnlyList<string> Words, string Due)
 {
     private const int BriefFaults = 2;
-
-    /// <summary>The longest time that a competent person may set beyond the attention mark; then the day is near.</summary>
-    private const int MonthsNear = 3;
 
     /// <summary>The colour and shape of its mark, as a class of the style sheet. None of them is green.</summary>
     public string Style => Verdict switch
@@ -35,7 +33,8 @@ public sealed record LiftingNow(LiftingVerdict Verdict, string Brief, IReadOnlyL
             ? $"Thorough examination {(day < time.Today ? "overdue since" : "due by")} {PlantTime.Day(day)}."
             : "Thorough examination: no date.";
         var byWear = outOfUseBy is { } at ? $"Out of use by {time.Day(at)} at the latest: the wear sets that day." : null;
-        var isNear = outOfUseBy <= time.Now.AddMonths(MonthsNear);
+        // Within the longest time that a competent person may set beyond the attention mark the day is near.
+        var isNear = outOfUseBy <= time.Now.AddMonths((int)LiftingCriteria.ValueOf("leaf-length-plan-months"));
         if (verdict == LiftingVerdict.NothingStands && isNear) verdict = LiftingVerdict.Attend;
         return new LiftingNow(
             verdict, BriefOf(state, faults, isNear ? outOfUseBy : null, verdict, time),

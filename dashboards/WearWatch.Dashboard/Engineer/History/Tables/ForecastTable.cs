@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -21,6 +22,7 @@ internal static class ForecastTable
         .Text("condition", string.Join(", ", ConditionWords.All.Select(w => w.Wire)),
             x => ConditionWords.Of(x.Row.Condition, x.HoldsLoad).Wire)
         .Moment("out_of_use_by", "of a chain that lifts: out of use from then on", x => x.Row.OutOfUseBy)
+        .Text("caution", "what no figure says of a chain that lifts", x => x.HoldsLoad ? Caution.LiftingInBrief : "")
         .Table("forecasts", "A forecast as it was made; nothing is ever changed in it.", databases,
             (db, after) => from forecast in db.Forecasts.AsNoTracking()
                            where forecast.Id > after

@@ -12,6 +12,7 @@ internal static class NoticeTable
         .Text("kind", "what it is about", x => FileWords.Of(x.Row.Kind))
         .YesNo("urgent", "whether to act now", x => x.Row.Urgent)
         .Text("why", "the reason with its numbers", x => x.Row.Why)
+        .Text("what_to_do", "what it asks for", x => x.Row.WhatToDo)
         .Moment("raised_at", "when it was raised", x => x.Row.RaisedAt)
         .Moment("ended_at", "when it ended", x => x.Row.EndedAt)
         .YesNo("judged_real", "a person's judgement", x => x.Row.JudgedReal)

@@ -92,10 +92,13 @@ public sealed record DriveView
             ServiceFactor = Text(rating.ServiceFactor, "0.0"),
             Alternatives = [.. worked.Alternatives.Select(c => new RatedLine(
                 c.Type.Designation, units.OfPower(c.Rated.Watts), units.OfSpeed(c.Speed.MetresPerSecond), FeedWords(c.OilFeed)))],
-            Feed = $"{Capital(FeedWords(worked.OilFeed))}: by hand or drip up to "
-                + $"{units.OfSpeed(worked.OilFeed.ManualUpTo.MetresPerSecond)}, bath or disc up to "
-                + $"{units.OfSpeed(worked.OilFeed.BathUpTo.MetresPerSecond)}, above it an oil stream.",
-            FeedSource = new Sourced(0, worked.OilFeed.Source, worked.OilFeed.IsVerified),
+            Feed = worked.OilFeed is { } feed
+                ? $"{Capital(FeedWords(feed))}: by hand or drip up to {units.OfSpeed(feed.ManualUpTo.MetresPerSecond)}, bath or "
+                    + $"disc up to {units.OfSpeed(feed.BathUpTo.MetresPerSecond)}, above it an oil stream."
+                : Capital(Lubrication.OilAmount.OfLifting.Text) + ".",
+            FeedSource = worked.OilFeed is { } read
+                ? new Sourced(0, read.Source, read.IsVerified)
+                : new Sourced(0, Lubrication.OilAmount.OfLifting.Source, Lubrication.OilAmount.OfLifting.IsVerified),
             OilIsEnough = worked.OilIsEnough,
             Oil = OilWords(worked, units),
             Wear = WearExpectation.Of(worked),

@@ -1,0 +1,32 @@
+using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Lifting;
+using WearWatch.Dashboard.Kit.Words;
+using WearWatch.Lifting.Examinations;
+
+namespace WearWatch.Dashboard.Engineer.Report;
+
+/// <summary>What a report says of the chains that lift: all against which something stands, by name.</summary>
+internal static class MonthLifting
+{
+    /// <summary>The part of the report; none where no chain lifts.</summary>
+    public static IEnumerable<ReportPart> Parts(LiftingStatesView lifting)
+    {
+        if (lifting.ByChain.Count == 0) yield break;
+        var quiet = lifting.ByChain.Count(c => c.Value.Verdict == LiftingVerdict.NothingStands);
+        var standing = lifting.ByChain.Where(c => c.Value.Verdict != LiftingVerdict.NothingStands)
+            .OrderByDescending(c => c.Value.Verdict).ThenBy(c => c.Key, StringComparer.Ordinal).ToList();
+        yield return new ReportPart(
+            "Chains that lift or hold a load",
+            [
+                $"{Caution.LiftingInBrief} {Caution.WhoDecides}",
+                $"{LiftingVerdicts.Words(LiftingVerdict.NothingStands)}: {Show.Count(quiet, "chain")}.",
+            ],
+            standing.Count == 0 ? null : new ReportTable(
+                ["Chain", "State", "What stands against it"],
+                [
+                    .. standing.Select(c =>
+                        new[] { c.Key, LiftingVerdicts.Words(c.Value.Verdict), string.Join(" ", c.Value.Words) }),
+                ],
+                Words: true));
+    }
+}
