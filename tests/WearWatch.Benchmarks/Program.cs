@@ -14,6 +14,8 @@ using WearWatch.Benchmarks.Speed;
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
     ("desk", DeskBenchmark.RunAsync),
     ("slips", output => Task.FromResult(SlipBenchmark.Run(output))),
+    ("moves", output => Task.FromResult(MovesBenchmark.Run(output))),
+    ("lengths", output => Task.FromResult(LengthBenchmark.Run(output))),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;

@@ -84,10 +84,12 @@ internal static class ReadingWordsApi
                 Chain = s.Chain,
                 CounterH = s.CounterH,
                 TakenAt = s.TakenAt,
+                IsChosen = s == doubt.Chosen,
                 Answer = s.Kind.IsWithoutRecord() ? "record" : s.Kind.MeansReadAgain() ? "read_again" : "take",
             })])
         {
             Column = doubt.Column,
+            HowFar = doubt.HowFar,
             ExpectedCounterH = doubt.ExpectedCounter?.AboutH,
             MostCounterH = doubt.ExpectedCounter?.MostH,
         };

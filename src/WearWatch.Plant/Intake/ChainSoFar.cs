@@ -8,11 +8,11 @@ namespace WearWatch.Plant.Intake;
 
 /// <summary>What is known of a chain when its next reading is judged.</summary>
 /// <param name="card">The chain.</param>
-/// <param name="events">Its events so far.</param>
+/// <param name="eventsBefore">Its events so far.</param>
 /// <param name="lastCounterH">The hour counter at its last reading.</param>
 /// <param name="lastTakenAt">The time of its last reading.</param>
 public sealed class ChainSoFar(
-    ChainCard card, IReadOnlyCollection<ChainEvent> events, double? lastCounterH = null, DateTimeOffset? lastTakenAt = null)
+    ChainCard card, IReadOnlyCollection<ChainEvent> eventsBefore, double? lastCounterH = null, DateTimeOffset? lastTakenAt = null)
 {
     /// <summary>Counters are read and rounded by people.</summary>
     private const double CounterRoundingH = 1;
@@ -23,6 +23,7 @@ public sealed class ChainSoFar(
     /// <summary>A counter that the hours explain better than this needs no word of its length.</summary>
     private const double WorthTheTrack = 0.9;
 
+    private readonly List<ChainEvent> events = [.. eventsBefore.Where(MovesHours)];
     private readonly List<Reading> readings = [];
     private readonly CounterPace pace = new();
 
@@ -66,18 +67,46 @@ public sealed class ChainSoFar(
     /// </summary>
     /// <param name="reading">The row.</param>
     /// <param name="plan">When the plant runs.</param>
-    public EntryDoubt? CounterDoubt(Reading reading, ProductionCalendar plan)
+    /// <param name="onTheLine">Its neighbours on the line.</param>
+    public EntryDoubt? CounterDoubt(Reading reading, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine)
     {
-        var calendar = plan.Knowing(Ran);
-        if (reading.Counter is null || pace.Fits(reading, calendar)) return null;
-        List<ChainEvent> before = [.. events.Where(e => e.At is not { } at || reading.TakenAt is not { } taken || at <= taken)];
-        var byHours = CounterEvidence.Of(reading, new CounterClock(card, readings, before, calendar));
-        if (byHours is not { ProbabilityHonest: < WorthTheTrack }) return null;
-        return ExpectedReading.Of(card, readings, before, reading, WearPrior.Broad, calendar) is { } expected
-            && EntryDoubt.Of(card, reading, expected.Expected, expected.Alternatives)
-                is { IsDoubted: true, Column: not "length" } doubt
+        if (reading.Counter is null || pace.Fits(reading, plan.Knowing(Ran))) return null;
+        var known = Known(plan, reading.TakenAt);
+        if (CounterEvidence.Of(reading, known.Clock) is not { } byHours
+            || (byHours.ProbabilityHonest >= WorthTheTrack && !byHours.IsUnusual)) return null;
+        return known.Weigh(reading, [.. onTheLine.Select(o => o.Known(plan, reading.TakenAt))])
+            is { IsDoubted: true, Column: not "length" } doubt
             ? doubt
             : null;
+    }
+
+    /// <summary>What the hours say against the counter of an event; null when they explain it, or nothing can be said.</summary>
+    /// <param name="happening">The event.</param>
+    /// <param name="plan">When the plant runs.</param>
+    /// <param name="onTheLine">Its neighbours on the line.</param>
+    public CounterEvidence? CounterDoubt(ChainEvent happening, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine)
+    {
+        var known = Known(plan, happening.At);
+        return known.Weigh(happening) is { IsUnusual: true }
+            && known.Weigh(happening, [.. onTheLine.Select(o => o.Known(plan, happening.At))]) is { IsDoubted: true } doubt
+            ? doubt
+            : null;
+    }
+
+    private KnownChain Known(ProductionCalendar plan, DateTimeOffset? at) => new(
+        card,
+        readings,
+        [.. events.Where(e => e.At is not { } happened || at is null || happened <= at)],
+        WearPrior.Broad, plan.Knowing(Ran));
+
+    /// <summary>A fitting and a change of the counter move the hours of the readings after it; nothing else does.</summary>
+    private static bool MovesHours(ChainEvent happening) =>
+        happening.Kind is ChainEventKind.Replacement or ChainEventKind.MeterReset;
+
+    /// <summary>Goes on to an event.</summary>
+    public void Add(ChainEvent happening)
+    {
+        if (MovesHours(happening)) events.Add(happening);
     }
 
     /// <summary>Goes on to the reading that comes after.</summary>

@@ -38,24 +38,10 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;
         if (Gauge.Measure(chain.Card.PitchMm, entry.Pitches, entry.LengthMm, entry.Tool,
             entry.TemperatureC) is GaugeOutcome.Refused) return null;
-        if (Expected(chain, entry, model, calendar, corrects) is not { } expected) return null;
-
-        var doubt = EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Alternatives);
-        if (!doubt.IsDoubted || chain.Card.Line.Length == 0) return doubt;
-
-        // Only an entry that does not fit is worth the look at all neighbours on the line.
-        var onTheLine = await db.Chains.Where(c => c.Line == chain.Card.Line && c.Id != chainId).Select(c => c.Id)
-            .ToListAsync(ct);
-        var neighbours = await RawChain.LoadAsync(db, onTheLine, ct);
-        var others =
-            from neighbour in neighbours
-            let there = Expected(
-                neighbour, entry with { Chain = neighbour.Card.Name, Counter = null }, model, calendar, corrects: null)
-            where there is not null
-            select (neighbour.Card, there.Expected);
-        var again = Expected(chain, entry, model, calendar, corrects, [.. neighbours.Select(n => new CounterClock(
-            n.Card, n.Readings, n.Events, calendar.Knowing(n.Ran)))]) ?? expected;
-        return EntryDoubt.Of(chain.Card, entry, again.Expected, again.Alternatives with { OtherChains = [.. others] });
+        var known = Known(chain, model, calendar, corrects);
+        return known.Weigh(entry) is { IsWorthTheNeighbours: false } usual
+            ? usual
+            : known.Weigh(entry, await NeighboursAsync(db, chain, model, calendar, ct));
     }
 
     /// <summary>
@@ -63,37 +49,31 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
     /// </summary>
     public async Task<string?> AskAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
     {
-        // Only a fitting and a change of the counter move the hours of the readings after it.
-        if (happening is not
-            {
-                Kind: ChainEventKind.Replacement or ChainEventKind.MeterReset, CounterBefore: { } counter, At: { } at,
-            }) return null;
+        if (happening is { CounterBefore: null, CounterAfter: null }) return null;
         var calendar = await plant.CalendarAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;
-        // Only the hours matter: the entry stands for what the counter showed at that moment.
-        var entry = new Reading
-        {
-            Chain = chain.Card.Name,
-            TakenAt = at,
-            Counter = counter,
-            Tool = Tool.Tape,
-            Pitches = 1,
-            LengthMm = chain.Card.PitchMm,
-        };
-        var clock = new CounterClock(chain.Card, chain.Readings, chain.Events, calendar.Knowing(chain.Ran));
-        return CounterEvidence.Of(entry, clock) is { IsDoubted: true } doubt ? doubt.Question : null;
+        var known = Known(chain, model: null, calendar);
+        if (known.Weigh(happening) is not { IsUnusual: true }) return null;
+        var doubt = known.Weigh(happening, await NeighboursAsync(db, chain, model: null, calendar, ct));
+        return doubt is { IsDoubted: true } ? doubt.Question : null;
     }
 
-    private static ExpectedReading? Expected(
-        RawChain chain, Reading entry, FleetModel? model, ProductionCalendar calendar, long? corrects,
-        IReadOnlyList<CounterClock>? onTheLine = null) => ExpectedReading.Of(
-            chain.Card,
-            [.. chain.Readings.Take(
-                chain.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).Count())],
-            chain.Events,
-            entry,
-            model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
-            calendar.Knowing(chain.Ran),
-            onTheLine);
+    /// <summary>Only an entry that is unusual is worth the look at all neighbours on the line.</summary>
+    private static async Task<IReadOnlyList<KnownChain>> NeighboursAsync(
+        WearDb db, RawChain chain, FleetModel? model, ProductionCalendar calendar, CancellationToken ct)
+    {
+        if (chain.Card.Line.Length == 0) return [];
+        var onTheLine = await db.Chains.Where(c => c.Line == chain.Card.Line && c.Id != chain.Id).Select(c => c.Id)
+            .ToListAsync(ct);
+        return [.. (await RawChain.LoadAsync(db, onTheLine, ct)).Select(n => Known(n, model, calendar))];
+    }
+
+    private static KnownChain Known(RawChain chain, FleetModel? model, ProductionCalendar calendar, long? corrects = null) => new(
+        chain.Card,
+        [.. chain.Readings.Take(
+            chain.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).Count())],
+        chain.Events,
+        model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
+        calendar.Knowing(chain.Ran));
 }

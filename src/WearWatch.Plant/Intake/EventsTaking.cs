@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Entries;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
@@ -18,6 +19,7 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
         var fingerprints = happened.Select(h => h.Fingerprint).ToList();
         var known = await db.Events.Where(e => EF.Parameter(fingerprints).Contains(e.Fingerprint)).Select(e => e.Fingerprint)
             .ToHashSetAsync(ct);
+        await run.MeetAsync(db, happened.Select(h => h.Event.Chain), ct);
         var rows = new List<EventRow>();
         foreach (var (line, happening, fingerprint) in happened)
         {
@@ -40,8 +42,22 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
             }
 
             if (remarks.IsRepeated(fingerprint, line, isStored: known.Contains(fingerprint))) continue;
+            var so = run.SoFar[happening.Chain];
+            if (so.CounterDoubt(happening, run.Calendar, run.OnTheLineOf(card)) is { } doubt)
+            {
+                if (doubt.Accounts is not [{ Kind: SlipKind.CounterReset }, ..])
+                {
+                    remarks.Add(line, "counter_h_before", $"{doubt.Question} Correct the row and import the file again.",
+                        RemarkKind.Refused);
+                    continue;
+                }
+
+                remarks.Add(line, "counter_h_before", $"{doubt.Expected.Words} Taken as a counter that was set back without record.",
+                    RemarkKind.Warning);
+            }
+
             remarks.Taken++;
-            if (happening.Kind is ChainEventKind.Replacement or ChainEventKind.MeterReset) Remember(happening);
+            so.Add(happening);
             if (!run.Stores) continue;
             var id = run.Ids[happening.Chain];
             rows.Add(EntryRows.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
@@ -49,11 +65,5 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
         }
 
         if (run.Stores) await db.AddManyAsync(rows, ct);
-    }
-
-    private void Remember(ChainEvent happening)
-    {
-        if (!run.CounterEvents.TryGetValue(happening.Chain, out var events)) run.CounterEvents.Add(happening.Chain, events = []);
-        events.Add(happening);
     }
 }

@@ -23,10 +23,7 @@ internal sealed record ImportRun(
     /// <summary>The chains that have something new.</summary>
     public HashSet<int> Changed { get; } = [];
 
-    /// <summary>Events of this import that can explain a counter that falls.</summary>
-    public Dictionary<string, List<ChainEvent>> CounterEvents { get; } = [];
-
-    /// <summary>The chains whose readings are being judged.</summary>
+    /// <summary>The chains whose rows are being judged, and their neighbours on the line.</summary>
     public Dictionary<string, ChainSoFar> SoFar { get; } = [];
 
     public async Task LoadRegisterAsync(CancellationToken ct)
@@ -37,15 +34,19 @@ internal sealed record ImportRun(
 
     public void Know(ChainRow chain) => (Cards[chain.Name], Ids[chain.Name]) = (chain.ToCard(), chain.Id);
 
-    /// <summary>Gets ready to judge readings of these chains.</summary>
+    /// <summary>Gets ready to judge rows of these chains beside their neighbours.</summary>
     public async Task MeetAsync(WearDb db, IEnumerable<string> names, CancellationToken ct)
     {
-        var unmet = names.Where(n => Cards.ContainsKey(n) && !SoFar.ContainsKey(n)).ToHashSet();
+        var known = names.Where(Cards.ContainsKey).ToHashSet();
+        if (known.All(SoFar.ContainsKey)) return;
+        var lines = known.Select(n => Cards[n].Line).Where(line => line.Length > 0).ToHashSet();
+        var unmet = known.Concat(Cards.Values.Where(c => lines.Contains(c.Line)).Select(c => c.Name))
+            .Where(n => !SoFar.ContainsKey(n)).ToHashSet();
         var stored = await RawChain.LoadAsync(db, [.. unmet.Where(Ids.ContainsKey).Select(n => Ids[n])], ct);
         foreach (var raw in stored)
         {
             SoFar[raw.Card.Name] = new ChainSoFar(
-                Cards[raw.Card.Name], [.. raw.Events, .. CounterEvents.GetValueOrDefault(raw.Card.Name, [])],
+                Cards[raw.Card.Name], raw.Events,
                 raw.Readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours,
                 raw.Readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt)
             {
@@ -54,9 +55,12 @@ internal sealed record ImportRun(
             };
         }
 
-        foreach (var name in unmet.Where(n => !SoFar.ContainsKey(n)))
-            SoFar[name] = new ChainSoFar(Cards[name], CounterEvents.GetValueOrDefault(name, []));
+        foreach (var name in unmet.Where(n => !SoFar.ContainsKey(n))) SoFar[name] = new ChainSoFar(Cards[name], []);
     }
+
+    /// <summary>The neighbours of a chain on its line.</summary>
+    public IEnumerable<ChainSoFar> OnTheLineOf(ChainCard card) =>
+        SoFar.Values.Where(so => card.Line.Length > 0 && so.Card.Line == card.Line && so.Card.Name != card.Name);
 
     /// <summary>Says that a chain is not registered.</summary>
     public static void RefuseUnknown(RemarkList remarks, int line, string chain) =>

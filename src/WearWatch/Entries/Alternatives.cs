@@ -1,5 +1,3 @@
-using WearWatch.Chains;
-
 namespace WearWatch.Entries;
 
 /// <summary>What else is known when a reading is entered, so that more slips can be tried.</summary>
@@ -11,10 +9,13 @@ public sealed record Alternatives
     /// <summary>
     /// Chains whose reading it may be instead, such as the neighbours on the line, with what each is expected to show.
     /// </summary>
-    public IReadOnlyList<(ChainCard Card, Expectation Expected)> OtherChains { get; init; } = [];
+    public IReadOnlyList<NeighbourReading> OtherChains { get; init; } = [];
 
     /// <summary>The number of pitches over which this chain is usually measured; null when it is not known.</summary>
     public int? UsualPitches { get; init; }
+
+    /// <summary>The other strands and places of the chain, with what they would show.</summary>
+    public IReadOnlyList<(string Words, Expectation Expected)> OtherStrands { get; init; } = [];
 
     /// <summary>What a chain would show that was fitted since the last reading.</summary>
     public Expectation IfReplaced { get; init; } = Expectation.NewChain;

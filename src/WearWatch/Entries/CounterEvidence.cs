@@ -9,6 +9,10 @@ public sealed record CounterEvidence
     private const double WorthWeighing = 12;
     private const int MostAccounts = 10;
 
+    /// <summary>Nearer than this nothing else is tried; where the neighbours are known, nearer than a usual step only.</summary>
+    private const double NearDeviations = 2.5;
+    private const double UsualDeviations = 1;
+
     /// <summary>Two numbers within an hour are one explanation.</summary>
     private const double SameCounterHours = 1;
 
@@ -35,6 +39,9 @@ public sealed record CounterEvidence
         }
     }
 
+    /// <summary>Whether the counter goes farther or less far than it usually does, so that a look at its neighbours tells.</summary>
+    public required bool IsUnusual { get; init; }
+
     /// <summary>Whether the counter alone, without any length, is less likely than what else it may have been.</summary>
     public bool IsDoubted => ProbabilityHonest < EntryDoubt.DoubtBelow;
 
@@ -50,11 +57,13 @@ public sealed record CounterEvidence
     public static CounterEvidence? Of(Reading entry, CounterClock clock, IReadOnlyList<CounterClock>? others = null)
     {
         if (clock.LogDensity(entry) is not { } honest || clock.Expect(entry) is not { } expected) return null;
-        var near = honest > CounterClock.Impossible && expected.IsNear(entry.Counter!.Value.Hours);
+        var near = honest > CounterClock.Impossible
+            && expected.IsNear(entry.Counter!.Value.Hours, others is { Count: > 0 } ? UsualDeviations : NearDeviations);
         return new CounterEvidence
         {
             Expected = expected,
             LogHonest = honest,
+            IsUnusual = !expected.IsNear(entry.Counter!.Value.Hours, UsualDeviations),
             Accounts = near ? [] : Weigh(new(entry, clock, expected, others ?? [])),
         };
     }

@@ -37,13 +37,14 @@ internal static class Digits
 
     /// <summary>The numbers that may have been meant, each once a kind.</summary>
     /// <param name="written">The number as written, above zero.</param>
-    public static IEnumerable<MeantNumber> Meant(double written)
+    /// <param name="fewest">A number of fewer digits says too little.</param>
+    public static IEnumerable<MeantNumber> Meant(double written, int fewest = FewestDigits)
     {
         var text = written.ToString("0.####", CultureInfo.InvariantCulture);
         var point = text.IndexOf('.', StringComparison.Ordinal);
         var decimals = point < 0 ? 0 : text.Length - point - 1;
         var digits = text.Replace(".", "", StringComparison.Ordinal);
-        if (digits.Length < FewestDigits) yield break;
+        if (digits.Length < fewest) yield break;
 
         var whole = digits.Length - decimals;
         foreach (var group in Swapped(digits).Concat(Missing(digits, whole)).Concat(Extra(digits, whole)).Concat(Wrong(digits))

@@ -20,6 +20,14 @@ public sealed record EntryDoubt
     /// <summary>Slips less likely than this are not worth a line.</summary>
     private const double WorthTelling = 0.01;
 
+    private const double UsualDeviations = 2;
+    private const double MostDaysUnasked = 90;
+    private const double MostDaysToTell = 1500;
+
+    /// <summary>Odds of more than this share of the likeliest's are near to it.</summary>
+    private const double NearShare = 0.5;
+    private const int MostOffered = 2;
+
     private const string Again = "Please measure again.";
 
     /// <summary>The elongation as entered, in percent.</summary>
@@ -35,16 +43,31 @@ public sealed record EntryDoubt
     public required IReadOnlyList<Slip> Slips { get; init; }
 
     /// <summary>Whether it should wait for a person's word before it moves a forecast.</summary>
-    public bool IsDoubted => ProbabilityHonest < DoubtBelow;
+    public bool IsDoubted => ProbabilityHonest < DoubtBelow || MovesFar;
+
+    /// <summary>By how many days it puts off the early date, against a length as expected; where it is unusual.</summary>
+    public double MovesEarlyDays { get; init; }
+
+    /// <summary>A swap is not put off or brought forward so far by one unusual reading that nobody was asked about.</summary>
+    private bool MovesFar => Math.Abs(MovesEarlyDays) > MostDaysUnasked;
+
+    /// <summary>Whether its length lies farther off than most.</summary>
+    internal bool IsUnusual => Math.Abs(Deviations) > UsualDeviations;
 
     /// <summary>How many standard deviations it lies off, the scatter of the gauge included; negative when too short.</summary>
     public required double Deviations { get; init; }
+
+    /// <summary>Whether it lies off so far that the neighbours on the line may tell more.</summary>
+    public bool IsWorthTheNeighbours => IsDoubted || IsCounterUnusual || IsUnusual;
+
+    private bool IsCounterUnusual { get; init; }
 
     /// <summary>What its hour counter was expected to show; null when it has none, or nothing was told before it.</summary>
     public ExpectedCounter? ExpectedCounter { get; init; }
 
     /// <summary>What looks wrong, in the words of the file format: the counter, its date or the length.</summary>
-    public string Column => Slips is [{ Kind: SlipKind.DateSlipped }, ..] ? "taken_at"
+    public string Column => ProbabilityHonest >= DoubtBelow ? "length"
+        : Slips is [{ Kind: SlipKind.DateSlipped }, ..] ? "taken_at"
         : Slips is [var first, ..] && first.Kind.IsOfCounter() ? "counter_h"
         : "length";
 
@@ -74,6 +97,7 @@ public sealed record EntryDoubt
                 ? known.Counter?.Accounts.FirstOrDefault(c => c.Words == best.Words)?.Expected ?? expected
                 : expected,
             ExpectedCounter = known.Counter?.Expected,
+            IsCounterUnusual = known.Counter?.IsUnusual == true,
             Deviations = honest.Deviations,
             ProbabilityHonest =
                 accounts.Where(a => a.Kind is null).Sum(a => Math.Exp(a.LogWeight - best.LogWeight)) / total,
@@ -87,8 +111,30 @@ public sealed record EntryDoubt
         : account.Kind == SlipKind.CounterReset ? counter.LogIfChanged
         : counter.LogHonest;
 
+    /// <summary>
+    /// What is offered instead: nothing where it is to be read again, the likeliest, or the two likeliest where they are near each
+    /// other.
+    /// </summary>
+    public IReadOnlyList<Slip> Offered => ProbabilityHonest < DoubtBelow
+        ? [.. Slips.Where(s => !s.Kind.MeansReadAgain() && s.Probability > NearShare * Slips[0].Probability).Take(MostOffered)]
+        : [];
+
+    /// <summary>The one that is chosen beforehand; null where another explanation, or a misread figure, is near.</summary>
+    public Slip? Chosen => Offered is [var only] && only == Slips[0]
+        && (Slips is [_] || Slips[1].Probability <= NearShare * only.Probability) ? only : null;
+
     /// <summary>What to tell the person who entered it, in plain words; empty when it fits.</summary>
-    public string Question => IsDoubted ? $"{WhatDoesNotFit} {(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}" : "";
+    public string Question => !IsDoubted ? ""
+        : ProbabilityHonest >= DoubtBelow ? $"{WhatDoesNotFit} {HowFar} {Again}"
+        : $"{WhatDoesNotFit} {(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}";
+
+    /// <summary>How far it would move the swap, in plain words; empty where it does not move it far.</summary>
+    public string HowFar => !MovesFar ? "" : string.Create(CultureInfo.InvariantCulture,
+        $"It would {(MovesEarlyDays > 0 ? "put off the swap" : "bring the swap forward")} by {HowManyDays}.");
+
+    private string HowManyDays => Math.Abs(MovesEarlyDays) is var days && days > MostDaysToTell
+        ? "years"
+        : string.Create(CultureInfo.InvariantCulture, $"{days:0} days");
 
     private string WhatDoesNotFit => Column != "length" && ExpectedCounter is { } counter ? counter.Words
         : string.Create(CultureInfo.InvariantCulture,
@@ -98,8 +144,7 @@ public sealed record EntryDoubt
     {
         if (first.Kind == SlipKind.CounterWrong) return "Please read the counter again.";
         if (first.Kind == SlipKind.Misread) return Again;
-        var second = Slips.Skip(1).FirstOrDefault(s => s.Probability > first.Probability / 2 && !s.Kind.MeansReadAgain());
-        var either = second is null ? first.Words : $"{first.Words}; or {second.Words}";
+        var either = Offered is [_, var second] ? $"{first.Words}; or {second.Words}" : first.Words;
         return first.Kind.IsOfCounter()
             ? $"Was it {either}?"
             : string.Create(CultureInfo.InvariantCulture, $"Was it {either}? That would be {first.ElongationPercent:0.00} %.");

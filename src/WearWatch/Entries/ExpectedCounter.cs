@@ -9,8 +9,6 @@ namespace WearWatch.Entries;
 /// <param name="MostH">More than this it cannot show, since no more hours have passed; null where no dates tell.</param>
 public readonly record struct ExpectedCounter(double LastH, double AboutH, double DeviationHours, double? MostH)
 {
-    private const double NearDeviations = 2.5;
-
     /// <summary>Without dates another place of the same visit stands at the same counter.</summary>
     private const double SameVisitHours = 12;
 
@@ -22,12 +20,12 @@ public readonly record struct ExpectedCounter(double LastH, double AboutH, doubl
         ? string.Create(CultureInfo.InvariantCulture, $", at most {most:#,0} h by the days that have passed")
         : "";
 
-    /// <summary>Whether a counter lies so near that nobody need look at it any further.</summary>
-    public bool IsNear(double counterH)
+    /// <summary>Whether a counter lies within so many standard deviations; without dates those of ln(hours).</summary>
+    internal bool IsNear(double counterH, double deviations)
     {
-        if (MostH is not null) return Math.Abs(counterH - AboutH) <= NearDeviations * DeviationHours;
+        if (MostH is not null) return Math.Abs(counterH - AboutH) <= deviations * DeviationHours;
         var (hours, usual) = (counterH - LastH, AboutH - LastH);
         return hours is >= 0 and <= SameVisitHours
-            || (hours > 0 && Math.Abs(Math.Log(hours / usual)) <= NearDeviations * DeviationHours / usual);
+            || (hours > 0 && Math.Abs(Math.Log(hours / usual)) <= deviations * DeviationHours / usual);
     }
 }

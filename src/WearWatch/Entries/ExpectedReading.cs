@@ -77,8 +77,9 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
         var growth = expected.GrowthPercent;
         return new ExpectedReading(expected, new Alternatives
         {
-            UsualPitches = readings.GroupBy(r => r.Pitches).Where(g => 2 * g.Count() > readings.Count)
-                .Select(g => (int?)g.Key).FirstOrDefault(),
+            OtherStrands = OtherStrands.Of(card, readings, entry, expected),
+            UsualPitches = UsualPitches([.. readings.Where(r => r.Place == entry.Place && r.Strand == entry.Strand)])
+                ?? UsualPitches(readings),
             // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
             IfReplaced = new Expectation(
                 Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
@@ -90,6 +91,10 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
 
         bool IsStandIn(Observation observation) => observation.ReadingIndex == readings.Count;
     }
+
+    /// <summary>The count of more than half of the readings; null where there is none.</summary>
+    private static int? UsualPitches(IReadOnlyList<Reading> readings) => readings.GroupBy(r => r.Pitches)
+        .Where(g => 2 * g.Count() > readings.Count).Select(g => (int?)g.Key).FirstOrDefault();
 
     /// <summary>Running hours since the last reading by dates and calendar; null when one of them has no date.</summary>
     private static double? HoursByCalendar(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Units;
 
 namespace WearWatch.Entries;
 
@@ -11,11 +12,14 @@ namespace WearWatch.Entries;
 internal static class LengthSlips
 {
     private const double UsualCount = 0.003;
+    private const double MillimetresPerInch = Length.MillimetresPerInch;
+    private const double WrittenWithinMm = 0.02;
+    private const int FewestDigits = 2;
     private const double HalfTheCount = 0.001;
     private const double Metres = 0.001;
-    private const double DigitsSwapped = 0.002;
-    private const double DigitMissing = 0.001;
-    private const double NotAtZero = 0.0005;
+    private const double DigitsSwapped = 0.003;
+    private const double DigitMissing = 0.002;
+    private const double NotAtZero = 0.001;
 
     /// <summary>A tape whose hook is worn is begun at one of these marks, in millimetres.</summary>
     private static readonly double[] Marks = [10, 100];
@@ -48,24 +52,39 @@ internal static class LengthSlips
             }
         }
 
-        if (WrittenMm(entry) is not { } written) yield break;
-        var meant = Digits.Meant(written).ToList();
-        yield return Best(DigitSlip.Swapped, SlipKind.DigitsSwapped, "two digits swapped", DigitsSwapped);
-        yield return Best(DigitSlip.Missing, SlipKind.DigitMissing, "a digit left out", DigitMissing);
+        var meant = Written(entry).ToList();
+        yield return Told(DigitSlip.Swapped, SlipKind.DigitsSwapped, "two digits swapped", DigitsSwapped);
+        yield return Told(DigitSlip.Missing, SlipKind.DigitMissing, "a digit left out", DigitMissing);
 
-        // Of the many that may have been meant the one that fits best is told, with the odds of that one.
-        Account? Best(DigitSlip how, SlipKind kind, string words, double share) => meant.Where(m => m.How == how)
-            .Select(m => Try(kind, Text($"{m.Value:0.##} mm, {words}"), share * m.Chance, entry.Pitches, m.Value))
-            .MaxBy(a => a?.LogWeight ?? double.NegativeInfinity);
+        // Of the many that may have been meant the one that fits best is told, with the odds of them all: most lie near to it.
+        Account? Told(DigitSlip how, SlipKind kind, string words, double share)
+        {
+            var all = meant.Where(m => m.Number.How == how).Select(m => Try(kind, $"{m.Text}, {words}", share * m.Number.Chance,
+                entry.Pitches, m.Mm)).OfType<Account>().ToList();
+            return all.MaxBy(a => a.LogWeight) is { } best
+                ? best with { LogWeight = best.LogWeight + Math.Log(all.Sum(a => Math.Exp(a.LogWeight - best.LogWeight))) }
+                : null;
+        }
     }
 
-    /// <summary>The length as one plain number of millimetres; null where it was written otherwise.</summary>
-    private static double? WrittenMm(Reading entry) => entry.Written.Length == 0 && entry.Tool == Tool.Tape
-        ? Math.Round(entry.LengthMm, 2)
-        : double.TryParse(entry.Written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var mm)
-            && Math.Abs(mm - entry.LengthMm) < 0.005
-            ? mm
-            : null;
+    /// <summary>The lengths that may have been meant by the figures that were written; none where they are of several lengths.</summary>
+    private static IEnumerable<(MeantNumber Number, double Mm, string Text)> Written(Reading entry)
+    {
+        var unit = entry.Unit == LengthUnit.Inch ? MillimetresPerInch : 1;
+        var (whole, rest) = entry.Written.Trim().Split(' ') is [var first, var second] && second.Contains('/')
+            ? (first, (double?)null) : (entry.Written.Trim(), 0);
+        var number = whole.Length == 0 && entry.Tool == Tool.Tape ? Math.Round(entry.LengthMm / unit, 2)
+            : double.TryParse(whole, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var told) ? told
+            : 0;
+        // The sixteenths behind whole inches stay as they are.
+        var over = rest ?? entry.LengthMm / unit - number;
+        if (number <= 0 || Math.Abs((number + over) * unit - entry.LengthMm) > WrittenWithinMm) yield break;
+        foreach (var meant in Digits.Meant(number, FewestDigits))
+        {
+            var mm = (meant.Value + over) * unit;
+            yield return (meant, mm, unit == 1 ? Text($"{mm:0.##} mm") : Text($"{meant.Value + over:0.####} in"));
+        }
+    }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

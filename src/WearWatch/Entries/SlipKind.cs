@@ -30,6 +30,9 @@ public enum SlipKind
     /// <summary>The reading is another chain's.</summary>
     OtherChain,
 
+    /// <summary>Another strand or place of the chain was measured than the one that was told.</summary>
+    OtherStrand,
+
     /// <summary>A new chain was fitted and nobody wrote it down.</summary>
     ReplacedWithoutRecord,
 

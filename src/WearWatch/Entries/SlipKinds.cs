@@ -17,5 +17,5 @@ public static class SlipKinds
 
     /// <summary>Whether nothing is offered: it is to be read again.</summary>
     public static bool MeansReadAgain(this SlipKind kind) =>
-        kind is SlipKind.Misread or SlipKind.CounterWrong or SlipKind.CounterOfOtherChain;
+        kind is SlipKind.Misread or SlipKind.OtherStrand or SlipKind.CounterWrong or SlipKind.CounterOfOtherChain;
 }

@@ -14,7 +14,8 @@ internal static class SlipsOfEntry
     private const double Unit = 0.002;
     private const double Decimal = 0.002;
     private const double AtRollers = 0.001;
-    private const double OtherChain = 0.002;
+    private const double OtherChain = 0.005;
+    private const double OtherStrand = 0.003;
     private const double Replaced = 0.003;
     private const double Shortened = 0.002;
     private const double Misread = 0.02;
@@ -33,10 +34,13 @@ internal static class SlipsOfEntry
         AtTheTape(card, entry, expected)
             .Concat(LengthSlips.For(card, entry, expected, alternatives.UsualPitches))
             .Concat(WithoutRecord(card, entry, expected, alternatives))
+            .Concat(alternatives.OtherStrands.Select(other => Account.Of(
+                SlipKind.OtherStrand, other.Words, OtherStrand / alternatives.OtherStrands.Count, card, entry, entry.Pitches,
+                entry.LengthMm, other.Expected)))
             .Concat(alternatives.OtherChains.Select(other => Account.Of(
-                SlipKind.OtherChain, $"a reading of {other.Card.Name}", OtherChain / alternatives.OtherChains.Count, other.Card,
-                entry,
-                entry.Pitches, entry.LengthMm, other.Expected)))
+                SlipKind.OtherChain, $"a reading of {other.Card.Name}",
+                OtherChain * other.CountFactor * other.Weight / alternatives.OtherChains.Sum(o => o.Weight), other.Card, entry, entry.Pitches,
+                entry.LengthMm, other.Expected)))
             .OfType<Account>()
             .Append(Anything(card, entry, expected));
 

@@ -109,7 +109,7 @@ public static class SlipTrial
         return (held, of);
     }
 
-    private static bool IsOrdinary(TrialFleet fleet, TrialChain chain, int i) =>
+    internal static bool IsOrdinary(TrialFleet fleet, TrialChain chain, int i) =>
         chain.Readings[i].Counter is { } now && chain.Readings[i - 1].Counter is { } last && now >= last
         && !fleet.IsSlip(chain.Card.Name, i)
         && Gauge.Measure(chain.Card.PitchMm, chain.Readings[i].Pitches, chain.Readings[i].LengthMm, chain.Readings[i].Tool)
@@ -133,17 +133,12 @@ public static class SlipTrial
             : other.Readings.Take(i + 1).LastOrDefault()?.Counter?.Hours;
     }
 
-    /// <summary>As the desk asks: with the neighbours' hours where the entry does not fit by itself.</summary>
-    private static EntryDoubt? Ask(TrialFleet fleet, TrialChain chain, int i, Reading entry)
+    /// <summary>As the desk asks: with the neighbours where the entry is unusual.</summary>
+    internal static EntryDoubt? Ask(TrialFleet fleet, TrialChain chain, int i, Reading entry)
     {
-        var doubt = Weigh([]);
-        if (doubt is null or { IsDoubted: false }) return doubt;
-        return Weigh([.. fleet.Chains.Where(c => c != chain && c.Card.Line.Length > 0 && c.Card.Line == chain.Card.Line)
-            .Select(c => c.ClockAt(entry, fleet.Calendar, i)).Where(c => c is not null).Cast<CounterClock>()]);
-
-        EntryDoubt? Weigh(IReadOnlyList<CounterClock> others) => ExpectedReading.Of(
-            chain.Card, chain.Before(i), chain.EventsBefore(i), entry, WearPrior.Broad, fleet.Calendar, others) is { } expected
-            ? EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Alternatives)
-            : null;
+        var known = chain.At(i, fleet.Calendar);
+        return known.Weigh(entry) is { IsWorthTheNeighbours: false } usual ? usual : known.Weigh(entry, [.. fleet.Chains
+            .Where(c => c != chain && c.Card.Line.Length > 0 && c.Card.Line == chain.Card.Line)
+            .Select(c => c.At(entry, fleet.Calendar, i)).OfType<KnownChain>()]);
     }
 }

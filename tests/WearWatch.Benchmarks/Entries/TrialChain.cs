@@ -2,6 +2,7 @@ using WearWatch.Chains;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Running;
+using WearWatch.Wear;
 
 namespace WearWatch.Benchmarks.Entries;
 
@@ -32,10 +33,14 @@ public sealed class TrialChain
     public IReadOnlyList<ChainEvent> EventsBefore(int index) =>
         [.. events.Where(e => !IsDated || e.At is null || Readings[index].TakenAt is not { } at || e.At <= at)];
 
-    /// <summary>What is known of its hours before a reading of another chain.</summary>
-    public CounterClock? ClockAt(Reading other, ProductionCalendar calendar, int index)
+    /// <summary>As it was known before one of its readings.</summary>
+    public KnownChain At(int index, ProductionCalendar calendar) =>
+        new(Card, Before(index), EventsBefore(Math.Min(index, Readings.Count - 1)), WearPrior.Broad, calendar);
+
+    /// <summary>As it was known before a reading of another chain; null where nothing was.</summary>
+    public KnownChain? At(Reading other, ProductionCalendar calendar, int index)
     {
         var count = other.TakenAt is { } at ? Readings.TakeWhile(r => r.TakenAt < at).Count() : Math.Min(index, Readings.Count);
-        return count < 2 ? null : new(Card, Before(count), EventsBefore(Math.Min(count, Readings.Count - 1)), calendar);
+        return count < 2 ? null : At(count, calendar);
     }
 }

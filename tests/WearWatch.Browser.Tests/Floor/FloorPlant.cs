@@ -27,6 +27,14 @@ internal sealed class FloorPlant(Screen screen)
         return (chain.GetProperty("id").GetInt32(), pack.GetProperty("plant").GetProperty("mark").GetString()!);
     }
 
+    /// <summary>The early date of a chain as the server tells it.</summary>
+    public async Task<string> EarlyDateAsync(string chain, CancellationToken ct)
+    {
+        using var client = new HttpClient();
+        var told = await client.GetFromJsonAsync<JsonElement>($"{screen.Address}/api/v1/chains/{chain}/forecast", ct);
+        return told.GetProperty("early_date").ToString();
+    }
+
     /// <summary>A chain's readings as the server has them.</summary>
     public async Task<List<JsonElement>> ReadingsAsync(string chain)
     {

@@ -69,11 +69,59 @@ public sealed class EntryDoubtTests
         Assert.Equal((SlipKind.PitchesMiscounted, 48), (doubt.Slips[0].Kind, doubt.Slips[0].Pitches));
     }
 
+    // 617.22 mm is 1.25 %; 61.7 may be the point that slipped or the 2 that was left out.
+    [Fact]
+    public void Of_two_explanations_that_are_near_both_are_offered_and_none_is_chosen()
+    {
+        var near = EntryDoubt.Of(Card, Entry(24, 61.7, Tool.Tape), Expected);
+        var clear = EntryDoubt.Of(Card, Entry(24, 671.22, Tool.Tape), Expected);
+
+        Assert.Equal((2, null), (near.Offered.Count, near.Chosen));
+        Assert.All(near.Offered, slip => Assert.Contains(slip.Words, near.Question, StringComparison.Ordinal));
+        Assert.Equal(SlipKind.DigitsSwapped, clear.Chosen?.Kind);
+    }
+
+    [Fact]
+    public void Inches_with_their_digits_swapped_are_recognised()
+    {
+        var doubt = EntryDoubt.Of(
+            Card, Entry(24, 42.3125 * 25.4, Tool.Tape) with { Written = "42 5/16", Unit = Units.LengthUnit.Inch }, Expected);
+
+        Assert.Equal(SlipKind.DigitsSwapped, doubt.Slips[0].Kind);
+        Assert.Equal(24.3125 * 25.4, doubt.Slips[0].LengthMm, 0.01);
+    }
+
+    // Place B wears nine tenths of place A.
+    [Fact]
+    public void Another_place_of_the_chain_is_named()
+    {
+        var doubt = EntryDoubt.Of(Card, Entry(24, 1.08), new Expectation(1.2, 0.02), new Alternatives
+        {
+            OtherStrands = [("place B instead of the one told", new Expectation(1.08, 0.03))],
+        });
+
+        Assert.Equal((SlipKind.OtherStrand, "place B instead of the one told"), (doubt.Slips[0].Kind, doubt.Slips[0].Words));
+        Assert.Empty(doubt.Offered);
+    }
+
+    [Fact]
+    public void A_neighbour_of_the_same_pitch_is_named_by_its_usual_count()
+    {
+        var neighbour = Card with { Name = "K2" };
+        var doubt = EntryDoubt.Of(Card, Entry(30, 30 * 25.4 * 1.008, Tool.Tape), Expected, new Alternatives
+        {
+            UsualPitches = 24,
+            OtherChains = [NeighbourReading.Of(neighbour, new Expectation(0.8, 0.05), Card, isItsCount: true, isOwnCount: false)],
+        });
+
+        Assert.Equal((SlipKind.OtherChain, "K2"), (doubt.Slips[0].Kind, doubt.Slips[0].Chain));
+    }
+
     [Fact]
     public void Another_chains_reading_is_recognised_by_its_pitch()
     {
         var neighbour = new ChainCard { Name = "K2", PitchMm = 19.05 };
-        var alternatives = new Alternatives { OtherChains = [(neighbour, new Expectation(0.8, 0.05))] };
+        var alternatives = new Alternatives { OtherChains = [new(neighbour, new Expectation(0.8, 0.05), 1)] };
         var doubt = EntryDoubt.Of(Card, Entry(24, 24 * 19.05 * 1.0083, Tool.Tape), Expected, alternatives);
 
         Assert.Equal((SlipKind.OtherChain, "K2"), (doubt.Slips[0].Kind, doubt.Slips[0].Chain));

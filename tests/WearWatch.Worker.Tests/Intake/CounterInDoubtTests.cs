@@ -66,6 +66,56 @@ public sealed class CounterInDoubtTests
         Assert.Contains("13,300 h", refused.Refusals[0].Reason, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(ChainEventKind.Oiling)]
+    [InlineData(ChainEventKind.Tensioned)]
+    [InlineData(ChainEventKind.MeterReset)]
+    public async Task The_counter_of_any_event_is_weighed_by_the_hours_that_have_passed(ChainEventKind kind)
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await FollowedAsync(plant);
+        var wrong = await plant.Desk.TakeEventAsync(A.Event(kind: kind, beforeH: 31_300, at: First.AddDays(110)), Ct);
+        var right = await plant.Desk.TakeEventAsync(A.Event(kind: kind, beforeH: 13_300, at: First.AddDays(110)), Ct);
+
+        Assert.Contains("13,300 h", Assert.Single(Assert.IsType<IntakeAnswer.Refused>(wrong).Refusals).Reason,
+            StringComparison.Ordinal);
+        Assert.IsType<IntakeAnswer.Taken>(right);
+    }
+
+    [Fact]
+    public async Task An_event_of_a_file_with_such_a_counter_is_sent_back_with_what_was_meant_and_the_rest_goes_on()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await FollowedAsync(plant);
+        var report = await plant.Import.ImportAsync(
+            [A.Events(Event("oiling", 110, 31_300), Event("oiling", 111, 13_315), Event("replacement", 112, 133_300))], ct: Ct);
+
+        Assert.Equal((1, 2), (report.Taken, report.Refused));
+        Assert.All(report.Files[0].Remarks, r => Assert.Equal("counter_h_before", r.Column));
+        Assert.Contains("13,300 h", report.Files[0].Remarks[0].Reason, StringComparison.Ordinal);
+        Assert.Contains("13,330 h", report.Files[0].Remarks[1].Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_counter_of_the_neighbour_in_a_row_of_a_file_is_named()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync("C1", "line=Drying");
+        await plant.AddChainAsync("C2", "line=Drying");
+        for (var i = 0; i <= 10; i++)
+        {
+            await plant.Desk.TakeReadingAsync(Read(10 * i), Ct);
+            await plant.Desk.TakeReadingAsync(Read(10 * i, CounterAt(10 * i) + 40_000) with { Chain = "C2", Confirmed = true }, Ct);
+        }
+
+        var report = await plant.Import.ImportAsync([A.Readings(Row(110, CounterAt(110) + 40_000))], ct: Ct);
+
+        Assert.Contains("the counter of C2", Assert.Single(report.Files[0].Remarks).Reason, StringComparison.Ordinal);
+    }
+
+    private static string Event(string kind, int day, double counterH) => FormattableString.Invariant(
+        $"C1,{kind},{First.AddDays(day):yyyy-MM-ddTHH:mm:ssZ},{counterH},{(kind == "replacement" ? counterH : "")}");
+
     private static async Task<int> FollowedAsync(TestPlant plant)
     {
         var id = await plant.AddChainAsync();

@@ -7,6 +7,9 @@ internal sealed record DoubtJson(
     /// <summary>What looks wrong: <c>length</c>, <c>counter_h</c> or <c>taken_at</c>.</summary>
     public string Column { get; init; } = "length";
 
+    /// <summary>How far it would move the swap, in plain words; empty where it does not move it far.</summary>
+    public string HowFar { get; init; } = "";
+
     /// <summary>What the counter was expected to show; null when it has none or nothing was told before.</summary>
     public double? ExpectedCounterH { get; init; }
 
@@ -36,6 +39,9 @@ internal sealed record SlipJson
 
     /// <summary>The time when it is corrected so; null when none was told.</summary>
     public DateTimeOffset? TakenAt { get; init; }
+
+    /// <summary>Whether it may be chosen beforehand: nothing else is near it.</summary>
+    public bool IsChosen { get; init; }
 
     /// <summary>What answers it: <c>take</c> the correction, <c>record</c> what happened first, or <c>read_again</c>.</summary>
     public string Answer { get; init; } = "take";

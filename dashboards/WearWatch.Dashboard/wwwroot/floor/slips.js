@@ -51,18 +51,19 @@ export function slipList(list, doubt, chain, take) {
 }
 
 const expectedWords = doubt => (doubt.column === 'length'
-  ? `About ${percent(doubt.expected_pct)} was expected.`
+  ? `About ${percent(doubt.expected_pct)} was expected. ${doubt.how_far}`
   : `This counter does not fit: about ${hours(doubt.expected_counter_h)} was expected`
     + `${doubt.most_counter_h === null ? '' : `, at most ${hours(doubt.most_counter_h)} by the days that have passed`}.`);
 
 function choice(slip, chain, take) {
   const words = slip.words.charAt(0).toUpperCase() + slip.words.slice(1);
   const odds = chance(slip.probability);
-  if (slip.kind === 'misread') return h('p', {}, `${words} (${odds}): measure again.`);
+  if (slip.kind === 'misread' || slip.kind === 'other_strand') return h('p', {}, `${words} (${odds}): measure again.`);
   if (slip.answer === 'read_again') return h('p', {}, `${words} (${odds}): read the counter again.`);
   if (slip.kind === 'other_chain') return h('p', {}, `${words} (${odds}): look at the label.`);
   if (slip.answer === 'record')
     return linkButton(`${words} (${odds}): record it`, `/chains/${encodeURIComponent(chain.chain)}/done`);
   const ofCounter = slip.kind.startsWith('counter_') || slip.kind === 'date_slipped';
-  return button(ofCounter ? `${words} (${odds})` : `${words}: ${percent(slip.elongation_pct)} (${odds})`, () => take(slip));
+  return button(ofCounter ? `${words} (${odds})` : `${words}: ${percent(slip.elongation_pct)} (${odds})`, () => take(slip),
+    slip.is_chosen ? { class: 'button primary' } : {});
 }

@@ -1,0 +1,35 @@
+using WearWatch.Benchmarks.Entries;
+
+namespace WearWatch.Worker.Tests.Entries;
+
+/// <summary>Some hundred rows of the mill with a slip in any field; the long form is the benchmark <c>moves</c>.</summary>
+public sealed class AnySlipTests : IDisposable
+{
+    private const int Entries = 12;
+    private const int Seed = 11;
+
+    private readonly string folder = Directory.CreateTempSubdirectory("wearwatch-any-slip-").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    [Fact]
+    public void No_slip_in_any_field_that_nobody_is_asked_about_moves_the_early_date_by_more_than_90_days()
+    {
+        var fleet = TrialFleet.Mill(folder, dated: true);
+        var counts = AnySlip.All.Select(slip => AnySlipTrial.Of(fleet, slip, Entries, Seed)).ToList();
+
+        Assert.True(counts.Sum(c => c.Made) > 300, "Some hundred are made.");
+        Assert.All(counts, c => Assert.True(c.Moved == 0, c.ToString()));
+    }
+
+    [Fact]
+    public void The_slips_of_a_length_are_asked_about_and_named()
+    {
+        var fleet = TrialFleet.Mill(folder, dated: true);
+        var counts = LengthSlip.All.Select(slip => LengthTrial.Of(fleet, slip, Entries, Seed)).ToList();
+        var named = counts.Where(c => c.Slip is LengthSlip.Swapped or LengthSlip.Missing or LengthSlip.Neighbour).ToList();
+
+        Assert.True(named.Sum(c => c.First) >= 0.7 * named.Sum(c => c.HeldOfAll), string.Join('\n', named));
+        Assert.True(counts.Sum(c => c.Wrong) <= 0.03 * counts.Sum(c => c.HeldOfAll), string.Join('\n', counts));
+    }
+}
