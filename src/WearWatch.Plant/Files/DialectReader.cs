@@ -11,7 +11,7 @@ internal static partial class DialectReader
     private static readonly char[] Separators = [',', ';', '\t'];
 
     private static readonly HashSet<string> Known =
-        [.. FileColumns.Chains.All, .. FileColumns.Readings.All, .. FileColumns.Events.All, .. FileColumns.Links.All];
+        [.. FileColumns.Chains.All, .. FileColumns.Readings.All, .. FileColumns.Events.All, .. FileColumns.LinkMeasures.All];
 
     /// <summary>How a file is written; our own form where nothing tells otherwise.</summary>
     public static FileDialect Read(ImportFile file)

@@ -93,6 +93,12 @@ public sealed class ChainSoFar(
             : null;
     }
 
+    /// <summary>What does not fit about a row's temperature; empty where it fits, or none was told before.</summary>
+    public string TemperatureOff(Reading reading) =>
+        reading.TemperatureC is not null && readings.Exists(r => r.TemperatureC is not null)
+            ? UsualTemperature.WhatIsOff(readings, reading)
+            : "";
+
     private KnownChain Known(ProductionCalendar plan, DateTimeOffset? at) => new(
         card,
         readings,

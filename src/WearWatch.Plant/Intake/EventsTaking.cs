@@ -52,8 +52,8 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
                     continue;
                 }
 
-                remarks.Add(line, "counter_h_before", $"{doubt.Expected.Words} Taken as a counter that was set back without record.",
-                    RemarkKind.Warning);
+                remarks.Add(line, "counter_h_before",
+                    $"{doubt.Expected.Words} Taken as a counter that was set back without record.", RemarkKind.Warning);
             }
 
             remarks.Taken++;

@@ -55,6 +55,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, string f
     {
         var judgement = ReadingJudge.Judge(reading, so, run.Now);
         if (judgement is not (Judgement.Use or Judgement.Wait { Column: "counter_h" })) return judgement;
+        if (so.TemperatureOff(reading) is { Length: > 0 } why) return new Judgement.Wait("temperature_c", why);
         if (so.CounterDoubt(reading, run.Calendar, run.OnTheLineOf(so.Card)) is not { } doubt) return judgement;
         return judgement is Judgement.Use { Remark.Length: > 0 } && doubt.Slips is [{ Kind: SlipKind.CounterReset }, ..]
             ? judgement

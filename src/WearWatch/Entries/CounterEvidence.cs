@@ -39,7 +39,7 @@ public sealed record CounterEvidence
         }
     }
 
-    /// <summary>Whether the counter goes farther or less far than it usually does, so that a look at its neighbours tells.</summary>
+    /// <summary>Whether the counter goes farther or less far than it usually does: its neighbours may tell more.</summary>
     public required bool IsUnusual { get; init; }
 
     /// <summary>Whether the counter alone, without any length, is less likely than what else it may have been.</summary>

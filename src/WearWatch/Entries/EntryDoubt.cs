@@ -43,30 +43,36 @@ public sealed record EntryDoubt
     public required IReadOnlyList<Slip> Slips { get; init; }
 
     /// <summary>Whether it should wait for a person's word before it moves a forecast.</summary>
-    public bool IsDoubted => ProbabilityHonest < DoubtBelow || MovesFar;
+    public bool IsDoubted => ProbabilityHonest < DoubtBelow || MovesFar || TemperatureOff.Length > 0;
 
     /// <summary>By how many days it puts off the early date, against a length as expected; where it is unusual.</summary>
     public double MovesEarlyDays { get; init; }
 
+    /// <summary>What does not fit about the chain's temperature, in plain words; empty when it fits or was not told.</summary>
+    public string TemperatureOff { get; init; } = "";
+
     /// <summary>A swap is not put off or brought forward so far by one unusual reading that nobody was asked about.</summary>
     private bool MovesFar => Math.Abs(MovesEarlyDays) > MostDaysUnasked;
 
-    /// <summary>Whether its length lies farther off than most.</summary>
-    internal bool IsUnusual => Math.Abs(Deviations) > UsualDeviations;
+    /// <summary>
+    /// Whether its length lies farther off than nineteen in twenty do, so that it is worth a look how far it moves the swap.
+    /// </summary>
+    internal bool MayMoveFar => Math.Abs(Deviations) > UsualDeviations;
 
     /// <summary>How many standard deviations it lies off, the scatter of the gauge included; negative when too short.</summary>
     public required double Deviations { get; init; }
 
     /// <summary>Whether it lies off so far that the neighbours on the line may tell more.</summary>
-    public bool IsWorthTheNeighbours => IsDoubted || IsCounterUnusual || IsUnusual;
+    public bool IsWorthTheNeighbours => IsDoubted || IsCounterUnusual || MayMoveFar;
 
     private bool IsCounterUnusual { get; init; }
 
     /// <summary>What its hour counter was expected to show; null when it has none, or nothing was told before it.</summary>
     public ExpectedCounter? ExpectedCounter { get; init; }
 
-    /// <summary>What looks wrong, in the words of the file format: the counter, its date or the length.</summary>
-    public string Column => ProbabilityHonest >= DoubtBelow ? "length"
+    /// <summary>What looks wrong, in the words of the file format: counter, date, length or temperature.</summary>
+    public string Column => TemperatureOff.Length > 0 ? "temperature_c"
+        : ProbabilityHonest >= DoubtBelow ? "length"
         : Slips is [{ Kind: SlipKind.DateSlipped }, ..] ? "taken_at"
         : Slips is [var first, ..] && first.Kind.IsOfCounter() ? "counter_h"
         : "length";
@@ -112,10 +118,10 @@ public sealed record EntryDoubt
         : counter.LogHonest;
 
     /// <summary>
-    /// What is offered instead: nothing where it is to be read again, the likeliest, or the two likeliest where they are near each
-    /// other.
+    /// What is offered instead: nothing where it is to be read again, the likeliest, or the two likeliest where they are near
+    /// each other.
     /// </summary>
-    public IReadOnlyList<Slip> Offered => ProbabilityHonest < DoubtBelow
+    public IReadOnlyList<Slip> Offered => ProbabilityHonest < DoubtBelow && TemperatureOff.Length == 0
         ? [.. Slips.Where(s => !s.Kind.MeansReadAgain() && s.Probability > NearShare * Slips[0].Probability).Take(MostOffered)]
         : [];
 
@@ -125,6 +131,7 @@ public sealed record EntryDoubt
 
     /// <summary>What to tell the person who entered it, in plain words; empty when it fits.</summary>
     public string Question => !IsDoubted ? ""
+        : TemperatureOff.Length > 0 ? TemperatureOff
         : ProbabilityHonest >= DoubtBelow ? $"{WhatDoesNotFit} {HowFar} {Again}"
         : $"{WhatDoesNotFit} {(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}";
 
@@ -136,7 +143,7 @@ public sealed record EntryDoubt
         ? "years"
         : string.Create(CultureInfo.InvariantCulture, $"{days:0} days");
 
-    private string WhatDoesNotFit => Column != "length" && ExpectedCounter is { } counter ? counter.Words
+    private string WhatDoesNotFit => Column is not ("length" or "temperature_c") && ExpectedCounter is { } counter ? counter.Words
         : string.Create(CultureInfo.InvariantCulture,
             $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected.");
 

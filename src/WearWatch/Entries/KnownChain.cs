@@ -12,7 +12,8 @@ namespace WearWatch.Entries;
 /// <param name="Prior">What is believed of it before its first reading.</param>
 /// <param name="Calendar">When its line runs, with what is recorded of it.</param>
 public sealed record KnownChain(
-    ChainCard Card, IReadOnlyList<Reading> Readings, IReadOnlyList<ChainEvent> Events, WearPrior Prior, ProductionCalendar Calendar)
+    ChainCard Card, IReadOnlyList<Reading> Readings, IReadOnlyList<ChainEvent> Events, WearPrior Prior,
+    ProductionCalendar Calendar)
 {
     private const double OutOfSightDays = 50 * 365.25;
 
@@ -30,9 +31,12 @@ public sealed record KnownChain(
         if (Expect(entry, [.. others.Select(o => o.Clock)]) is not { } expected) return null;
         var doubt = EntryDoubt.Of(Card, entry, expected.Expected, expected.Alternatives with
         {
-            OtherChains = [.. others.Select(o => o.AsNeighbour(entry, Card, IsUsual(expected, entry))).OfType<NeighbourReading>()],
-        });
-        return doubt.IsDoubted || !doubt.IsUnusual ? doubt : doubt with { MovesEarlyDays = EarlyDaysMoved(entry, doubt) };
+            OtherChains =
+            [
+                .. others.Select(o => o.AsNeighbour(entry, Card, IsUsual(expected, entry))).OfType<NeighbourReading>(),
+            ],
+        }) with { TemperatureOff = UsualTemperature.WhatIsOff(Readings, entry) };
+        return doubt.IsDoubted || !doubt.MayMoveFar ? doubt : doubt with { MovesEarlyDays = EarlyDaysMoved(entry, doubt) };
     }
 
     /// <summary>By how many days the early date comes to lie elsewhere than if the length were what was expected.</summary>
@@ -51,8 +55,8 @@ public sealed record KnownChain(
     }
 
     /// <summary>
-    /// What the hours say of the counter that an event tells, such as that of an oiling; null where it tells none that goes on, or
-    /// nothing was told before it.
+    /// What the hours say of the counter that an event tells, such as that of an oiling; null where it tells none that goes on,
+    /// or nothing was told before it.
     /// </summary>
     /// <param name="happening">The event.</param>
     /// <param name="onTheLine">The neighbours on its line.</param>

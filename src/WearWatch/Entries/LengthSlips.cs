@@ -59,15 +59,15 @@ internal static class LengthSlips
         // Of the many that may have been meant the one that fits best is told, with the odds of them all: most lie near to it.
         Account? Told(DigitSlip how, SlipKind kind, string words, double share)
         {
-            var all = meant.Where(m => m.Number.How == how).Select(m => Try(kind, $"{m.Text}, {words}", share * m.Number.Chance,
-                entry.Pitches, m.Mm)).OfType<Account>().ToList();
+            var all = meant.Where(m => m.Number.How == how).Select(m => Try(
+                kind, $"{m.Text}, {words}", share * m.Number.Chance, entry.Pitches, m.Mm)).OfType<Account>().ToList();
             return all.MaxBy(a => a.LogWeight) is { } best
                 ? best with { LogWeight = best.LogWeight + Math.Log(all.Sum(a => Math.Exp(a.LogWeight - best.LogWeight))) }
                 : null;
         }
     }
 
-    /// <summary>The lengths that may have been meant by the figures that were written; none where they are of several lengths.</summary>
+    /// <summary>The lengths that may have been meant by the figures as written; none where they are of several.</summary>
     private static IEnumerable<(MeantNumber Number, double Mm, string Text)> Written(Reading entry)
     {
         var unit = entry.Unit == LengthUnit.Inch ? MillimetresPerInch : 1;

@@ -19,9 +19,10 @@ public sealed record NeighbourReading(ChainCard Card, Expectation Expected, doub
     /// <param name="other">The neighbour.</param>
     /// <param name="expected">What it is expected to show.</param>
     /// <param name="told">The chain that was told.</param>
-    /// <param name="isItsCount">Whether the pitches are those over which the neighbour is measured; null where it has no usual count.</param>
+    /// <param name="isItsCount">Whether the neighbour is measured over so many pitches; null where it has no usual count.</param>
     /// <param name="isOwnCount">The same of the chain that was told.</param>
-    public static NeighbourReading Of(ChainCard other, Expectation expected, ChainCard told, bool? isItsCount, bool? isOwnCount) => new(
+    public static NeighbourReading Of(
+        ChainCard other, Expectation expected, ChainCard told, bool? isItsCount, bool? isOwnCount) => new(
         other, expected, Math.Abs(told.PitchMm - other.PitchMm) < 0.01 ? SamePitch : 1,
         (isItsCount, isOwnCount) switch { (true, false) => CountSpeaksFor, (false, true) => CountSpeaksAgainst, _ => 1 });
 }

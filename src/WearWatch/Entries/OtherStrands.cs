@@ -8,6 +8,7 @@ namespace WearWatch.Entries;
 internal static class OtherStrands
 {
     private const double SameVisitHours = 12;
+    private const double LeastPercent = 0.1;
     private const int FewestVisits = 2;
     private const int VisitsThatTell = 6;
 
@@ -23,7 +24,8 @@ internal static class OtherStrands
         ChainCard card, IReadOnlyList<Reading> readings, Reading entry, Expectation expected)
     {
         if (readings.All(r => IsSame(r, entry))) return [];
-        var told = GaugedReading.All(card, readings).Where(g => g is { Elongation.Percent: > 0.1, Reading.Counter: not null }).ToList();
+        var told = GaugedReading.All(card, readings)
+            .Where(g => g is { Elongation.Percent: > LeastPercent, Reading.Counter: not null }).ToList();
         var own = told.Where(g => IsSame(g.Reading, entry)).ToList();
         return
         [
@@ -39,9 +41,8 @@ internal static class OtherStrands
 
     private static double[] Ratios(IReadOnlyList<GaugedReading> others, IReadOnlyList<GaugedReading> own) =>
         [.. (from other in others
-             let same = own.FirstOrDefault(g => Math.Abs(
-                 g.Reading.Counter!.Value.Hours - other.Reading.Counter!.Value.Hours) <= SameVisitHours)
-             where same is not null
+             from same in own.Where(g => Math.Abs(
+                 g.Reading.Counter!.Value.Hours - other.Reading.Counter!.Value.Hours) <= SameVisitHours).Take(1)
              select other.Elongation!.Value.Percent / same.Elongation!.Value.Percent).TakeLast(VisitsThatTell)];
 
     private static bool IsSame(Reading one, Reading other) => one.Place == other.Place && one.Strand == other.Strand;

@@ -39,8 +39,8 @@ internal static class SlipsOfEntry
                 entry.LengthMm, other.Expected)))
             .Concat(alternatives.OtherChains.Select(other => Account.Of(
                 SlipKind.OtherChain, $"a reading of {other.Card.Name}",
-                OtherChain * other.CountFactor * other.Weight / alternatives.OtherChains.Sum(o => o.Weight), other.Card, entry, entry.Pitches,
-                entry.LengthMm, other.Expected)))
+                OtherChain * other.CountFactor * other.Weight / alternatives.OtherChains.Sum(o => o.Weight), other.Card, entry,
+                entry.Pitches, entry.LengthMm, other.Expected)))
             .OfType<Account>()
             .Append(Anything(card, entry, expected));
 

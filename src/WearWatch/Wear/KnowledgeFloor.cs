@@ -40,7 +40,7 @@ internal static class KnowledgeFloor
         foreach (var observation in lost.Observations.Select(o => o.Observation).Reverse().Take(ReadingsToTry))
         {
             var rest = without(observation.ReadingIndex);
-            if (!IsBelow(rest)) return Unknown(rest, Why(observation));
+            if (!IsBelow(rest)) return Unknown(rest, Why(observation)) with { NotKnownByReading = observation.ReadingIndex };
         }
 
         return Unknown(lost, "Its readings and counters contradict one another so far that nothing is known of this chain.") with

@@ -7,7 +7,9 @@ namespace WearWatch.Benchmarks.Entries;
 /// <summary>A slip in any field of a row of readings.</summary>
 /// <param name="Field">The column, in the words of the file format.</param>
 /// <param name="Name">What it is.</param>
-/// <param name="Spoil">The row with the slip, of the right one, the one before and a neighbour's; null where it cannot be made.</param>
+/// <param name="Spoil">
+/// The row with the slip, of the right one, the one before and a neighbour's; null where it cannot be made.
+/// </param>
 internal sealed record AnySlip(string Field, string Name, Func<ChainCard, Reading, Reading, Reading?, Random, Reading?> Spoil)
 {
     /// <summary>All fields and slips.</summary>
@@ -17,7 +19,8 @@ internal sealed record AnySlip(string Field, string Name, Func<ChainCard, Readin
             (_, r, last, other, chance) => r.Counter is null || last.Counter is null
                 ? null
                 : s.Spoil(r, last, new TrialCase(other?.Counter?.Hours, 0), chance))),
-        .. LengthSlip.All.Select(s => new AnySlip("length", s.Name, (card, r, _, other, chance) => s.Spoil(card, r, other, chance))),
+        .. LengthSlip.All.Select(s => new AnySlip(
+            "length", s.Name, (card, r, _, other, chance) => s.Spoil(card, r, other, chance))),
         new("taken_at", "day and month", (_, r, _, _, _) => r.TakenAt is { Day: <= 12 } at && at.Day != at.Month
             ? r with { TakenAt = new DateTimeOffset(at.Year, at.Day, at.Month, at.Hour, at.Minute, 0, at.Offset) }
             : null),
@@ -30,8 +33,10 @@ internal sealed record AnySlip(string Field, string Name, Func<ChainCard, Readin
         new("pitches", "anything", (_, r, _, _, chance) => r with { Pitches = 1 + (int)Math.Pow(10, 5 * chance.NextDouble()) }),
         new("chain", "a neighbour's row", (_, r, _, other, _) => other is null ? null : other with { Chain = r.Chain }),
         new("tool", "another", (_, r, _, _, _) => r with { Tool = r.Tool == Tool.Tape ? Tool.Caliper : Tool.Tape }),
-        new("temperature_c", "tenfold", (_, r, _, _, _) => r.TemperatureC is { } t and <= 40 ? r with { TemperatureC = 10 * t } : null),
-        new("temperature_c", "in Fahrenheit", (_, r, _, _, _) => r.TemperatureC is { } t ? r with { TemperatureC = 1.8 * t + 32 } : null),
+        new("temperature_c", "tenfold", (_, r, _, _, _) =>
+            r.TemperatureC is { } t and <= 40 ? r with { TemperatureC = 10 * t } : null),
+        new("temperature_c", "in Fahrenheit", (_, r, _, _, _) =>
+            r.TemperatureC is { } t ? r with { TemperatureC = 1.8 * t + 32 } : null),
         new("temperature_c", "anything", (_, r, _, _, chance) => r with { TemperatureC = chance.Next(-60, 400) }),
         new("place", "another", (_, r, _, _, chance) => r with { Place = r.Place == "A" ? "B" : "A" }),
         new("strand", "another", (card, r, _, _, _) => card.Strands > 1 ? r with { Strand = r.Strand == 2 ? 1 : 2 } : null),

@@ -1,6 +1,6 @@
 namespace WearWatch.Benchmarks.Entries;
 
-/// <summary>1,000 entries with each slip of a length on the mill, with its dates and without, and as many ordinary ones.</summary>
+/// <summary>1,000 entries with each slip of a length on the mill, with dates and without, and as many ordinary ones.</summary>
 internal static class LengthBenchmark
 {
     private const int Entries = 1_000;

@@ -18,7 +18,8 @@ internal sealed record LengthCount(string Slip, int Made, int Far, int Held, int
     public double WrongShare => (double)Wrong / Math.Max(1, HeldOfAll);
 
     public override string ToString() => FormattableString.Invariant(
-        $"{Slip,-20} made {Made,5}  asked {(double)HeldOfAll / Math.Max(1, Made),6:0.000}  far {Far,5}  asked {HeldShare,6:0.000}  ")
+        $"{Slip,-20} made {Made,5}  asked {(double)HeldOfAll / Math.Max(1, Made),6:0.000}  far {Far,5}  ")
+        + FormattableString.Invariant($"asked {HeldShare,6:0.000}  ")
         + FormattableString.Invariant(
             $"first {FirstShare,6:0.000}  shown {(double)Shown / Math.Max(1, HeldOfAll),6:0.000}  wrong {WrongShare,6:0.000}");
 }

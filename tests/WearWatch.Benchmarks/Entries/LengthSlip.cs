@@ -25,7 +25,8 @@ internal sealed record LengthSlip(
     public static IReadOnlyList<LengthSlip> All { get; } =
     [
         new("one pitch", (_, r, _, chance) => r with { Pitches = r.Pitches + OneOf(chance, 1, -1) }, SlipKind.PitchesMiscounted),
-        new("two pitches", (_, r, _, chance) => r with { Pitches = r.Pitches + OneOf(chance, 2, -2) }, SlipKind.PitchesMiscounted),
+        new("two pitches", (_, r, _, chance) => r with { Pitches = r.Pitches + OneOf(chance, 2, -2) },
+            SlipKind.PitchesMiscounted),
         new("half the pitches", (_, r, _, _) => r.Pitches % 2 == 0 ? r with { Pitches = r.Pitches / 2 } : null,
             SlipKind.PitchesMiscounted),
         new("inches for mm", (_, r, _, _) => Length(r, r.LengthMm / Inch), SlipKind.WrongUnit),

@@ -9,7 +9,7 @@ internal static class LengthTrial
     private const int ReadingsBefore = 4;
     private const double FarOff = 4;
 
-    /// <summary>Corrections that come so near to the pitch that was measured are right: 0.1 % of elongation, a tape's doubt.</summary>
+    /// <summary>Corrections so near to the pitch that was measured are right: 0.1 % of elongation, a tape's doubt.</summary>
     private const double RightShare = 0.001;
 
     /// <summary>Many entries with one slip.</summary>
@@ -23,7 +23,8 @@ internal static class LengthTrial
             var right = chain.Readings[i];
             var other = slip.Name == LengthSlip.Neighbour ? OfNeighbour(fleet, chain, i, chance) : null;
             if (slip.Spoil(chain.Card, right, other, chance) is not { } spoiled) continue;
-            if (Gauge.Measure(chain.Card.PitchMm, spoiled.Pitches, spoiled.LengthMm, spoiled.Tool) is GaugeOutcome.Refused) continue;
+            if (Gauge.Measure(chain.Card.PitchMm, spoiled.Pitches, spoiled.LengthMm, spoiled.Tool)
+                is GaugeOutcome.Refused) continue;
             if (SlipTrial.Ask(fleet, chain, i, spoiled) is not { } doubt) continue;
             made++;
             if (Math.Abs(doubt.Deviations) > FarOff) far++;

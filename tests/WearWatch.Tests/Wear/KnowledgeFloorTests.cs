@@ -16,6 +16,7 @@ public sealed class KnowledgeFloorTests
 
         Assert.Equal(Condition.NotKnown, chain.Condition);
         Assert.Contains("2.03 %", chain.WhyNotKnown, StringComparison.Ordinal);
+        Assert.Equal(Honest.Length, chain.NotKnownByReading);
         var notice = Assert.Single(chain.Notices);
         Assert.Equal((NoticeKind.ReadingHeldBack, true), (notice.Kind, notice.Urgent));
         Assert.Contains("Correct or withdraw", notice.WhatToDo, StringComparison.Ordinal);

@@ -105,12 +105,25 @@ public sealed class CounterInDoubtTests
         for (var i = 0; i <= 10; i++)
         {
             await plant.Desk.TakeReadingAsync(Read(10 * i), Ct);
-            await plant.Desk.TakeReadingAsync(Read(10 * i, CounterAt(10 * i) + 40_000) with { Chain = "C2", Confirmed = true }, Ct);
+            await plant.Desk.TakeReadingAsync(
+                Read(10 * i, CounterAt(10 * i) + 40_000) with { Chain = "C2", Confirmed = true }, Ct);
         }
 
         var report = await plant.Import.ImportAsync([A.Readings(Row(110, CounterAt(110) + 40_000))], ct: Ct);
 
         Assert.Contains("the counter of C2", Assert.Single(report.Files[0].Remarks).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_tenfold_temperature_is_asked_about()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await FollowedAsync(plant);
+        await plant.Desk.TakeReadingAsync(Read(110) with { TemperatureC = 31 }, Ct);
+        var waiting = await plant.Desk.TakeReadingAsync(Read(120) with { TemperatureC = 310 }, Ct);
+
+        Assert.Contains("about 31 °C is usual", Assert.IsType<IntakeAnswer.Waiting>(waiting).Why, StringComparison.Ordinal);
+        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(Read(120) with { TemperatureC = 33 }, Ct));
     }
 
     private static string Event(string kind, int day, double counterH) => FormattableString.Invariant(

@@ -23,6 +23,9 @@ public sealed record ChainFacts
     /// <summary>The readings that count, in the order to which the assessment's indices refer.</summary>
     public required IReadOnlyList<ReadingRow> Standing { get; init; }
 
+    /// <summary>The reading whose counter leaves nothing known of the chain; null where none does.</summary>
+    public ReadingRow? NotKnownBy => Assessment.NotKnownByReading is { } index ? Standing[index] : null;
+
     /// <summary>The readings that wait for a person's word.</summary>
     public required IReadOnlyList<ReadingRow> Waiting { get; init; }
 

@@ -39,6 +39,8 @@ public sealed record ReadingLine
     /// <summary>The verdict in words, with its number.</summary>
     public required string Words { get; init; }
 
+    private const string LeavesNothingKnown = "its counter leaves nothing known of the chain: correct or withdraw it";
+
     public long Id => Row.Id;
 
     /// <summary>
@@ -68,7 +70,8 @@ public sealed record ReadingLine
         var waiting =
             facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "waits for a yes: " + row.WhyWaiting));
         var standing = facts.Standing.Select((row, index) =>
-            heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))
+            index == facts.Assessment.NotKnownByReading ? Line(row, facts.Row, ReadingVerdict.HeldBack, LeavesNothingKnown)
+            : heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))
             : judged.TryGetValue(index, out var observation) ? Judged(row, facts.Row, observation)
             : outdone.Contains(index)
             ? Line(row, facts.Row, ReadingVerdict.Outdone, "not the worst of its visit: that one counts")

@@ -40,6 +40,11 @@ export function watch(tell) {
 
 /** Lists what may have slipped. */
 export function slipList(list, doubt, chain, take) {
+  if (doubt?.column === 'temperature_c') {
+    list.replaceChildren(h('p', { class: 'hint' }, doubt.question));
+    return;
+  }
+
   if (!doubt?.is_doubted || doubt.slips.length === 0) {
     list.replaceChildren();
     return;

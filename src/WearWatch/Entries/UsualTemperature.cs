@@ -1,0 +1,32 @@
+using System.Globalization;
+using WearWatch.Gauging;
+
+namespace WearWatch.Entries;
+
+/// <summary>Whether the temperature of a chain is one that it can have had, by what was told of it before.</summary>
+/// <remarks>A tenfold temperature lengthens steel by a third of a percent: it moves a swap, unseen by the gauge.</remarks>
+public static class UsualTemperature
+{
+    /// <summary>Chains differ by season and shift. Common practice.</summary>
+    private const double MostOffK = 35;
+
+    /// <summary>Where none was told before, one of a hot place is asked about once.</summary>
+    private const double MostOffRoomK = 60;
+    private const double RoomC = 20;
+    private const int ReadingsThatTell = 12;
+
+    /// <summary>What does not fit, in plain words; empty when it fits or none was told.</summary>
+    /// <param name="before">The chain's readings before.</param>
+    /// <param name="entry">The entry.</param>
+    public static string WhatIsOff(IReadOnlyList<Reading> before, Reading entry)
+    {
+        if (entry.TemperatureC is not { } told) return "";
+        double[] known = [.. before.Select(r => r.TemperatureC).OfType<double>().TakeLast(ReadingsThatTell).Order()];
+        var usual = known.Length == 0 ? RoomC : known[known.Length / 2];
+        return Math.Abs(told - usual) <= (known.Length == 0 ? MostOffRoomK : MostOffK) ? ""
+            : known.Length == 0 ? Text($"A chain of {told:0.#} °C is a hot one. Please read its temperature again.")
+            : Text($"This temperature does not fit: {told:0.#} °C, and about {usual:0} °C is usual. Please read it again.");
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
