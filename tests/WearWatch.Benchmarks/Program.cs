@@ -1,6 +1,7 @@
 using WearWatch.Benchmarks.Desk;
 using WearWatch.Benchmarks.Entries;
 using WearWatch.Benchmarks.Intake;
+using WearWatch.Benchmarks.Passes;
 using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
 using WearWatch.Benchmarks.Speed;
@@ -13,6 +14,7 @@ using WearWatch.Benchmarks.Speed;
     ("intake", IntakeBenchmark.RunAsync),
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
     ("desk", DeskBenchmark.RunAsync),
+    ("passes", output => Task.FromResult(PassBenchmark.Run(output))),
     ("slips", output => Task.FromResult(SlipBenchmark.Run(output))),
     ("moves", output => Task.FromResult(MovesBenchmark.Run(output))),
     ("lengths", output => Task.FromResult(LengthBenchmark.Run(output))),

@@ -17,6 +17,7 @@ public sealed class PassRig
 
     private readonly Chance chance;
     private readonly double[] gapsAt20Mm;
+    private readonly double[] placesAt20Mm;
     private readonly double engagementMm;
     private readonly RigSetup setup;
 
@@ -29,11 +30,13 @@ public sealed class PassRig
         this.setup = setup;
         chance = Chance.For(seed, "pass rig");
         gapsAt20Mm = [.. Enumerable.Range(0, setup.Pitches).Select(i => Gap(i, elongationPercent))];
+        placesAt20Mm = new double[setup.Pitches + 1];
+        for (var i = 0; i < setup.Pitches; i++) placesAt20Mm[i + 1] = placesAt20Mm[i] + gapsAt20Mm[i];
         engagementMm = chance.Between(5, 15) * setup.PitchMm;
     }
 
     /// <summary>The true elongation of the chain at 20 degrees, in percent of nominal.</summary>
-    public double TrueElongationPercent => 100 * (gapsAt20Mm.Sum() / (setup.Pitches * setup.PitchMm) - 1);
+    public double TrueElongationPercent => 100 * (placesAt20Mm[^1] / (setup.Pitches * setup.PitchMm) - 1);
 
     /// <summary>What the sensors report of a stretch of running.</summary>
     /// <param name="seconds">How long it lasts.</param>
@@ -44,8 +47,8 @@ public sealed class PassRig
     {
         var stretch = 1 + SteelExpansionPerKelvin * (chainC - 20);
         var distance = (setup.DistanceMm + fault.MovedByMm) * (1 + SteelExpansionPerKelvin * (frameC - 20));
-        var (shaft, from) = (new ShaftTurning(setup, chance), chance.Between(0, gapsAt20Mm.Sum() * stretch));
-        var (first, second) = (new List<double>(), new List<double>());
+        var (shaft, from) = (new ShaftTurning(setup, chance), chance.Between(0, placesAt20Mm[^1] * stretch));
+        var (first, second) = (new List<(int Roller, double At)>(), new List<(int Roller, double At)>());
         var start = ShaftAngleAt(from, stretch);
         // Far enough ahead of the first sensor that the second one sees rollers from the beginning.
         for (var (roller, at) =
@@ -53,15 +56,27 @@ public sealed class PassRig
         {
             var atFirst = TimeAt(at);
             if (atFirst > seconds) break;
-            if (atFirst >= 0) first.Add(atFirst);
-            if (TimeAt(at + distance) is var atSecond && atSecond >= 0 && atSecond <= seconds) second.Add(atSecond);
+            if (atFirst >= 0) first.Add((roller, Told(atFirst)));
+            if (TimeAt(at + distance) is var atSecond && atSecond >= 0 && atSecond <= seconds) second.Add((roller, Told(atSecond)));
         }
 
-        return fault.RunsBackwards
-            ? (Seen(first.Select(t => seconds - t), fault), Seen(second.Select(t => seconds - t), fault))
-            : (Seen(first, fault), Seen(second, fault));
+        var atFirstSensor = Seen(Rollers(first, fault.Seen == RollersSeen.EverySecondAtSecond ? RollersSeen.Each : fault.Seen), fault);
+        var atSecondSensor = Seen(
+            Rollers(second, fault.Seen).Select(t => t * (1 + setup.ClockPpm * 1e-6) + setup.DelayMicroseconds * 1e-6), fault);
+        return fault.AreSwapped ? (atSecondSensor, atFirstSensor) : (atFirstSensor, atSecondSensor);
+
+        // A film that is run backwards.
+        double Told(double at) => fault.RunsBackwards ? seconds - at : at;
 
         double TimeAt(double travelMm) => shaft.TimeAt(ShaftAngleAt(travelMm, stretch) - start);
+    }
+
+    private static IEnumerable<double> Rollers(List<(int Roller, double At)> passes, RollersSeen seen)
+    {
+        var times = passes.Where(p => seen is RollersSeen.Each or RollersSeen.HalfPitches || int.IsEvenInteger(p.Roller)).Select(p => p.At);
+        return seen == RollersSeen.HalfPitches
+            ? times.Concat(passes.Zip(passes.Skip(1), (a, b) => (a.At + b.At) / 2))
+            : times;
     }
 
     /// <summary>Angle of the shaft when the chain has travelled so far: whole teeth, and within a tooth by the polygon.</summary>
@@ -77,11 +92,11 @@ public sealed class PassRig
     /// <summary>The first roller whose place on the unrolled chain lies behind a place, and where it is.</summary>
     private (int Roller, double AtMm) FirstRollerBehind(double placeMm, double stretch)
     {
-        var length = gapsAt20Mm.Sum() * stretch;
+        var length = placesAt20Mm[^1] * stretch;
         var turns = (int)Math.Floor(placeMm / length);
-        var (roller, at) = (turns * setup.Pitches, turns * length);
-        while (at <= placeMm) at += gapsAt20Mm[Wrap(roller++)] * stretch;
-        return (roller, at);
+        var found = Array.BinarySearch(placesAt20Mm, (placeMm - turns * length) / stretch);
+        var roller = found >= 0 ? found + 1 : ~found;
+        return (turns * setup.Pitches + roller, turns * length + placesAt20Mm[Math.Min(roller, setup.Pitches)] * stretch);
     }
 
     private int Wrap(int roller) => ((roller % setup.Pitches) + setup.Pitches) % setup.Pitches;
