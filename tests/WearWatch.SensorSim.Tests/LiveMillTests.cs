@@ -46,6 +46,26 @@ public sealed class LiveMillTests
                 .Sum(m => m.GetProperty("first_us").GetArrayLength());
     }
 
+    [Fact]
+    public void Every_fault_of_the_sensors_changes_what_they_tell_and_only_at_the_chain_that_is_named()
+    {
+        var sound = Passes(LiveFault.None);
+        LiveFault[] others = [LiveFault.None, LiveFault.StoppedCounter, LiveFault.BlockedLubricator];
+        foreach (var fault in Enum.GetValues<LiveFault>().Except(others))
+        {
+            var told = Passes(fault);
+            Assert.NotEqual(sound[0], told[0]);
+            Assert.Equal(sound[1], told[1]);
+        }
+
+        string[] Passes(LiveFault fault)
+        {
+            var told = Make().Between(Now, Now.AddHours(1), fault, LiveMill.Chains[0]).ToList();
+            return [.. LiveMill.Chains.Take(2).Select(
+                chain => string.Concat(Told(told, chain, "passes").Select(m => m.ToString())))];
+        }
+    }
+
     private static LiveMill Make() => new(new Mill(Now, 7), "plant", 7);
 
     private static IEnumerable<double> Counters(IEnumerable<LiveMessage> messages, string chain) =>

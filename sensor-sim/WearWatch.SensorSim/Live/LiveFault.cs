@@ -17,4 +17,31 @@ public enum LiveFault
 
     /// <summary>The lubricator strokes and nothing arrives.</summary>
     BlockedLubricator,
+
+    /// <summary>The second sensor creeps by a tenth of a millimetre a day.</summary>
+    CreepingSensor,
+
+    /// <summary>The sensors' wires are swapped.</summary>
+    SwappedSensors,
+
+    /// <summary>The chain runs backwards.</summary>
+    RunsBackwards,
+
+    /// <summary>Each second roller is seen only.</summary>
+    EverySecondRoller,
+
+    /// <summary>Each pitch is told twice.</summary>
+    HalfPitches,
+
+    /// <summary>The sprocket runs out: the speed swings by one percent once in a turn.</summary>
+    RunOut,
+
+    /// <summary>The speed swings by 1.5 % within some seconds.</summary>
+    SwingingSpeed,
+
+    /// <summary>The second channel's clock is fast by 100 millionths.</summary>
+    FastClock,
+
+    /// <summary>The second channel tells half a millisecond late, and the speed is turned up and down.</summary>
+    LateChannel,
 }

@@ -13,10 +13,12 @@ public sealed class LivePosition
     private static readonly TimeSpan Step = TimeSpan.FromMinutes(5);
 
     private readonly MillPosition position;
-    private readonly PassRig rig;
+    private readonly Func<LiveFault, PassRig> rigOf;
+    private readonly Dictionary<LiveFault, PassRig> rigs = [];
     private readonly double counterAtEnd;
     private readonly DateTimeOffset end;
     private double? stoodAtH;
+    private (LiveFault Fault, DateTimeOffset At) since;
 
     internal LivePosition(PositionHistory history, int seed, DateTimeOffset end)
     {
@@ -26,7 +28,8 @@ public sealed class LivePosition
         var pitches = position.Pitches + position.Pitches % 2;
         var setup = new RigSetup(
             position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.Duty.SpeedMetresPerSecond);
-        (rig, DistanceMm) = (new PassRig(setup, elongation, seed), setup.DistanceMm);
+        // By the same seed it is the same chain, whatever is wrong.
+        (rigOf, DistanceMm) = (fault => new PassRig(SensorFault.In(setup, fault), elongation, seed), setup.DistanceMm);
         counterAtEnd = history.Meter.CountAt(history.Span.EndHour);
     }
 
@@ -61,8 +64,9 @@ public sealed class LivePosition
 
         LiveMessage Passes(DateTimeOffset at, double chainC, LiveFault wrong)
         {
-            var (first, second) = rig.Run(5, chainC, 20, new RigFault(
-                MissedShare: wrong == LiveFault.MissedPulses ? 0.2 : 0, MovedByMm: wrong == LiveFault.MovedSensor ? 4 : 0));
+            if (since.Fault != wrong) since = (wrong, at);
+            if (!rigs.TryGetValue(wrong, out var rig)) rigs[wrong] = rig = rigOf(wrong);
+            var (first, second) = rig.Run(5, chainC, 20, SensorFault.Of(wrong, (at - since.At).TotalDays));
             return Say("passes", at, string.Create(CultureInfo.InvariantCulture,
                 $"\"first_us\":[{string.Join(',', first)}],"
                 + $"\"second_us\":[{string.Join(',', second)}],\"temperature_c\":{chainC:0.0}"));

@@ -31,12 +31,19 @@ public sealed class PassRig
         chance = Chance.For(seed, "pass rig");
         gapsAt20Mm = [.. Enumerable.Range(0, setup.Pitches).Select(i => Gap(i, elongationPercent))];
         placesAt20Mm = new double[setup.Pitches + 1];
-        for (var i = 0; i < setup.Pitches; i++) placesAt20Mm[i + 1] = placesAt20Mm[i] + gapsAt20Mm[i];
+        Place();
         engagementMm = chance.Between(5, 15) * setup.PitchMm;
     }
 
     /// <summary>The true elongation of the chain at 20 degrees, in percent of nominal.</summary>
     public double TrueElongationPercent => 100 * (placesAt20Mm[^1] / (setup.Pitches * setup.PitchMm) - 1);
+
+    /// <summary>Lets the chain wear on by so much, in percent: outer links by twice that.</summary>
+    public void Wear(double percent)
+    {
+        for (var i = 1; i < gapsAt20Mm.Length; i += 2) gapsAt20Mm[i] += 2 * percent / 100 * setup.PitchMm;
+        Place();
+    }
 
     /// <summary>What the sensors report of a stretch of running.</summary>
     /// <param name="seconds">How long it lasts.</param>
@@ -57,10 +64,12 @@ public sealed class PassRig
             var atFirst = TimeAt(at);
             if (atFirst > seconds) break;
             if (atFirst >= 0) first.Add((roller, Told(atFirst)));
-            if (TimeAt(at + distance) is var atSecond && atSecond >= 0 && atSecond <= seconds) second.Add((roller, Told(atSecond)));
+            if (TimeAt(at + distance) is var atSecond && atSecond >= 0 && atSecond <= seconds)
+                second.Add((roller, Told(atSecond)));
         }
 
-        var atFirstSensor = Seen(Rollers(first, fault.Seen == RollersSeen.EverySecondAtSecond ? RollersSeen.Each : fault.Seen), fault);
+        var seenAtFirst = fault.Seen == RollersSeen.EverySecondAtSecond ? RollersSeen.Each : fault.Seen;
+        var atFirstSensor = Seen(Rollers(first, seenAtFirst), fault);
         var atSecondSensor = Seen(
             Rollers(second, fault.Seen).Select(t => t * (1 + setup.ClockPpm * 1e-6) + setup.DelayMicroseconds * 1e-6), fault);
         return fault.AreSwapped ? (atSecondSensor, atFirstSensor) : (atFirstSensor, atSecondSensor);
@@ -71,9 +80,15 @@ public sealed class PassRig
         double TimeAt(double travelMm) => shaft.TimeAt(ShaftAngleAt(travelMm, stretch) - start);
     }
 
+    private void Place()
+    {
+        for (var i = 0; i < setup.Pitches; i++) placesAt20Mm[i + 1] = placesAt20Mm[i] + gapsAt20Mm[i];
+    }
+
     private static IEnumerable<double> Rollers(List<(int Roller, double At)> passes, RollersSeen seen)
     {
-        var times = passes.Where(p => seen is RollersSeen.Each or RollersSeen.HalfPitches || int.IsEvenInteger(p.Roller)).Select(p => p.At);
+        var isEach = seen is RollersSeen.Each or RollersSeen.HalfPitches;
+        var times = passes.Where(p => isEach || int.IsEvenInteger(p.Roller)).Select(p => p.At);
         return seen == RollersSeen.HalfPitches
             ? times.Concat(passes.Zip(passes.Skip(1), (a, b) => (a.At + b.At) / 2))
             : times;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Chains;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
@@ -15,9 +14,6 @@ namespace WearWatch.Plant.Signals;
 /// <summary>Makes one reading of a plant day of passes, which goes in by the same desk as one by tape.</summary>
 public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDesk desk)
 {
-    /// <summary>How far tape and sensors of a plant may differ over a chain, in percent. Common practice.</summary>
-    private const double TapeAgainstSensorsPercent = 0.1;
-
     /// <summary>Concludes a day that is over. A day that was concluded stays as it is.</summary>
     public async Task ConcludeAsync(int chainId, PlantDay day, CancellationToken ct = default)
     {
@@ -34,19 +30,24 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
         if (messages.Count == 0) return; // thinned out before anybody measured the sensors in
         var bursts = messages.ConvertAll(m => Burst(m.At, m.Payload!));
         var pair = set.ToPair(chain.PitchMm);
-        var outcome = PassDay.Evaluate(pair, bursts, await ExpectationAsync(db, chainId, set, day, ct));
+        var before = await PassBackground.BeforeAsync(db, chain, set, day, ct);
+        var outcome = PassDay.Against(PassDay.Evaluate(pair, bursts, before.Expected), before.Course, PassBackground.DayOf(day));
         await KeepAsync(db, chainId, day, outcome, bursts[^1].At, ct);
         if (outcome is PassOutcome.Measured { Reading: var reading })
             await desk.TakeReadingAsync(Told(chain.Name, chain.PitchMm, day, reading, bursts[^1].At), ct);
     }
 
-    /// <summary>The reading as the desk takes it: a length over whole pitches at the chain's mean temperature.</summary>
+    /// <summary>
+    /// The reading as the desk takes it: a length over whole pitches at the chain's mean temperature. Its own days have been held
+    /// against each other; what the gauge itself doubts waits for a person like any other length.
+    /// </summary>
     private static NewReading Told(string chain, double pitchMm, PlantDay day, PassReading reading, DateTimeOffset at)
     {
         var pitches = (int)Math.Round(reading.Pitches);
         var nominalMm = pitches * pitchMm;
         var lengthMm = nominalMm * (1 + reading.ElongationPercent / 100)
             * (1 + Gauge.SteelExpansionPerKelvin * (reading.TemperatureC - Gauge.ReferenceTemperatureC));
+        var uncertaintyMm = Math.Round(nominalMm * reading.StandardUncertaintyPercent / 100, 5);
         return new NewReading
         {
             Key = string.Create(CultureInfo.InvariantCulture, $"passes:{chain}:{day.Start:yyyyMMddHH}"),
@@ -56,44 +57,11 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
             Pitches = pitches,
             Length = lengthMm.ToString("0.0000", CultureInfo.InvariantCulture),
             TemperatureC = Math.Round(reading.TemperatureC, 1),
-            LengthUncertaintyMm = Math.Round(nominalMm * reading.StandardUncertaintyPercent / 100, 5),
+            LengthUncertaintyMm = uncertaintyMm,
             ToldBy = "passes at two sensors",
-            Confirmed = true,
+            Confirmed = Gauge.Measure(pitchMm, pitches, lengthMm, Tool.Sensor, reading.TemperatureC, uncertaintyMm)
+                is GaugeOutcome.Measured,
         };
-    }
-
-    /// <summary>
-    /// What is expected: the last day of the same sensors and the same fitted chain, else what the track says, else what a new
-    /// chain is.
-    /// </summary>
-    private static async Task<PassExpectation?> ExpectationAsync(
-        WearDb db, int chainId, SensorPairRow set, PlantDay day, CancellationToken ct)
-    {
-        var changed = (await db.StandingEventsAsync(chainId, ct))
-            .Where(e => e.Kind == ChainEventKind.Replacement && e.At <= day.End).Max(e => e.At);
-        var since = changed > set.From ? changed.Value : set.From;
-        var last = await db.PassDays.AsNoTracking()
-            .Where(p => p.ChainId == chainId && p.Day < day.Start && p.Day >= since && p.ElongationPct != null)
-            .OrderByDescending(p => p.Day).FirstOrDefaultAsync(ct);
-        if (last is not null)
-            return new PassExpectation(last.ElongationPct!.Value, last.UncertaintyPct!.Value, (day.Start - last.Day).TotalDays);
-        var track = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == chainId && f.IsLatest).FirstOrDefaultAsync(ct);
-        if (track is null) return null;
-        if (track.ElongationPct is not { } elongation) return changed is null ? null : Fresh(track);
-        var now = elongation + track.RatePctPer1000H * (track.HoursNow - track.HoursAtLastReading) / 1000;
-        return new PassExpectation(
-            now, Math.Sqrt(Math.Pow(track.ElongationSdPct ?? 0, 2) + Math.Pow(TapeAgainstSensorsPercent, 2)), 1);
-    }
-
-    /// <summary>
-    /// A chain that was fitted, and that nobody has measured yet: a new one, worn by as much as such chains wear.
-    /// </summary>
-    private static PassExpectation Fresh(ForecastRow track)
-    {
-        var worn = track.RatePctPer1000H * track.HoursNow / 1000;
-        var asNew = Expectation.NewChain;
-        return new PassExpectation(asNew.MeanPercent + worn,
-            Math.Sqrt(Math.Pow(asNew.StandardDeviationPercent, 2) + Math.Pow(worn * track.LogRateSd, 2)), 1);
     }
 
     private static async Task KeepAsync(

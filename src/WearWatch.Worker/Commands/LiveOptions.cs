@@ -40,6 +40,15 @@ internal sealed class LiveOptions
         ["moved-sensor"] = LiveFault.MovedSensor,
         ["stopped-counter"] = LiveFault.StoppedCounter,
         ["blocked-lubricator"] = LiveFault.BlockedLubricator,
+        ["creeping-sensor"] = LiveFault.CreepingSensor,
+        ["swapped-sensors"] = LiveFault.SwappedSensors,
+        ["runs-backwards"] = LiveFault.RunsBackwards,
+        ["every-second-roller"] = LiveFault.EverySecondRoller,
+        ["half-pitches"] = LiveFault.HalfPitches,
+        ["run-out"] = LiveFault.RunOut,
+        ["swinging-speed"] = LiveFault.SwingingSpeed,
+        ["fast-clock"] = LiveFault.FastClock,
+        ["late-channel"] = LiveFault.LateChannel,
     };
 
     public void AddTo(Command command)
@@ -54,6 +63,12 @@ internal sealed class LiveOptions
     {
         var broker = (parsed.GetValue(host)!, parsed.GetValue(port));
         await screen.Error.WriteLineAsync($"Publishing to {broker.Item1}:{broker.Item2}. Stop it with Ctrl+C.");
+        if (parsed.GetValue(fault) is { } wrong && wrong != "none")
+        {
+            await screen.Error.WriteLineAsync(
+                $"The truth: {wrong} at {parsed.GetValue(chain)}, since {parsed.GetValue(since)} days.");
+        }
+
         try
         {
             await demo.RunAsync(

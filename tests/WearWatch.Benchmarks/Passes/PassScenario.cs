@@ -4,17 +4,17 @@ namespace WearWatch.Benchmarks.Passes;
 
 /// <summary>One kind of day at two sensors: 200 rigs of it are simulated.</summary>
 /// <param name="Name">What is wrong, in the table.</param>
-/// <param name="Asked">What is to come of it.</param>
-internal sealed record PassScenario(string Name, PassAsked Asked)
+/// <param name="Bars">What is to come of it, and of which share of the days.</param>
+internal sealed record PassScenario(string Name, params IReadOnlyList<(PassAsked Asked, double Share)> Bars)
 {
-    /// <summary>How much of what is asked for is to be reached, as a share.</summary>
-    public double Bar { get; init; } = 0.9;
-
     /// <summary>Whether a tape told the elongation within 0.08 % a week before.</summary>
     public bool Taped { get; init; } = true;
 
     /// <summary>Pitches between the sensors.</summary>
     public (double Fewest, double Most) Pitches { get; init; } = (30, 60);
+
+    /// <summary>The chain's pitch in millimetres; by powers between the two.</summary>
+    public (double Least, double Most) PitchMm { get; init; } = (25.4, 25.4);
 
     /// <summary>Teeth of the sprocket.</summary>
     public (int Fewest, int Most) Teeth { get; init; } = (11, 11);

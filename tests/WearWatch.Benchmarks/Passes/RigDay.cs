@@ -3,7 +3,7 @@ using WearWatch.Signals.Passes;
 
 namespace WearWatch.Benchmarks.Passes;
 
-/// <summary>A day of bursts of a simulated rig: six seconds each, the chain's and the frame's temperature following the day's.</summary>
+/// <summary>A day of bursts of a simulated rig: six seconds each, chain and frame following the day's temperature.</summary>
 /// <param name="Bursts">Bursts in the day.</param>
 /// <param name="SwingK">By how much the chain warms over the day, in kelvin; the frame by a third.</param>
 /// <param name="LagHours">By how much the chain's temperature lags behind the one that is told.</param>

@@ -25,6 +25,8 @@ public static class SignalWords
         PassDoubt.TooLittle => "too few passes",
         PassDoubt.BadSignal => "poor signal",
         PassDoubt.SensorMoved => "sensor moved",
+        PassDoubt.Backwards => "runs backwards",
+        PassDoubt.WrongRollers => "not each roller seen",
         _ => "count not certain",
     };
 

@@ -14,7 +14,11 @@ namespace WearWatch.Signals.Passes;
 /// <param name="Fraction">The part of a pitch, from 0 (included) to 1.</param>
 /// <param name="Deviation">Standard deviation of single passes about it, in pitches.</param>
 /// <param name="Passes">How many passes were used.</param>
-public sealed record BurstPhase(double Fraction, double Deviation, int Passes)
+/// <param name="PitchesPerSecond">How fast the chain ran.</param>
+/// <param name="MeanTravel">How far it had run since the burst's beginning, in pitches, in the middle of these passes.</param>
+/// <param name="Slope">By how much the phase rises on each pitch of the way: what one clock gains on the other.</param>
+public sealed record BurstPhase(
+    double Fraction, double Deviation, int Passes, double PitchesPerSecond, double MeanTravel, double Slope)
 {
     /// <summary>Fewer passes give no phase.</summary>
     public const int FewestPasses = 20;
@@ -24,27 +28,28 @@ public sealed record BurstPhase(double Fraction, double Deviation, int Passes)
     /// <summary>The phase of a burst; null when too few passes can be used.</summary>
     public static BurstPhase? Of(PassTrain first, PassTrain second)
     {
-        var shares = new List<double>(second.TimesUs.Count);
-        foreach (var (_, share) in Shares(first, second)) shares.Add(share);
+        var (shares, travels) = (new List<double>(second.TimesUs.Count), new List<double>(second.TimesUs.Count));
+        if (second.TimesUs.Count < FewestPasses) return null;
+        var perUs = (second.Numbers[^1] - second.Numbers[0]) / (second.TimesUs[^1] - second.TimesUs[0]);
+        foreach (var (pair, share) in Shares(first, second))
+        {
+            shares.Add(share);
+            travels.Add(perUs * second.TimesUs[pair.Second]);
+        }
+
         if (shares.Count < FewestPasses) return null;
         var center = CircularMean(shares);
         var about = new double[shares.Count];
         for (var i = 0; i < about.Length; i++) about[i] = Wrap(shares[i] - center);
         var median = Median.Of(about);
         var deviation = Math.Max(Median.DeviationAbout(median, about), 1e-6);
-        var kept = Array.FindAll(about, d => Math.Abs(d - median) <= Outlying * deviation);
+        int[] kept = [.. Enumerable.Range(0, about.Length).Where(i => Math.Abs(about[i] - median) <= Outlying * deviation)];
         if (kept.Length < FewestPasses) return null;
-        var fraction = center + Mean(kept);
-        return new BurstPhase(fraction - Math.Floor(fraction), deviation, kept.Length);
-    }
-
-    /// <summary>
-    /// For each usable pass of the second sensor: its place in the second train, and the chain's place at the first sensor in
-    /// pitches.
-    /// </summary>
-    internal static IEnumerable<(int SecondIndex, double Place)> Places(PassTrain first, PassTrain second)
-    {
-        foreach (var (pair, share) in Shares(first, second)) yield return (pair.Second, first.Numbers[pair.First] + share);
+        if (StraightLine.Fit([.. kept.Select(i => travels[i])], [.. kept.Select(i => about[i])])
+            is not TrendFit<StraightLine>.Fitted { Trend: var line }) return null;
+        var fraction = center + line.MeanY;
+        return new BurstPhase(
+            fraction - Math.Floor(fraction), deviation, kept.Length, 1e6 * perUs, line.MeanX, line.Slope);
     }
 
     /// <summary>A difference of phases, between -1/2 and 1/2.</summary>
@@ -73,6 +78,4 @@ public sealed record BurstPhase(double Fraction, double Deviation, int Passes)
 
         return Math.Atan2(sine, cosine) / (2 * Math.PI);
     }
-
-    private static double Mean(double[] values) => values.Sum() / values.Length;
 }

@@ -4,25 +4,30 @@ using WearWatch.Trends;
 namespace WearWatch.Signals.Passes;
 
 /// <summary>A day's bursts, each with its phase at 20 degrees of the chain.</summary>
-/// <param name="Phases">The phases in order of time, unwrapped about their middle, in pitches.</param>
-/// <param name="Used">Those of them that are near the middle.</param>
-/// <param name="Trains">The passes of the bursts that have a phase.</param>
+/// <param name="Bursts">The bursts in order of time that are near those around them.</param>
+/// <param name="Trains">Their passes.</param>
 /// <param name="Faults">What went wrong at the sensors.</param>
-/// <param name="MeanTemperatureC">Mean temperature of the chain in degrees Celsius.</param>
+/// <param name="Clock">What the clocks of the two channels differ by, and its standard uncertainty, in pitches of phase.</param>
+/// <param name="RateRatio">How many passes the second sensor tells for each of the first.</param>
 internal sealed record DayOfBursts(
-    IReadOnlyList<double> Phases, IReadOnlyList<double> Used, IReadOnlyList<(PassTrain First, PassTrain Second)> Trains,
-    PassFaults Faults,
-    double MeanTemperatureC)
+    IReadOnlyList<BurstState> Bursts, IReadOnlyList<(PassTrain First, PassTrain Second)> Trains, PassFaults Faults,
+    (double Pitches, double Uncertainty) Clock, double RateRatio)
 {
-    /// <summary>Less within a day is warming of the frame, not a sensor that moved.</summary>
-    private const double SmallestMovePitches = 0.01;
+    /// <summary>Clocks of two channels differ by so much: quartz. Common practice.</summary>
+    private const double ClockShare = 100e-6;
 
-    private const double Outlying = 5;
+    private const double Outlying = 6;
+    private const double SmallestOutlier = 0.01;
+    private const int Around = 4;
+
+    /// <summary>Mean temperature of the chain in degrees Celsius.</summary>
+    public double MeanTemperatureC => Bursts.Count == 0 ? Gauge.ReferenceTemperatureC : Bursts.Average(b => b.TemperatureC);
 
     public static DayOfBursts Of(SensorPair pair, IReadOnlyList<PassBurst> bursts)
     {
-        var (phases, temperatures, trains) = (new List<double>(), new List<double>(), new List<(PassTrain, PassTrain)>());
+        var seen = new List<(PassBurst Burst, BurstPhase Phase, PassTrain First, PassTrain Second)>();
         var (passes, missed, doubled, stops) = (0, 0, 0, 0);
+        var ratios = new List<double>();
         foreach (var burst in bursts.OrderBy(b => b.At))
         {
             var (first, second) = (PassTrain.Of(burst.FirstUs), PassTrain.Of(burst.SecondUs));
@@ -30,68 +35,77 @@ internal sealed record DayOfBursts(
             missed += first.Missed + second.Missed;
             doubled += first.Doubled + second.Doubled;
             stops += first.Stops + second.Stops;
-            if (BurstPhase.Of(first, second) is not { } phase) continue;
-            trains.Add((first, second));
-            var celsius = burst.TemperatureC ?? Gauge.ReferenceTemperatureC;
-            // A warm chain is longer and fewer of its pitches fit: bring the phase to 20 degrees.
-            phases.Add(phase.Fraction
-                + pair.NominalPitches * Gauge.SteelExpansionPerKelvin * (celsius - Gauge.ReferenceTemperatureC));
-            temperatures.Add(celsius);
+            ratios.Add(second.PitchesPerSecond / first.PitchesPerSecond);
+            if (BurstPhase.Of(first, second) is { } phase) seen.Add((burst, phase, first, second));
         }
 
-        var unwrapped = Unwrapped(phases);
-        var used = Near(unwrapped);
-        return new DayOfBursts(unwrapped, used, trains, new PassFaults(passes, missed, doubled, stops, bursts.Count - used.Count),
-            temperatures.Count == 0 ? Gauge.ReferenceTemperatureC : temperatures.Average());
+        var clock = Clocks([.. seen.Select(s => s.Phase.Slope)]);
+        var begin = seen.Count == 0 ? default : seen[0].Burst.At;
+        var states = Unwrapped(seen.ConvertAll(s => State(pair, s.Burst, s.Phase, clock.Share, begin)));
+        var near = Near(states);
+        var travel = near.Count == 0 ? 0 : near.Average(i => seen[i].Phase.MeanTravel);
+        return new DayOfBursts([.. near.Select(i => states[i])], [.. near.Select(i => (seen[i].First, seen[i].Second))],
+            new PassFaults(passes, missed, doubled, stops, bursts.Count - near.Count),
+            (clock.Share * travel, clock.Uncertainty * travel), ratios.Count == 0 ? 1 : Median.Of([.. ratios]));
     }
 
-    /// <summary>The whole pitches between the sensors by the pattern of the joints; null when it does not tell.</summary>
+    /// <summary>The pattern of the joints.</summary>
     /// <param name="pair">The sensors.</param>
     /// <param name="fraction">The day's part of a pitch.</param>
-    public int? Count(SensorPair pair, double fraction)
+    public JointPattern Pattern(SensorPair pair, double fraction)
     {
         var pattern = new JointPattern(pair);
         foreach (var (first, second) in Trains) pattern.Add(first, second, fraction);
-        return pattern.Count();
+        return pattern;
     }
 
-    /// <summary>
-    /// The day's phase from 0 to 1, and its standard uncertainty by the scatter of the bursts, both in pitches.
-    /// </summary>
-    public (double Fraction, double Scatter) Phase()
+    private static BurstState State(
+        SensorPair pair, PassBurst burst, BurstPhase phase, double clockShare, DateTimeOffset begin)
     {
-        if (Used.Count == 0) return (0, 0);
-        double[] all = [.. Used];
-        var mean = all.Average();
-        return (mean - Math.Floor(mean), Median.Deviation(all) / Math.Sqrt(all.Length));
+        var celsius = burst.TemperatureC ?? Gauge.ReferenceTemperatureC;
+        // A warm chain is longer and fewer of its pitches fit: bring the phase to 20 degrees. The clocks began together.
+        var warm = pair.NominalPitches * Gauge.SteelExpansionPerKelvin * (celsius - Gauge.ReferenceTemperatureC);
+        return new BurstState((burst.At - begin).TotalHours, phase.Fraction + warm - clockShare * phase.MeanTravel,
+            phase.PitchesPerSecond, celsius);
     }
 
-    /// <summary>
-    /// By how many pitches the end of the day differs from its beginning, when that is more than chance; else null.
-    /// </summary>
-    /// <param name="scatter">Standard uncertainty of the day's phase, in pitches.</param>
-    public double? Moved(double scatter)
+    /// <summary>By which share the second channel's clock is fast: what the phase rises by within bursts.</summary>
+    private static (double Share, double Uncertainty) Clocks(double[] slopes)
     {
-        var third = Phases.Count / 3;
-        if (third < 2) return null;
-        var jump = Median.Of([.. Phases.TakeLast(third)]) - Median.Of([.. Phases.Take(third)]);
-        return Math.Abs(jump) > Math.Max(6 * 2.5 * scatter, SmallestMovePitches) ? jump : null;
+        if (slopes.Length < PassDay.FewestBursts) return (0, ClockShare);
+        // The standard error of a median, against what quartz clocks can differ by.
+        var error = Math.Sqrt(Math.PI / 2) * Median.Deviation(slopes) / Math.Sqrt(slopes.Length);
+        var weight = ClockShare * ClockShare / (ClockShare * ClockShare + error * error);
+        return (weight * Median.Of(slopes), Math.Sqrt(weight) * error);
     }
 
-    /// <summary>The phases about the one that has the others nearest.</summary>
-    private static List<double> Unwrapped(List<double> phases)
+    /// <summary>Each phase about the middle of those before it: so a jump by half a pitch stays one jump.</summary>
+    private static List<BurstState> Unwrapped(List<BurstState> states)
     {
-        if (phases.Count == 0) return [];
-        var middle = phases.MinBy(p => phases.Sum(q => Math.Abs(BurstPhase.Wrap(q - p))));
-        return phases.ConvertAll(p => middle + BurstPhase.Wrap(p - middle));
+        var unwrapped = new List<BurstState>(states.Count);
+        foreach (var state in states)
+        {
+            double[] before = [.. unwrapped.TakeLast(Around + 1).Select(s => s.Phase)];
+            var middle = before.Length == 0 ? state.Phase : Median.Of(before);
+            unwrapped.Add(state with { Phase = middle + BurstPhase.Wrap(state.Phase - middle) });
+        }
+
+        return unwrapped;
     }
 
-    private static List<double> Near(List<double> phases)
+    /// <summary>The bursts that are near the middle of those around them; one that ran backwards is not.</summary>
+    private static List<int> Near(List<BurstState> states)
     {
-        if (phases.Count == 0) return [];
-        double[] all = [.. phases];
-        var middle = Median.Of(all);
-        var reach = Math.Max(Outlying * Median.DeviationAbout(middle, all), SmallestMovePitches);
-        return phases.FindAll(p => Math.Abs(p - middle) <= reach);
+        if (states.Count == 0) return [];
+        var off = new double[states.Count];
+        for (var i = 0; i < off.Length; i++)
+        {
+            var from = Math.Clamp(i - Around, 0, Math.Max(0, off.Length - 2 * Around - 1));
+            var around = states.GetRange(from, Math.Min(2 * Around + 1, off.Length - from));
+            off[i] = states[i].Phase - Median.Of([.. around.Select(s => s.Phase)]);
+        }
+
+        var reach = Math.Max(Outlying * Median.DeviationAbout(0, off), SmallestOutlier);
+        return [.. Enumerable.Range(0, off.Length).Where(i => Math.Abs(off[i]) <= reach)];
     }
 }

@@ -1,42 +1,42 @@
+using WearWatch.Gauging;
+
 namespace WearWatch.Signals.Passes;
 
 /// <summary>
 /// Counts the whole pitches between the sensors by the pattern of the joints: no two links of a chain are quite alike.
 /// </summary>
 /// <remarks>
-/// The interval between two passes at the second sensor is compared with that of the links which passed the first sensor l passes
-/// before, for each count l that can be. The correlation summed over a day is high for the true count alone. Intervals are taken
-/// relative to the mean of those of the same kind around, every second one: that removes the speed, and that outer links are
-/// longer than inner ones, which would make every second count as likely. What single joints have worn is left.
+/// While a link passes the second sensor, a little more or less than one of the links at the first sensor passes there. That
+/// excess is the difference of two links at one instant and holds nothing of the speed, whatever it does
+/// (<see cref="SpeedFree"/>). The link that passes the second sensor has passed the first one l passes before: so its excess goes
+/// along with the interval that it made there, at the true count l and at no other. That interval holds the speed, which the
+/// excess does not: so swing and run-out add scatter and favour no count. Where that is too weak, as with a new chain, the two
+/// intervals of a link are held together as well: they say more, and may be led astray by what of the speed is left in both. So
+/// they have to stand out further, and the excess must be highest at the same count.
 /// </remarks>
 public sealed class JointPattern
 {
-    private const int Around = 6;
-    private const int FewestAlike = 4;
+    /// <summary>The excess alone: no speed can lead it astray.</summary>
+    private static readonly PatternProof Free = new(Clear: 2.5, LeadOfCounts: 4, LeadOfKinds: 2);
 
-    /// <summary>The least correlation of a count that is believed, in standard deviations from none.</summary>
-    /// <remarks>Set on simulated trains: docs/signals.md.</remarks>
-    private const double Clear = 5;
+    /// <summary>The intervals, when the excess is highest at the same count.</summary>
+    private static readonly PatternProof Both = new(Clear: 4, LeadOfCounts: 2.5, LeadOfKinds: 1.5);
 
-    /// <summary>
-    /// By how many standard deviations the correlation of a count that is believed lies at least above that of any other.
-    /// </summary>
-    private const double AboveOthers = 3;
-
-    private readonly int fewest;
-    private readonly double[] products;
-    private readonly double[] firstSquares;
-    private readonly double[] secondSquares;
-    private readonly int[] pairs;
+    private readonly SensorPair pair;
+    private readonly int half;
+    private readonly PairedSums free;
+    private readonly PairedSums intervals;
 
     /// <summary>Begins to count.</summary>
-    /// <param name="pair">The sensors: a chain is between 2 % shorter than nominal and 10 % longer.</param>
+    /// <param name="pair">The sensors.</param>
     public JointPattern(SensorPair pair)
     {
-        fewest = Math.Max(1, (int)Math.Floor(pair.NominalPitches / Gauging.Gauge.LongestShare) - 1);
-        var counts = (int)Math.Ceiling(pair.NominalPitches / Gauging.Gauge.ShortestShare) + 1 - fewest + 1;
-        (products, firstSquares, secondSquares, pairs) =
-            (new double[counts], new double[counts], new double[counts], new int[counts]);
+        this.pair = pair;
+        // What the two series have in common by the jitter of one time must stay below the counts that can be.
+        half = Math.Clamp(((int)(pair.NominalPitches / Gauge.LongestShare) - 4) / 2, 2, 6);
+        // Twice the pitches, where each pitch is told twice, and some more.
+        var reach = (int)Math.Ceiling(2 * pair.NominalPitches / Gauge.ShortestShare) + 12;
+        (free, intervals) = (new PairedSums(reach), new PairedSums(reach));
     }
 
     /// <summary>Adds a burst.</summary>
@@ -48,56 +48,29 @@ public sealed class JointPattern
     /// </param>
     public void Add(PassTrain first, PassTrain second, double fraction)
     {
-        var (before, behind) = (Intervals(first), Intervals(second));
-        foreach (var (j, place) in BurstPhase.Places(first, second))
-        {
-            if (behind.GetValueOrDefault(second.Numbers[j]) is not { } y) continue;
-            var number = (int)Math.Round(place - fraction);
-            for (var k = 0; k < products.Length; k++)
-            {
-                if (before.GetValueOrDefault(number - fewest - k) is not { } x) continue;
-                products[k] += x * y;
-                firstSquares[k] += x * x;
-                secondSquares[k] += y * y;
-                pairs[k]++;
-            }
-        }
+        var before = LinkSeries.Of(SpeedFree.Intervals(first), pair.DriverTeeth, half);
+        var (excess, places) = SpeedFree.Excess(first, second);
+        free.Add(before, LinkSeries.Of(excess, pair.DriverTeeth, 0), places, fraction);
+        intervals.Add(before, LinkSeries.Of(SpeedFree.Intervals(second), pair.DriverTeeth, half), places, fraction);
     }
 
-    /// <summary>The whole pitches between the sensors; null when the pattern does not tell.</summary>
-    public int? Count()
+    /// <summary>What the pattern tells; null when it does not tell.</summary>
+    internal PatternCount? Count()
     {
-        var (best, second, at) = (double.MinValue, double.MinValue, 0);
-        for (var k = 0; k < products.Length; k++)
-        {
-            var score = pairs[k] == 0 ? 0 : products[k] / Math.Sqrt(firstSquares[k] * secondSquares[k] / pairs[k]);
-            if (score > best) (best, second, at) = (score, best, k);
-            else if (score > second) second = score;
-        }
-
-        return best >= Clear && best - second >= AboveOthers ? fewest + at : null;
+        if (Read(free, Free) is { } clear) return clear;
+        return Read(intervals, Both) is { } count && count == Read(free, null) ? count : null;
     }
 
-    /// <summary>The interval behind each roller against the mean of its like around, less one.</summary>
-    private static Dictionary<int, double?> Intervals(PassTrain train)
+    /// <summary>Whether the pattern is for one count rather than for another, where one of the two is the true one.</summary>
+    /// <param name="count">Passes between a link's passing the sensors; below none where it passes the second one first.</param>
+    /// <param name="other">Those of the other.</param>
+    /// <param name="lead">By how many standard deviations it has to be.</param>
+    internal bool Prefers(int count, int other, double lead)
     {
-        var raw = new double[train.Numbers.Count];
-        for (var i = 0; i < raw.Length; i++) raw[i] = train.IsNext(i) ? train.TimesUs[i + 1] - train.TimesUs[i] : double.NaN;
-        var relative = new Dictionary<int, double?>(raw.Length);
-        for (var i = Around; i + Around < raw.Length; i++)
-        {
-            if (double.IsNaN(raw[i]) || train.Numbers[i + Around] - train.Numbers[i - Around] > 2 * Around + 2) continue;
-            var (sum, count) = (0.0, 0);
-            for (var k = i - Around; k <= i + Around; k++)
-            {
-                if (k == i || double.IsNaN(raw[k]) || int.IsOddInteger(train.Numbers[k] - train.Numbers[i])) continue;
-                sum += raw[k];
-                count++;
-            }
-
-            if (count >= FewestAlike) relative[train.Numbers[i]] = raw[i] * count / sum - 1;
-        }
-
-        return relative;
+        var ahead = free.Lead(count, other);
+        return ahead >= lead || (ahead > 0 && intervals.Lead(count, other) >= lead + 1);
     }
+
+    private PatternCount? Read(PairedSums sums, PatternProof? proof) =>
+        PatternCount.Of(pair, sums, 2 * half + 1, proof);
 }

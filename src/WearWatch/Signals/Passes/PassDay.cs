@@ -5,9 +5,10 @@ namespace WearWatch.Signals.Passes;
 
 /// <summary>Makes one elongation of a day of passes, or says why it does not.</summary>
 /// <remarks>
-/// Each burst gives the part of a pitch (<see cref="BurstPhase"/>); brought to 20 degrees of the chain, the median of the day
-/// counts, and bursts far from it do not. The whole pitches come from the pattern of the joints (<see cref="JointPattern"/>), or
-/// from what is expected where the pattern does not tell. Derivation, sources and figures: docs/signals.md.
+/// Each burst gives the part of a pitch (<see cref="BurstPhase"/>); brought to 20 degrees of the chain, and freed of what the
+/// channels' clocks and delay add (<see cref="DayTrend"/>), the mean of the day counts, and bursts far from it do not. The whole
+/// pitches come from the pattern of the joints (<see cref="JointPattern"/>), or from what is expected where the pattern does not
+/// tell. Derivation, sources and figures: docs/signals.md.
 /// </remarks>
 public static class PassDay
 {
@@ -16,15 +17,15 @@ public static class PassDay
 
     private const double MostBadShare = 0.15;
     private const double MostUnusedShare = 0.4;
-    private const double Outlying = 5;
-    private const string CommonPractice = "common practice";
 
-    /// <summary>
-    /// The chain's temperature is known within so many kelvin, that of the frame that holds the sensors within so many.
-    /// </summary>
-    private const double ChainKelvin = 2;
+    /// <summary>One of the sensors tells so many times as much as the other: not by missed pulses, which are counted.</summary>
+    private const double SameRate = 1.25;
 
-    private const double FrameKelvin = 5;
+    /// <summary>So far the pattern has to be for one direction where both go with what is expected.</summary>
+    private const double LeadOfWays = 2;
+
+    /// <summary>So far for each roller once: other than that is rare.</summary>
+    private const double LeadOfRollers = 1;
 
     /// <summary>Evaluates a day.</summary>
     /// <param name="pair">The sensors.</param>
@@ -34,65 +35,81 @@ public static class PassDay
     {
         var day = DayOfBursts.Of(pair, bursts);
         var faults = day.Faults;
-        var (fraction, scatter) = day.Phase();
-        if (day.Moved(scatter) is { } jump)
-            return Doubt(PassDoubt.SensorMoved, Text(
-                $"The phase moved by {jump:0.000} pitches within the day ({jump * pair.PitchMm:0.0} mm): a sensor moved. ")
-                    + "Measure the distance again.");
-        if (day.Used.Count < FewestBursts || day.Used.Count < (1 - MostUnusedShare) * bursts.Count)
+        if (day.RateRatio is > SameRate or < 1 / SameRate)
+            return Doubt(PassDoubt.WrongRollers, Text(
+                $"The second sensor tells {day.RateRatio:0.0} passes for each of the first: both are to see each roller once."));
+        if (day.Bursts.Count < FewestBursts || day.Bursts.Count < (1 - MostUnusedShare) * bursts.Count)
             return Doubt(PassDoubt.TooLittle,
-                Text($"Only {day.Used.Count} of {bursts.Count} bursts can be used. Look whether both sensors see the chain."));
+                Text($"Only {day.Bursts.Count} of {bursts.Count} bursts can be used. Look whether both sensors see the chain."));
+        var trend = DayTrend.Of(pair, day.Bursts);
+        if (trend.Moved() is { } move)
+            return Doubt(PassDoubt.SensorMoved, Text(
+                $"The phase moved by {move.Pitches:0.000} pitches ({move.Pitches * pair.PitchMm:0.0} mm) {move.Hours:0.0} h ")
+                    + "after the day's first passes: a sensor moved, or the chain was changed. Measure the distance again.");
         if (faults.Missed + faults.Doubled > MostBadShare * faults.Passes)
             return Doubt(PassDoubt.BadSignal, Text(
                 $"{faults.Missed} pulses missed and {faults.Doubled} too many of {faults.Passes}: clean and set the sensors."));
 
-        if (Count(pair, day.Count(pair, fraction), fraction, expected) is not { } whole)
+        var fraction = trend.Phase - Math.Floor(trend.Phase);
+        var joints = day.Pattern(pair, fraction);
+        var pattern = joints.Count();
+        if (pattern?.Kind == PatternKind.Backwards)
+            return Doubt(PassDoubt.Backwards,
+                "Each link passes the second sensor before the first: swap the wires, or the chain runs backwards.");
+        if (pattern is { Kind: not PatternKind.EachRoller })
+            return Doubt(PassDoubt.WrongRollers, pattern.Kind == PatternKind.HalfPitches
+                ? "The sensors tell each pitch twice: set them so that each roller is told once."
+                : "The sensors tell each second roller only: set them so that each roller is told once.");
+        if ((pattern?.Pitches ?? expected?.Count(pair, fraction)) is not { } whole)
             return Doubt(
                 PassDoubt.WrongCount, "How many pitches lie between the sensors is not known: measure the chain once by tape.");
+        if (pattern is null && OtherWay(pair, fraction, whole, expected!, joints) is { } other)
+            return Doubt(PassDoubt.WrongCount, other);
 
-        var pitches = whole.Pitches + fraction;
+        var pitches = whole + fraction;
         var elongation = pair.ElongationPercent(pitches, Gauge.ReferenceTemperatureC);
         var reading = new PassReading(
-            pitches, elongation, Budget(pair, pitches, fraction, scatter, elongation), day.MeanTemperatureC, day.Used.Count,
-            whole.ByPattern);
+            pitches, elongation, PassBudget.Of(pair, pitches, trend.Scatter, Timing(), elongation),
+            day.MeanTemperatureC, day.Bursts.Count, pattern is not null);
+        if (elongation is < 100 * (Gauge.ShortestShare - 1) or > 100 * (Gauge.LongestShare - 1))
+            return Doubt(PassDoubt.WrongCount, Text($"{elongation:0.0} %: no chain runs so. Measure the distance again."));
         if (expected?.Allows(elongation, reading.StandardUncertaintyPercent) == false)
-            return Doubt(whole.Differs ? PassDoubt.WrongCount : PassDoubt.SensorMoved, Text(
+            return Doubt(expected.Count(pair, fraction) == whole ? PassDoubt.SensorMoved : PassDoubt.WrongCount, Text(
                 $"{elongation:0.00} % where {expected.ElongationPercent:0.00} % was expected: no chain wears so. A sensor was ")
                     + "moved, or the chain was changed or shortened and nobody recorded it.");
         return new PassOutcome.Measured(reading) { Faults = faults };
 
         PassOutcome.NotBelieved Doubt(PassDoubt doubt, string why) => new(doubt, why) { Faults = faults };
+
+        double Timing() => Math.Sqrt(trend.Timing * trend.Timing + day.Clock.Uncertainty * day.Clock.Uncertainty);
     }
+
+    /// <summary>Holds a day that was measured against the earlier ones at the same sensors.</summary>
+    /// <param name="outcome">What became of the day by itself.</param>
+    /// <param name="course">The earlier days.</param>
+    /// <param name="day">When, in the course's days.</param>
+    public static PassOutcome Against(PassOutcome outcome, PassCourse course, double day) =>
+        outcome is PassOutcome.Measured { Reading: var reading }
+            && course.Doubt(new PassCourseDay(day, reading.ElongationPercent, reading.DayToDayPercent)) is { } why
+            ? new PassOutcome.NotBelieved(PassDoubt.SensorMoved, why) { Faults = outcome.Faults }
+            : outcome;
 
     /// <summary>
-    /// The whole pitches: by the pattern, or the number that brings the elongation nearest to what is expected.
+    /// Another way to see the chain that goes with what is expected as well, and that the pattern does not speak against; null
+    /// when there is none.
     /// </summary>
-    private static (int Pitches, bool ByPattern, bool Differs)? Count(
-        SensorPair pair, int? byPattern, double fraction, PassExpectation? expected)
+    private static string? OtherWay(
+        SensorPair pair, double fraction, int whole, PassExpectation expected, JointPattern joints)
     {
-        int? byExpectation = expected is { } e && pair.NominalPitches * e.StandardDeviationPercent / 100 < 0.2
-            ? (int)Math.Round(pair.PitchesAt(e.ElongationPercent, Gauge.ReferenceTemperatureC) - fraction)
+        // Near a whole or a half pitch both directions give the same elongation, within 0.005 %.
+        var isSameBackwards = Math.Abs(BurstPhase.Wrap(2 * fraction)) < 0.5e-4 * pair.NominalPitches;
+        return !isSameBackwards && expected.Fits(pair, 1 - fraction, 1) is { } back
+                && !joints.Prefers(whole, -back - 1, LeadOfWays)
+                ? "Which way the chain runs is not certain, and it matters here: measure once by tape, and look at the wires."
+            : expected.Fits(pair, fraction, 2) is { } few && !joints.Prefers(whole, few, LeadOfRollers)
+                || expected.Fits(pair, fraction, 0.5) is { } many && !joints.Prefers(whole, many, LeadOfRollers)
+                ? "Whether each roller is seen once is not certain: look at the sensors, or measure once more by tape."
             : null;
-        return (byPattern ?? byExpectation) is { } count
-            ? (count, byPattern is not null, byPattern is not null && byExpectation is not null && byPattern != byExpectation)
-            : null;
-    }
-
-    private static IReadOnlyList<UncertaintyComponent> Budget(
-        SensorPair pair, double pitches, double fraction, double scatterPitches, double elongation)
-    {
-        var percentPerPitch = (100 + elongation) / pitches;
-        var kelvin = Math.Sqrt((ChainKelvin * ChainKelvin + FrameKelvin * FrameKelvin) / 3);
-        return
-        [
-            new("scatter of the bursts", percentPerPitch * scatterPitches, true, "the day's bursts"),
-            new("distance of the sensors", 100 * pair.DistanceUncertaintyMm / pair.DistanceMm, false,
-                "stated when it was measured"),
-            new("speed ripple", percentPerPitch * ChordalRipple.UncertaintyPitches(pair.DriverTeeth, fraction), false,
-                "geometry, docs/signals.md"),
-            new("temperature", 100 * Gauge.SteelExpansionPerKelvin * kelvin, true,
-                $"chain within {ChainKelvin} K, frame within {FrameKelvin} K, {CommonPractice}"),
-        ];
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

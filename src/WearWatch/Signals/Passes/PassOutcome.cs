@@ -14,6 +14,12 @@ public enum PassDoubt
 
     /// <summary>The number of pitches between the sensors is not certain.</summary>
     WrongCount,
+
+    /// <summary>The second sensor sees the pattern of the joints first: swapped wires, or a chain that runs backwards.</summary>
+    Backwards,
+
+    /// <summary>The sensors do not see each roller once: each second one, or each pitch twice.</summary>
+    WrongRollers,
 }
 
 /// <summary>What became of a day of passes.</summary>

@@ -16,4 +16,8 @@ public sealed record PassReading(
     /// <summary>Standard uncertainty of the elongation, in percent.</summary>
     public double StandardUncertaintyPercent =>
         Math.Sqrt(Components.Sum(c => c.StandardUncertaintyPercent * c.StandardUncertaintyPercent));
+
+    /// <summary>Standard uncertainty by what changes from day to day, in percent.</summary>
+    public double DayToDayPercent => Math.Sqrt(
+        Components.Where(c => c.Repeats).Sum(c => c.StandardUncertaintyPercent * c.StandardUncertaintyPercent));
 }

@@ -19,8 +19,10 @@ public sealed class PassTrain
     private const int Around = 4;
     private const double OffComb = 0.25;
 
-    private PassTrain(IReadOnlyList<int> numbers, IReadOnlyList<double> timesUs, int missed, int doubled, int stops) =>
-        (Numbers, TimesUs, Missed, Doubled, Stops) = (numbers, timesUs, missed, doubled, stops);
+    private PassTrain(
+        IReadOnlyList<int> numbers, IReadOnlyList<double> timesUs, int missed, int doubled, int stops, double pitchesPerSecond) =>
+        (Numbers, TimesUs, Missed, Doubled, Stops, PitchesPerSecond) =
+            (numbers, timesUs, missed, doubled, stops, pitchesPerSecond);
 
     /// <summary>The rollers' numbers, rising, from 0.</summary>
     public IReadOnlyList<int> Numbers { get; }
@@ -36,6 +38,9 @@ public sealed class PassTrain
 
     /// <summary>How often the chain stood.</summary>
     public int Stops { get; }
+
+    /// <summary>Rollers a second, in the middle.</summary>
+    public double PitchesPerSecond { get; }
 
     /// <summary>Whether pass i + 1 is of the roller right behind that of pass i.</summary>
     public bool IsNext(int i) => i + 1 < Numbers.Count && Numbers[i + 1] == Numbers[i] + 1;
@@ -71,7 +76,7 @@ public sealed class PassTrain
             }
         }
 
-        return new PassTrain(numbers, times, missed, doubled, stops);
+        return new PassTrain(numbers, times, missed, doubled, stops, 1e6 / Median.Of(periods));
 
         void Add(int number, double at)
         {

@@ -29,6 +29,18 @@ public sealed record SensorPair(double PitchMm, double DistanceMm, double Distan
     public double PitchesAt(double elongationPercent, double temperatureC) =>
         DistanceMm / (PitchMm * (1 + elongationPercent / 100) * Expansion(temperatureC));
 
+    /// <summary>
+    /// Standard uncertainty of the elongation by what stays the same from day to day, in percent: the distance as it was stated,
+    /// and the speed ripple.
+    /// </summary>
+    /// <param name="pitches">Pitches between the sensors.</param>
+    public double StandingUncertaintyPercent(double pitches)
+    {
+        var distance = 100 * DistanceUncertaintyMm / DistanceMm;
+        var ripple = 100 * DistanceMm / (pitches * pitches * PitchMm) * ChordalRipple.UncertaintyPitches(DriverTeeth, pitches);
+        return Math.Sqrt(distance * distance + ripple * ripple);
+    }
+
     private static double Expansion(double temperatureC) =>
         1 + Gauging.Gauge.SteelExpansionPerKelvin * (temperatureC - Gauging.Gauge.ReferenceTemperatureC);
 }

@@ -1,0 +1,78 @@
+using WearWatch.Trends;
+
+namespace WearWatch.Signals.Passes;
+
+/// <summary>
+/// Earlier days at the same sensors, and how fast the chain wears: what a sensor that moves or creeps shows against.
+/// </summary>
+/// <remarks>
+/// Distance and ripple are the same each day, so days are held against each other by what changes alone. A chain gets longer, and
+/// by no more than its wear: a sensor shows that moves between two days, and one that creeps, both ways.
+/// </remarks>
+/// <param name="Days">The earlier days that were believed, in order of time.</param>
+/// <param name="FastestPercentPerDay">How fast the chain wears at most, in percent a day.</param>
+public sealed record PassCourse(IReadOnlyList<PassCourseDay> Days, double FastestPercentPerDay)
+{
+    private const double Deviations = 3.5;
+    private const int LastDays = 10;
+    private const int CreepDays = 30;
+    private const int FewestDays = 6;
+
+    /// <summary>A creep of less in all is nothing to send a person for, in percent.</summary>
+    private const double SmallestCreepPercent = 0.03;
+
+    /// <summary>What the last reading by another tool lets expect; null when there is none.</summary>
+    public PassExpectation? Tape { get; init; }
+
+    /// <summary>Why a day does not follow from the earlier ones or from the tape; null when it does.</summary>
+    public string? Doubt(PassCourseDay today) =>
+        (Days.Count == 0 ? null : Jump(today) ?? Creep(today)) ?? AgainstTape(today);
+
+    private string? AgainstTape(PassCourseDay today) =>
+        Tape?.Allows(today.ElongationPercent, today.UncertaintyPercent) == false
+            ? FormattableString.Invariant(
+                $"{today.ElongationPercent:0.00} % where the last reading by hand, {Tape.Days:0} days before, said ")
+                + FormattableString.Invariant($"{Tape.ElongationPercent:0.00} %: more than wear. Measure the distance again.")
+            : null;
+
+    private string? Jump(PassCourseDay today)
+    {
+        var last = Days.TakeLast(LastDays).ToList();
+        var (mean, days) = (last.Average(d => d.ElongationPercent), today.Day - last.Average(d => d.Day));
+        var variance = today.UncertaintyPercent * today.UncertaintyPercent
+            + last.Sum(d => d.UncertaintyPercent * d.UncertaintyPercent) / (last.Count * last.Count);
+        var (least, most) = (0.0, FastestPercentPerDay * days);
+        // Some days tell themselves how fast it goes, within what wear can be.
+        if (last.Count >= FewestDays
+            && StraightLine.Fit([.. last.Select(d => d.Day)], [.. last.Select(d => d.ElongationPercent)])
+                is TrendFit<StraightLine>.Fitted { Trend: var line })
+        {
+            least = most = Math.Clamp(line.Slope, 0, FastestPercentPerDay) * days;
+            var slope = last.Average(d => d.UncertaintyPercent) / Math.Sqrt(line.SumSquaresX);
+            variance += Math.Pow(Math.Min(slope, FastestPercentPerDay / 2) * days, 2);
+        }
+
+        var (reach, growth) = (Deviations * Math.Sqrt(variance), today.ElongationPercent - mean);
+        return growth < least - reach || growth > most + reach
+            ? FormattableString.Invariant(
+                $"{growth:+0.000;-0.000} % in {days:0.#} days: more than wear and chance. A sensor was moved, or the chain was ")
+                + "changed or shortened and nobody recorded it."
+            : null;
+    }
+
+    private string? Creep(PassCourseDay today)
+    {
+        PassCourseDay[] days = [.. Days.TakeLast(CreepDays), today];
+        if (days.Length < FewestDays) return null;
+        if (StraightLine.Fit([.. days.Select(d => d.Day)], [.. days.Select(d => d.ElongationPercent)])
+            is not TrendFit<StraightLine>.Fitted { Trend: var line }) return null;
+        var uncertainty = Deviations * days.Average(d => d.UncertaintyPercent) / Math.Sqrt(line.SumSquaresX);
+        var beyond = line.Slope < 0 ? line.Slope : Math.Max(0, line.Slope - FastestPercentPerDay);
+        var span = days[^1].Day - days[0].Day;
+        return Math.Abs(beyond) > uncertainty && Math.Abs(beyond) * span > SmallestCreepPercent
+            ? FormattableString.Invariant(
+                $"{line.Slope * span:+0.000;-0.000} % in {span:0} days, where wear gives up to {FastestPercentPerDay * span:0.000}")
+                + " %: a sensor creeps. Fix it and measure the distance again."
+            : null;
+    }
+}
