@@ -76,6 +76,7 @@ var app = builder.Build();
 if (args is [AdministratorCommand.Word, var name]) return await AdministratorCommand.RunAsync(app.Services, name);
 app.UseExceptionHandler("/error", createScopeForErrors: true);
 app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+app.UseMovedAddresses();
 app.UseContentPolicy();
 app.UseRequestLocalization(new RequestLocalizationOptions
 {

@@ -39,7 +39,7 @@ public sealed class AppendOnly : SaveChangesInterceptor
             if (entry.State is EntityState.Modified
                 && entry.Properties.FirstOrDefault(p => p.IsModified && IsFixed(entry, p)) is { } changed)
                 throw new InvalidOperationException(
-                    $"{entry.Metadata.ClrType.Name}.{changed.Metadata.Name} is kept as it was told; "
+                    $"{entry.Metadata.ClrType.Name}.{changed.Metadata.Name} is kept as it was recorded; "
                     + "add a correcting row instead.");
         }
     }

@@ -22,7 +22,7 @@ internal static partial class Log
     [LoggerMessage(402, LogLevel.Warning, "Inbox: {File} has {Refused} refused rows; see its report beside it in {Folder}")]
     public static partial void FileRefused(this ILogger logger, string file, int refused, string folder);
 
-    [LoggerMessage(501, LogLevel.Warning, "Telemetry: {Count} messages were set aside; see the page Arrivals")]
+    [LoggerMessage(501, LogLevel.Warning, "Telemetry: {Count} messages were set aside; see the page Data sources")]
     public static partial void MessagesSetAside(this ILogger logger, int count);
 
     [LoggerMessage(

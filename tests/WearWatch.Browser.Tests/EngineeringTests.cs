@@ -55,7 +55,7 @@ public sealed class EngineeringTests(Screen screen, Walk walk) : IClassFixture<W
         await desk.Page.Locator(".desk-chart").First.WaitForAsync();
         await desk.Page.Locator(".filters select").First.SelectOptionAsync("Line");
         await Assertions.Expect(desk.Page.GetByLabel("Draw Press")).ToBeVisibleAsync();
-        await desk.Page.GetByLabel("Law and paper").SelectOptionAsync("lognormal");
+        await desk.Page.GetByLabel("Distribution").SelectOptionAsync("lognormal");
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "lognormal paper" })).ToBeVisibleAsync();
         Assert.EndsWith("?by=line&paper=lognormal", desk.Page.Url, StringComparison.Ordinal);
         await desk.Page.GoBackAsync();

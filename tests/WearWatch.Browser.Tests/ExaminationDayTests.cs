@@ -121,12 +121,12 @@ public sealed class ExaminationDayTests(Screen screen)
         await phone.Page.ShowAsync($"#/chain/{id}");
         await Assertions.Expect(phone.Page.Locator(".lifting-banner")).ToContainTextAsync("at the latest");
         await phone.PictureAsync("lifting-floor-chain-phone", whole: false);
-        await phone.Page.ShowAsync($"#/chain/{id}/look");
+        await phone.Page.ShowAsync($"#/chain/{id}/inspect");
         var point = phone.Page.Locator(".point").First;
         await point.GetByRole(AriaRole.Radio, new() { Name = "found", Exact = true }).TapAsync();
         await phone.Page.RunAndWaitForResponseAsync(
             () => phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync(),
-            response => response.Url.EndsWith("/api/v1/looks", StringComparison.Ordinal) && response.Status == 201,
+            response => response.Url.EndsWith("/api/v1/inspections", StringComparison.Ordinal) && response.Status == 201,
             new() { Timeout = 60_000 });
         await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(new() { Timeout = 60_000 });
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("1 of 1 points found");
@@ -139,11 +139,11 @@ public sealed class ExaminationDayTests(Screen screen)
         await use.GetByRole(AriaRole.Textbox, new() { Name = "Why" }).FillAsync("dirt, no crack: cleaned and tested by dye");
         await use.GetByLabel("Your name").FillAsync("Ina");
         await use.GetByRole(AriaRole.Checkbox).First.CheckAsync();
-        await use.GetByRole(AriaRole.Button, new() { Name = "Release it as the competent person" }).ClickAsync();
+        await use.GetByRole(AriaRole.Button, new() { Name = "Release as competent person" }).ClickAsync();
         await Assertions.Expect(use).ToContainTextAsync("has no appointment", Patient);
         await CheckAsync(desk, "lifting-release-refused-desk-light");
         await use.GetByLabel("Your name").FillAsync("Ola Berg");
-        await use.GetByRole(AriaRole.Button, new() { Name = "Release it as the competent person" }).ClickAsync();
+        await use.GetByRole(AriaRole.Button, new() { Name = "Release as competent person" }).ClickAsync();
         await Assertions.Expect(use).ToContainTextAsync("Recorded: released.", Patient);
         await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it", Patient);
     }

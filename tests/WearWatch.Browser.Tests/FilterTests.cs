@@ -35,7 +35,7 @@ public sealed class FilterTests(Screen screen)
         { "Limit", ChainSort.Limit },
         { "Early date", ChainSort.Early },
         { "Swap planned", ChainSort.Planned },
-        { "Oil due", ChainSort.Oil },
+        { "Lubrication due", ChainSort.Lubrication },
         { "Last reading", ChainSort.LastReading },
     };
 

@@ -12,7 +12,7 @@ public sealed class HoistPlanTests(Screen screen)
         await using var desk = await screen.AtDeskAsync(address: host.ClientOptions.BaseAddress.ToString().TrimEnd('/'));
         var page = desk.Page;
         await desk.GoAsync("/plan/inputs");
-        await page.GetByLabel("Comes again").SelectOptionAsync("FREQ=WEEKLY;INTERVAL=2");
+        await page.GetByLabel("Repeats").SelectOptionAsync("FREQ=WEEKLY;INTERVAL=2");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync();
 
@@ -35,7 +35,7 @@ public sealed class HoistPlanTests(Screen screen)
         await desk.PictureAsync("plan-hoist-refused");
         Assert.Empty(await desk.BarriersAsync());
 
-        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this plan" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Kept: ")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/card/D-1");
         await Assertions.Expect(page.Locator(".job-card")).ToContainTextAsync("Holds a load");

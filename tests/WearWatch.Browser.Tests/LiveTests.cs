@@ -47,7 +47,7 @@ public sealed class LiveTests(Screen screen, ITestOutputHelper output)
         await desk.PictureAsync("live-signals");
         Assert.Empty(await desk.BarriersAsync());
         await PublishAsync(machine, "\"poison\"");
-        await desk.GoAsync("/arrivals");
+        await desk.GoAsync("/data-sources");
         await Assertions.Expect(desk.Page.GetByText("length_mm").First).ToBeVisibleAsync();
         await desk.PictureAsync("live-arrivals");
         Assert.Empty(await desk.BarriersAsync());

@@ -51,10 +51,10 @@ public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
     }
 
     [Theory]
-    [InlineData("/oil", "oil-round-desk")]
-    [InlineData("/oil/interval", "oil-interval-desk")]
-    [InlineData("/oil/used", "oil-used-desk")]
-    [InlineData("/oil/chains/OIL-03", "oil-advice-desk")]
+    [InlineData("/lubrication", "oil-round-desk")]
+    [InlineData("/lubrication/interval", "oil-interval-desk")]
+    [InlineData("/lubrication/used", "oil-used-desk")]
+    [InlineData("/lubrication/chains/OIL-03", "oil-advice-desk")]
     public async Task The_pages_of_oil_have_no_barriers_in_the_light_and_in_the_dark(string path, string picture)
     {
         await TakeInAsync();

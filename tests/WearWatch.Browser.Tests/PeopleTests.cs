@@ -38,7 +38,7 @@ public sealed class PeopleTests(Screen screen)
         await SeeAsync(desk, server.Address + "/people/me", "people-me-desk");
         await SeeAsync(desk, server.Address + "/people", "people-desk");
         await SeeAsync(desk, server.Address + "/people/1", "people-one-desk");
-        await SeeAsync(desk, server.Address + "/people/keys", "people-keys-desk");
+        await SeeAsync(desk, server.Address + "/people/api-keys", "people-keys-desk");
         foreach (var page in new[] { "me", "tablets" })
             await SeeAsync(phone, $"{server.Address}/people/{page}", $"people-{page}-phone");
         await phone.Page.GetByLabel("Where it hangs").FillAsync("Press line");

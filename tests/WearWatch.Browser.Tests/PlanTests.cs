@@ -20,7 +20,7 @@ public sealed class PlanTests(Screen screen)
         await desk.GoAsync("/plan");
         await Assertions.Expect(page.GetByText("No shutdown is planned")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Enter shutdowns" }).ClickAsync();
-        await page.GetByLabel("Comes again").SelectOptionAsync("FREQ=WEEKLY;INTERVAL=2");
+        await page.GetByLabel("Repeats").SelectOptionAsync("FREQ=WEEKLY;INTERVAL=2");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
         await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync();
         await desk.PictureAsync("plan-inputs");
@@ -40,7 +40,7 @@ public sealed class PlanTests(Screen screen)
         await page.GetByRole(AriaRole.Button, new() { Name = "Lock", Exact = true }).ClickAsync();
         await ProposeAsync(page);
         await Assertions.Expect(target.Locator("[data-chain=D-1]")).ToBeVisibleAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this plan" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Kept: ")).ToBeVisibleAsync();
 
         await desk.GoAsync("/chains?planned=yes");

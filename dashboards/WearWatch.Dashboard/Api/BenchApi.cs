@@ -34,7 +34,7 @@ internal static class BenchApi
                 + "speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; load, mover; "
                 + "lubrication, ambient_c; and what /limit takes.")
             .Produces<DriveJson>().ProducesValidationProblem(422);
-        bench.MapGet("/oil", Oil).WithSummary("How, with what, how much and how often a chain is to be oiled")
+        bench.MapGet("/lubrication", Oil).WithSummary("How, with what, how much and how often a chain is to be lubricated")
             .WithDescription("type, or pitch_mm with family and strands; speed (m/s, or 250 ft/min); ambient_c; method, "
                 + "lubrication, dust, interval_h, surroundings_factor.")
             .Produces<ChainOilJson>().ProducesValidationProblem(422);

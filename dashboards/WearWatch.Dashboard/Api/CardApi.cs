@@ -15,14 +15,14 @@ internal static class CardApi
 
     public static void Map(IEndpointRouteBuilder api)
     {
-        var card = api.MapGroup("/chains/{chain}/card").WithTags("Register");
-        card.MapGet("", OneAsync).WithSummary("A chain's whole card with its revision").Produces<CardJson>().ProducesProblem(404);
+        var card = api.MapGroup("/chains/{chain}/master-data").WithTags("Register");
+        card.MapGet("", OneAsync).WithSummary("A chain's master data with its revision").Produces<CardJson>().ProducesProblem(404);
         card.MapPut("", PutAsync)
-            .WithSummary("Changes a card, or takes a chain into the register when no revision is sent; needs an Idempotency-Key")
+            .WithSummary("Changes master data, or adds a chain when no revision is sent; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.KeepRegister)
             .Accepts<CardJson>("application/json").Produces<CardJson>().Produces<CardJson>(201)
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
-        card.MapGet("/changes", ChangesAsync).WithSummary("Who changed what on a card, when and why, newest first")
+        card.MapGet("/changes", ChangesAsync).WithSummary("Who changed what in the master data, when and why, newest first")
             .Produces<IReadOnlyList<CardChangeJson>>().ProducesProblem(404);
     }
 
@@ -66,7 +66,7 @@ internal static class CardApi
     }
 
     private static IResult Overtaken(RegisterAnswer.Overtaken answer) => Results.Problem(
-        statusCode: StatusCodes.Status409Conflict, title: "The card was changed in the meantime",
+        statusCode: StatusCodes.Status409Conflict, title: "The master data were changed in the meantime",
         detail: FormattableString.Invariant(
             $"It is at revision {answer.Now.Revision} now: read it again, and send your change with that."));
 

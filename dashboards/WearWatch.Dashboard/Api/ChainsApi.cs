@@ -17,7 +17,7 @@ internal static class ChainsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var chains = api.MapGroup("/chains").WithTags("Chains");
-        chains.MapGet("", ListAsync).WithSummary("A stretch of the list of chains").Produces<ChainPageJson>()
+        chains.MapGet("", ListAsync).WithSummary("A part of the list of chains").Produces<ChainPageJson>()
             .ProducesValidationProblem(422);
         chains.MapGet("/{chain}", OneAsync).WithSummary("One chain as the register has it").Produces<ChainCardJson>()
             .ProducesProblem(404);

@@ -13,7 +13,7 @@ internal static class EventsApi
     {
         api.MapGet("/chains/{chain}/events", ListAsync).WithTags("Events")
             .WithSummary("A chain's events, oldest first").Produces<IReadOnlyList<EventJson>>().ProducesProblem(404);
-        api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Tells an event; needs an Idempotency-Key")
+        api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Records an event; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<EventEntryJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)

@@ -16,7 +16,7 @@ internal static class FloorApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var floor = api.MapGroup("/floor").WithTags("Floor");
-        floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, oil and look without signal")
+        floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, lubricate and inspect without signal")
             .Produces<FloorPackJson>();
         floor.MapPost("/rounds", HandAsync)
             .WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")

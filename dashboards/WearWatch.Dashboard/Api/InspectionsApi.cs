@@ -14,18 +14,18 @@ internal static class InspectionsApi
 {
     public static void Map(IEndpointRouteBuilder api)
     {
-        var looks = api.MapGroup("").WithTags("Looks");
-        looks.MapPost("/looks", TellAsync).WithSummary("Tells a look at a chain, point by point; needs an Idempotency-Key")
+        var looks = api.MapGroup("").WithTags("Inspections");
+        looks.MapPost("/inspections", TellAsync).WithSummary("Records an inspection of a chain, point by point; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<InspectionEntryJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
-        looks.MapPost("/looks/{key}/photos/{point}", PhotoAsync)
-            .WithSummary("Adds a JPEG photo to what a look found; needs an Idempotency-Key")
+        looks.MapPost("/inspections/{key}/photos/{point}", PhotoAsync)
+            .WithSummary("Adds a JPEG photo to what an inspection found; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<byte[]>(Jpeg).Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
             .ProducesValidationProblem(422);
-        looks.MapGet("/chains/{chain}/looks", ListAsync)
-            .WithSummary("The looks at a chain with their photos, newest first, at most 100")
+        looks.MapGet("/chains/{chain}/inspections", ListAsync)
+            .WithSummary("The inspections of a chain with their photos, newest first, at most 100")
             .Produces<IReadOnlyList<InspectionJson>>().ProducesProblem(404);
         looks.MapGet("/photos/{id:long}", OneAsync).WithSummary("A photo").Produces(200, contentType: Jpeg).ProducesProblem(404);
     }
@@ -66,7 +66,7 @@ internal static class InspectionsApi
         if (request.ContentType != Jpeg)
             return Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send image/jpeg");
         if (request.ContentLength is not <= JpegPhoto.MostBytes)
-            return Problems.Refused("photo", $"Tell its length, at most {JpegPhoto.MostBytes} bytes.");
+            return Problems.Refused("photo", $"State its length, at most {JpegPhoto.MostBytes} bytes.");
         using var file = new MemoryStream();
         await request.Body.CopyToAsync(file, ct);
         return ReadingsApi.Answer(

@@ -23,13 +23,13 @@ internal static class LiftingApi
         Write(lifting.MapPut("/{lifting}/entry", EntryAsync).Accepts<LiftingCardJson>("application/json"), Allowed.KeepRegister,
             "Writes an entry of the register; earlier ones stay");
         Write(lifting.MapPost("/{lifting}/examinations", ExamineAsync).Accepts<ExaminationJson>("application/json"),
-            Allowed.KeepRegister, "Tells the report of a thorough examination");
+            Allowed.KeepRegister, "Records the report of a thorough examination");
         Write(lifting.MapPost("/{lifting}/quarantine", QuarantineAsync).Accepts<LiftingStepJson>("application/json"),
             Allowed.MeasureAndDo, "Takes a chain out of use");
         Write(lifting.MapPost("/{lifting}/release", ReleaseAsync).Accepts<LiftingStepJson>("application/json"),
             Allowed.MeasureAndDo, "Releases a chain: only by the appointed competent person, under the own name");
         Write(lifting.MapPost("/{lifting}/disposal", DisposeAsync).Accepts<LiftingStepJson>("application/json"),
-            Allowed.KeepRegister, "Tells that a chain was discarded: final");
+            Allowed.KeepRegister, "Records that a chain was discarded: final");
         Write(lifting.MapPost("/{lifting}/papers/{kind}", PaperAsync).Accepts<byte[]>(ScannedPaper.Pdf, ScannedPaper.Jpeg),
             Allowed.KeepRegister, "Keeps a scanned paper; its name in the query");
     }
@@ -118,7 +118,7 @@ internal static class LiftingApi
         var what = LiftingWire.Word<LiftingFileKind>("kind", kind, faults);
         if (faults.Count > 0) return Problems.Refused(faults);
         if (request.ContentLength is not <= ScannedPaper.MostBytes)
-            return Problems.Refused("file", $"Tell its length, at most {ScannedPaper.MostBytes} bytes.");
+            return Problems.Refused("file", $"State its length, at most {ScannedPaper.MostBytes} bytes.");
         using var file = new MemoryStream();
         await request.Body.CopyToAsync(file, ct);
         return ReadingsApi.Answer(await desk.TakeAsync(

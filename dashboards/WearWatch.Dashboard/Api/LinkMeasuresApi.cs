@@ -17,7 +17,7 @@ internal static class LinkMeasuresApi
     {
         var links = api.MapGroup("").WithTags("Links");
         links.MapPost("/link-measures", TellAsync)
-            .WithSummary("Tells measures of a round-link chain's links; needs an Idempotency-Key")
+            .WithSummary("Records measures of a round-link chain's links; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<LinkMeasureEntryJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);

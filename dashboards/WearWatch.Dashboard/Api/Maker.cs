@@ -24,9 +24,10 @@ internal static class Maker
         if (name is not null && !string.IsNullOrWhiteSpace(told)
             && !string.Equals(told, name, StringComparison.OrdinalIgnoreCase)) isOthers = true;
         if (!isOthers) return null;
+        var named = string.IsNullOrWhiteSpace(told) ? $"person {makerId}" : $"'{told}'";
         return AccessAnswers.Problem(
             StatusCodes.Status403Forbidden, "Another person's entry",
-            $"The entry says that {(string.IsNullOrWhiteSpace(told) ? $"person {makerId}" : $"'{told}'")} made it, but it is "
+            $"The entry says that {named} made it, but it is "
             + $"sent by {name ?? "nobody who is signed in"}. "
             + "Its maker has to sign in and send it. Nothing was stored.",
             "other_maker");

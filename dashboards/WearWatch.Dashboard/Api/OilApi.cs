@@ -9,9 +9,9 @@ internal static class OilApi
 {
     public static void Map(IEndpointRouteBuilder api)
     {
-        api.MapGet("/oil/due", DueAsync).WithTags("Oil").WithSummary("Chains that are to be oiled within a week, by line")
+        api.MapGet("/lubrication/due", DueAsync).WithTags("Lubrication").WithSummary("Chains whose lubrication is due within a week, by line")
             .Produces<IReadOnlyList<OilDueJson>>();
-        api.MapGet("/oil/used", UsedAsync).WithTags("Oil").WithSummary("Oil used in the last twelve months, by grade and month")
+        api.MapGet("/lubrication/used", UsedAsync).WithTags("Lubrication").WithSummary("Oil used in the last twelve months, by grade and month")
             .Produces<IReadOnlyList<OilUsedJson>>();
     }
 

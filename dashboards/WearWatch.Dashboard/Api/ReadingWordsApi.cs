@@ -18,7 +18,7 @@ internal static class ReadingWordsApi
             .Accepts<ReadingEntryJson>("application/json").Produces<DoubtJson>().ProducesProblem(404)
             .ProducesValidationProblem(422);
         readings.MapPut("/{id:long}/confirmation", ConfirmAsync)
-            .WithSummary("A person's yes to a reading that waits; needs an Idempotency-Key")
+            .WithSummary("Confirms a reading that is to be confirmed; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo).Accepts<WordJson>("application/json").Produces<TakenJson>()
             .ProducesProblem(400).ProducesValidationProblem(422);
         readings.MapPut("/{id:long}/withdrawal", WithdrawAsync)

@@ -17,7 +17,7 @@ internal static class ReadingsApi
         api.MapGet("/chains/{chain}/readings", ListAsync).WithTags("Readings")
             .WithSummary("A chain's readings that stand, oldest first").Produces<IReadOnlyList<ReadingJson>>()
             .ProducesProblem(404);
-        api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Tells a reading; needs an Idempotency-Key")
+        api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Records a reading; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<ReadingEntryJson>("application/json")
             .Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
@@ -70,9 +70,9 @@ internal static class ReadingsApi
         var faults = wrong.Select(f => new Refusal(f.Column, f.Reason)).ToList();
         if (Tokens.Unit(body.Unit) is null) faults.Add(new("unit", "mm or in."));
         if (body.Inside is null != body.Outside is null)
-            faults.Add(new(body.Inside is null ? "inside" : "outside", "Tell both, inside and outside of the end rollers."));
+            faults.Add(new(body.Inside is null ? "inside" : "outside", "Give both, inside and outside of the end rollers."));
         if (new[] { body.Length is not null, body.LengthMm is not null, body.Inside is not null }.Count(told => told) != 1)
-            faults.Add(new("length", "Tell the length as text with its unit, or length_mm as a number, or inside and outside."));
+            faults.Add(new("length", "Give the length as text with its unit, or length_mm as a number, or inside and outside."));
         if (string.IsNullOrWhiteSpace(body.Chain)) faults.Add(new("chain", "Say which chain."));
         return faults;
     }

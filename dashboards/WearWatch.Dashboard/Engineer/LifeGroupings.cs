@@ -34,18 +34,18 @@ public static class LifeGroupings
         LifeGrouping.Type => card.ChainType.Length > 0
             ? card.ChainType
             : string.Create(CultureInfo.InvariantCulture, $"pitch {card.PitchMm:0.##} mm"),
-        LifeGrouping.Line => card.Line.Length > 0 ? card.Line : "no line told",
-        LifeGrouping.Lubrication => card.Duty.Lubrication is { } state ? DutyWords.Of(state) : "not told",
-        LifeGrouping.Dust => card.Duty.Dust is { } dust ? DutyWords.Of(dust) : "not told",
+        LifeGrouping.Line => card.Line.Length > 0 ? card.Line : "no line recorded",
+        LifeGrouping.Lubrication => card.Duty.Lubrication is { } state ? DutyWords.Of(state) : "not recorded",
+        LifeGrouping.Dust => card.Duty.Dust is { } dust ? DutyWords.Of(dust) : "not recorded",
         LifeGrouping.Load => LoadBand(card.Duty.RelativeLoad),
         LifeGrouping.Family => card.Family.Words,
-        LifeGrouping.Lot => card.Lot.Length > 0 ? card.Lot : "no lot told",
+        LifeGrouping.Lot => card.Lot.Length > 0 ? card.Lot : "no lot recorded",
         _ => throw new UnreachableException($"Grouping {grouping} has no groups."),
     };
 
     private static string LoadBand(double? relativeLoad) => relativeLoad switch
     {
-        null => "not told",
+        null => "not recorded",
         < 0.4 => "below 0.4",
         < 0.7 => "0.4 to 0.7",
         < 1 => "0.7 to 1",

@@ -54,11 +54,11 @@ public sealed record JobCard
     [
         "Stop the drive, isolate it, lock and tag it, try to start it. Let go what is under tension; prop what could fall.",
         "Write down the hour counter. Take the guard off.",
-        "Slacken the take-up. Open the old chain on a sprocket and draw it out; keep it for a look at its joints.",
+        "Slacken the take-up. Open the old chain on a sprocket and draw it out; keep it to inspect its joints.",
         "Look at the sprockets: hooked or worn teeth go with the chain. Check their alignment with the straightedge.",
         $"Make up the new chain: {CutInWords(cut)}, {pitches} pitches in all. Count twice.",
         family.ClosingStep,
-        "Set the slack. Oil it. Turn it by hand once round.",
+        "Set the slack. Lubricate it. Turn it by hand once round.",
         "Measure the new chain over as many pitches as can be reached, tensioned and standing: it is the baseline.",
         "Refit the guards, take off your own lock, run it and listen. Enter what stands below.",
     ];

@@ -64,7 +64,7 @@ public static class PlanWords
         PlanRemarkKind.HardDateUnsure => "Holds a load: swap not sure",
         PlanRemarkKind.PartsCannotCome => "Parts cannot come",
         PlanRemarkKind.MeasureFirst => "Measure first",
-        PlanRemarkKind.ChainLeft => "Left on",
+        PlanRemarkKind.ChainLeft => "Not scheduled",
         PlanRemarkKind.CrewOverloaded => "Crew overloaded",
         PlanRemarkKind.PartShort => "Part short",
         PlanRemarkKind.WindowTooShort => "Shutdown too short",
@@ -75,7 +75,7 @@ public static class PlanWords
     /// <summary>The time in which a chain reaches its limit: from its early to its late date.</summary>
     public static string Band(ChainFace face, PlantTime time) => face.Early is not { } early
         ? "limit not in sight"
-        : early <= time.Now && face.Late <= time.Now ? "limit passed"
+        : early <= time.Now && face.Late <= time.Now ? "limit exceeded"
         : $"limit {BriefDate(early, time)} – {(face.Late is { } late ? BriefDate(late, time) : "?")}";
 
     /// <summary>A date such as 14 Jan, with its year when it is not this one.</summary>

@@ -41,7 +41,7 @@ public sealed class SpareForm
     {
         if (Designation.Trim().Length == 0) return (null, [], "Which part? Such as 16B-1.");
         if (InStock < 0 || LeadDays is < 0 or > 2000 || PackSize < 1 || Price is not (>= 0 and <= 1e9))
-            return (null, [], "Stock, lead time and price are not negative, and a pack holds at least one.");
+            return (null, [], "Stock, lead time and price are not negative, and a pack size is at least one.");
         if (ExpressLeadDays is < 0 or > 2000) return (null, [], "An express order takes 0 to 2,000 days.");
         var deliveries = new List<SpareDelivery>();
         foreach (var line in OnOrder.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))

@@ -47,7 +47,7 @@ internal static class HardDateRemarks
     {
         LoadWarningKind.CannotBeJudged => new PlanRemark(
             PlanRemarkKind.CannotBeJudged, load.Chain, null, 0,
-            "It holds a load and cannot be judged from its readings: no date can be told by which it must go.",
+            "It holds a load and cannot be judged from its readings: there is no date by which it must go.",
             "A competent person examines it before further use. Measure it."),
         LoadWarningKind.Stopped => new PlanRemark(
             PlanRemarkKind.OutOfUse, load.Chain, input.Now, 0,

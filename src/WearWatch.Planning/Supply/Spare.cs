@@ -27,7 +27,7 @@ public sealed record Spare
         get;
         init => field = value > 0
             ? value
-            : throw new ArgumentOutOfRangeException(nameof(value), value, "A pack holds at least one.");
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A pack size is at least one.");
     } = 1;
 
     /// <summary>The price of one unit.</summary>

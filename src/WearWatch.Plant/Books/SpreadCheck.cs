@@ -61,9 +61,9 @@ public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook boo
             + $"too {(drifted.TooNarrow ? "few" : "many")} for chance. From now on the early side is "
             + $"{Words(drifted.Spread.Early)}, the late side {Words(drifted.Spread.Late)}.");
         open.WhatToDo = drifted.TooNarrow
-            ? "Look for what has changed: duties on the cards, oil, dust, tools and who measures. Dates may have moved; look at "
+            ? "Look for what has changed: duties in the master data, lubrication, dust, tools and who measures. Dates may have moved; check "
                 + "the swap plan."
-            : "Nothing to mend: forecasts were surer than they said. Dates may have moved; look at the swap plan.";
+            : "Nothing to mend: forecasts were surer than they said. Dates may have moved; check the swap plan.";
     }
 
     private static string Words(double exponent) => exponent switch

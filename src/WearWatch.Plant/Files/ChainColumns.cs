@@ -17,10 +17,10 @@ public static class ChainColumns
     public const string WhatItIs = "What it is";
 
     /// <summary>The heading under which a form asks for oil and dust.</summary>
-    public const string OilAndDust = "Oil and dust";
+    public const string OilAndDust = "Lubrication and dust";
 
     private const string Sprockets = "Sprockets and take-up";
-    private const string WhatItDoes = "What it has to do";
+    private const string WhatItDoes = "Duty";
     private const string OwnLimit = "Own limit";
 
     /// <summary>The headings in the order in which a form has them.</summary>
@@ -50,7 +50,7 @@ public static class ChainColumns
             Meaning = "kind of chain",
             Asked = new(WhatItIs, "Family", Hint: "asked for where the catalogue does not know the chain type")
             {
-                Choices = [("", "not told"), .. ChainFamily.All.Select(f => (f.Name, f.Words))],
+                Choices = [("", "not recorded"), .. ChainFamily.All.Select(f => (f.Name, f.Words))],
             },
         },
         Column.Number("pitch_mm", 0.001, 2000, c => c.PitchMm, (c, v) => v is { } mm ? c with { PitchMm = mm } : c)
@@ -138,7 +138,7 @@ public static class ChainColumns
             with
         {
             Meaning = "auto, manual, poor or dry",
-            Asked = Chosen("How it is oiled", FileWords.Lubrication, DutyWords.Of),
+            Asked = Chosen("Lubrication", FileWords.Lubrication, DutyWords.Of),
         },
         Column.Word("dust", FileWords.Dust, c => c.Duty.Dust, (c, v) => c with { Duty = c.Duty with { Dust = v } })
             with { Meaning = "clean, moderate or heavy", Asked = Chosen("Dust", FileWords.Dust, DutyWords.Of) },
@@ -149,14 +149,14 @@ public static class ChainColumns
             Asked = new(OilAndDust, "Temperature of the surroundings", "°C", "left out: the middle of the readings'"),
         },
         Column.Word("oil_method", FileWords.OilMethods, c => c.OilMethod, (c, v) => c with { OilMethod = v }, always: false)
-            with { Meaning = "how it is oiled", Asked = Chosen("How the oil gets there", FileWords.OilMethods, DutyWords.Of) },
+            with { Meaning = "how it is lubricated", Asked = Chosen("How the oil gets there", FileWords.OilMethods, DutyWords.Of) },
         Column.Text("oil_grade", c => c.OilGrade, (c, v) => c with { OilGrade = v }, always: false)
             with { Meaning = "with which oil", Asked = new(OilAndDust, "Oil used here", Hint: "left out: by the tables") },
         Column.Number("oiling_interval_h", 0.001, 100_000, c => c.OilingIntervalHours,
                 (c, v) => c with { OilingIntervalHours = v }, always: false) with
         {
-            Meaning = "the plant's own running hours between two oilings",
-            Asked = new(OilAndDust, "Own oiling interval", "running h", "left out: the handbook's"),
+            Meaning = "the plant's own running hours between two lubrications",
+            Asked = new(OilAndDust, "Own lubrication interval", "running h", "left out: the handbook's"),
         },
         Column.Number("oiling_surroundings_factor", 0.05, 20, c => c.OilingSurroundingsFactor,
                 (c, v) => c with { OilingSurroundingsFactor = v ?? 1 }, always: false) with

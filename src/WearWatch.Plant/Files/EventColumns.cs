@@ -14,7 +14,7 @@ public static class EventColumns
     [
         Column.Word("event", FileWords.Events, e => e.Kind, (e, v) => v is { } kind ? e with { Kind = kind } : e) with
         {
-            Meaning = "what happened, such as replacement, oiling or inspection",
+            Meaning = "what happened, such as replacement, lubrication or inspection",
             Needed = $"write one of {string.Join(", ", FileWords.Events.Keys)}.",
         },
         Column.Moment("taken_at", e => e.At, (e, v) => e with { At = v }) with { Meaning = "when" },
@@ -28,7 +28,7 @@ public static class EventColumns
             with { Meaning = "supplier's lot of the chain that was fitted" },
         Column.Word("oil_method", FileWords.OilMethods, e => e.Oil.Method,
                 (e, v) => e with { Oil = e.Oil with { Method = v } }, always: false)
-            with { Meaning = "how it was oiled" },
+            with { Meaning = "how it was lubricated" },
         Column.Text("oil_grade", e => e.Oil.Grade, (e, v) => e with { Oil = e.Oil with { Grade = v } }, always: false)
             with { Meaning = "with which oil" },
         Column.Number("oil_amount_ml", 0, OilApplied.MostMl, e => e.Oil.AmountMl,

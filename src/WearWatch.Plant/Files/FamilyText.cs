@@ -31,8 +31,8 @@ internal static class FamilyText
         if (byType is not null) return byType;
         if (known is not null && (type.Length == 0 || type == known.ChainType)) return known.Family;
         if (type.Length == 0 && !mustBeTold) return ChainFamily.Usual;
-        var what = type.Length == 0 ? "Without a designation its kind has to be told"
-            : $"The chain type '{type}' is not known here, so its kind has to be told";
+        var what = type.Length == 0 ? "Without a designation its kind has to be given"
+            : $"The chain type '{type}' is not known here, so its kind has to be given";
         var kinds = string.Join(", ", ChainFamily.All);
         fields.Fault(fields.Has(Column) ? Column : "chain_type", $"{what}: family is one of {kinds}.");
         return null;

@@ -8,7 +8,7 @@ namespace WearWatch.Plant.Files;
 internal static class LinkColumns
 {
     /// <summary>The heading under which a form asks for it.</summary>
-    public const string Heading = "Round links: the hoist maker's table";
+    public const string Heading = "Round links: maker's table";
 
     private const double MostMm = 10_000;
 
@@ -26,7 +26,7 @@ internal static class LinkColumns
             {
                 Choices =
                 [
-                    ("", "not told"), (FileWords.Of(LinkUse.PoweredHoist), "powered hoist"),
+                    ("", "not recorded"), (FileWords.Of(LinkUse.PoweredHoist), "powered hoist"),
                     (FileWords.Of(LinkUse.HandHoist), "hand-operated hoist"), (FileWords.Of(LinkUse.Sling), "sling"),
                 ],
             },
@@ -51,7 +51,7 @@ internal static class LinkColumns
             "left out: a general value", e => e.SeveralLinksLimitMm, (e, v) => e with { SeveralLinksLimitMm = v }),
         Millimetres("link_diameter_limit_mm", "mean diameter at which its maker discards", "Discard: mean diameter dm",
             "left out: 0.9 d", e => e.DiameterLimitMm, (e, v) => e with { DiameterLimitMm = v }),
-        Millimetres("link_unused_several_mm", "length over as many links of an unworn stretch of it", "Unworn length over links",
+        Millimetres("link_unused_several_mm", "length over as many links of an unworn section of it", "Unworn length over links",
             "the same chain's slack end; left out: nominal", e => e.UnusedSeveralLinksMm,
             (e, v) => e with { UnusedSeveralLinksMm = v }),
         Column.Text("link_table_source", c => c.LinkEntry.Source,

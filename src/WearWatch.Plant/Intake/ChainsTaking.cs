@@ -31,7 +31,7 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string fil
             if (row?.HoldsLoad == true && !card.HoldsLoad)
             {
                 remarks.Add(line, "lifts",
-                    "It lifts or holds a load: only a planner takes that from its card, with the reason; a file does not.",
+                    "It lifts or holds a load: only a planner takes that from its master data, with the reason; a file does not.",
                     RemarkKind.Refused);
                 continue;
             }

@@ -79,7 +79,7 @@ internal static class EntryCheck
     {
         var faults = new List<Refusal>();
         if (string.IsNullOrWhiteSpace(key) || key.Length > RowFields.LongestText)
-            faults.Add(new("key", "A key of 1 to 200 characters tells this entry from others."));
+            faults.Add(new("key", "A key of 1 to 200 characters distinguishes this entry from others."));
         if (string.IsNullOrWhiteSpace(chain)) faults.Add(new("chain", "Say which chain."));
         return faults;
     }

@@ -55,8 +55,8 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Looks.SingleOrDefaultAsync(l => l.Key == photo.LookKey, ct) is not { } look)
-            return Refused("look", "There is no such look.");
-        if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", "That look says nothing of this point.");
+            return Refused("inspection", "There is no such inspection.");
+        if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", "That inspection says nothing of this point.");
         if (await db.Photos.SingleOrDefaultAsync(p => p.Key == photo.Key, ct) is { } known)
             return known.Jpeg.AsSpan().SequenceEqual(jpeg) ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
         var row = new PhotoRow
@@ -99,7 +99,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
             faults.Add(new("findings", $"A note is longer than {LongestNote} characters."));
         foreach (var finding in look.Findings
             .Where(f => chain is not null && chain.Family.CheckPoint(f.Point, chain.HoldsLoad) is null))
-            faults.Add(new("findings", $"{finding.Point} is not looked at on this kind of chain."));
+            faults.Add(new("findings", $"{finding.Point} is not inspected on this kind of chain."));
         return faults;
     }
 

@@ -28,7 +28,7 @@ internal static class LinkEntryCheck
     {
         var found = faults = [];
         if (string.IsNullOrWhiteSpace(entry.Key) || entry.Key.Length > RowFields.LongestText)
-            faults.Add(new("key", "A key of 1 to 200 characters tells this entry from others."));
+            faults.Add(new("key", "A key of 1 to 200 characters distinguishes this entry from others."));
         if (card is null) faults.Add(new("chain", $"No chain is called '{entry.Chain}'."));
         if (entry.TakenAt is null && entry.CounterH is null)
             faults.Add(new("taken_at", "A measure needs its time or the hour counter."));
@@ -53,7 +53,7 @@ internal static class LinkEntryCheck
         if (card!.Links is not { } table)
         {
             faults.Add(new("chain",
-                "The diameter of this chain's links is not known: enter it, with the maker's table, on its card."));
+                "The diameter of this chain's links is not known: enter it, with the maker's table, in its master data."));
             return null;
         }
 

@@ -112,7 +112,7 @@ public sealed class LiftingCardDesk(
         };
 
     internal static Refusal? KeyFault(string key) => string.IsNullOrWhiteSpace(key) || key.Length > LongestKey
-        ? new("key", $"A key of 1 to {LongestKey} characters tells this entry from others.")
+        ? new("key", $"A key of 1 to {LongestKey} characters distinguishes this entry from others.")
         : null;
 
     internal static Refusal Used { get; } = new("key", "This key was used for something else.");

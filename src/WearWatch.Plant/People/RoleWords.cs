@@ -24,7 +24,7 @@ public static class RoleWords
         PersonRoles.Technician => "enters readings and what was done",
         PersonRoles.Planner => "also keeps the register and plans swaps",
         PersonRoles.Engineer => "also keeps the register and judges alarms",
-        PersonRoles.Administrator => "looks after people, keys, tablets and settings",
+        PersonRoles.Administrator => "manages people, keys, tablets and settings",
         _ => throw new ArgumentOutOfRangeException(nameof(role), role, "Explained is one role at a time."),
     };
 

@@ -2,7 +2,7 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>A swap plan on the wire: one that is kept, or one that is proposed. Amounts are in the plant's own money.</summary>
+/// <summary>A swap plan on the wire: one that is kept, or one that is proposed. Amounts are in the plant's own currency.</summary>
 public sealed record PlanJson
 {
     /// <summary>The moment for which it is worked out.</summary>
@@ -21,7 +21,7 @@ public sealed record PlanJson
     public required IReadOnlyList<PlanRemarkJson> Remarks { get; init; }
 
     /// <summary>What the amounts are in.</summary>
-    public required string Money { get; init; }
+    public required string Currency { get; init; }
 
     /// <summary>What it costs in expectation.</summary>
     public required PlanCostJson Cost { get; init; }
@@ -60,7 +60,7 @@ public sealed record PlanJson
             Revision = draft.Picture.Revision,
             WhatIf = WhatIfJson.Of(draft.WhatIf),
             Remarks = [.. draft.Plan.Remarks.Select(PlanRemarkJson.Of)],
-            Money = input.Costs.Money,
+            Currency = input.Costs.Money,
             Cost = PlanCostJson.Of(draft.Plan.Cost),
             CostAsItIs = PlanCostJson.Amount(draft.AsItIs.Cost.Total),
             CostByDueDate = PlanCostJson.Amount(draft.ByDueDate.Cost.Total),

@@ -29,7 +29,7 @@ internal static class CardCheck
         if (isPlanner || !stood || after.HoldsLoad) yield break;
         yield return new(
             after.Family.LiftsByNature ? "not_lifting_reason" : "lifts",
-            "It lifts or holds a load: only a planner takes that from its card, with the reason.");
+            "It lifts or holds a load: only a planner takes that from its master data, with the reason.");
     }
 
     /// <summary>What is wrong with the name of a chain that is new.</summary>

@@ -64,8 +64,8 @@ public sealed record FloorChain
             MeasuredAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
         var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
         if (oil.Task != OilingTask.None)
-            yield return new RoundTask(RoundTaskKind.Oil, Forecast?.NextOilingAt,
-                (oil.Task == OilingTask.CheckOiler ? "see that the oiler works: " : "") + oil.Basis);
+            yield return new RoundTask(RoundTaskKind.Lubricate, Forecast?.NextOilingAt,
+                (oil.Task == OilingTask.CheckOiler ? "see that the lubricator works: " : "") + oil.Basis);
         yield return InspectionDue.For(
             Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), Row.HoldsLoad, now);
     }
@@ -74,7 +74,7 @@ public sealed record FloorChain
     public bool IsDoneSince(RoundTaskKind task, DateTimeOffset moment) => task switch
     {
         RoundTaskKind.Measure => MeasuredAt >= moment,
-        RoundTaskKind.Oil => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto
+        RoundTaskKind.Lubricate => Latest(LastAt, ChainEventKind.Oiling, Row.Lubrication == LubricationState.Auto
             ? ChainEventKind.Inspection
             : ChainEventKind.Oiling) >= moment,
         _ => Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Inspection) >= moment,

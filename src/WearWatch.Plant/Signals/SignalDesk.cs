@@ -46,7 +46,7 @@ public sealed class SignalDesk(
             catch (Exception e) when (e is not OperationCanceledException)
             {
                 // One chain's trouble keeps no other chain waiting; its hours stay open.
-                failures.Add(new InvalidOperationException($"What was told of chain {chain.Key} is not concluded.", e));
+                failures.Add(new InvalidOperationException($"What was recorded of chain {chain.Key} is not concluded.", e));
             }
         }
 

@@ -22,7 +22,7 @@ internal static class BacktestCommand
             + "empty for no upper limit yet.");
         var command = new Command(
             "backtest",
-            "Tells what would have been forecast when only a chain's first readings were known. Nothing later is looked at; "
+            "Shows what would have been forecast when only a chain's first readings were known. Nothing later is looked at; "
             + "the fleet "
                 + "model learns from the other chains.")
         {

@@ -45,7 +45,7 @@ public static class CommandLine
 
     private static RootCommand Root(Screen screen)
     {
-        var root = new RootCommand("Watches the wear of a plant's chains: how long each will last, and when to oil it.")
+        var root = new RootCommand("Watches the wear of a plant's chains: how long each will last, and when to lubricate it.")
         {
             GaugeCommand.Make(screen),
             LimitCommand.Make(screen),

@@ -12,7 +12,7 @@ internal static class DemoCommand
     {
         var data = Shared.Data();
         var live = new LiveOptions();
-        var command = new Command("demo", "Loads a simulated mill of eighty chains with three years of readings, to look around.")
+        var command = new Command("demo", "Loads a simulated mill of eighty chains with three years of readings, to try out.")
         {
             data,
         };

@@ -33,7 +33,7 @@ internal static class DriveCommand
             BenchOptions.Text("centre", "Centre distance in millimetres (or \"40 in\") in place of --pitches."),
             BenchOptions.Text("load", "How evenly the driven machine pulls: smooth, some_impact or high_impact."),
             BenchOptions.Text("mover", "What drives: motor_or_turbine, engine_hydraulic or engine_mechanical."),
-            BenchOptions.Text("lubrication", "How it is oiled: auto, manual, poor or dry."),
+            BenchOptions.Text("lubrication", "How it is lubricated: auto, manual, poor or dry."),
             BenchOptions.Number("ambient-c", "Temperature of the surroundings in degrees Celsius, for the oil."),
             BenchOptions.Tick("fixed-centres", "Nothing takes up the slack."),
             BenchOptions.Tick("parallel", "It runs side by side with another chain that must stay alike."),

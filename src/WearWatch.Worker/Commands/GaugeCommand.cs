@@ -17,7 +17,7 @@ internal static class GaugeCommand
         var lengthMm = BenchOptions.Text("length-mm", "Measured length in millimetres; several with semicolons between.");
         var lengthIn = BenchOptions.Text("length-in", "Measured length in inches, such as \"40 3/16\", in place of --length-mm.");
         var json = Shared.Json();
-        var command = new Command("gauge", "Tells how much longer than nominal a chain is, and how sure that is.")
+        var command = new Command("gauge", "Works out how much longer than nominal a chain is, and how sure that is.")
         {
             BenchOptions.Number("pitch-mm", "Nominal pitch in millimetres."),
             BenchOptions.Text("type", "The chain type, such as 16B-1, in place of --pitch-mm."),

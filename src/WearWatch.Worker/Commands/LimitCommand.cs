@@ -12,7 +12,7 @@ internal static class LimitCommand
     public static Command Make(Screen screen)
     {
         var json = Shared.Json();
-        var command = new Command("limit", "Tells at which elongation a chain is to be replaced, and which rule says so.")
+        var command = new Command("limit", "Works out at which elongation a chain is to be replaced, and which rule says so.")
         {
             BenchOptions.Text("type", "The chain type, such as 16B-1."),
             BenchOptions.Text("family", "The kind of chain; roller if neither it nor the type is given."),

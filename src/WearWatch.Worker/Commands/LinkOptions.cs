@@ -25,7 +25,7 @@ internal static class LinkOptions
         BenchOptions.Text("link-diameter-new", "Nominal diameter of the link; as its type if not given."),
         BenchOptions.Whole("links", "Over how many links; 11 if not given."),
         BenchOptions.Tick("outer-edges", "The length over links, and its limit, are taken over outer edges."),
-        BenchOptions.Text("unused-links", "Length over as many links of an unworn stretch of the same chain."),
+        BenchOptions.Text("unused-links", "Length over as many links of an unworn section of the same chain."),
         BenchOptions.Text("one-link-limit", "The maker's limit of one link."),
         BenchOptions.Text("over-links-limit", "The maker's limit over several links."),
         BenchOptions.Text("diameter-limit", "The maker's least mean diameter."),

@@ -5,13 +5,13 @@ using WearWatch.Plant.Bench;
 
 namespace WearWatch.Worker.Commands;
 
-/// <summary><c>wearwatch oil</c>: how, with what, how much and how often a chain is to be oiled.</summary>
+/// <summary><c>wearwatch lubrication</c>: how, with what, how much and how often a chain is to be oiled.</summary>
 internal static class OilCommand
 {
     public static Command Make(Screen screen)
     {
         var json = Shared.Json();
-        var command = new Command("oil", "Tells how, with what, how much and how often a chain is to be oiled, and who says so.")
+        var command = new Command("lubrication", "Works out how, with what, how much and how often a chain is to be lubricated.")
         {
             BenchOptions.Text("type", "The chain type, such as 16B-1."),
             BenchOptions.Number("pitch-mm", "Nominal pitch in millimetres, where no type is given."),
@@ -19,7 +19,7 @@ internal static class OilCommand
             BenchOptions.Whole("strands", "Strands of the chain."),
             BenchOptions.Text("speed", "Chain speed in m/s, or with a unit such as 250 ft/min."),
             BenchOptions.Number("ambient-c", "Temperature of the surroundings in degrees Celsius."),
-            BenchOptions.Text("method", "How it is oiled now: hand, drip, bath, stream or lubricator."),
+            BenchOptions.Text("method", "How it is lubricated now: hand, drip, bath, stream or lubricator."),
             BenchOptions.Text("lubrication", "auto, manual, poor or dry; manual if not given."),
             BenchOptions.Text("dust", "clean, moderate or heavy."),
             BenchOptions.Tick("lifts", "It lifts or holds a load; leaf and round-link chain do by their kind."),
@@ -27,11 +27,12 @@ internal static class OilCommand
             BenchOptions.Number("surroundings-factor", "What the surroundings make of the handbook's interval."),
             json,
         };
+        command.Aliases.Add("oil");
         command.SetAction(parsed =>
             BenchOptions.Tell(screen, OilBench.Answer(parsed.Asked()), worked => Tell(screen, worked, parsed.GetValue(json))));
         return command.WithExamples(
-            "wearwatch oil --type 16B-1 --speed 0.8 --ambient-c 25",
-            "wearwatch oil --type 80 --speed 2 --ambient-c 40 --method hand --json");
+            "wearwatch lubrication --type 16B-1 --speed 0.8 --ambient-c 25",
+            "wearwatch lubrication --type 80 --speed 2 --ambient-c 40 --method hand --json");
     }
 
     private static void Tell(Screen screen, OilCalculation worked, bool asJson)

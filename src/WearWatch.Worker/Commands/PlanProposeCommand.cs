@@ -19,7 +19,7 @@ internal static class PlanProposeCommand
         var (data, json) = (Shared.Data(), Shared.Json());
         var command = new Command(
             "propose",
-            "Proposes the plan of least expected cost. Nothing is kept; what is supposed by an option can only be looked at.")
+            "Proposes the plan of least expected cost. Nothing is saved; what an option supposes is only shown.")
         {
             weeks, crew, late, shutdown, days, data, json,
         };

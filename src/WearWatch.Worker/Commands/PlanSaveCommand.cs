@@ -16,7 +16,7 @@ internal static class PlanSaveCommand
         }.AcceptExistingOnly();
         var by = new Option<string>("--by")
         {
-            Description = "Who decides so; the person who is signed in to this computer if not told.",
+            Description = "Who decides so; the person who is signed in to this computer if left out.",
             DefaultValueFactory = _ => Environment.UserName,
         };
         var (data, json) = (Shared.Data(), Shared.Json());

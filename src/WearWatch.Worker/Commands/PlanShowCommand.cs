@@ -10,7 +10,7 @@ internal static class PlanShowCommand
     public static Command Make(Screen screen)
     {
         var (data, json) = (Shared.Data(), Shared.Json());
-        var command = new Command("show", "Shows the plan that is kept, where it hurts, and what must be ordered.")
+        var command = new Command("show", "Shows the saved plan, its conflicts, and what must be ordered.")
         {
             data, json,
         };

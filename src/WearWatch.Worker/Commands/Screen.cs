@@ -38,7 +38,7 @@ public sealed record Screen(TextWriter Output, TextWriter Error, bool ShowsProgr
 
     private static string KindOf(RowRemark remark) => remark.Kind switch
     {
-        RemarkKind.Waiting => " (waits for a person)",
+        RemarkKind.Waiting => " (to be confirmed)",
         RemarkKind.Warning => " (warning)",
         _ => "",
     };

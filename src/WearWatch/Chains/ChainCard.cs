@@ -164,7 +164,7 @@ public sealed record ChainCard
         init => field = value is null or (> 0 and <= 100_000)
             ? value
             : throw new ArgumentOutOfRangeException(nameof(value), value,
-                "An oiling interval lies above 0 and at most at 100,000 h.");
+                "A lubrication interval lies above 0 and at most at 100,000 h.");
     }
 
     /// <summary>

@@ -28,7 +28,7 @@ public static class EventFacts
         if (told.Kind != ChainEventKind.Replacement && told.Lot.Length > 0)
             yield return ("lot", "Only a chain that was fitted has a lot: leave it empty.");
         if (told.Kind != ChainEventKind.Replacement && told.Broke)
-            yield return ("broke", "Only a replacement tells that the old chain broke: leave it empty.");
+            yield return ("broke", "Only a replacement records that the old chain broke: leave it empty.");
         if (told.Kind != ChainEventKind.Shortened && told.PitchesOut is not null)
             yield return ("pitches_out", "Only a shortening takes pitches out: leave it empty.");
         if (told.Kind != ChainEventKind.Replacement && told.NewPitches is not null)
@@ -36,7 +36,7 @@ public static class EventFacts
         if (told.Kind != ChainEventKind.SprocketReplaced && told.NewTeeth is not null)
             yield return ("new_teeth", "Only a replaced sprocket tells how many teeth the new one has: leave it empty.");
         if (told.Kind != ChainEventKind.Oiling && told.Oil != OilApplied.Untold)
-            yield return ("oil_method", "Only an oiling has a method, a grade or an amount: leave them empty.");
+            yield return ("oil_method", "Only a lubrication has a method, a grade or an amount: leave them empty.");
     }
 
     /// <summary>What an event tells that cannot be at this chain.</summary>

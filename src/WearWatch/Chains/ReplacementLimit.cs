@@ -27,7 +27,7 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     /// </summary>
     internal static ReplacementLimit OfAnyChain { get; } = Read(
         2, LimitReason.General, 28,
-        "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and wheels together");
+        "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and sprockets together");
 
     /// <summary>The same rule for a chain that lifts, where its kind has no stricter one of its own.</summary>
     internal static ReplacementLimit OfAnyChainThatLifts { get; } = OfAnyChain with

@@ -36,5 +36,5 @@ public readonly record struct Held
     /// <summary>In words.</summary>
     public override string ToString() =>
         LoadNewtons is { } n ? string.Create(CultureInfo.InvariantCulture, $"under {n:#,0.#} N")
-        : InPlaceTaut ? "in place, taut" : "not told";
+        : InPlaceTaut ? "in place, taut" : "not recorded";
 }

@@ -25,8 +25,8 @@ public sealed record LinkStretch(double GrowthPercent, double WearPercent, doubl
     public string Sentence => FormattableString.Invariant($"Longer by {GrowthPercent:0.00} %; wear of the crowns explains ")
         + FormattableString.Invariant($"{WearPercent:0.00} % (± {UnsurePercent:0.00} %). ")
         + (IsOverload
-            ? "The rest is stretch: the chain was overloaded. Out of use until a competent person has examined it."
-            : "No sign of stretch beyond wear.");
+            ? "The rest is permanent set: the chain was overloaded. Out of use until a competent person has examined it."
+            : "No sign of permanent set beyond wear.");
 
     /// <summary>The comparison of a visit; null unless d1 and a length were measured.</summary>
     public static LinkStretch? Of(MeasuredLinks told, LinkTable table)

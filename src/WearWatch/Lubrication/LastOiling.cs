@@ -38,8 +38,8 @@ public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? C
     private static string? NameOf(ChainEvent happened, LubricationState? lubrication) => happened.Kind switch
     {
         ChainEventKind.Replacement => Fitting,
-        ChainEventKind.Oiling when happened.BroughtOil => "the last oiling",
-        ChainEventKind.Inspection when lubrication == LubricationState.Auto => "the last look at the oiler",
+        ChainEventKind.Oiling when happened.BroughtOil => "the last lubrication",
+        ChainEventKind.Inspection when lubrication == LubricationState.Auto => "the last inspection of the lubricator",
         _ => null,
     };
 

@@ -66,7 +66,7 @@ public sealed record OilAdvice
 
     private static string Name(OilMethod method) => method switch
     {
-        OilMethod.Hand => "oiling by hand",
+        OilMethod.Hand => "lubrication by hand",
         OilMethod.Drip => "a drip feed",
         OilMethod.Bath => "a bath",
         OilMethod.Lubricator => "an automatic lubricator that gives drops",

@@ -71,7 +71,7 @@ public sealed record OilingDue
             NextAt = latest <= now ? now : byHours < latest ? byHours : latest ?? byHours,
             Basis = since is { } hours
                 ? string.Create(CultureInfo.InvariantCulture, $"{plan.Basis}; {hours:0.#} h since {last.Name}")
-                : $"{plan.Basis}; neither an oiling nor the fitting is recorded with a counter or a date",
+                : $"{plan.Basis}; neither a lubrication nor the fitting is recorded with a counter or a date",
         };
     }
 }

@@ -48,11 +48,11 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
                 task, HandbookByHandHours, "about every 8 h of running or before the joints dry [13]",
                 factor),
             OilingTask.CheckOiler => Handbook(
-                task, CheckOfOilerHours, "look at the oiler once a running week (common practice)",
+                task, CheckOfOilerHours, "inspect the lubricator once a running week (common practice)",
                 factor),
             _ => new OilingPlan(task, null, card.Duty.Lubrication == LubricationState.Dry
-                ? "this chain runs dry; set an interval if it is to be oiled"
-                : "how this chain is oiled is not recorded"),
+                ? "this chain runs dry; set an interval if it is to be lubricated"
+                : "how this chain is lubricated is not recorded"),
         };
     }
 

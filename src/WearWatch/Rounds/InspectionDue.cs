@@ -24,7 +24,7 @@ public static class InspectionDue
     {
         var words = holdsLoad ? Daily : Monthly;
         return lastLookAt is { } last
-            ? new(RoundTaskKind.Look, last + (holdsLoad ? TimeSpan.FromDays(1) : Interval), words)
-            : new(RoundTaskKind.Look, now, "no look is recorded yet; " + words);
+            ? new(RoundTaskKind.Inspect, last + (holdsLoad ? TimeSpan.FromDays(1) : Interval), words)
+            : new(RoundTaskKind.Inspect, now, "no inspection is recorded; " + words);
     }
 }

@@ -34,7 +34,7 @@ public static class MeasuringDue
         DateTimeOffset? lastTakenAt, double? earlyHours, double? middleHours, bool lastDoesNotFit, ProductionCalendar calendar,
         DateTimeOffset now)
     {
-        if (lastTakenAt is not { } last) return At(now, "not measured yet: the first reading begins its track");
+        if (lastTakenAt is not { } last) return At(now, "not measured yet");
         if (lastDoesNotFit) return At(now, "the last reading does not fit: measure again");
         if (earlyHours is not { } early) return At(last + Most, "the limit is not in sight: once a quarter (common practice)");
         var quarter = calendar.After(last, new RunningHours(ShareOfEarlyHours * early));

@@ -7,10 +7,10 @@ public enum RoundTaskKind
     Measure,
 
     /// <summary>Oil it, or look at its oiler.</summary>
-    Oil,
+    Lubricate,
 
     /// <summary>Look at it.</summary>
-    Look,
+    Inspect,
 }
 
 /// <summary>Something to do at a stop, with when and why.</summary>

@@ -95,9 +95,8 @@ public static class Explanation
         (chain.DateAt(5, calendar, now), chain.DateAt(50, calendar, now)) switch
         {
             ({ } early, { } middle) when early > now =>
-                Text($"By the production calendar that is {early:yyyy-MM-dd} for the planner and {middle:yyyy-MM-dd} in the ")
-                    + "middle.",
-            ({ }, _) => "For the planner the day has come.",
+                Text($"By the production calendar: early date {early:yyyy-MM-dd}, median date {middle:yyyy-MM-dd}."),
+            ({ }, _) => "Due now.",
             _ => "No day is in sight.",
         };
 

@@ -59,5 +59,5 @@ internal static class KnowledgeFloor
 
     private static string Why(Observation reading) => PlainText.Of(
         $"With the counter of the reading of {reading.ElongationPercent:0.00} % ({reading.HoursSinceFitting:#,0} running hours) ")
-        + "nothing would be known of this chain. It is told without that counter.";
+        + "nothing would be known of this chain. It is shown without that counter.";
 }

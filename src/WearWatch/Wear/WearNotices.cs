@@ -32,9 +32,9 @@ internal static class WearNotices
         if (chain.Condition == Condition.SwapNow)
         {
             return new(
-                kind, true, Text($"{state}; odds that the limit is passed: {passed:P0}."),
+                kind, true, Text($"{state}; probability that the limit is exceeded: {passed:P0}."),
                 shortens ? "Take pitches out if wear still allows it, else fit a new chain."
-                    : "Fit a new chain, and look at the sprockets.");
+                    : "Fit a new chain, and inspect the sprockets.");
         }
 
         var early = chain.DateAt(5, calendar, now) is { } date
@@ -65,7 +65,7 @@ internal static class WearNotices
         return new(
             NoticeKind.MeasureAgain, false,
             Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not ")
-                + Text($"fit the track ")
+                + Text($"fit the wear history ")
                 + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability ")
                 + Text($"{chain.View.ProbabilityLastMisread:P0}."),
             "Measure again: count the pitches, set the tape at pin centres."
@@ -80,7 +80,7 @@ internal static class WearNotices
             Text($"The reading of {doubted.Observation.ElongationPercent:0.00} % at {doubted.Observation.HoursSinceFitting:#,0} ")
                 + Text($"running ")
                 + Text($"hours does not fit those after it; it was misread with probability {doubted.ProbabilityMisreadNow:P0}."),
-            "Look it up: correct or withdraw it if it was a slip. It counts little until then.");
+            "Check it: correct or withdraw it if it was a slip. It counts little until then.");
     }
 
     private static Notice? HeldBack(Assessment chain)

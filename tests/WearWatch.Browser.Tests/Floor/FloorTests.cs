@@ -117,7 +117,7 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.ReloadAsync();
         await phone.Page.ReadyAsync();
         await phone.Page.WaitForFunctionAsync(
-            "() => /look 1/.test(document.getElementById('kept').textContent)", null, new() { Timeout = 60_000 });
+            "() => /check 1/.test(document.getElementById('kept').textContent)", null, new() { Timeout = 60_000 });
         await phone.Page.ShowAsync("#/kept");
         await Assertions.Expect(phone.Page.GetByText("does not fit")).ToBeVisibleAsync();
         var miscount = phone.Page.GetByRole(AriaRole.Button, new() { Name = "49 pitches instead of 48" });

@@ -21,7 +21,7 @@ public sealed class WorkTests(Screen screen)
         await phone.Page.GotoAsync($"{screen.Address}/floor/");
         await phone.Page.ReadyAsync();
         await phone.Page.Context.SetOfflineAsync(true);
-        await phone.Page.ShowAsync($"#/chain/{id}/look");
+        await phone.Page.ShowAsync($"#/chain/{id}/inspect");
         var dry = phone.Page.Locator(".point", new() { HasText = "red-brown" });
         await dry.GetByRole(AriaRole.Radio, new() { Name = "found", Exact = true }).TapAsync();
         await dry.GetByLabel("Note").FillAsync("at the infeed");
@@ -56,7 +56,7 @@ public sealed class WorkTests(Screen screen)
         await SentAsync(phone.Page, 5);
 
         using var client = new HttpClient { BaseAddress = new Uri(screen.Address) };
-        var look = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/looks", Ct))[0];
+        var look = (await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/SEEN-1/inspections", Ct))[0];
         var finding = look.GetProperty("findings").EnumerateArray().Single(f => f.GetProperty("found").GetBoolean());
         Assert.Equal("at the infeed", finding.GetProperty("note").GetString());
         Assert.Equal(1, finding.GetProperty("photos").GetArrayLength());

@@ -17,7 +17,7 @@ public sealed class DriverTests
     [InlineData("lubrication Dry", "lubrication runs dry", "against by hand when due")]
     [InlineData("dust Heavy", "dust heavy", "against clean")]
     [InlineData("family Conveyor", "conveyor chain", "against roller chain")]
-    [InlineData("relative load not told", "relative load not told", "against chains that tell it")]
+    [InlineData("relative load not recorded", "relative load not recorded", "against chains with it recorded")]
     public void A_column_of_the_model_is_told_in_words(string column, string name, string step)
     {
         var input = DriverInput.Of(new LearnedEffect(column, 1, 0.1));
@@ -27,7 +27,7 @@ public sealed class DriverTests
     [Theory]
     [InlineData("line", "Press 2", "line Press 2", "against the average line", 2)]
     [InlineData("lot", "K-2417 b", "lot K-2417 b", "against the average lot", 1)]
-    [InlineData("lot", "dust Heavy not told", "lot dust Heavy not told", "against the average lot", 0)]
+    [InlineData("lot", "dust Heavy not recorded", "lot dust Heavy not recorded", "against the average lot", 0)]
     public void What_a_line_or_a_lot_does_is_told_by_its_name_whatever_the_name_is(
         string origin, string member, string name, string step, int told)
     {

@@ -30,7 +30,7 @@ public sealed class EngineerPagesTests(DashboardHost host) : IClassFixture<Dashb
     [Theory]
     [InlineData("lives.csv", "chain,line,group,life,hours")]
     [InlineData("lives/survival.csv", "group,hours,at_risk")]
-    [InlineData("lives/paper.csv?paper=lognormal", "group,hours,failed")]
+    [InlineData("lives/probability-plot.csv?paper=lognormal", "group,hours,failed")]
     [InlineData("record.csv", "chain,line,model,life_share")]
     [InlineData("record/calibration.csv?at=75", "stated,reached,of")]
     [InlineData("drivers/effects.csv", "of,step,rate_factor")]

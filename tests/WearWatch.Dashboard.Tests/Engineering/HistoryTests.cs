@@ -62,7 +62,7 @@ public sealed class HistoryTests(SmallPlantHost plant) : IClassFixture<SmallPlan
         await host.Get<InspectionDesk>().TakeAsync(
             new NewInspection("look", "K-1", A.Now, null,
                 [new Finding(InspectionPoint.Sag, true, "hangs low"), new Finding(InspectionPoint.Corrosion, false)], "ann"), Ct);
-        var rows = (await host.CreateClient().GetStringAsync("/engineering/history/looks.csv", Ct))
+        var rows = (await host.CreateClient().GetStringAsync("/engineering/history/inspections.csv", Ct))
             .Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(2, rows.Length);
         Assert.Contains(",K-1,", rows[1], StringComparison.Ordinal);

@@ -72,8 +72,8 @@ public sealed class LivesViewTests
     {
         var card = Desk.Card(line: "", type: "", lubrication: null, dust: null, load: null);
         Assert.Equal("pitch 25.4 mm", LifeGrouping.Type.Of(card));
-        Assert.Equal("no line told", LifeGrouping.Line.Of(card));
-        Assert.All([LifeGrouping.Lubrication, LifeGrouping.Dust, LifeGrouping.Load], g => Assert.Equal("not told", g.Of(card)));
+        Assert.Equal("no line recorded", LifeGrouping.Line.Of(card));
+        Assert.All([LifeGrouping.Lubrication, LifeGrouping.Dust, LifeGrouping.Load], g => Assert.Equal("not recorded", g.Of(card)));
     }
 
     [Fact]
@@ -103,7 +103,7 @@ public sealed class LivesViewTests
             new BookedLife(2, new Life(300, LifeEnd.StillRunning), FittingKnown: true),
         ]);
         var view = LivesView.Of(Desk.Fleet([chain]), LivesFilter.FromQuery("?by=lot"));
-        Assert.Equal(["A-1", "B-2", "no lot told"], view.Groups.Select(g => g.Name));
+        Assert.Equal(["A-1", "B-2", "no lot recorded"], view.Groups.Select(g => g.Name));
         Assert.All(view.Groups, g => Assert.Single(g.Lives));
     }
 }

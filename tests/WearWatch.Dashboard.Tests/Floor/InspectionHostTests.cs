@@ -58,7 +58,7 @@ public sealed class InspectionHostTests : IAsyncLifetime
 
         async Task<HttpStatusCode> SendAsync()
         {
-            using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/looks")
+            using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/inspections")
             {
                 Content = JsonContent.Create(new { chain = "K-1", findings = new[] { new { point = "sag", found = false } } }),
             };
@@ -74,7 +74,7 @@ public sealed class InspectionHostTests : IAsyncLifetime
         var taken = await PhotoAsync("photo-1", "look-1", "hooked_teeth", Jpeg);
         Assert.Equal(HttpStatusCode.Created, taken.StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await PhotoAsync("photo-1", "look-1", "hooked_teeth", Jpeg)).StatusCode);
-        var looks = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-1/looks", Ct);
+        var looks = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-1/inspections", Ct);
         var id = looks[0].GetProperty("findings")[0].GetProperty("photos")[0].GetInt64();
         var answer = await client.GetAsync($"/api/v1/photos/{id}", Ct);
         Assert.Equal("image/jpeg", answer.Content.Headers.ContentType!.MediaType);
@@ -128,7 +128,7 @@ public sealed class InspectionHostTests : IAsyncLifetime
     }
 
     private Task<HttpResponseMessage> LookAsync(string key, int day, params (string Point, bool Found)[] findings) => SendAsync(
-        "/api/v1/looks", key, JsonContent.Create(new
+        "/api/v1/inspections", key, JsonContent.Create(new
         {
             chain = "K-1",
             taken_at = new DateTimeOffset(2026, 5, day, 8, 0, 0, TimeSpan.Zero),
@@ -143,7 +143,7 @@ public sealed class InspectionHostTests : IAsyncLifetime
     {
         var content = new ByteArrayContent(file);
         content.Headers.ContentType = new MediaTypeHeaderValue("image/jpeg");
-        return SendAsync($"/api/v1/looks/{look}/photos/{point}", key, content);
+        return SendAsync($"/api/v1/inspections/{look}/photos/{point}", key, content);
     }
 
     private async Task<HttpResponseMessage> SendAsync(string path, string key, HttpContent content)

@@ -27,7 +27,7 @@ public sealed class DoneTests : IAsyncLifetime
         // By hand about every 8 h of running: docs/references.md [13].
         Assert.Equal(8, after.Oiling.HoursLeft!.Value, 0.1);
         Assert.Matches(
-            "^Next oiling: .*, in 8 h of running", Assert.Single(DoneEffect.Words(ChainEventKind.Oiling, before, after)));
+            "^Next lubrication: .*, in 8 h of running", Assert.Single(DoneEffect.Words(ChainEventKind.Oiling, before, after)));
     }
 
     [Fact]
@@ -46,7 +46,7 @@ public sealed class DoneTests : IAsyncLifetime
         var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Inspection });
         Assert.True(before.Oiling.IsDue);
         Assert.False(after.Oiling.IsDue);
-        Assert.StartsWith("Next look at the oiler: ", Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)),
+        Assert.StartsWith("Next inspection of the lubricator: ", Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)),
             StringComparison.Ordinal);
     }
 

@@ -29,7 +29,7 @@ public sealed class ChainViewTests
     public void No_upper_limit_is_said_in_words()
     {
         var percentiles = A.Percentiles().Select((h, i) => i < 90 ? h : WearForecast.HorizonHours).ToList();
-        Assert.EndsWith("There is no upper limit yet: more readings will tell.",
+        Assert.EndsWith("There is no upper limit yet: more readings are needed.",
             ChainView.Of(Facts(A.Assessment(percentiles: percentiles)), A.Time()).Headline.Dates, StringComparison.Ordinal);
     }
 
@@ -57,7 +57,7 @@ public sealed class ChainViewTests
         var lines = ChainView.Of(facts, A.Time()).Readings;
         Assert.Equal([ReadingVerdict.Waiting, ReadingVerdict.LikelyMisread, ReadingVerdict.HeldBack, ReadingVerdict.Used],
             lines.Select(l => l.Verdict));
-        Assert.Equal("waits for a yes: far too long", lines[0].Words);
+        Assert.Equal("to be confirmed: far too long", lines[0].Words);
         Assert.Equal("93 % misread: it counts little", lines[1].Words);
         Assert.Equal("The counter runs backwards. Perhaps 12,400 h?", lines[2].Words);
     }

@@ -33,8 +33,8 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [InlineData("/api/v1/readings", Reading, "maker_id", 1)]
     [InlineData("/api/v1/events", Oiling, "told_by", "Ada")]
     [InlineData("/api/v1/events", Oiling, "maker_id", 1)]
-    [InlineData("/api/v1/looks", Look, "told_by", "Ada")]
-    [InlineData("/api/v1/looks", Look, "maker_id", 1)]
+    [InlineData("/api/v1/inspections", Look, "told_by", "Ada")]
+    [InlineData("/api/v1/inspections", Look, "maker_id", 1)]
     public async Task An_entry_that_says_it_is_anothers_is_refused_and_nothing_is_stored(
         string path, string body, string field, object other)
     {
@@ -76,7 +76,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [Theory]
     [InlineData("/api/v1/readings", Reading)]
     [InlineData("/api/v1/events", Oiling)]
-    [InlineData("/api/v1/looks", Look)]
+    [InlineData("/api/v1/inspections", Look)]
     public async Task A_person_who_only_reads_enters_nothing(string path, string body)
     {
         var before = await CountAsync();
@@ -89,7 +89,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [Fact]
     public async Task A_look_and_its_photo_are_kept_under_the_name_of_the_one_who_is_signed_in_and_of_nobody_else()
     {
-        Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/looks", Look, "seen")).StatusCode);
+        Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/inspections", Look, "seen")).StatusCode);
         await AssertRefusedAsync(
             await PhotoAsync(plant.Reader, ""), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
         await AssertRefusedAsync(
@@ -120,7 +120,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     {
         var bea = plant.Technician;
         using var put = new HttpRequestMessage(
-            HttpMethod.Put, "/api/v1/chains/K-1/card")
+            HttpMethod.Put, "/api/v1/chains/K-1/master-data")
         { Content = JsonContent.Create(new { revision = 1, limit_pct = 9 }) };
         put.Headers.Add("Idempotency-Key", "card");
         await AssertRefusedAsync(
@@ -128,7 +128,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         using var files = new MultipartFormDataContent { { new StringContent("chain\nX"), "file", "chains.csv" } };
         await AssertRefusedAsync(await bea.Http.PostAsync("/api/v1/imports", files, Ct), HttpStatusCode.Forbidden, "missing_role",
             "planner or engineer");
-        foreach (var page in new[] { "/import", "/chains/K-1/card", "/settings", "/plan/inputs", "/people" })
+        foreach (var page in new[] { "/import", "/chains/K-1/master-data", "/settings", "/plan/inputs", "/people" })
             Assert.Equal("/people/refused", (await bea.Http.GetAsync(page, Ct)).Headers.Location!.AbsolutePath);
         Assert.Contains("roles: technician", await bea.Http.GetStringAsync("/people/refused", Ct), StringComparison.Ordinal);
     }
@@ -136,7 +136,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     [Theory]
     [InlineData("/api/v1/readings", Reading)]
     [InlineData("/api/v1/events", Oiling)]
-    [InlineData("/api/v1/looks", Look)]
+    [InlineData("/api/v1/inspections", Look)]
     public async Task Another_plants_position_is_refused_and_says_which_plant(string path, string body)
     {
         var before = await CountAsync();
@@ -154,7 +154,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         // The smallest file that is a picture by its segments: start, a frame of 8 x 8, a scan, end.
         byte[] jpeg = [0xFF, 0xD8, 0xFF, 0xC0, 0, 11, 8, 0, 8, 0, 8, 1, 1, 0x11, 0, 0xFF, 0xDA, 0, 4, 1, 1, 7, 0xFF, 0xD9];
         var request = new HttpRequestMessage(
-            HttpMethod.Post, "/api/v1/looks/seen/photos/dry_joints" + query)
+            HttpMethod.Post, "/api/v1/inspections/seen/photos/dry_joints" + query)
         { Content = new ByteArrayContent(jpeg) };
         request.Content.Headers.ContentType = new("image/jpeg");
         request.Headers.Add("Idempotency-Key", "photo");

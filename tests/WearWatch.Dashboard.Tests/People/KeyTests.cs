@@ -20,7 +20,7 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
         await using var db = await plant.Host.OpenAsync();
         Assert.Equal("Bench 2 (key)", (await db.Readings.SingleAsync(r => r.Key == "bench-1", Ct)).ToldBy);
         var id = (await db.ApiKeys.SingleAsync(k => k.Name == "Bench 2", Ct)).Id;
-        await plant.Administrator.SendFormAsync("/people/keys", "withdraw", ("Gone.Id", $"{id}"));
+        await plant.Administrator.SendFormAsync("/people/api-keys", "withdraw", ("Gone.Id", $"{id}"));
         var answer = await machine.TellAsync("/api/v1/readings", Reading, "bench-2");
         Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
         Assert.Contains("withdrawn", await answer.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
@@ -34,7 +34,7 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
         Assert.Equal(HttpStatusCode.OK, (await machine.Http.GetAsync("/api/v1/chains", Ct)).StatusCode);
         Assert.Equal(HttpStatusCode.Forbidden, (await machine.TellAsync("/api/v1/readings", Reading, "screen")).StatusCode);
         var refused =
-            await plant.Administrator.SendFormAsync("/people/keys", "make", ("Form.Name", "Robot"), ("Form.Roles", "8"));
+            await plant.Administrator.SendFormAsync("/people/api-keys", "make", ("Form.Name", "Robot"), ("Form.Roles", "8"));
         Assert.Contains("does not administer", await refused.Content.ReadAsStringAsync(Ct), StringComparison.Ordinal);
     }
 
@@ -46,7 +46,7 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
         Assert.Equal(
             HttpStatusCode.Unauthorized, (await machine.TellAsync("/api/v1/readings", Reading, "forged key")).StatusCode);
         Assert.Equal(
-            "/people/refused", (await plant.Technician.Http.GetAsync("/people/keys", Ct)).Headers.Location!.AbsolutePath);
+            "/people/refused", (await plant.Technician.Http.GetAsync("/people/api-keys", Ct)).Headers.Location!.AbsolutePath);
         await using var db = await plant.Host.OpenAsync();
         Assert.False(await db.Readings.AnyAsync(r => r.Key == "forged key", Ct));
     }
@@ -54,10 +54,10 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
     private async Task<Caller> MachineAsync(string name, params string[] roles)
     {
         var page = await plant.Administrator.SendFormAsync(
-            "/people/keys", "make", [("Form.Name", name), .. roles.Select(r => ("Form.Roles", r))]);
+            "/people/api-keys", "make", [("Form.Name", name), .. roles.Select(r => ("Form.Roles", r))]);
         var key = Key().Match(await page.Content.ReadAsStringAsync(Ct)).Value;
         // shown once
-        Assert.DoesNotContain(key, await plant.Administrator.Http.GetStringAsync("/people/keys", Ct), StringComparison.Ordinal);
+        Assert.DoesNotContain(key, await plant.Administrator.Http.GetStringAsync("/people/api-keys", Ct), StringComparison.Ordinal);
         var machine = new Caller(plant.Host);
         machine.Http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", key);
         return machine;

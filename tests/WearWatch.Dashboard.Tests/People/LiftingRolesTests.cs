@@ -28,7 +28,7 @@ public sealed class LiftingRolesTests(StaffedPlant plant) : IClassFixture<Staffe
             new ChainCard { Name = "MAST-1", Family = ChainFamily.Named("leaf"), PitchMm = 19.05 }, "Vera", ct: Ct);
         using var planner = await plant.Administrator.AddAsync("Pia", 1 | 2 | 4 | 8);
         Assert.Equal(HttpStatusCode.Forbidden, (await plant.Reader.TellAsync(Path + "/quarantine", Why, "q0")).StatusCode);
-        Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/looks", Look, "l1")).StatusCode);
+        Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/inspections", Look, "l1")).StatusCode);
         Assert.Equal("out_of_use", await VerdictAsync());
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await planner.TellAsync(Path + "/release", Release, "r1")).StatusCode);

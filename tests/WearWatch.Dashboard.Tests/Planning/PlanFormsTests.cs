@@ -52,7 +52,7 @@ public sealed class PlanFormsTests
 
     [Theory]
     [InlineData("", "", 1, "Which part? Such as 16B-1.")]
-    [InlineData("16B-1", "", 0, "Stock, lead time and price are not negative, and a pack holds at least one.")]
+    [InlineData("16B-1", "", 0, "Stock, lead time and price are not negative, and a pack size is at least one.")]
     [InlineData("16B-1", "soon 160", 1, "'soon 160' is no delivery: write a date and a quantity, such as 2026-12-01 160.")]
     [InlineData("16B-1", "2026-12-01", 1, "'2026-12-01' is no delivery: write a date and a quantity, such as 2026-12-01 160.")]
     public void A_part_that_cannot_be_read_is_told_why(string designation, string onOrder, int packSize, string told) =>

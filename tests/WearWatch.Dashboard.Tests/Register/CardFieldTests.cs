@@ -92,7 +92,7 @@ public sealed class CardFieldTests : IAsyncLifetime
     {
         using var client = host.CreateClient();
         await host.Get<RegisterDesk>().AddAsync(full, "Vera", ct: Ct);
-        var sent = (await client.GetFromJsonAsync<JsonObject>("/api/v1/chains/K-8/card", Ct))!;
+        var sent = (await client.GetFromJsonAsync<JsonObject>("/api/v1/chains/K-8/master-data", Ct))!;
         Assert.Equal(
             [.. ChainColumns.Fields.Select(c => c.Name), "revision", "by", "why"], sent.Select(p => p.Key));
         Assert.All(ChainColumns.Fields, c => Assert.NotNull(sent[c.Name]));
@@ -100,7 +100,7 @@ public sealed class CardFieldTests : IAsyncLifetime
         Assert.Equal(ChainColumns.Fields.Select(c => c.Name).Prepend("chain"), read.Select(p => p.Key));
 
         sent.Remove("revision");
-        using var request = new HttpRequestMessage(HttpMethod.Put, "/api/v1/chains/K-9/card");
+        using var request = new HttpRequestMessage(HttpMethod.Put, "/api/v1/chains/K-9/master-data");
         request.Content = JsonContent.Create(sent);
         request.Headers.Add("Idempotency-Key", "full-card");
         Assert.Equal(HttpStatusCode.Created, (await client.SendAsync(request, Ct)).StatusCode);
@@ -113,7 +113,7 @@ public sealed class CardFieldTests : IAsyncLifetime
     {
         using var client = host.CreateClient();
         await host.Get<RegisterDesk>().AddAsync(full, "Vera", ct: Ct);
-        var sent = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-8/card", Ct);
+        var sent = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-8/master-data", Ct);
         Assert.All(ChainColumns.Fields, c => Assert.Equal(
             c.IsList ? JsonValueKind.Array : c.Kind switch
             {

@@ -95,7 +95,7 @@ public sealed class CardFormTests
     [InlineData("speed_m_s", "", "1.5", "Chain speed: – to 1.5 m/s")]
     [InlineData("fixed_centres", "", "yes", "fixed centres: no to yes")]
     [InlineData("family", "", "leaf", "Family: roller to leaf")]
-    [InlineData("lubrication", "manual", "auto", "How it is oiled: by hand to automatic")]
+    [InlineData("lubrication", "manual", "auto", "Lubrication: by hand to automatic")]
     [InlineData("chain", "", "K-1", "taken into the register")]
     public void A_change_is_told_in_words(string field, string from, string to, string words) =>
         Assert.Equal(words, CardChangeLine.Words(new CardChangeRow { By = "Vera", Field = field, From = from, To = to }));

@@ -24,14 +24,14 @@ public sealed class CardHostTests : IAsyncLifetime
     [Fact]
     public async Task A_card_goes_out_is_changed_and_the_change_is_recorded()
     {
-        var card = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/card", Ct);
+        var card = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/master-data", Ct);
         var answer = await PutAsync("K-2", card, ("centre_distance_mm", "950"), ("limit_set_reason", "\"jam\""),
             ("why", "\"measured\""), ("by", "\"Vera\""));
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         var kept = await answer.Content.ReadFromJsonAsync<JsonElement>(Ct);
         Assert.Equal((950, card.GetProperty("revision").GetInt32() + 1),
             (kept.GetProperty("centre_distance_mm").GetDouble(), kept.GetProperty("revision").GetInt32()));
-        var changes = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/card/changes", Ct);
+        var changes = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/master-data/changes", Ct);
         Assert.Contains(changes.EnumerateArray(),
             c => (c.GetProperty("field").GetString(), c.GetProperty("why").GetString()) == ("centre_distance_mm", "measured"));
     }
@@ -39,7 +39,7 @@ public sealed class CardHostTests : IAsyncLifetime
     [Fact]
     public async Task A_change_that_would_lose_another_is_a_conflict()
     {
-        var card = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/card", Ct);
+        var card = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/K-2/master-data", Ct);
         (string, string)[] words = [("limit_set_reason", "\"jam\""), ("why", "\"measured\"")];
         Assert.Equal(HttpStatusCode.OK, (await PutAsync("K-2", card, [("pitches", "95"), .. words])).StatusCode);
         Assert.Equal(HttpStatusCode.Conflict, (await PutAsync("K-2", card, [("pitches", "94"), .. words])).StatusCode);
@@ -70,7 +70,7 @@ public sealed class CardHostTests : IAsyncLifetime
         var fields = card.EnumerateObject().Where(p => changes.All(c => c.Name != p.Name))
             .Select(p => $"\"{p.Name}\":{p.Value.GetRawText()}")
             .Concat(changes.Select(c => $"\"{c.Name}\":{c.Json}"));
-        var request = new HttpRequestMessage(HttpMethod.Put, $"/api/v1/chains/{chain}/card")
+        var request = new HttpRequestMessage(HttpMethod.Put, $"/api/v1/chains/{chain}/master-data")
         {
             Content = new StringContent("{" + string.Join(',', fields) + "}", Encoding.UTF8, "application/json"),
         };

@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Routing;
 using WearWatch.Dashboard.Tests.Architecture;
+using WearWatch.Dashboard.Tests.Language;
 
 namespace WearWatch.Dashboard.Tests.Shell;
 
@@ -19,7 +20,7 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
         ["/api/v1/link-gauge"] = "?pitch_mm=15&family=round_link&link_diameter_new=5&one_link=15.2",
         ["/api/v1/limit"] = "?teeth=19,57",
         ["/api/v1/drive"] = "?type=16B-1&teeth=19&driven_teeth=57&rpm=100&power=2%20kW&pitches=120",
-        ["/api/v1/oil"] = "?type=16B-1&speed=1",
+        ["/api/v1/lubrication"] = "?type=16B-1&speed=1",
     };
 
     /// <summary>What there is only once a plan was kept, which PlanFilesTests do.</summary>
@@ -50,6 +51,7 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
         Assert.DoesNotContain("could not be drawn", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Something went wrong on our side", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Nothing lives at this address", text, StringComparison.Ordinal);
+        Assert.Empty(PlainWords.Banned(VisibleText.OfPage(text)).Concat(ReadingRules.Faults(text)).ToList());
     }
 
     [Fact]

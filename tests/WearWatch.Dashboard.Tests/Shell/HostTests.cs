@@ -12,13 +12,13 @@ public sealed class HostTests(DashboardHost host) : IClassFixture<DashboardHost>
     [InlineData("/enter")]
     [InlineData("/enter?chain=nobody")]
     [InlineData("/import")]
-    [InlineData("/oil")]
-    [InlineData("/oil/interval")]
-    [InlineData("/oil/used")]
-    [InlineData("/oil/chains/nobody")]
+    [InlineData("/lubrication")]
+    [InlineData("/lubrication/interval")]
+    [InlineData("/lubrication/used")]
+    [InlineData("/lubrication/chains/nobody")]
     [InlineData("/notices")]
     [InlineData("/settings")]
-    [InlineData("/arrivals")]
+    [InlineData("/data-sources")]
     [InlineData("/chains/nobody/signals")]
     public async Task A_page_answers_with_itself_on_an_empty_plant(string path)
     {

@@ -36,7 +36,7 @@ public sealed partial class LiftingEverywhereTests(DemoMillHost mill) : IClassFi
     [Theory]
     [InlineData("/chains/{name}")]
     [InlineData("/lifting")]
-    [InlineData("/chains/{name}/card")]
+    [InlineData("/chains/{name}/master-data")]
     [InlineData("/chains/{name}/done")]
     [InlineData("/enter")]
     [InlineData("/labels")]

@@ -10,10 +10,10 @@ public sealed class SmallPlantPagesTests(SmallPlantHost plant) : IClassFixture<S
     [InlineData("/chains/K-2", "Not measured yet")]
     [InlineData("/enter?chain=K-1", "Length")]
     [InlineData("/notices", "Notices")]
-    [InlineData("/arrivals", "set aside")]
-    [InlineData("/chains/K-1/signals", "production calendar stands in")]
-    [InlineData("/oil/chains/K-1", "How, with what, how much")]
-    [InlineData("/oil/interval", "All chains together")]
+    [InlineData("/data-sources", "set aside")]
+    [InlineData("/chains/K-1/signals", "production calendar is used")]
+    [InlineData("/lubrication/chains/K-1", "Method, lubricant, amount")]
+    [InlineData("/lubrication/interval", "All chains together")]
     [InlineData("/import", "Past imports")]
     public async Task A_page_tells_what_it_is_for_on_a_small_plant(string path, string expected)
     {

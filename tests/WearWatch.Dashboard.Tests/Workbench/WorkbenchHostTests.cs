@@ -18,7 +18,7 @@ public sealed class WorkbenchHostTests(DashboardHost host) : IClassFixture<Dashb
     [InlineData("/drive?type=M112x160&teeth=8&driven_teeth=8&speed=76%20m/h&power=400%20hp&centre=24000", "This cannot be.")]
     [InlineData("/types?find=16B&compare=16B-1", "unverified")]
     [InlineData("/types?pitch_mm=nonsense", "not a number")]
-    [InlineData("/measuring", "Can we trust our measuring?")]
+    [InlineData("/measuring", "Measurement system analysis")]
     public async Task Every_calculator_answers_from_its_address_alone(string path, string says)
     {
         var answer = await host.CreateClient().GetAsync(path, Ct);

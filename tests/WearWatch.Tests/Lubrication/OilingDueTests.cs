@@ -107,7 +107,7 @@ public sealed class OilingDueTests
                 Oiled(LubricationState.Auto), [Oiling(counter: 1000), look], new RunningHours(1110), RoundTheClock, Monday);
 
         Assert.Equal((OilingTask.CheckOiler, 10.0), (due.Task, due.HoursSinceLast));
-        Assert.Contains("the last look at the oiler", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("the last inspection of the lubricator", due.Basis, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -160,7 +160,7 @@ public sealed class OilingDueTests
         var due = OilingDue.For(Oiled(LubricationState.Manual), [], new RunningHours(9), RoundTheClock, Monday);
 
         Assert.Equal((null, null, null), (due.HoursSinceLast, due.HoursLeft, due.NextAt));
-        Assert.Contains("neither an oiling nor the fitting", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("neither a lubrication nor the fitting", due.Basis, StringComparison.Ordinal);
     }
 
     [Fact]

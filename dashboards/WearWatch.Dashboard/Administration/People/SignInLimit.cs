@@ -24,6 +24,6 @@ internal static class SignInLimit
             ? RateLimitPartition.GetFixedWindowLimiter(
                 http.Connection.RemoteIpAddress?.ToString() ?? "",
                 _ => new() { PermitLimit = TriesPerMinute, Window = TimeSpan.FromMinutes(1) })
-            : RateLimitPartition.GetNoLimiter("a look"));
+            : RateLimitPartition.GetNoLimiter("not a sign-in"));
     });
 }

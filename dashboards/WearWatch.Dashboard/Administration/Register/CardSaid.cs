@@ -10,7 +10,7 @@ public static class CardSaid
     public static string Overtaken(RegisterAnswer.Overtaken answer)
     {
         var who = answer.Since is [var first, ..] ? first.By : "Somebody";
-        var what = answer.Since.Count > 0 ? string.Join(", ", answer.Since.Select(CardChangeLine.Words)) : "the card";
+        var what = answer.Since.Count > 0 ? string.Join(", ", answer.Since.Select(CardChangeLine.Words)) : "the master data";
         return $"Not saved: in the meantime {who} changed {what}. That stands in the form now, and what you typed stays. Look "
             + $"at it and save again.";
     }

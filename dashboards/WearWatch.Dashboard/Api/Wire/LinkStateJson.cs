@@ -25,7 +25,7 @@ internal sealed record LinkStateJson
 
     public required IReadOnlyList<LinkTrackJson> Measures { get; init; }
 
-    /// <param name="state">What they say; null where the chain has no round links, or their diameter is not on its card.</param>
+    /// <param name="state">What they say; null where the chain has no round links, or their diameter is not in its master data.</param>
     /// <param name="chain">The chain.</param>
     public static LinkStateJson Of(LinksState? state, ChainCard chain)
     {
@@ -36,7 +36,7 @@ internal sealed record LinkStateJson
             Caution = Chains.Caution.For(chain.Family, chain.HoldsLoad),
             Condition = shown.Wire,
             Says = shown.Words,
-            Verdict = state?.Sentence ?? "It has no round links, or their diameter is not on its card.",
+            Verdict = state?.Sentence ?? "It has no round links, or their diameter is not in its master data.",
             EarlyDate = state?.EarlyDate,
             Remarks = state?.Limits.Remarks ?? [],
             Measures = [.. (state?.Tracks ?? []).Select(LinkTrackJson.Of)],

@@ -29,7 +29,7 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
     {
         if (column.StartsWith("ln(", StringComparison.Ordinal)) return Number(column[3..].Split(" /")[0]);
         if (column.EndsWith(" not told", StringComparison.Ordinal))
-            return new(column, "against chains that tell it", 1, _ => true);
+            return new(column[..^" told".Length] + " recorded", "against chains with it recorded", 1, _ => true);
         var words = column.Split(' ', 2);
         return words[0] switch
         {
@@ -44,6 +44,9 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
         };
     }
 
+    /// <summary>What the fleet model calls a quantity, in the words of screens.</summary>
+    public static string NameOf(string quantity) => Number(quantity).Name;
+
     private static DriverInput Number(string quantity) => quantity switch
     {
         "load" => new("relative load", "twice the load", Double, c => c.Duty.RelativeLoad is > 0),
@@ -51,7 +54,7 @@ public sealed record DriverInput(string Name, string Step, double Scale, Func<Ch
         "pitch" => new("pitch", "twice the pitch", Double, _ => true),
         "teeth" => new("teeth of the largest sprocket", "twice the teeth", Double, c => c.SprocketTeeth.Count > 0),
         "hours since oiling" =>
-            new("hours since oiling, on average", "twice the hours", Double, c => c.Duty.HoursSinceOiling is not null),
+            new("hours since lubrication, on average", "twice the hours", Double, c => c.Duty.HoursSinceOiling is not null),
         "pitches" => new("length in pitches", "twice as long", Double, c => c.Pitches is not null),
         _ => new(quantity, string.Create(CultureInfo.InvariantCulture, $"twice the {quantity}"), Double, _ => true),
     };

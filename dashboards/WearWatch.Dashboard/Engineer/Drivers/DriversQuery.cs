@@ -139,8 +139,8 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
             yield return $"lot {card.Lot}: its chains wear {EngineerWords.Factor(lot.Factor)}";
         if (sinceOiling > oilingInterval) yield return "oil is overdue";
         foreach (var input in model.OutsideTrainingRange(card)) yield return input + " outside what the fleet shows";
-        if (card.Duty.RelativeLoad is null) yield return "load not told";
-        if (card.Duty.Lubrication is null) yield return "lubrication not told";
-        if (card.Duty.Dust is null) yield return "dust not told";
+        if (card.Duty.RelativeLoad is null) yield return "load not recorded";
+        if (card.Duty.Lubrication is null) yield return "lubrication not recorded";
+        if (card.Duty.Dust is null) yield return "dust not recorded";
     }
 }

@@ -30,7 +30,7 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
             .. oilAges.Length < FewestChains || !model.Uses(FleetModel.HoursSinceOiling) ? [] : new[]
             {
                 Along(
-                    "hours since oiling", oilAges,
+                    "hours since lubrication", oilAges,
                     value => typical with { Duty = typical.Duty with { HoursSinceOiling = value } },
                     typical with { Duty = typical.Duty with { HoursSinceOiling = oilAges[oilAges.Length / 2] } }, model),
             },

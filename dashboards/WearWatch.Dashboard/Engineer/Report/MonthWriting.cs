@@ -49,7 +49,7 @@ public static class MonthWriting
                     + $"{Show.Count(month.Broke)} of them after a breakdown.",
             year.Total > 0
                 ? $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; a month of the year before cost "
-                    + $"{CostWords.Money(year.Total / 12, facts.Terms)} in the middle."
+                    + $"{CostWords.Money(year.Total / 12, facts.Terms)} a month on average."
                 : $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; of the year before nothing is known.",
         ]);
     }

@@ -53,11 +53,11 @@ public static class TradeWords
     {
         ChainEventKind.Replacement => "new chain fitted",
         ChainEventKind.MeterReset => "hour counter changed",
-        ChainEventKind.Oiling => "oiled",
+        ChainEventKind.Oiling => "lubricated",
         ChainEventKind.Shortened => "shortened",
         ChainEventKind.Tensioned => "tensioned",
         ChainEventKind.Inspection => "inspected",
-        ChainEventKind.SprocketReplaced => "wheel replaced",
+        ChainEventKind.SprocketReplaced => "sprocket replaced",
         _ => throw new UnreachableException($"Event {kind} has no words."),
     };
 
@@ -68,12 +68,12 @@ public static class TradeWords
         NoticeKind.RateHasRisen => "Wears faster",
         NoticeKind.MeasureAgain => "Measure again",
         NoticeKind.ReadingHeldBack => "Reading held back",
-        NoticeKind.OilingDue => "Oil due",
+        NoticeKind.OilingDue => "Lubrication due",
         NoticeKind.TakeUpEnds => "Take-up at its end",
         NoticeKind.LubricatorSilent => "Lubricator silent",
         NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
         NoticeKind.StrandsDiffer => "Strands differ",
-        NoticeKind.FoundByLook => "Found by a look",
+        NoticeKind.FoundByLook => "Found by inspection",
         NoticeKind.OutOfUse => "Out of use",
         NoticeKind.ExaminationDue => "Thorough examination",
         NoticeKind.PapersMissing => "Papers missing",
@@ -84,8 +84,8 @@ public static class TradeWords
     public static string Of(RoundTaskKind task) => task switch
     {
         RoundTaskKind.Measure => "measure",
-        RoundTaskKind.Oil => "oil",
-        RoundTaskKind.Look => "look",
+        RoundTaskKind.Lubricate => "lubricate",
+        RoundTaskKind.Inspect => "inspect",
         _ => throw new UnreachableException($"Task {task} has no words."),
     };
 }

@@ -91,7 +91,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         ChainSort.Rate =>
             By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.RatePctPer1000H, filter.Descending),
         ChainSort.Limit => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.LimitPct, filter.Descending),
-        ChainSort.Oil =>
+        ChainSort.Lubrication =>
             By(chains.OrderBy(k => k.Forecast!.NextOilingAt == null), k => k.Forecast!.NextOilingAt, filter.Descending),
         ChainSort.Planned => By(chains.OrderBy(k => k.Swap == null), k => k.Swap!.Start, filter.Descending),
         ChainSort.LastReading => By(

@@ -12,6 +12,6 @@ public enum ChainSort
     Elongation,
     Rate,
     Limit,
-    Oil,
+    Lubrication,
     LastReading,
 }

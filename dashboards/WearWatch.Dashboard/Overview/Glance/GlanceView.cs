@@ -40,7 +40,7 @@ public sealed record OilDue(string Chain, string Line, DateTimeOffset At, bool O
 public sealed record OilByLine(string Line, int Now, int Soon)
 {
     /// <summary>The list of the line's chains, what wants oil first.</summary>
-    public string Link => "/chains?sort=oil&line=" + Uri.EscapeDataString(Line);
+    public string Link => "/chains?sort=lubrication&line=" + Uri.EscapeDataString(Line);
 }
 
 /// <summary>The newest reading of a chain.</summary>

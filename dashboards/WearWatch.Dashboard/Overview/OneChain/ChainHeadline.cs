@@ -53,7 +53,7 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
             : " When half of them have reached it cannot be said yet.";
         var late = dates.Late is { } l
             ? $" 1 of 20 lasts beyond {(l <= time.Now ? "today" : time.Day(l))}."
-            : " There is no upper limit yet: more readings will tell.";
+            : " There is no upper limit yet: more readings are needed.";
         return first + middle + late;
     }
 }

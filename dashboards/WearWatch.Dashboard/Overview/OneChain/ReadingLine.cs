@@ -68,7 +68,7 @@ public sealed record ReadingLine
         var heldBack = facts.Assessment.History.HeldBack.ToDictionary(h => h.ReadingIndex);
         var outdone = facts.Assessment.History.Current.Outdone;
         var waiting =
-            facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "waits for a yes: " + row.WhyWaiting));
+            facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "to be confirmed: " + row.WhyWaiting));
         var standing = facts.Standing.Select((row, index) =>
             index == facts.Assessment.NotKnownByReading ? Line(row, facts.Row, ReadingVerdict.HeldBack, LeavesNothingKnown)
             : heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))

@@ -20,10 +20,10 @@ public static class DoneEffect
         ChainEventKind.Tensioned => ["It stands in the record; the wear and its dates stay as they are."],
         ChainEventKind.Shortened => [Shorter(after), "Wear is counted by the pitch, so that it and its dates stay as they are."],
         ChainEventKind.SprocketReplaced =>
-            ["What was found at the old teeth is settled; change the card if the number of teeth changed."],
+            ["Findings at the old teeth are closed. Change the master data if the number of teeth changed."],
         ChainEventKind.Replacement => [.. Fitted(before, after)],
         ChainEventKind.MeterReset => [$"The chain's own hours run on: {Show.Hours(after.Assessment.HoursNow)}. From here on "
-            + $"tell what the new counter shows."],
+            + $"enter what the new counter shows."],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
@@ -33,23 +33,23 @@ public static class DoneEffect
         var due = chain.Oiling;
         var task = due.Task switch
         {
-            OilingTask.OilByHand => "Next oiling",
-            OilingTask.CheckOiler => "Next look at the oiler",
+            OilingTask.OilByHand => "Next lubrication",
+            OilingTask.CheckOiler => "Next inspection of the lubricator",
             _ => "",
         };
-        if (task.Length == 0) return $"No next oiling is foreseen: {due.Basis}.";
+        if (task.Length == 0) return $"No next lubrication is foreseen: {due.Basis}.";
         if (due.NextAt is not { } next || due.HoursLeft is not { } left) return $"{task}: not known, {due.Basis}.";
         return left <= 0 ? $"{task}: due now." : $"{task}: {chain.Time.Moment(next)}, in {Show.Hours(left)} of running.";
     }
 
     private static string Shorter(DoneChain after) => after is { PitchesNow: { } now, Card.Pitches: { } full }
         ? $"{Show.Count(now)} of {Show.Count(full)} pitches are left."
-        : "How many pitches are left cannot be told: the card does not say how long the chain is.";
+        : "How many pitches are left is not known: the master data do not say how long the chain is.";
 
     private static IEnumerable<string> Fitted(DoneChain before, DoneChain after)
     {
         yield return $"The new chain starts at 0 h; the one before it ran {Show.Hours(before.Assessment.HoursNow)}.";
-        yield return "Measure it now: its first reading tells how long it was when new.";
+        yield return "Measure it now: its first reading gives its length when new.";
         yield return ForecastMove.Words(before.EarlyDate, after.EarlyDate, after.Time);
         if (after.Oiling.Task != OilingTask.None) yield return Next(after);
     }

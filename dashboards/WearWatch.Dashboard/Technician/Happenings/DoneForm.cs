@@ -114,7 +114,7 @@ public sealed class DoneForm
         ChainEventKind.Shortened => "Shortened",
         ChainEventKind.Replacement => "Chain replaced",
         ChainEventKind.MeterReset => "Hour counter changed",
-        ChainEventKind.SprocketReplaced => "Wheel replaced",
+        ChainEventKind.SprocketReplaced => "Sprocket replaced",
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 

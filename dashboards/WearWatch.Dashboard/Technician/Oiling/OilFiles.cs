@@ -11,7 +11,7 @@ public static class OilFiles
     /// <summary>Maps them.</summary>
     public static IEndpointRouteBuilder MapOilFiles(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/oil/used.csv", async (OilConsumption consumption, CancellationToken ct) => CsvExport.File(
+        routes.MapGet("/lubrication/used.csv", async (OilConsumption consumption, CancellationToken ct) => CsvExport.File(
             "oil-used.csv", UsedHeader,
             (await consumption.AskAsync(ct)).Select(u => (IReadOnlyList<object?>)
                 [u.Month.ToString("yyyy-MM", null), u.Grade, u.Oilings, u.Millilitres, u.WithoutAmount])));

@@ -53,7 +53,7 @@ public sealed class TermsForm
 
         double? Cost(string field, string text) => text.Trim().Length == 0 ? null
             : EntryForm.Number(text) is > 0 and <= 1e9 and var cost ? cost
-            : Fault(field, "An amount of money above 0, or nothing.");
+            : Fault(field, "An amount above 0, or nothing.");
 
         double Factor(string field, string text) => EntryForm.Number(text) is >= 0.05 and <= 20 and var factor
             ? factor

@@ -10,7 +10,7 @@ import { chainHead, keptPanel } from './words.js';
 
 /** By what is told: its name, its fields, and what follows from it. */
 const works = {
-  oiling: { name: 'Oiled', fields: ['oil_grade', 'oil_amount_ml', 'oil_method'], effect: 'The next oiling is counted from now.' },
+  oiling: { name: 'Lubricated', fields: ['oil_grade', 'oil_amount_ml', 'oil_method'], effect: 'The next lubrication is counted from now.' },
   tensioned: { name: 'Tensioned', fields: ['take_up'], effect: 'The wear and its dates stay as they are.' },
   shortened: {
     name: 'Shortened', fields: ['pitches_out', 'take_up'],
@@ -18,20 +18,20 @@ const works = {
   },
   replacement: {
     name: 'Chain replaced', fields: ['lot', 'broke', 'pitches', 'length', 'take_up'],
-    effect: 'The new chain begins at 0 h; the old one’s life is closed. Its length when new begins its track.',
+    effect: 'The new chain starts at 0 h. The old one is closed. The length when new is its first reading.',
   },
   sprocket_replaced: {
     name: 'Sprocket replaced', fields: ['teeth'],
-    effect: 'What was found at the old teeth is settled. Tell the planner if the number of teeth changed.',
+    effect: 'Findings at the old teeth are closed. Inform the planner if the number of teeth changed.',
   },
   meter_reset: {
     name: 'Counter replaced', fields: ['counter_after'],
-    effect: 'The chain’s own hours run on; tell the new counter from here on.',
+    effect: 'The chain’s own hours run on. Enter the new counter from now on.',
   },
 };
 
 const asked = {
-  oil_grade: ['Oil', '', 'such as ISO VG 150', 'text'],
+  oil_grade: ['Lubricant', '', 'such as ISO VG 150', 'text'],
   oil_amount_ml: ['Amount', 'ml', '', 'plain'],
   pitches_out: ['Pitches taken out', '', 'two, so that no offset link is needed', 'plain'],
   take_up: ['Take-up position', 'mm', 'where it stands now, from where a new chain is taut; may be left out', 'plain'],
@@ -43,7 +43,7 @@ const asked = {
 };
 
 const methods = [
-  ['', 'not told'], ['hand', 'by hand'], ['drip', 'drip'], ['bath', 'bath'], ['stream', 'oil stream'],
+  ['', 'not recorded'], ['hand', 'by hand'], ['drip', 'drip'], ['bath', 'bath'], ['stream', 'oil stream'],
   ['lubricator', 'lubricator'],
 ];
 
@@ -148,7 +148,7 @@ async function save(context, kind, form, fields) {
   const about = { chain: chain.chain, chainId: chain.id };
   const words = works[kind].name;
   const body = eventOf(kind, form, chain, by);
-  await keep({ kind: kind === 'oiling' ? 'oil' : 'done', path: '/api/v1/events', ...about, words, body });
+  await keep({ kind: kind === 'oiling' ? 'lubricate' : 'done', path: '/api/v1/events', ...about, words, body });
   if (kind === 'replacement' && form.length?.trim()) {
     const { told, read } = newLength(form, chain);
     const first = bodyOf(told, chain, read, by, false);

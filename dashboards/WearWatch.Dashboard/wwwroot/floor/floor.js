@@ -62,9 +62,9 @@ const nothingYet = () => [
 ];
 
 const notThere = () => [
-  h('h1', { tabindex: '-1' }, 'That chain is not in the register'),
+  h('h1', { tabindex: '-1' }, 'This chain is not registered'),
   h('p', {}, 'It may have been taken in after this phone last had signal.'),
-  button('Look again', () => loadPack({ anew: true }).then(show), { class: 'button primary' }),
+  button('Try again', () => loadPack({ anew: true }).then(show), { class: 'button primary' }),
 ];
 
 // Sends what is kept, and says how that went. Whatever happens, nothing leaves the phone's own memory before the server has it.
@@ -88,9 +88,9 @@ const signIn = () => `/people/sign-in?back=${encodeURIComponent(location.pathnam
 
 async function paintKept() {
   const all = await entries();
-  const [kept, look] = [State.kept, State.look].map(state => all.filter(entry => entry.state === state).length);
-  $('kept').textContent = look > 0 ? `Kept ${kept} · look ${look}` : `Kept ${kept}`;
-  $('kept').dataset.look = look > 0;
+  const [kept, check] = [State.kept, State.check].map(state => all.filter(entry => entry.state === state).length);
+  $('kept').textContent = check > 0 ? `Kept ${kept} · check ${check}` : `Kept ${kept}`;
+  $('kept').dataset.check = check > 0;
 }
 
 // A label's address holds the plant's mark and the position; what follows is a screen like any other.

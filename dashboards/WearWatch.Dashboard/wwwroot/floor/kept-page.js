@@ -1,4 +1,4 @@
-// What this phone has kept: what waits for signal, what was sent, what needs a look, each with what to do about it.
+// What this phone has kept: what waits for signal, what was sent, what is to be checked, each with what to do about it.
 import { button, h, linkButton } from './dom.js';
 import { moment } from './figures.js';
 import { maker, sign, signature } from './maker.js';
@@ -9,9 +9,9 @@ import { begin, bodyOf, readForm, take } from './measure-form.js';
 import { chainOf } from './pack.js';
 import { liftingMark } from './words.js';
 
-const words = { [State.kept]: ['…', 'kept here'], [State.sent]: ['✓', 'sent'], [State.look]: ['!', 'needs a look'] };
+const words = { [State.kept]: ['…', 'kept here'], [State.sent]: ['✓', 'sent'], [State.check]: ['!', 'to be checked'] };
 const kinds = {
-  measure: 'Measured', oil: 'Oiled', look: 'Looked at', done: 'Done', photo: 'Photo', links: 'Links', exam: 'Examined',
+  measure: 'Measured', lubricate: 'Lubricated', inspect: 'Inspected', done: 'Done', photo: 'Photo', links: 'Links', exam: 'Examined',
   answer: 'Answer', hand: 'Round',
 };
 
@@ -40,7 +40,7 @@ function item(entry, context) {
     h('div', {}, h('p', {}, h('strong', {}, `${kinds[entry.kind] ?? entry.kind}: ${entry.chain}`),
       mark(entry, context)), h('p', {}, entry.words),
       h('p', { class: 'hint' }, `${moment(entry.at, zone)}${held}`),
-      entry.state === State.look && answers(entry, context)));
+      entry.state === State.check && answers(entry, context)));
 }
 
 function mark(entry, context) {

@@ -22,14 +22,14 @@ export async function keepReading({ chain, plant, push }, { form, read, earlier,
   await tell(result, entry, chain, plant);
 }
 
-// What was put right needs no look any more: the server replaces a reading that it has; one that it refused it never had.
+// What was put right needs no check any more: the server replaces a reading that it has; one that it refused it never had.
 const settle = earlier => (earlier.readingId ? keepEntry({ ...earlier, state: State.sent, why: '' }) : dropEntry(earlier.seq));
 
 async function tell(result, { seq }, chain, plant) {
   const now = (await entries()).find(entry => entry.seq === seq);
   const title = document.querySelector('#content h1');
-  if (now?.state === State.look) {
-    title.textContent = 'It needs a look';
+  if (now?.state === State.check) {
+    title.textContent = 'To be checked';
     result.replaceChildren(h('p', {}, now.why), linkButton('Answer it', '#/kept', { class: 'button primary' }));
   } else if (now?.state === State.sent) {
     const after = (await loadPack())?.chains.find(each => each.id === chain.id);

@@ -4,7 +4,7 @@ import { dropEntry, entries, keepEntry } from './store.js';
 import { maker, signature, whoIsHere } from './maker.js';
 
 const sentKept = 60;
-export const State = { kept: 'kept', sent: 'sent', look: 'look' };
+export const State = { kept: 'kept', sent: 'sent', check: 'check' };
 
 /** Keeps an entry: its kind, where it goes (path, method), what it tells (body), in words. It is safe once this has answered. */
 export async function keep({ method = 'POST', ...told }) {
@@ -53,9 +53,9 @@ async function sendOne(entry) {
   if (response.status === 401) return { stop: 'sign-in' };
   if (response.status === 408 || response.status === 429 || response.status >= 500) return { stop: 'later' };
   const answer = await response.json().catch(() => ({}));
-  if (!response.ok) return { state: State.look, why: whyOf(answer, response.status) };
+  if (!response.ok) return { state: State.check, why: whyOf(answer, response.status) };
   return answer.standing === 'waiting'
-    ? { state: State.look, why: answer.why, readingId: answer.id }
+    ? { state: State.check, why: answer.why, readingId: answer.id }
     : { state: State.sent, sentAt: new Date().toISOString(), readingId: answer.id, why: '' };
 }
 

@@ -6,7 +6,7 @@ import { keep, State } from './outbox.js';
 import { dueToday } from './pack.js';
 import { conditionMark, liftingMark } from './words.js';
 
-const verbs = { measure: 'measure', oil: 'oil', look: 'look' };
+const verbs = { measure: 'measure', lubricate: 'lubricate', inspect: 'inspect' };
 
 export function roundPage(context) {
   const { plant, entries } = context;
@@ -16,7 +16,7 @@ export function roundPage(context) {
   const lines = [...Map.groupBy(stops, stop => stop.chain.line)];
   return [
     h('h1', { tabindex: '-1' }, 'Today’s round'),
-    lines.length === 0 && h('p', {}, 'Nothing is due today by measuring, oiling or looking.'),
+    lines.length === 0 && h('p', {}, 'Nothing is due today.'),
     lines.map(([line, there]) => lineRound(context, line, there)),
   ];
 }

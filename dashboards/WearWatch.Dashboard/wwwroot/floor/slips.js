@@ -51,7 +51,7 @@ export function slipList(list, doubt, chain, take) {
   }
 
   list.replaceChildren(
-    h('p', { class: 'hint' }, `${expectedWords(doubt)} What it may have been, with the odds:`),
+    h('p', { class: 'hint' }, `${expectedWords(doubt)} What it may have been, with its probability:`),
     ...doubt.slips.slice(0, shown).map(slip => choice(slip, chain, take)));
 }
 
@@ -65,7 +65,7 @@ function choice(slip, chain, take) {
   const odds = chance(slip.probability);
   if (slip.kind === 'misread' || slip.kind === 'other_strand') return h('p', {}, `${words} (${odds}): measure again.`);
   if (slip.answer === 'read_again') return h('p', {}, `${words} (${odds}): read the counter again.`);
-  if (slip.kind === 'other_chain') return h('p', {}, `${words} (${odds}): look at the label.`);
+  if (slip.kind === 'other_chain') return h('p', {}, `${words} (${odds}): check the label.`);
   if (slip.answer === 'record')
     return linkButton(`${words} (${odds}): record it`, `/chains/${encodeURIComponent(chain.chain)}/done`);
   const ofCounter = slip.kind.startsWith('counter_') || slip.kind === 'date_slipped';

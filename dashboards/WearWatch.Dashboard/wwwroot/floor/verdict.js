@@ -31,7 +31,7 @@ export function hoursSince(plant, chain, counterH, now = Date.now()) {
 
 /** What is expected before anything is entered, in words. */
 export function span(expected) {
-  if (!expected) return 'Nothing is known of this chain yet: the first reading begins its track.';
+  if (!expected) return 'Nothing is known of this chain yet. This is its first reading.';
   const width = 2 * expected.deviationPercent;
   return `${percent(expected.percent - width)} to ${percent(expected.percent + width)} is expected now.`;
 }

@@ -38,7 +38,7 @@ public sealed record BoardPicture(
         new("Chain temperature", "A chain that gets hotter at the same load lacks oil, or a bearing fails.",
             TelemetryKind.Temperature, $"mean({Value})", "celsius", PanelStyle.Lines),
         new("Measured length",
-            "As sensors told it; the temperature is not taken out. Elongation and forecasts are on WearWatch's own pages.",
+            "As measured by sensors; the temperature is not taken out. Elongation and forecasts are on WearWatch's own pages.",
             TelemetryKind.Length, $"last({Value})", "lengthmm", PanelStyle.Points),
         new("Rollers or links counted",
             "By the first of two sensors. Less than usual while the chain runs: a sensor is dirty or has moved.",

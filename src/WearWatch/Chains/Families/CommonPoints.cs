@@ -19,24 +19,24 @@ internal static class CommonPoints
 
     public static CheckPoint Teeth { get; } = new(
         InspectionPoint.HookedTeeth, "Teeth are hooked or thinned",
-        "No new chain on these wheels: replace both.", "docs/references.md [36]");
+        "No new chain on these sprockets: replace both.", "docs/references.md [36]");
 
     public static CheckPoint Line { get; } = new(
-        InspectionPoint.Alignment, "Wheels are out of line: inner plates shine at one side",
-        "Align the shafts and the wheels.", Practice);
+        InspectionPoint.Alignment, "Sprockets are out of line: inner plates shine at one side",
+        "Align the shafts and the sprockets.", Practice);
 
     /// <summary>Cracks and what moved in the joints.</summary>
     public static CheckPoint Cracked { get; } = BrokenParts("A plate or link is cracked, or a pin is turned, proud or missing");
 
     /// <summary>Joints that do not bend freely.</summary>
     public static CheckPoint Stiff { get; } = new(
-        InspectionPoint.StiffJoints, "A joint is stiff: the chain stands kinked after the wheel",
+        InspectionPoint.StiffJoints, "A joint is stiff: the chain stands kinked after the sprocket",
         "Clean and oil it; if it stays stiff, replace the chain or the link.", Practice);
 
     /// <summary>Plates worn at their sides or edges.</summary>
     public static CheckPoint Plates { get; } = new(
         InspectionPoint.PlateWear, "Plates are worn at the sides, or by 5 % of their height",
-        "Look for wheels out of line or rubbing guides; replace chain and wheels together.", "docs/references.md [28]");
+        "Look for sprockets out of line or rubbing guides; replace chain and sprockets together.", "docs/references.md [28]");
 
     /// <summary>Rust and pits.</summary>
     public static CheckPoint Rust { get; } = new(

@@ -18,7 +18,7 @@ internal sealed class CustomChain : ChainFamily
     public override int? FixedSpan => null;
 
     public override string WhereToMeasure =>
-        "Choose a straight, taut stretch between two sprockets, off the teeth, and away from the connecting link.";
+        "Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
 
     public override IReadOnlyList<string> HowToMeasure =>
     [

@@ -18,7 +18,7 @@ internal sealed class InvertedToothChain : ChainFamily
     public override int? FixedSpan => null;
 
     public override string WhereToMeasure =>
-        "Choose a straight, taut stretch between two sprockets, off the teeth, and away from the connecting link.";
+        "Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
 
     public override IReadOnlyList<string> HowToMeasure =>
         ["Pull it straight. From pin middle to pin middle; all links are alike, so that any number will do."];
@@ -26,7 +26,7 @@ internal sealed class InvertedToothChain : ChainFamily
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
 
     public override ReplacementLimit GeneralLimit =>
-        ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %, chain and wheels together" };
+        ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %, chain and sprockets together" };
 
     public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
     public override bool GeneralLimitGivesWay => true;

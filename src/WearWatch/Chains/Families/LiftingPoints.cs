@@ -12,7 +12,7 @@ internal static class LiftingPoints
     /// <summary>What is replaced with a chain that lifts. docs/references.md [30], [65], [66], [75].</summary>
     public const string AtReplacement =
         "The whole chain is replaced, the chains of a pair or set together, with anchor and clevis pins; load wheel, guide or "
-        + "sheaves are looked at before the new one goes on. Never join new chain to old, and never mend one link.";
+        + "sheaves are inspected before the new one goes on. Never join new chain to old, and never mend one link.";
 
     private const string Judged = "Stop: out of use until a competent person has judged and released it by name.";
     private const string Discard = "Stop: out of use. The chain is replaced whole, its pair or set with it; never mended.";
@@ -61,7 +61,7 @@ internal static class LiftingPoints
     /// <summary>Wheels and guides of a hoist.</summary>
     public static CheckPoint Wheel { get; } = new(
         InspectionPoint.HookedTeeth, "Teeth or pockets of the load wheel, or the guide, are worn",
-        "A competent person looks at chain, wheel and guide; no new chain runs on worn ones.", SourceOf("link-replace-wheel"));
+        "A competent person examines chain, load wheel and guide; no new chain runs on worn ones.", SourceOf("link-replace-wheel"));
 
     /// <summary>What rubs or runs askew.</summary>
     public static CheckPoint Askew { get; } = new(

@@ -24,7 +24,7 @@ internal sealed class RoundLinkChain : ChainFamily
     public override int? FixedSpan => 11;
 
     public override string WhereToMeasure =>
-        "Choose the section that runs over the wheel most often; look at the links' contact ends first.";
+        "Choose the section that runs over the load wheel most often; look at the links' contact ends first.";
 
     public override IReadOnlyList<string> HowToMeasure =>
     [
@@ -70,7 +70,7 @@ internal sealed class RoundLinkChain : ChainFamily
         ];
 
     public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
-        "Look at the pockets of the wheel before the new chain goes on: worn pockets wear a new chain early. "
+        "Look at the pockets of the load wheel before the new chain goes on: worn pockets wear a new chain early. "
         + "Never join new chain to old.";
 
     public override OilingOfLifting? OilingWhenLifting => null;

@@ -103,7 +103,7 @@ public sealed record LinkLimits
         if (isWhole && table.Use is not LinkUse.Sling) yield break;
         if (!isWhole)
             yield return "General values are used where the maker's table was not entered; enter the maker's limits.";
-        if (table.Use is null) yield return "Not told for what it is used: taken as a powered hoist's chain, the strictest.";
+        if (table.Use is null) yield return "Its use is not recorded: taken as a powered hoist's chain, the strictest.";
         if (region is LawRegion.NotSet) yield return "The plant's region is not set: the strictest general value holds.";
         if (table.Use is LinkUse.Sling && IsAmerican(region) && OshaChainSize.Of(table.Size.DiameterMm) is null)
             yield return FormattableString.Invariant(

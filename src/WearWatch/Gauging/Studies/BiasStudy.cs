@@ -43,7 +43,7 @@ public sealed record BiasStudy(double Bias, double BiasUncertainty, double BiasP
         (_, true) => "The error grows or shrinks with the length: have the tool calibrated, or replace it.",
         (true, _) => string.Create(CultureInfo.InvariantCulture,
             $"The tool reads {Math.Abs(Bias):0.###} too {(Bias > 0 ? "long" : "short")} throughout: "
-            + $"look at its zero or its hook, then measure again."),
+            + $"check its zero and its hook, then measure again."),
         _ => "No bias that these readings could show.",
     };
 

@@ -51,7 +51,7 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
                 ( <= 10, >= 5) => "Good: the differences are the chain's, not the measuring's.",
                 ( <= 30, >= 5) => "Usable. " + worse,
                 ( <= 30, _) =>
-                    $"Barely usable: only {DistinctCategories} classes of wear can be told apart; five are wanted. " + worse,
+                    $"Barely usable: only {DistinctCategories} classes of wear can be distinguished; five are wanted. " + worse,
                 _ => "Not good enough to forecast from. " + worse,
             };
         }

@@ -43,7 +43,7 @@ public static class IntervalRules
     {
         LiftingUse.Truck => new(12, 12, false, "At least every 12 months.", "DGUV Vorschrift 68 par. 37", Published),
         LiftingUse.Hoist => new(12, 12, false,
-            "At least every 12 months; of a powered hoist the used share of the theoretical life is told with it.",
+            "At least every 12 months; of a powered hoist the used share of the theoretical life is stated with it.",
             "DGUV Vorschrift 54 par. 23; BetrSichV annex 3", Published),
         _ => asked.HeavyUse
             ? new(6, 12, false,
@@ -63,7 +63,7 @@ public static class IntervalRules
     private static IntervalRule UnitedStates(IntervalCase asked) => asked.Use switch
     {
         LiftingUse.Truck => None(
-            "It is looked at daily, or after each shift in round-the-clock use; the months are its maker's.",
+            "It is inspected daily, or after each shift in round-the-clock use; the months are its maker's.",
             "29 CFR 1910.178(q)(7)", Published),
         LiftingUse.Hoist => new(12, 12, false,
             "Periodic inspection at most every 12 months; the load chain is inspected monthly with a record beside it. "
@@ -79,7 +79,7 @@ public static class IntervalRules
         const string Source = "AS 3775 (2014), a guide as listed by a supplier";
         if (asked.Use != LiftingUse.Sling) return None("No number is kept here for this use.", "", Published);
         if (asked.LiftsPerWeek is not { } lifts)
-            return new(1, 1, false, "By lifts in a week, which nobody has told: every month until then.", Source, SecondHand);
+            return new(1, 1, false, "By lifts in a week, which are not recorded: every month until then.", Source, SecondHand);
         var months = lifts switch { <= 5 => 12, <= 25 => 6, <= 200 => 3, _ => 1 };
         return new(months, months, false,
             FormattableString.Invariant($"{lifts} lifts in a week: every {(months == 1 ? "month" : $"{months} months")}."),

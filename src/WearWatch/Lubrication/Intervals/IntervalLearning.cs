@@ -37,7 +37,7 @@ public static class IntervalLearning
         {
             return new LearnedInterval.TooLittle(data, FormattableString.Invariant(
                 $"{usable.Count} of the {FewestChains} chains that it takes have four readings of steady wear with three ")
-                    + "oilings between them");
+                    + "lubrications between them");
         }
 
         var shapes = AgeShape.For(data.MeanIntervalHours);

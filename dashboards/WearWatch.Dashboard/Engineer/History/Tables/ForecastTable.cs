@@ -39,7 +39,7 @@ internal static class ForecastTable
         .Whole("readings", "readings used", x => x.Row.ReadingsUsed)
         .Number("last_reading_h", "running hours since fitting at the last reading", x => x.Row.HoursAtLastReading)
         .Number("now_h", "and when it was made", x => x.Row.HoursNow)
-        .Number("elongation_pct", "steady elongation by the track, the rest of the run-in counted as done",
+        .Number("elongation_pct", "steady elongation by the wear history, the rest of the run-in counted as done",
             x => x.Row.ElongationPct)
         .Number("rate_pct_per_1000h", "wear rate", x => x.Row.RatePctPer1000H)
         .Number("limit_pct", "the limit", x => x.Row.LimitPct);

@@ -16,7 +16,7 @@ internal static class InspectionTable
             x => string.Join("; ", x.Row.Findings.Where(f => f.Found && f.Note.Length > 0).Select(f => f.Note)))
         .Text("told_by", "person or program", x => x.Row.ToldBy)
         .Moment("received_at", "when it arrived", x => x.Row.ReceivedAt)
-        .Table("looks", "A look at a chain as it was told.", databases,
+        .Table("inspections", "An inspection of a chain as it was recorded.", databases,
             (db, after) => from look in db.Looks.AsNoTracking()
                            where look.Id > after
                            join chain in db.Chains on look.ChainId equals chain.Id

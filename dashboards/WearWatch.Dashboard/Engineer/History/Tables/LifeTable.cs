@@ -23,7 +23,7 @@ internal static class LifeTable
         .YesNo("fitting_known", "whether its hours count from its fitting", x => x.Life.FittingKnown)
         .YesNo("broke", "whether it broke while it ran", x => x.Life.Broke)
         .Table("lives",
-            "A fitted chain from fitting to its limit, or as far as it is known; worked out anew from all that was told.",
+            "A fitted chain from fitting to its limit, or as far as it is known; worked out anew from all that was recorded.",
             async (after, take, ct) =>
             [
                 .. (await book.ReadAsync(ct)).Chains.SelectMany(c => c.Lives.Select(l => (Chain: c, Life: l)))

@@ -25,7 +25,7 @@ internal static class LinkMeasureTable
         .Text("note", "why they were withdrawn", x => x.Row.Note)
         .Text("told_by", "person or program", x => x.Row.ToldBy)
         .Moment("received_at", "when it arrived", x => x.Row.ReceivedAt)
-        .Table("link_measures", "Measures of a round-link chain's links as they were told.", databases,
+        .Table("link_measures", "Measures of a round-link chain's links as they were recorded.", databases,
             (db, after) => from measure in db.LinkMeasures.AsNoTracking()
                            where measure.Id > after
                            join chain in db.Chains on measure.ChainId equals chain.Id

@@ -115,7 +115,7 @@ public sealed record DriveView
 
     private static string OilWords(DriveCalculation worked, UnitPreference units) => worked switch
     {
-        { AmbientC: null } => "Tell the temperature of the surroundings, and the grade of the oil stands here.",
+        { AmbientC: null } => "Enter the temperature of the surroundings to see the viscosity grade.",
         { OilGrade: { } grade } => $"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at "
             + $"{units.OfTemperature(worked.AmbientC)} "
             + $"({grade.Source.Replace("docs/references.md ", "source ", StringComparison.Ordinal)}). {Capital(grade.Remark)}",

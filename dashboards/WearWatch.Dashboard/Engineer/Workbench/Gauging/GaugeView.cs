@@ -70,7 +70,7 @@ public sealed record GaugeView
 
         if (worked.Proposal.Advice.IndexOf(';', StringComparison.Ordinal) is > 0 and var at)
             yield return Capital(worked.Proposal.Advice[(at + 2)..].Split(" (")[0]) + ".";
-        if (span.ChainTemperatureC is null) yield return "No temperature told: chain and tool are taken as equally warm.";
+        if (span.ChainTemperatureC is null) yield return "No temperature given: chain and tool are taken as equally warm.";
         if (!worked.Limit.IsVerified)
             yield return "The limit was only recalled, not read at its source: judge it before you rely on it.";
         yield return "Measure the worst place of the chain, taut, clean, with no offset link inside the length.";

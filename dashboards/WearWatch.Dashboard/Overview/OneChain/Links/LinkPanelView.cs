@@ -58,7 +58,7 @@ public sealed record LinkPanelView
         return new LinkPanelView
         {
             Missing = state is null
-                ? "The diameter of its links is not known: enter it, with the maker's table, on the card."
+                ? "The diameter of its links is not known: enter it, with the maker's table, in the master data."
                 : "",
             Links = state?.Table.Links ?? LinkTable.UsualLinks,
             Size = state is null ? "" : $"{state.Table.Size}, {UseOf(state.Table.Use)}",
@@ -103,6 +103,6 @@ public sealed record LinkPanelView
         LinkUse.PoweredHoist => "powered hoist",
         LinkUse.HandHoist => "hand-operated hoist",
         LinkUse.Sling => "sling",
-        _ => "use not told",
+        _ => "use not recorded",
     };
 }

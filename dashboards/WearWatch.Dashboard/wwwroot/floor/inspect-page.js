@@ -1,4 +1,4 @@
-// Looking: the checklist of this kind of chain, point by point; what is found may have a note and a photo.
+// Inspecting: the checklist of this kind of chain, point by point; what is found may have a note and a photo.
 import { button, caution, field, h, segments } from './dom.js';
 import { number } from './figures.js';
 import { signature } from './maker.js';
@@ -6,7 +6,7 @@ import { keep } from './outbox.js';
 import { shrink } from './photo.js';
 import { chainHead, keptPanel } from './words.js';
 
-export function lookPage(context) {
+export function inspectPage(context) {
   const { plant, chain } = context;
   const points = plant.checklists[chain.caution].map(point => ({ ...point, state: 'open', note: '', photo: null }));
   const submit = h('button', { type: 'submit', class: 'button primary big', disabled: true }, 'Save');
@@ -17,13 +17,13 @@ export function lookPage(context) {
   const save = async event => {
     event.preventDefault();
     submit.disabled = true;
-    await keepLook(context, points, number(counter.value));
+    await keepInspection(context, points, number(counter.value));
   };
   return [
-    chainHead(chain, chain.lifting ? 'Daily look' : 'Look'), caution(plant.cautions[chain.caution]),
-    h('form', { class: 'look', novalidate: true, onsubmit: save }, list,
+    chainHead(chain, chain.lifting ? 'Daily inspection' : 'Inspection'), caution(plant.cautions[chain.caution]),
+    h('form', { class: 'inspect', novalidate: true, onsubmit: save }, list,
       field('Hour counter', counter, { unit: 'h', hint: 'if you pass it' }).whole,
-      // Of a chain that lifts each point is looked at and answered by itself: what was not looked at is not in order.
+      // Of a chain that lifts each point is inspected and answered by itself: what was not inspected is not in order.
       !chain.holds_load && button('All the rest is in order', () => {
         for (const point of points.filter(each => each.state === 'open')) point.choose('fine');
       }),
@@ -62,18 +62,18 @@ function photoField(point) {
   return h('label', { class: 'field' }, 'Photo', input, told);
 }
 
-async function keepLook({ plant, chain, push }, points, counterH) {
+async function keepInspection({ plant, chain, push }, points, counterH) {
   const by = await signature();
   const seen = points.filter(point => point.state !== 'open');
   const found = seen.filter(point => point.state === 'found');
   const about = { chain: chain.chain, chainId: chain.id };
-  // What was not looked at is not in order: it is said, and nothing is sent of it.
+  // What was not inspected is not in order: it is said, and nothing is sent of it.
   const open = points.length - seen.length;
-  const left = open > 0 ? `; ${open} not looked at` : '';
+  const left = open > 0 ? `; ${open} not inspected` : '';
   const words = (found.length === 0 ? `${seen.length} ${seen.length === 1 ? 'point' : 'points'} in order`
     : `${found.length} of ${seen.length} points found`) + left;
-  const look = await keep({
-    kind: 'look', path: '/api/v1/looks', ...about, words,
+  const kept = await keep({
+    kind: 'inspect', path: '/api/v1/inspections', ...about, words,
     body: {
       chain: chain.chain, taken_at: new Date().toISOString(), counter_h: counterH, told_by: by || 'floor',
       findings: seen.map(({ point, state, note }) => (
@@ -82,7 +82,7 @@ async function keepLook({ plant, chain, push }, points, counterH) {
   });
   for (const point of found.filter(each => each.photo)) {
     await keep({
-      kind: 'photo', path: `/api/v1/looks/${look.id}/photos/${point.point}`, bytes: point.photo, type: 'image/jpeg', ...about,
+      kind: 'photo', path: `/api/v1/inspections/${kept.id}/photos/${point.point}`, bytes: point.photo, type: 'image/jpeg', ...about,
       words: point.ask,
     });
   }
