@@ -18,7 +18,7 @@ public sealed class NoticeFilterTests(Screen screen)
         var steps = new List<NoticeFilter> { new() };
         await ShowsAsync(desk, steps[^1]);
 
-        await desk.Page.GetByLabel("About").SelectOptionAsync(new[] { new SelectOptionValue { Label = "Limit exceeded" } });
+        await desk.Page.GetByLabel("About").SelectOptionAsync(new[] { new SelectOptionValue { Label = "Limit near" } });
         await StepAsync(steps[^1] with { Kind = NoticeKind.LimitNear });
         await desk.Page.GetByLabel("act now only").CheckAsync();
         await StepAsync(steps[^1] with { UrgentOnly = true });

@@ -16,7 +16,8 @@ internal static class CardApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var card = api.MapGroup("/chains/{chain}/master-data").WithTags("Register");
-        card.MapGet("", OneAsync).WithSummary("A chain's master data with its revision").Produces<CardJson>().ProducesProblem(404);
+        card.MapGet("", OneAsync).WithSummary("A chain's master data with its revision")
+            .Produces<CardJson>().ProducesProblem(404);
         card.MapPut("", PutAsync)
             .WithSummary("Changes master data, or adds a chain when no revision is sent; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.KeepRegister)

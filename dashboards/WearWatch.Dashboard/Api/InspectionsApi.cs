@@ -15,7 +15,8 @@ internal static class InspectionsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var looks = api.MapGroup("").WithTags("Inspections");
-        looks.MapPost("/inspections", TellAsync).WithSummary("Records an inspection of a chain, point by point; needs an Idempotency-Key")
+        looks.MapPost("/inspections", TellAsync)
+            .WithSummary("Records an inspection of a chain, point by point; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<InspectionEntryJson>("application/json").Produces<TakenJson>(201).Produces<TakenJson>()
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);

@@ -9,9 +9,11 @@ internal static class OilApi
 {
     public static void Map(IEndpointRouteBuilder api)
     {
-        api.MapGet("/lubrication/due", DueAsync).WithTags("Lubrication").WithSummary("Chains whose lubrication is due within a week, by line")
+        api.MapGet("/lubrication/due", DueAsync).WithTags("Lubrication")
+            .WithSummary("Chains whose lubrication is due within a week, by line")
             .Produces<IReadOnlyList<OilDueJson>>();
-        api.MapGet("/lubrication/used", UsedAsync).WithTags("Lubrication").WithSummary("Oil used in the last twelve months, by grade and month")
+        api.MapGet("/lubrication/used", UsedAsync).WithTags("Lubrication")
+            .WithSummary("Oil used in the last twelve months, by grade and month")
             .Produces<IReadOnlyList<OilUsedJson>>();
     }
 

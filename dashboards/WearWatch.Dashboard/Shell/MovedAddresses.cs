@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.Rewrite;
 
 namespace WearWatch.Dashboard.Shell;
 
-/// <summary>Addresses that were renamed: old links and labels of pages lead on, old calls of the API are answered as before.</summary>
+/// <summary>Addresses that were renamed: old links lead on, old calls of the API are answered as before.</summary>
 internal static class MovedAddresses
 {
     /// <summary>Pages and files, from and to, as patterns; a browser is sent on for good.</summary>

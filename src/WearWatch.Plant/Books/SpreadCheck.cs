@@ -61,8 +61,8 @@ public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook boo
             + $"too {(drifted.TooNarrow ? "few" : "many")} for chance. From now on the early side is "
             + $"{Words(drifted.Spread.Early)}, the late side {Words(drifted.Spread.Late)}.");
         open.WhatToDo = drifted.TooNarrow
-            ? "Look for what has changed: duties in the master data, lubrication, dust, tools and who measures. Dates may have moved; check "
-                + "the swap plan."
+            ? "Look for what has changed: duties in the master data, lubrication, dust, tools and who measures. "
+                + "Dates may have moved; check the swap plan."
             : "Nothing to mend: forecasts were surer than they said. Dates may have moved; check the swap plan.";
     }
 

@@ -149,7 +149,7 @@ public static class ChainColumns
             Asked = new(OilAndDust, "Temperature of the surroundings", "°C", "left out: the middle of the readings'"),
         },
         Column.Word("oil_method", FileWords.OilMethods, c => c.OilMethod, (c, v) => c with { OilMethod = v }, always: false)
-            with { Meaning = "how it is lubricated", Asked = Chosen("How the oil gets there", FileWords.OilMethods, DutyWords.Of) },
+            with { Meaning = "how it is lubricated", Asked = Chosen("Lubrication method", FileWords.OilMethods, DutyWords.Of) },
         Column.Text("oil_grade", c => c.OilGrade, (c, v) => c with { OilGrade = v }, always: false)
             with { Meaning = "with which oil", Asked = new(OilAndDust, "Oil used here", Hint: "left out: by the tables") },
         Column.Number("oiling_interval_h", 0.001, 100_000, c => c.OilingIntervalHours,

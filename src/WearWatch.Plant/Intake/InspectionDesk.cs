@@ -56,7 +56,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Looks.SingleOrDefaultAsync(l => l.Key == photo.LookKey, ct) is not { } look)
             return Refused("inspection", "There is no such inspection.");
-        if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", "That inspection says nothing of this point.");
+        if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", "It says nothing of this point.");
         if (await db.Photos.SingleOrDefaultAsync(p => p.Key == photo.Key, ct) is { } known)
             return known.Jpeg.AsSpan().SequenceEqual(jpeg) ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
         var row = new PhotoRow

@@ -2,7 +2,7 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>A swap plan on the wire: one that is kept, or one that is proposed. Amounts are in the plant's own currency.</summary>
+/// <summary>A swap plan on the wire: one that is kept, or one that is proposed. Amounts are in the plant's currency.</summary>
 public sealed record PlanJson
 {
     /// <summary>The moment for which it is worked out.</summary>

@@ -19,7 +19,8 @@ internal static class NoticeKeeping
         foreach (var notice in all) yield return notice;
         if (chain.Oiling.IsDue && !all.Any(n => n.Kind == NoticeKind.OilingDue))
             yield return new Notice(NoticeKind.OilingDue, Urgent: false, chain.Oiling.Basis,
-                chain.Oiling.Task == OilingTask.CheckOiler ? "Inspect the lubricator and record it." : "Lubricate the chain and record it.");
+                chain.Oiling.Task == OilingTask.CheckOiler ? "Inspect the lubricator and record it."
+                        : "Lubricate the chain and record it.");
         if (chain.Lubricator is { } silent) yield return LubricatorSilent(silent);
         if (InspectionNotice.Of(chain.Raw.Card, chain.Raw.Looks, chain.Raw.Events) is { } found) yield return found;
         if (chain.Raw.WaitingRows is [var first, ..] && !all.Any(n => n.Kind == NoticeKind.ReadingHeldBack))

@@ -32,9 +32,9 @@ public static class EventFacts
         if (told.Kind != ChainEventKind.Shortened && told.PitchesOut is not null)
             yield return ("pitches_out", "Only a shortening takes pitches out: leave it empty.");
         if (told.Kind != ChainEventKind.Replacement && told.NewPitches is not null)
-            yield return ("new_pitches", "Only a replacement tells how many pitches the new chain has: leave it empty.");
+            yield return ("new_pitches", "Only a replacement records how many pitches the new chain has: leave it empty.");
         if (told.Kind != ChainEventKind.SprocketReplaced && told.NewTeeth is not null)
-            yield return ("new_teeth", "Only a replaced sprocket tells how many teeth the new one has: leave it empty.");
+            yield return ("new_teeth", "Only a replaced sprocket records how many teeth the new one has: leave it empty.");
         if (told.Kind != ChainEventKind.Oiling && told.Oil != OilApplied.Untold)
             yield return ("oil_method", "Only a lubrication has a method, a grade or an amount: leave them empty.");
     }

@@ -65,7 +65,8 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
 
     private static string? Change((OilApplied Oil, double At) before, (OilApplied Oil, double At) now, double usualHours)
     {
-        if (before.Oil.Method is { } was && now.Oil.Method is { } isNow && was != isNow) return "The method of lubrication was changed";
+        if (before.Oil.Method is { } was && now.Oil.Method is { } isNow && was != isNow)
+            return "The method of lubrication was changed";
         if (before.Oil.Grade.Length > 0 && now.Oil.Grade.Length > 0 && before.Oil.Grade != now.Oil.Grade)
             return $"The oil was changed from {before.Oil.Grade} to {now.Oil.Grade}";
         return now.At - before.At > Drought * usualHours ? "It was lubricated again after a long time" : null;

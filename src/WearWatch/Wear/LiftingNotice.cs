@@ -21,7 +21,8 @@ internal static class LiftingNotice
         {
             var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
             return new(
-                NoticeKind.LimitNear, true, PlainText.Of($"{state}: the limit may be reached (probability {passed:P0}), or the time ")
+                NoticeKind.LimitNear, true,
+                PlainText.Of($"{state}: the limit may be reached (probability {passed:P0}), or the time ")
                     + "set beyond the planning mark has run out.",
                 "Take it out of use now: lower the load, block it, tag the chain. A competent person judges it. " + Whole);
         }

@@ -17,7 +17,7 @@ public sealed class DriverTests
     [InlineData("lubrication Dry", "lubrication runs dry", "against by hand when due")]
     [InlineData("dust Heavy", "dust heavy", "against clean")]
     [InlineData("family Conveyor", "conveyor chain", "against roller chain")]
-    [InlineData("relative load not recorded", "relative load not recorded", "against chains with it recorded")]
+    [InlineData("relative load not told", "relative load not recorded", "against chains with it recorded")]
     public void A_column_of_the_model_is_told_in_words(string column, string name, string step)
     {
         var input = DriverInput.Of(new LearnedEffect(column, 1, 0.1));
@@ -27,7 +27,7 @@ public sealed class DriverTests
     [Theory]
     [InlineData("line", "Press 2", "line Press 2", "against the average line", 2)]
     [InlineData("lot", "K-2417 b", "lot K-2417 b", "against the average lot", 1)]
-    [InlineData("lot", "dust Heavy not recorded", "lot dust Heavy not recorded", "against the average lot", 0)]
+    [InlineData("lot", "dust Heavy not told", "lot dust Heavy not told", "against the average lot", 0)]
     public void What_a_line_or_a_lot_does_is_told_by_its_name_whatever_the_name_is(
         string origin, string member, string name, string step, int told)
     {
@@ -91,7 +91,7 @@ public sealed class DriverTests
                     Event(ChainEventKind.Tensioned, -12), Event(ChainEventKind.Oiling, -200)],
                 [Notice(NoticeKind.OilingDue, -20), Notice(NoticeKind.MeasureAgain, -300, endedInDays: -200)], A.Time())
         ];
-        Assert.Equal(["oiled 2 times, last on 26 Oct 2026", "tensioned on 13 Nov 2026", "oil due since 5 Nov 2026"], told);
+        Assert.Equal(["lubricated 2 times, last on 26 Oct 2026", "tensioned on 13 Nov 2026", "oil due since 5 Nov 2026"], told);
     }
 
     // Exact binomial band, 95 %: 8 of 10 is .444 to .975 (R: binom.test(8, 10)).

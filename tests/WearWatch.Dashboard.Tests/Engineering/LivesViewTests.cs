@@ -73,7 +73,8 @@ public sealed class LivesViewTests
         var card = Desk.Card(line: "", type: "", lubrication: null, dust: null, load: null);
         Assert.Equal("pitch 25.4 mm", LifeGrouping.Type.Of(card));
         Assert.Equal("no line recorded", LifeGrouping.Line.Of(card));
-        Assert.All([LifeGrouping.Lubrication, LifeGrouping.Dust, LifeGrouping.Load], g => Assert.Equal("not recorded", g.Of(card)));
+        Assert.All([LifeGrouping.Lubrication, LifeGrouping.Dust, LifeGrouping.Load],
+            g => Assert.Equal("not recorded", g.Of(card)));
     }
 
     [Fact]

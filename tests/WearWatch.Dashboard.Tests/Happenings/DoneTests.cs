@@ -46,7 +46,8 @@ public sealed class DoneTests : IAsyncLifetime
         var (before, after) = await RecordAsync("K-1", new DoneForm { Kind = ChainEventKind.Inspection });
         Assert.True(before.Oiling.IsDue);
         Assert.False(after.Oiling.IsDue);
-        Assert.StartsWith("Next inspection of the lubricator: ", Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)),
+        Assert.StartsWith("Next inspection of the lubricator: ",
+            Assert.Single(DoneEffect.Words(ChainEventKind.Inspection, before, after)),
             StringComparison.Ordinal);
     }
 

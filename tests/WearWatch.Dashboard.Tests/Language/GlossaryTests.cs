@@ -5,7 +5,7 @@ namespace WearWatch.Dashboard.Tests.Language;
 /// <summary>The glossary is whole, and the crew's words are used.</summary>
 public sealed class GlossaryTests
 {
-    /// <summary>Documents for those who use the program; those on its inside have words of their own, in the vocabulary.</summary>
+    /// <summary>Documents for those who use the program; those on its inside have words of their own.</summary>
     private static readonly string[] forUsers =
     [
         "README.md", "docs/technician.md", "docs/planner.md", "docs/engineer.md", "docs/oil.md", "docs/operating.md",

@@ -57,7 +57,8 @@ public sealed partial class KeyTests(StaffedPlant plant) : IClassFixture<Staffed
             "/people/api-keys", "make", [("Form.Name", name), .. roles.Select(r => ("Form.Roles", r))]);
         var key = Key().Match(await page.Content.ReadAsStringAsync(Ct)).Value;
         // shown once
-        Assert.DoesNotContain(key, await plant.Administrator.Http.GetStringAsync("/people/api-keys", Ct), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            key, await plant.Administrator.Http.GetStringAsync("/people/api-keys", Ct), StringComparison.Ordinal);
         var machine = new Caller(plant.Host);
         machine.Http.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", key);
         return machine;

@@ -25,7 +25,7 @@ internal sealed record LinkStateJson
 
     public required IReadOnlyList<LinkTrackJson> Measures { get; init; }
 
-    /// <param name="state">What they say; null where the chain has no round links, or their diameter is not in its master data.</param>
+    /// <param name="state">What they say; null where the chain has no round links, or their diameter is not recorded.</param>
     /// <param name="chain">The chain.</param>
     public static LinkStateJson Of(LinksState? state, ChainCard chain)
     {

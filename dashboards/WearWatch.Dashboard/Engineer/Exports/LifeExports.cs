@@ -15,7 +15,8 @@ public static class LifeExports
         routes.MapGet("/engineering/lives/survival.csv", async (HttpContext http, LivesQuery lives, CancellationToken ct) =>
             CsvExport.File(
                 "survival.csv", SurvivalHeader, (await lives.AskAsync(Filter(http), ct)).Drawn.SelectMany(SurvivalRows)));
-        routes.MapGet("/engineering/lives/probability-plot.csv", async (HttpContext http, LivesQuery lives, CancellationToken ct) =>
+        routes.MapGet("/engineering/lives/probability-plot.csv",
+            async (HttpContext http, LivesQuery lives, CancellationToken ct) =>
             CsvExport.File("paper.csv", PaperHeader, (await lives.AskAsync(Filter(http), ct)).Drawn.SelectMany(PaperRows)));
         routes.MapGet("/engineering/lives/survival.svg",
             async (HttpContext http, LivesQuery lives, PictureExport pictures, CancellationToken ct) =>

@@ -10,7 +10,10 @@ import { chainHead, keptPanel } from './words.js';
 
 /** By what is told: its name, its fields, and what follows from it. */
 const works = {
-  oiling: { name: 'Lubricated', fields: ['oil_grade', 'oil_amount_ml', 'oil_method'], effect: 'The next lubrication is counted from now.' },
+  oiling: {
+    name: 'Lubricated', fields: ['oil_grade', 'oil_amount_ml', 'oil_method'],
+    effect: 'The next lubrication is counted from now.',
+  },
   tensioned: { name: 'Tensioned', fields: ['take_up'], effect: 'The wear and its dates stay as they are.' },
   shortened: {
     name: 'Shortened', fields: ['pitches_out', 'take_up'],

@@ -45,8 +45,8 @@ export function examPage(context) {
   tell();
   return [
     chainHead(chain, 'Thorough examination'), caution(plant.cautions[chain.caution]),
-    h('p', { class: 'hint' }, 'Only the report of an appointed competent person is taken. A daily look is no examination.'),
-    h('form', { class: 'look', novalidate: true, onsubmit: save },
+    h('p', { class: 'hint' }, 'Only the report of an appointed competent person is taken. A daily inspection is no examination.'),
+    h('form', { class: 'inspect', novalidate: true, onsubmit: save },
       h('ol', { class: 'points' }, points.map(point => pointItem(point, tell))),
       h('label', { class: 'tick' }, stop, 'Out of use, whatever the points say'),
       said, remedyField.whole,

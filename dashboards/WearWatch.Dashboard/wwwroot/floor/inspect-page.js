@@ -82,8 +82,8 @@ async function keepInspection({ plant, chain, push }, points, counterH) {
   });
   for (const point of found.filter(each => each.photo)) {
     await keep({
-      kind: 'photo', path: `/api/v1/inspections/${kept.id}/photos/${point.point}`, bytes: point.photo, type: 'image/jpeg', ...about,
-      words: point.ask,
+      kind: 'photo', path: `/api/v1/inspections/${kept.id}/photos/${point.point}`, bytes: point.photo, type: 'image/jpeg',
+      ...about, words: point.ask,
     });
   }
 

@@ -11,8 +11,8 @@ import { liftingMark } from './words.js';
 
 const words = { [State.kept]: ['…', 'kept here'], [State.sent]: ['✓', 'sent'], [State.check]: ['!', 'to be checked'] };
 const kinds = {
-  measure: 'Measured', lubricate: 'Lubricated', inspect: 'Inspected', done: 'Done', photo: 'Photo', links: 'Links', exam: 'Examined',
-  answer: 'Answer', hand: 'Round',
+  measure: 'Measured', lubricate: 'Lubricated', inspect: 'Inspected', done: 'Done', photo: 'Photo', links: 'Links',
+  exam: 'Examined', answer: 'Answer', hand: 'Round',
 };
 
 export function keptPage(context) {

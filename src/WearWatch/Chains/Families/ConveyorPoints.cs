@@ -28,8 +28,8 @@ internal static class ConveyorPoints
 
     public static CheckPoint Plates { get; } = CommonPoints.Plates with
     {
-        Advice = "Look for sprockets out of line or rubbing guides. Worn by a third of their thickness or height: replace chain and "
-            + "sprockets together.",
+        Advice = "Look for sprockets out of line or rubbing guides. Worn by a third of their thickness or height: replace chain "
+            + "and sprockets together.",
         Source = "docs/references.md [27], [28]",
     };
 

@@ -61,7 +61,8 @@ internal static class LiftingPoints
     /// <summary>Wheels and guides of a hoist.</summary>
     public static CheckPoint Wheel { get; } = new(
         InspectionPoint.HookedTeeth, "Teeth or pockets of the load wheel, or the guide, are worn",
-        "A competent person examines chain, load wheel and guide; no new chain runs on worn ones.", SourceOf("link-replace-wheel"));
+        "A competent person examines chain, load wheel and guide; no new chain runs on worn ones.",
+        SourceOf("link-replace-wheel"));
 
     /// <summary>What rubs or runs askew.</summary>
     public static CheckPoint Askew { get; } = new(

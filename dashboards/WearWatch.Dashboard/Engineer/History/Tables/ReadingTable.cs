@@ -21,7 +21,7 @@ internal static class ReadingTable
         .YesNo("withdraws", "whether it takes that row out of use", x => x.Row.Withdraws)
         .Text("told_by", "person, program, or file with line", x => x.Row.ToldBy)
         .Moment("received_at", "when it arrived", x => x.Row.ReceivedAt)
-        .Table("readings", "A reading as it was recorded, or a correction of one: a row that others correct or withdraw no longer "
+        .Table("readings", "A reading as recorded, or a correction of one: a row that others correct or withdraw no longer "
             + "counts.", databases,
             (db, after) => from reading in db.Readings.AsNoTracking()
                            where reading.Id > after
