@@ -39,7 +39,7 @@ internal sealed record PassBackground(PassExpectation? Expected, PassCourse Cour
             .OrderByDescending(p => p.Day).Take(LongestCourse).ToListAsync(ct)).OrderBy(p => p.Day).ToList();
         var fastest = await FastestAsync(db, chain.Id, since, ct);
         var pair = set.ToPair(chain.PitchMm);
-        var course = new PassCourse([.. days.Select(p => Course(pair, p))], fastest)
+        var course = new PassCourse([.. days.Select(p => Told(pair, p))], fastest)
         {
             Tape = await TapeAsync(db, chain, changed, day, fastest, ct),
         };
@@ -64,7 +64,7 @@ internal sealed record PassBackground(PassExpectation? Expected, PassCourse Cour
             : Math.Min(FastestPercentPerDay, 24 * before.RatePctPer1000H / 1000 * Math.Exp(2 * before.LogRateSd));
     }
 
-    private static PassCourseDay Course(SensorPair pair, PassDayRow row)
+    private static PassCourseDay Told(SensorPair pair, PassDayRow row)
     {
         var standing = pair.StandingUncertaintyPercent(row.Pitches!.Value);
         var varying = row.UncertaintyPct!.Value * row.UncertaintyPct.Value - standing * standing;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
-using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Signals;

@@ -1,4 +1,3 @@
-using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Wear;

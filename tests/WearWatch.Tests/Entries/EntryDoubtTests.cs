@@ -2,6 +2,7 @@ using CsCheck;
 using WearWatch.Chains;
 using WearWatch.Entries;
 using WearWatch.Gauging;
+using WearWatch.Units;
 
 namespace WearWatch.Tests.Entries;
 
@@ -85,7 +86,7 @@ public sealed class EntryDoubtTests
     public void Inches_with_their_digits_swapped_are_recognised()
     {
         var doubt = EntryDoubt.Of(
-            Card, Entry(24, 42.3125 * 25.4, Tool.Tape) with { Written = "42 5/16", Unit = Units.LengthUnit.Inch }, Expected);
+            Card, Entry(24, 42.3125 * 25.4, Tool.Tape) with { Written = "42 5/16", Unit = LengthUnit.Inch }, Expected);
 
         Assert.Equal(SlipKind.DigitsSwapped, doubt.Slips[0].Kind);
         Assert.Equal(24.3125 * 25.4, doubt.Slips[0].LengthMm, 0.01);

@@ -61,7 +61,7 @@ public sealed class JointPattern
         return Read(intervals, Both) is { } count && count == Read(free, null) ? count : null;
     }
 
-    /// <summary>Whether the pattern is for one count rather than for another, where one of the two is the true one.</summary>
+    /// <summary>Whether the pattern is for one count rather than for another.</summary>
     /// <param name="count">Passes between a link's passing the sensors; below none where it passes the second one first.</param>
     /// <param name="other">Those of the other.</param>
     /// <param name="lead">By how many standard deviations it has to be.</param>

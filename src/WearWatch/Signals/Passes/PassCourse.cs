@@ -71,8 +71,8 @@ public sealed record PassCourse(IReadOnlyList<PassCourseDay> Days, double Fastes
         var span = days[^1].Day - days[0].Day;
         return Math.Abs(beyond) > uncertainty && Math.Abs(beyond) * span > SmallestCreepPercent
             ? FormattableString.Invariant(
-                $"{line.Slope * span:+0.000;-0.000} % in {span:0} days, where wear gives up to {FastestPercentPerDay * span:0.000}")
-                + " %: a sensor creeps. Fix it and measure the distance again."
+                $"{line.Slope * span:+0.000;-0.000} % in {span:0} days, where wear gives {FastestPercentPerDay * span:0.000}")
+                + " % at most: a sensor creeps. Fix it and measure the distance again."
             : null;
     }
 }

@@ -21,11 +21,11 @@ public static class PassDay
     /// <summary>One of the sensors tells so many times as much as the other: not by missed pulses, which are counted.</summary>
     private const double SameRate = 1.25;
 
-    /// <summary>So far the pattern has to be for one direction where both go with what is expected.</summary>
-    private const double LeadOfWays = 2;
+    /// <summary>So far the pattern has to speak for the other direction, where both go with what is expected.</summary>
+    private const double LeadOfWays = 1;
 
-    /// <summary>So far for each roller once: other than that is rare.</summary>
-    private const double LeadOfRollers = 1;
+    /// <summary>So far for another number of rollers: that is rarer.</summary>
+    private const double LeadOfRollers = 1.5;
 
     /// <summary>Evaluates a day.</summary>
     /// <param name="pair">The sensors.</param>
@@ -74,7 +74,7 @@ public static class PassDay
         if (elongation is < 100 * (Gauge.ShortestShare - 1) or > 100 * (Gauge.LongestShare - 1))
             return Doubt(PassDoubt.WrongCount, Text($"{elongation:0.0} %: no chain runs so. Measure the distance again."));
         if (expected?.Allows(elongation, reading.StandardUncertaintyPercent) == false)
-            return Doubt(expected.Count(pair, fraction) == whole ? PassDoubt.SensorMoved : PassDoubt.WrongCount, Text(
+            return Doubt(expected.Nearest(pair, fraction) == whole ? PassDoubt.SensorMoved : PassDoubt.WrongCount, Text(
                 $"{elongation:0.00} % where {expected.ElongationPercent:0.00} % was expected: no chain wears so. A sensor was ")
                     + "moved, or the chain was changed or shortened and nobody recorded it.");
         return new PassOutcome.Measured(reading) { Faults = faults };
@@ -95,8 +95,8 @@ public static class PassDay
             : outcome;
 
     /// <summary>
-    /// Another way to see the chain that goes with what is expected as well, and that the pattern does not speak against; null
-    /// when there is none.
+    /// Another way to see the chain that goes with what is expected as well, and that the pattern, weak as it is, speaks for;
+    /// null when there is none.
     /// </summary>
     private static string? OtherWay(
         SensorPair pair, double fraction, int whole, PassExpectation expected, JointPattern joints)
@@ -104,10 +104,10 @@ public static class PassDay
         // Near a whole or a half pitch both directions give the same elongation, within 0.005 %.
         var isSameBackwards = Math.Abs(BurstPhase.Wrap(2 * fraction)) < 0.5e-4 * pair.NominalPitches;
         return !isSameBackwards && expected.Fits(pair, 1 - fraction, 1) is { } back
-                && !joints.Prefers(whole, -back - 1, LeadOfWays)
+                && joints.Prefers(-back - 1, whole, LeadOfWays)
                 ? "Which way the chain runs is not certain, and it matters here: measure once by tape, and look at the wires."
-            : expected.Fits(pair, fraction, 2) is { } few && !joints.Prefers(whole, few, LeadOfRollers)
-                || expected.Fits(pair, fraction, 0.5) is { } many && !joints.Prefers(whole, many, LeadOfRollers)
+            : expected.Fits(pair, fraction, 2) is { } few && joints.Prefers(few, whole, LeadOfRollers)
+                || expected.Fits(pair, fraction, 0.5) is { } many && joints.Prefers(many, whole, LeadOfRollers)
                 ? "Whether each roller is seen once is not certain: look at the sensors, or measure once more by tape."
             : null;
     }

@@ -33,7 +33,7 @@ public sealed record PassExpectation(double ElongationPercent, double StandardDe
     internal int? Count(SensorPair pair, double fraction)
     {
         int? only = null;
-        var middle = (int)Math.Round(pair.PitchesAt(ElongationPercent, Gauging.Gauge.ReferenceTemperatureC) - fraction);
+        var middle = Nearest(pair, fraction);
         for (var pitches = Math.Max(1, middle - Reach); pitches <= middle + Reach; pitches++)
         {
             var percent = pair.ElongationPercent(pitches + fraction, Gauging.Gauge.ReferenceTemperatureC);
@@ -44,6 +44,10 @@ public sealed record PassExpectation(double ElongationPercent, double StandardDe
 
         return only;
     }
+
+    /// <summary>The whole number of pitches that brings the elongation nearest to what is expected.</summary>
+    internal int Nearest(SensorPair pair, double fraction) =>
+        (int)Math.Round(pair.PitchesAt(ElongationPercent, Gauging.Gauge.ReferenceTemperatureC) - fraction);
 
     /// <summary>
     /// The whole number of passes that goes with what is expected, without any wear since, if the sensors tell so many pitches by
