@@ -40,7 +40,7 @@ public sealed class WorkTests(Screen screen)
         await phone.PictureAsync("floor-do-phone", whole: false);
         await phone.Page.EvaluateAsync("scrollTo(0, 0)"); // a link half behind the head that stays is half a target
         Assert.Empty(await phone.BarriersAsync());
-        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: oiled" }).TapAsync();
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: lubricated" }).TapAsync();
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("next oiling");
 
         await phone.Page.ShowAsync($"#/chain/{id}/do?what=replacement");

@@ -91,7 +91,8 @@ public sealed class DriverTests
                     Event(ChainEventKind.Tensioned, -12), Event(ChainEventKind.Oiling, -200)],
                 [Notice(NoticeKind.OilingDue, -20), Notice(NoticeKind.MeasureAgain, -300, endedInDays: -200)], A.Time())
         ];
-        Assert.Equal(["lubricated 2 times, last on 26 Oct 2026", "tensioned on 13 Nov 2026", "lubrication due since 5 Nov 2026"], told);
+        Assert.Equal(["lubricated 2 times, last on 26 Oct 2026",
+            "tensioned on 13 Nov 2026", "lubrication due since 5 Nov 2026"], told);
     }
 
     // Exact binomial band, 95 %: 8 of 10 is .444 to .975 (R: binom.test(8, 10)).

@@ -31,7 +31,7 @@ public sealed class GlossaryTests
     public void No_page_phone_screen_print_or_command_has_a_word_that_the_crew_does_not_use()
     {
         var found = from file in SourceTree.Files(["src", "dashboards"], ".cs", ".razor", ".js")
-                    // The names of a fleet model's columns are kept in its file; pages have words for them (DriverInput).
+                        // The names of a fleet model's columns are kept in its file; pages have words for them (DriverInput).
                     where !file.Contains("WearWatch.Learning", StringComparison.Ordinal)
                         && !file.EndsWith("DriverInput.cs", StringComparison.Ordinal)
                     from text in VisibleText.OfSource(file, File.ReadAllText(file))

@@ -167,6 +167,6 @@ public sealed class LinkMeasureDeskTests
         await plant.AddChainAsync("DRIVE");
         var refused = Assert.IsType<IntakeAnswer.Refused>(
             await plant.Get<LinkMeasureDesk>().TakeAsync(Entry() with { Chain = "DRIVE" }, Ct));
-        Assert.Contains("on its card", Assert.Single(refused.Refusals).Reason, StringComparison.Ordinal);
+        Assert.Contains("in its master data", Assert.Single(refused.Refusals).Reason, StringComparison.Ordinal);
     }
 }
