@@ -35,7 +35,8 @@ public sealed record KnownChain(
             [
                 .. others.Select(o => o.AsNeighbour(entry, Card, IsUsual(expected, entry))).OfType<NeighbourReading>(),
             ],
-        }) with { TemperatureOff = UsualTemperature.WhatIsOff(Readings, entry) };
+        }) with
+        { TemperatureOff = UsualTemperature.WhatIsOff(Readings, entry) };
         return doubt.IsDoubted || !doubt.MayMoveFar ? doubt : doubt with { MovesEarlyDays = EarlyDaysMoved(entry, doubt) };
     }
 

@@ -51,7 +51,8 @@ internal static class AnySlipTrial
             if (Math.Abs(doubt.Deviations) <= Ordinary) continue;
             var expected = right with
             {
-                LengthMm = right.Pitches * chain.Card.PitchMm * (1 + doubt.Expected.MeanPercent / 100), TemperatureC = null,
+                LengthMm = right.Pitches * chain.Card.PitchMm * (1 + doubt.Expected.MeanPercent / 100),
+                TemperatureC = null,
             };
             var days = Math.Abs(EarlyDays(fleet, chain, i, spoiled) - EarlyDays(fleet, chain, i, expected));
             if (days > Days) moved++;
