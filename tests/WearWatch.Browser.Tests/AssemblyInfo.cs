@@ -1,3 +1,6 @@
 using WearWatch.Browser.Tests;
+using Xunit.v3;
 
 [assembly: AssemblyFixture(typeof(Screen))]
+[assembly: AssemblyFixture(typeof(BigMill))]
+[assembly: Parallelization(MaxThreads = 3)] // they wait for the browser more than they compute

@@ -11,7 +11,7 @@ namespace WearWatch.Browser.Tests;
 /// <summary>
 /// A person narrows, searches and sorts the list of chains by its controls; its own query says what should stand there.
 /// </summary>
-public sealed class FilterTests(Screen screen)
+public sealed class FilterTests(Screen screen, BigMill mill)
 {
     private static readonly ChainFilter Seeded = new() { Search = "SEED" };
 
@@ -72,7 +72,7 @@ public sealed class FilterTests(Screen screen)
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Elongation" }).ClickAsync();
         await ShowsAsync(desk, both with { Sort = ChainSort.Elongation });
 
-        await using var colleague = await screen.AtDeskAsync();
+        await using var colleague = await screen.AtDeskAsync(address: await mill.OpenAsync());
         await colleague.GoAsync(new Uri(desk.Page.Url).PathAndQuery);
         await ShowsAsync(colleague, both with { Sort = ChainSort.Elongation });
         await Assertions.Expect(colleague.Page.GetByLabel("Condition")).ToHaveValueAsync("swap-now");
@@ -122,8 +122,7 @@ public sealed class FilterTests(Screen screen)
 
     private async Task<Visit> ListAsync()
     {
-        await SeededMill.FillAsync(screen.Host.Services, 3000);
-        var desk = await screen.AtDeskAsync();
+        var desk = await screen.AtDeskAsync(address: await mill.OpenAsync());
         await desk.GoAsync("/chains" + Seeded.ToQuery());
         await ShowsAsync(desk, Seeded);
         return desk;
@@ -136,7 +135,7 @@ public sealed class FilterTests(Screen screen)
     /// <summary>Waits until the page counts what the filter leaves and shows its first rows in their order.</summary>
     private async Task ShowsAsync(Visit desk, ChainFilter filter)
     {
-        var chains = screen.Host.Services.GetRequiredService<ChainListQuery>();
+        var chains = mill.Host.Services.GetRequiredService<ChainListQuery>();
         var page = await chains.AskAsync(filter, 0, 5, TestContext.Current.CancellationToken);
         Assert.NotEmpty(page.Rows);
         await Assertions.Expect(desk.Page.Locator(".page-head [role=status]"))

@@ -1,6 +1,6 @@
 namespace WearWatch.Browser.Tests;
 
-public sealed class LookTests(Screen screen, Walk walk) : IClassFixture<Walk>
+public sealed class LookTests(BigMill mill, Walk walk) : IClassFixture<Walk>
 {
     /// <summary>Address, name of the pictures, and what stands on the page once it is whole.</summary>
     public static TheoryData<string, string, string> Pages => new()
@@ -19,13 +19,13 @@ public sealed class LookTests(Screen screen, Walk walk) : IClassFixture<Walk>
     [MemberData(nameof(Pages))]
     public async Task Every_page_stands_at_desk_and_on_the_phone_in_light_and_dark(string path, string name, string whole)
     {
-        await SeededMill.FillAsync(screen.Host.Services, 3000);
-        await PlantFiles.TakeInAsync(screen.Host.Services, "LOOK");
+        var address = await mill.OpenAsync();
+        await PlantFiles.TakeInAsync(mill.Host.Services, "LOOK");
         foreach (var dark in new[] { false, true })
         {
-            await using var desk = await walk.LookAsync(onPhone: false, dark);
+            await using var desk = await walk.LookAsync(onPhone: false, dark, address);
             await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
-            await using var phone = await walk.LookAsync(onPhone: true, dark);
+            await using var phone = await walk.LookAsync(onPhone: true, dark, address);
             await CheckAsync(phone, path, whole, $"{name}-phone-{(dark ? "dark" : "light")}");
         }
     }

@@ -7,13 +7,13 @@ using WearWatch.Wear;
 namespace WearWatch.Browser.Tests;
 
 /// <summary>A person narrows the notices by each of their controls.</summary>
-public sealed class NoticeFilterTests(Screen screen)
+public sealed class NoticeFilterTests(Screen screen, BigMill mill)
 {
     [Fact]
     public async Task Each_control_narrows_the_notices_beside_the_others_and_back_takes_it_back()
     {
-        await SeededMill.FillAsync(screen.Host.Services, 3000);
-        await using var desk = await screen.AtDeskAsync();
+        var address = await mill.OpenAsync();
+        await using var desk = await screen.AtDeskAsync(address: address);
         await desk.GoAsync("/notices");
         var steps = new List<NoticeFilter> { new() };
         await ShowsAsync(desk, steps[^1]);
@@ -32,7 +32,7 @@ public sealed class NoticeFilterTests(Screen screen)
         await desk.Page.GetByLabel("ended ones").CheckAsync();
         await StepAsync(steps[^1] with { Ended = true });
 
-        await using var colleague = await screen.AtDeskAsync();
+        await using var colleague = await screen.AtDeskAsync(address: address);
         await colleague.GoAsync(new Uri(desk.Page.Url).PathAndQuery);
         await ShowsAsync(colleague, steps[^1]);
         for (var i = steps.Count - 2; i >= 0; i--)
@@ -55,7 +55,7 @@ public sealed class NoticeFilterTests(Screen screen)
     }
 
     private Task<IReadOnlyList<NoticeLine>> BoardAsync(NoticeFilter filter) =>
-        screen.Host.Services.GetRequiredService<NoticesQuery>().AskAsync(filter, TestContext.Current.CancellationToken);
+        mill.Host.Services.GetRequiredService<NoticesQuery>().AskAsync(filter, TestContext.Current.CancellationToken);
 
     /// <summary>
     /// Waits until the page counts what the filter leaves and shows the first of it; its address then tells the filter.

@@ -14,26 +14,10 @@ public static class SeededMill
 {
     private static readonly string[] Lines = ["Debarking", "Chipping", "Drying", "Forming", "Press", "Packing"];
 
-    private static readonly SemaphoreSlim Filling = new(1);
-
-    /// <summary>Fills the memory once, whoever of the tests that run beside each other comes first.</summary>
+    /// <summary>Fills an empty memory.</summary>
     public static async Task FillAsync(IServiceProvider services, int chains)
     {
-        await Filling.WaitAsync();
-        try
-        {
-            await WriteAsync(services, chains);
-        }
-        finally
-        {
-            Filling.Release();
-        }
-    }
-
-    private static async Task WriteAsync(IServiceProvider services, int chains)
-    {
         await using var db = await services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
-        if (await db.Chains.AnyAsync(c => c.Name.StartsWith("SEED-"))) return;
         var now = services.GetRequiredService<TimeProvider>().GetUtcNow();
         var rows = Enumerable.Range(0, chains).Select(i => new ChainRow
         {

@@ -8,11 +8,13 @@ public sealed class Walk(Screen screen) : IAsyncDisposable
 {
     private readonly Dictionary<(bool OnPhone, bool Dark), Visit> open = [];
 
-    /// <summary>A visit at a desk or on a phone.</summary>
-    public async Task<Visit> LookAsync(bool onPhone, bool dark)
+    /// <summary>A visit at a desk or on a phone; all visits of a class go to the same dashboard.</summary>
+    public async Task<Visit> LookAsync(bool onPhone, bool dark, string? address = null)
     {
         if (!open.TryGetValue((onPhone, dark), out var first))
-            open.Add((onPhone, dark), first = onPhone ? await screen.OnPhoneAsync(dark) : await screen.AtDeskAsync(dark));
+            open.Add((onPhone, dark), first = onPhone
+                ? await screen.OnPhoneAsync(dark, address)
+                : await screen.AtDeskAsync(dark, address));
         return await first.AgainAsync();
     }
 
