@@ -5,6 +5,7 @@ using WearWatch.Benchmarks.Passes;
 using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
 using WearWatch.Benchmarks.Speed;
+using WearWatch.Benchmarks.Worlds;
 
 // dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...]; without a name: speed.
 (string Name, Func<TextWriter, Task<bool>> Run)[] benchmarks =
@@ -18,6 +19,7 @@ using WearWatch.Benchmarks.Speed;
     ("slips", output => Task.FromResult(SlipBenchmark.Run(output))),
     ("moves", output => Task.FromResult(MovesBenchmark.Run(output))),
     ("lengths", output => Task.FromResult(LengthBenchmark.Run(output))),
+    ("worlds", output => Task.FromResult(WorldsBenchmark.Run(output))),
 ];
 
 string[] asked = args.Length == 0 ? ["speed"] : args;
