@@ -2,7 +2,9 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Learning;
 using WearWatch.Lives;
+using WearWatch.Lubrication;
 using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Wear;
@@ -14,7 +16,8 @@ namespace WearWatch.Plant.Books;
 /// Raw rows are only ever added, so that their highest numbers tell what is new; nobody has to send word, and it holds when
 /// another process takes the readings in.
 /// </remarks>
-public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings settings) : IDisposable
+public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings settings, Calibrations calibrations)
+    : IDisposable
 {
     private const int ChainsAtOnce = 500;
 
@@ -23,7 +26,7 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
     private readonly Dictionary<int, int> revisions = [];
     private long lastReading;
     private long lastEvent;
-    private string calendarWords = "";
+    private string workedOutBy = "";
     private FleetLives? latest;
 
     /// <summary>Whether it has been read before, so that to read it again is quick.</summary>
@@ -36,11 +39,13 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
         try
         {
             await using var db = await databases.CreateDbContextAsync(ct);
-            var changed = await ChangedAsync(db, ct);
+            var knowledge = await calibrations.KnowledgeAsync(ct);
+            var changed = await ChangedAsync(db, knowledge, ct);
             if (latest is not null && changed.Count == 0) return latest;
             var calendar = await settings.CalendarAsync(ct);
             foreach (var ids in changed.Chunk(ChainsAtOnce))
-                foreach (var raw in await RawChain.LoadAsync(db, ids, ct)) chains[raw.Id] = Book(raw, calendar);
+                foreach (var booked in (await RawChain.LoadAsync(db, ids, ct)).AsParallel().Select(raw => Book(raw, calendar, knowledge)))
+                    chains[booked.Id] = booked;
             return latest =
                 new FleetLives((latest?.Version ?? 0) + 1, [.. chains.Values.OrderBy(c => c.Card.Name, StringComparer.Ordinal)]);
         }
@@ -51,20 +56,29 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
     }
 
     /// <summary>The lives of one chain.</summary>
-    public static BookedChain Book(RawChain raw, ProductionCalendar calendar)
+    public static BookedChain Book(RawChain raw, ProductionCalendar calendar, Knowledge knowledge)
     {
         var limit = ReplacementLimit.For(raw.Card).Percent;
         var history = ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran));
         return new(raw.Id, raw.Card, limit,
-            [.. history.Lives.Select((_, number) => BookLife(raw, history, number, limit)).OfType<BookedLife>()]);
+            [.. history.Lives.Select((_, number) => BookLife(raw, history, number, limit, Ahead)).OfType<BookedLife>()]);
+
+        WearForecast? Ahead(FittedChain chain)
+        {
+            if (!chain.FittingKnown || chain.Observations.Count == 0) return null;
+            var filter = new WearFilter(knowledge.Constants);
+            var prior = knowledge.PriorFor(DutySeen.Of(raw.Card, chain, raw.Readings, raw.Events, calendar));
+            return knowledge.Spread.Apply(filter.Forecast(chain, filter.Follow(chain, prior), limit));
+        }
     }
 
-    private static BookedLife? BookLife(RawChain raw, ChainHistory history, int number, double limit)
+    private static BookedLife? BookLife(
+        RawChain raw, ChainHistory history, int number, double limit, Func<FittedChain, WearForecast?> ahead)
     {
         var chain = history.Lives[number];
         var next = number + 1 < history.Lives.Count ? history.Lives[number + 1] : null;
         if (Life.Of(chain, limit) is not { } life) return null;
-        return new BookedLife(number, life, chain.FittingKnown)
+        return new BookedLife(number, life.Failed ? life : life with { Ahead = ahead(chain) }, chain.FittingKnown)
         {
             Lot = chain.Lot,
             FittedAt = chain.FittedAt,
@@ -80,12 +94,13 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
     /// <inheritdoc/>
     public void Dispose() => turn.Dispose();
 
-    private async Task<IReadOnlyCollection<int>> ChangedAsync(WearDb db, CancellationToken ct)
+    private async Task<IReadOnlyCollection<int>> ChangedAsync(WearDb db, Knowledge knowledge, CancellationToken ct)
     {
         var plant = await settings.CurrentAsync(ct);
-        var words = $"{plant.TimeZone}|{plant.Shifts}|{plant.Holidays}|{plant.Utilisation}";
-        if (words != calendarWords) revisions.Clear(); // another calendar places undated counters elsewhere: all begins anew
-        calendarWords = words;
+        var words = $"{plant.TimeZone}|{plant.Shifts}|{plant.Holidays}|{plant.Utilisation}|{knowledge.Version}";
+        // Another calendar places undated counters elsewhere, other knowledge foretells otherwise: all begins anew.
+        if (words != workedOutBy) revisions.Clear();
+        workedOutBy = words;
 
         var changed = new HashSet<int>();
         foreach (var chain in await db.Chains.AsNoTracking().Select(c => new { c.Id, c.Revision }).ToListAsync(ct))

@@ -6,9 +6,9 @@ using WearWatch.Wear;
 namespace WearWatch.Plant.Folders;
 
 /// <summary>
-/// The constants of wear that a folder's own worn-out chains show: for each half of the chains, what the other half has taught.
+/// The constants of wear that a folder's own chains show: for each half of the chains, what the other half has taught.
 /// </summary>
-/// <remarks>Where the other half has too few chains that have run out, or does not speak clearly, the defaults stay.</remarks>
+/// <remarks>The fewer chains the other half has, the nearer they stay to the defaults.</remarks>
 public sealed class FolderConstants
 {
     private const int Halves = 2;
@@ -31,18 +31,18 @@ public sealed class FolderConstants
         for (var h = 0; h < Halves; h++)
         {
             ct.ThrowIfCancellationRequested();
-            List<CompletedChain> runOut =
+            List<TellingChain> telling =
             [
                 .. from chain in chains
                    where half[chain.Card.Name] != h
-                   from life in CompletedChain.Of(
-                       chain.Card, ChainHistory.Take(chain.Card, chain.Readings, chain.Events),
+                   from life in TellingChain.Of(
+                       ChainHistory.Take(chain.Card, chain.Readings, chain.Events),
                        life => models.PriorFor(
                            DutySeen.Of(chain.Card, life, chain.Readings, chain.Events, ProductionCalendar.AlwaysRunning)))
                    select life
             ];
-            taught[h] = (await Task.Run(() => SelfCalibration.Of(runOut, WearConstants.Default), ct))
-                .InUse(WearConstants.Default);
+            taught[h] = (await Task.Run(() => SelfCalibration.Of(telling, WearConstants.Default), ct))
+                .Else(WearConstants.Default);
             progress.Report((h + 1.0) / Halves);
         }
 

@@ -9,7 +9,7 @@ using WearWatch.Wear;
 
 namespace WearWatch.Plant.Tracking;
 
-/// <summary>The constants of wear in use, and their calibration on the plant's own worn-out chains.</summary>
+/// <summary>The constants of wear in use, and their calibration on the plant's own chains.</summary>
 public sealed class Calibrations(
     IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant, TimeProvider clock, ILogger<Calibrations> logger)
 {
@@ -33,14 +33,14 @@ public sealed class Calibrations(
         };
     }
 
-    /// <summary>Calibrates on all chains that have run out; keeps the constants when the chains speak clearly for them.</summary>
+    /// <summary>Calibrates on all chains, run out or not; keeps the constants when those in use are clearly less likely.</summary>
     /// <returns>Whether there are new constants.</returns>
     public async Task<bool> CalibrateAsync(CancellationToken ct = default)
     {
         var knowledge = await KnowledgeAsync(ct);
-        var runOut = await RunOutAsync(knowledge, ct);
-        var outcome = await Task.Run(() => SelfCalibration.Of(runOut, knowledge.Constants), ct);
-        if (outcome is not CalibrationOutcome.Calibrated { IsClear: true } own) return false;
+        var telling = await TellingAsync(knowledge, ct);
+        var outcome = await Task.Run(() => SelfCalibration.Of(telling, knowledge.Constants), ct);
+        if (outcome is not CalibrationOutcome.Calibrated { IsWorthwhile: true } own) return false;
 
         await using var db = await database.CreateDbContextAsync(ct);
         db.Calibrations.Add(new CalibrationRow
@@ -55,16 +55,16 @@ public sealed class Calibrations(
         return true;
     }
 
-    private async Task<List<CompletedChain>> RunOutAsync(Knowledge knowledge, CancellationToken ct)
+    private async Task<List<TellingChain>> TellingAsync(Knowledge knowledge, CancellationToken ct)
     {
         var calendar = await plant.CalendarAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
-        var runOut = new List<CompletedChain>();
+        var telling = new List<TellingChain>();
         foreach (var ids in (await db.Chains.OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct)).Chunk(ChainsAtOnce))
             foreach (var raw in await RawChain.LoadAsync(db, ids, ct))
-                runOut.AddRange(CompletedChain.Of(
-                    raw.Card, ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)),
+                telling.AddRange(TellingChain.Of(
+                    ChainHistory.Take(raw.Card, raw.Readings, raw.Events, calendar.Knowing(raw.Ran)),
                     life => knowledge.PriorFor(DutySeen.Of(raw.Card, life, raw.Readings, raw.Events, calendar))));
-        return runOut;
+        return telling;
     }
 }

@@ -28,6 +28,11 @@ public sealed record Life
     /// <summary>How it ended.</summary>
     public LifeEnd End { get; }
 
+    /// <summary>
+    /// Of a suspended life the hours that its wear then left it to the limit; null where nothing was read, or the limit was reached.
+    /// </summary>
+    public WearForecast? Ahead { get; init; }
+
     /// <summary>Whether the chain reached its limit; otherwise the life is suspended.</summary>
     public bool Failed => End == LifeEnd.ReachedLimit;
 

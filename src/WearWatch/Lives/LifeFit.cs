@@ -71,6 +71,9 @@ public sealed class LifeFit
     /// <summary>The hours by which a share, 0 to 1 exclusive, has failed.</summary>
     public double HoursAt(double shareFailed) => Math.Exp(LogHoursAt(Law.Height(shareFailed)));
 
+    /// <summary>Standard error of ln of the hours by which a share has failed, by the curvature of ln L.</summary>
+    public double LogHoursErrorAt(double shareFailed) => LogHoursStandardError(Law.Height(shareFailed));
+
     /// <summary>The share that has failed by so many hours.</summary>
     public double ShareFailedAt(double hours) => Law.ShareFailed(a * (Math.Log(hours) - likelihood.Centre) + b);
 

@@ -7,30 +7,24 @@ public abstract record CalibrationOutcome
     {
     }
 
-    /// <summary>The constants to go on with.</summary>
+    /// <summary>The constants to go on with, whatever came of it.</summary>
     /// <param name="before">The constants before.</param>
-    public WearConstants InUse(WearConstants before) => this is Calibrated { IsClear: true } own ? own.Constants : before;
+    public WearConstants Else(WearConstants before) => this is Calibrated own ? own.Constants : before;
 
-    /// <summary>The plant's own constants.</summary>
+    /// <summary>The constants that the defaults and the plant's chains together make most likely.</summary>
     /// <param name="Constants">The constants.</param>
     /// <param name="Chains">From how many chains.</param>
-    /// <param name="LogEvidenceGain">
-    /// By how much ln of the probability of all their readings rose over the constants before.
-    /// </param>
+    /// <param name="LogEvidenceGain">By how much ln of the probability of all their readings rose over the constants in use.</param>
     public sealed record Calibrated(WearConstants Constants, int Chains, double LogEvidenceGain) : CalibrationOutcome
     {
-        /// <summary>Gain for each chain from which the own constants are to be used.</summary>
-        /// <remarks>In worlds that the defaults are of, 0.02 and 0.11 were seen; in another world 0.80 and 1.83.</remarks>
-        public const double ClearGainPerChain = 0.25;
+        /// <summary>Gain, of ln, from which it is worth making every forecast anew.</summary>
+        /// <remarks>Twenty to one, by the usual words for odds (Kass and Raftery 1995: strong, from memory).</remarks>
+        public const double WorthwhileGain = 3;
 
-        /// <summary>
-        /// Whether the chains speak clearly for the own constants. If not, the constants before are as good and stay.
-        /// </summary>
-        public bool IsClear => LogEvidenceGain >= ClearGainPerChain * Chains;
+        /// <summary>Whether the constants in use are so much less likely that the new ones should take their place.</summary>
+        public bool IsWorthwhile => LogEvidenceGain >= WorthwhileGain;
     }
 
-    /// <summary>Too few chains have run out: the constants stay as they are.</summary>
-    /// <param name="Have">How many have.</param>
-    /// <param name="Need">How many it takes.</param>
-    public sealed record TooFewChains(int Have, int Need) : CalibrationOutcome;
+    /// <summary>No chain has shown anything yet: the constants stay as they are.</summary>
+    public sealed record NoChains : CalibrationOutcome;
 }

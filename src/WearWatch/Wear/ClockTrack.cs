@@ -6,4 +6,8 @@ namespace WearWatch.Wear;
 /// </param>
 /// <param name="LogEvidence">ln of the probability density of all readings on this clock, <c>sum ln J</c> added.</param>
 /// <param name="Accounts">The accounts, heaviest first.</param>
-public sealed record ClockTrack(double? OnsetPercent, double LogEvidence, IReadOnlyList<Hypothesis> Accounts);
+public sealed record ClockTrack(double? OnsetPercent, double LogEvidence, IReadOnlyList<Hypothesis> Accounts)
+{
+    /// <summary>Whether this is the clock of the plant's own curve.</summary>
+    public bool OnCurve { get; init; }
+}

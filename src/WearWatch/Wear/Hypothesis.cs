@@ -15,8 +15,8 @@ public readonly record struct Hypothesis(
     /// <summary>Which of the newest readings it calls errors; see <see cref="Hindsight"/>.</summary>
     public ulong Doubts { get; init; }
 
-    /// <summary>The account of a chain without readings, at the hours for which the prior holds.</summary>
-    public static Hypothesis At(double hours, WearPrior prior) => new(0, Belief.AtFitting(prior), hours, -1, false, false);
+    /// <summary>The account of a chain without readings, at the hours for which its prior holds.</summary>
+    public static Hypothesis At(double hours, Belief belief) => new(0, belief, hours, -1, false, false);
 
     /// <summary>Its belief at a later time, brought forward if it called the last reading an error.</summary>
     public Belief BeliefAt(double hours, WearConstants constants) => WearStep.Forward(Belief, (hours - Hours) / 1000, constants);

@@ -1,91 +1,65 @@
 namespace WearWatch.Wear;
 
-/// <summary>Finds a plant's own constants of wear from the chains that have run out there.</summary>
+/// <summary>Finds a plant's own constants of wear, and its own curve, from what its chains have shown.</summary>
 /// <remarks>
-/// Every set of constants gives every chain an evidence on every onset of acceleration, <c>LE[i, k]</c>. The odds of the onsets
-/// come from them by expectation and maximisation, <c>w_k = (sum_i softmax_k(LE_i + ln w) + 1) / (n + K)</c>, and the constants
-/// by a search along one coordinate after another for the largest <c>sum_i ln sum_k w_k exp(LE[i, k])</c>. The result depends on
-/// nothing but the chains and their order. docs/method.md.
+/// <para>Sought is the largest probability of the constants given all readings: that of the readings
+/// (<see cref="WearFilter.LogEvidence"/>, over the clocks by <see cref="ClockOdds"/>) times what is believed of constants anyway
+/// (<see cref="ConstantsBelief"/>). With few chains they therefore stay near the defaults, with many they are the plant's; there is
+/// no number at which the one turns into the other. The search goes along one constant after another, in strides that shorten.</para>
+/// <para>Suspended chains count like those that have run out: their readings up to then are as likely, and they were taken off for
+/// what these showed. The result depends on nothing but the chains and their order. docs/method.md.</para>
 /// </remarks>
 public static class SelfCalibration
 {
-    /// <summary>With fewer chains the defaults are the better guess.</summary>
-    public const int FewestChains = 30;
+    /// <summary>With more chains the search takes long and finds no other; then so many, evenly spaced, speak for all.</summary>
+    public const int MostChains = 160;
 
-    private const int WeightRounds = 60;
-    private const int MostSweeps = 3;
+    private const int MostStrides = 4;
+    private const double GainToGoOn = 1;
+    private static readonly double[] Strides = [1, 0.5, 0.25];
 
-    private static readonly double?[] Onsets = [1.5, 1.75, 2.0, 2.25, 2.5, 2.75, 3.0, 3.25, null];
-
-    private static readonly Func<WearConstants, IEnumerable<WearConstants>>[] Coordinates =
-    [
-        c => Grid(0.8, 1.2, 1.6).Select(v => c with { Acceleration = v }),
-        c => Grid(0.002, 0.004, 0.008, 0.016, 0.032).Select(v => c with { RateDrift = v }),
-        c => Grid(0.005, 0.01, 0.02).Select(v => c with { PlaceScatter = v }),
-        c => Grid(0.02, 0.035, 0.06).Select(v => c with { JumpsPer1000Hours = v }),
-        c => Grid(0.05, 0.1, 0.2).Select(v => c with { RunInPercent = v, RunInDeviationPercent = 0.4 * v }),
-    ];
-
-    /// <summary>Calibrates on completed chains.</summary>
-    /// <param name="chains">Chains that have run out, each with the prior it had.</param>
-    /// <param name="start">Where the search begins: the constants in use.</param>
-    public static CalibrationOutcome Of(IReadOnlyList<CompletedChain> chains, WearConstants start)
+    /// <summary>Calibrates on chains with their readings.</summary>
+    /// <param name="chains">Chains known from their fitting, run out or not, each with the prior it had.</param>
+    /// <param name="inUse">The constants in use, over which the gain is told.</param>
+    public static CalibrationOutcome Of(IReadOnlyList<TellingChain> chains, WearConstants inUse)
     {
-        if (chains.Count < FewestChains) return new CalibrationOutcome.TooFewChains(chains.Count, FewestChains);
+        if (chains.Count == 0) return new CalibrationOutcome.NoChains();
 
-        var first = Weighed(chains, start);
-        var best = first;
-        for (var sweep = 0; sweep < MostSweeps; sweep++)
+        var sample = new CalibrationSample(chains, MostChains);
+        var start = WearConstants.Default with { Prior = PriorCorrection.None with { OfBroad = sample.OfBroadPrior } };
+        var best = Best(ConstantsBelief.Noises.Select(n => start with { RateDrift = n.Drift, UnevenWear = n.Uneven }), sample);
+        foreach (var stride in Strides)
         {
-            var before = best.LogEvidence;
-            foreach (var along in Coordinates)
+            var before = best.LogDensity;
+            foreach (var axis in ConstantsBelief.Axes) best = Along(axis, stride, best, sample);
+            if (stride == Strides[0])
+                best = Best(ConstantsBelief.Most.Select(m => best.Constants with { MostAcceleration = m }), sample);
+            if (best.LogDensity - before < GainToGoOn) break;
+        }
+
+        return new CalibrationOutcome.Calibrated(
+            sample.Stretched(best.Constants), chains.Count, sample.LogEvidence(best.Constants) - sample.LogEvidence(inUse));
+    }
+
+    private static (WearConstants Constants, double LogDensity) Along(
+        ConstantsAxis axis, double stride, (WearConstants Constants, double LogDensity) from, CalibrationSample sample)
+    {
+        var best = from;
+        foreach (var direction in (double[])[1, -1])
+        {
+            for (var i = 0; i < MostStrides; i++)
             {
-                foreach (var constants in along(best.Constants))
-                {
-                    if (SameButOnsets(constants, best.Constants)) continue;
-                    var tried = Weighed(chains, constants);
-                    if (tried.LogEvidence > best.LogEvidence) best = tried;
-                }
+                var tried = sample.Weighed(axis.Moved(best.Constants, direction * stride));
+                if (!(tried.LogDensity > best.LogDensity)) break;
+                best = tried;
             }
 
-            if (best.LogEvidence <= before) break;
+            if (best.LogDensity > from.LogDensity) break;
         }
 
-        return new CalibrationOutcome.Calibrated(best.Constants, chains.Count, best.LogEvidence - first.LogEvidence);
+        return best;
     }
 
-    private static double[] Grid(params double[] values) => values;
-
-    private static bool SameButOnsets(WearConstants one, WearConstants other) => one with { Onsets = other.Onsets } == other;
-
-    /// <summary>The constants with the odds of the onsets that the chains give them, and the evidence for all that.</summary>
-    private static (WearConstants Constants, double LogEvidence) Weighed(
-        IReadOnlyList<CompletedChain> chains, WearConstants constants)
-    {
-        var filter = new WearFilter(constants with { Onsets = [.. Onsets.Select(o => new OnsetNode(o, 1.0 / Onsets.Length))] });
-        var evidence = new double[chains.Count][];
-        Parallel.For(0, chains.Count, i => evidence[i] = filter.LogEvidence(filter.Follow(chains[i].Chain, chains[i].Prior)));
-
-        var weights = Enumerable.Repeat(1.0 / Onsets.Length, Onsets.Length).ToArray();
-        for (var round = 0; round < WeightRounds; round++)
-        {
-            var sums = Enumerable.Repeat(1.0, weights.Length).ToArray();
-            foreach (var chain in evidence) Share(chain, weights, sums);
-            weights = Array.ConvertAll(sums, s => s / (chains.Count + weights.Length));
-        }
-
-        return (
-            constants with { Onsets = [.. Onsets.Zip(weights, (o, w) => new OnsetNode(o, w))] },
-            evidence.Sum(chain => Share(chain, weights, null)));
-    }
-
-    /// <summary>Adds a chain's shares among the onsets; gives ln of its evidence over all of them.</summary>
-    private static double Share(double[] logEvidence, double[] weights, double[]? sums)
-    {
-        var best = logEvidence.Max();
-        var total = 0.0;
-        for (var k = 0; k < weights.Length; k++) total += weights[k] * Math.Exp(logEvidence[k] - best);
-        for (var k = 0; k < sums?.Length; k++) sums[k] += weights[k] * Math.Exp(logEvidence[k] - best) / total;
-        return best + Math.Log(total);
-    }
+    private static (WearConstants Constants, double LogDensity) Best(
+        IEnumerable<WearConstants> among, CalibrationSample sample) => among.Select(sample.Weighed).MaxBy(w => w.LogDensity);
 }

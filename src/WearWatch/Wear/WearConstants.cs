@@ -4,12 +4,12 @@ namespace WearWatch.Wear;
 /// What is held to be the same for all chains of a plant: how wear wanders, jumps, speeds up, and how it is mismeasured.
 /// </summary>
 /// <remarks>
-/// The defaults come from a study on simulated fleets (docs/method.md); self-calibration finds a plant's own from
-/// chains that have run out. Elongation is in percent, hours are in thousands wherever a rate is meant.
+/// The defaults come from a study on simulated fleets (docs/method.md); self-calibration moves them towards a plant's own by
+/// what its chains have shown. Elongation is in percent, hours are in thousands wherever a rate is meant.
 /// </remarks>
 public sealed record WearConstants
 {
-    /// <summary>The defaults, for a plant that has not yet run out thirty chains.</summary>
+    /// <summary>The defaults, for a plant whose chains have shown nothing yet.</summary>
     public static WearConstants Default { get; } = new();
 
     /// <summary>q: variance that ln(wear rate) gains per 1,000 h; the rate's slow wandering.</summary>
@@ -66,6 +66,18 @@ public sealed record WearConstants
     /// gamma: how fast wear accelerates past its onset, per percent: the rate grows by <c>exp(gamma (e - e_c))</c>.
     /// </summary>
     public double Acceleration { get; init; } = 1.4;
+
+    /// <summary>M: the most that acceleration multiplies the rate by; null where it goes on.</summary>
+    public double? MostAcceleration { get; init; }
+
+    /// <summary>The plant's own curve; null while its chains have not shown one.</summary>
+    public WearCurve? Curve { get; init; }
+
+    /// <summary>By how much the plant's chains differ from their priors.</summary>
+    public PriorCorrection Prior { get; init; } = PriorCorrection.None;
+
+    /// <summary>By how much forecasts are stretched so that they would have held for the chains that the constants are of.</summary>
+    public ForecastSpread Spread { get; init; } = ForecastSpread.AsMade;
 
     /// <summary>K: how many hypotheses are kept.</summary>
     public int HypothesesKept { get; init; } = 12;

@@ -54,31 +54,44 @@ public sealed class WearFilter(WearConstants constants)
     /// <summary>The track after one more observation, at hours not before the last.</summary>
     public WearTrack Step(WearTrack track, Observation observation)
     {
-        var even = track.Clocks[0];
+        var clocks = Clocks(track);
+        var even = clocks[0];
+        var steady = SteadyReading.PercentOf(observation, Constants);
         // An onset leaves the even clock when a reading first passes it: up to there both have seen the same.
         var passed = Constants.Onsets
-            .Where(o => o.Percent < observation.ElongationPercent && track.Clocks.All(c => c.OnsetPercent != o.Percent))
+            .Where(o => o.Percent < steady && clocks.All(c => c.OnsetPercent != o.Percent))
             .Select(o => even with { OnsetPercent = o.Percent });
         return track with
         {
             Readings = track.Readings + 1,
             Hours = observation.HoursSinceFitting,
-            Clocks = [.. track.Clocks.Concat(passed).Select(c => Step(c, observation, track.Readings))],
+            Clocks = [.. clocks.Concat(passed).Select(c => Step(c, observation, track.Readings))],
         };
     }
 
-    /// <summary>ln of the probability density of all readings, for every onset of the constants in their order.</summary>
-    public double[] LogEvidence(WearTrack track) => [.. Constants.Onsets.Select(o => ClockFor(track, o).LogEvidence)];
+    /// <summary>
+    /// ln of the probability density of all readings, for every onset of the constants in their order and then for the plant's own
+    /// curve, where there is one.
+    /// </summary>
+    public double[] LogEvidence(WearTrack track)
+    {
+        var clocks = Clocks(track);
+        var onsets = Constants.Onsets.Select(o => ClockFor(clocks, o).LogEvidence);
+        return [.. Constants.Curve is null ? onsets : onsets.Append(CurveOf(clocks).LogEvidence)];
+    }
 
-    /// <summary>The odds of every onset given the readings, each with its clock and the accounts on it.</summary>
+    /// <summary>The odds of every clock given the readings, each with the accounts on it.</summary>
     public IReadOnlyList<WeighedClock> Weigh(WearTrack track)
     {
-        var clocks = Constants.Onsets.Select(o => (Node: o, Track: ClockFor(track, o))).ToList();
-        var logs = clocks.ConvertAll(c => Math.Log(c.Node.Weight) + c.Track.LogEvidence);
+        var clocks = Clocks(track);
+        var others = 1 - (Constants.Curve?.Weight ?? 0);
+        var known = Constants.Onsets
+            .Select(o => (Weight: others * o.Weight, Clock: WearClock.Of(o, Constants), Track: ClockFor(clocks, o))).ToList();
+        if (Constants.Curve is { } curve) known.Add((curve.Weight, WearClock.Of(curve), CurveOf(clocks)));
+        var logs = known.ConvertAll(c => Math.Log(c.Weight) + c.Track.LogEvidence);
         var best = logs.Max();
         var sum = logs.Sum(l => Math.Exp(l - best));
-        return [.. clocks.Select((c, i) =>
-            new WeighedClock(Math.Exp(logs[i] - best) / sum, WearClock.Of(c.Node, Constants), c.Track.Accounts))];
+        return [.. known.Select((c, i) => new WeighedClock(Math.Exp(logs[i] - best) / sum, c.Clock, c.Track.Accounts))];
     }
 
     /// <summary>The distribution of the running hours left until a limit is reached.</summary>
@@ -86,7 +99,7 @@ public sealed class WearFilter(WearConstants constants)
     /// <param name="limitPercent">The limit in percent.</param>
     /// <param name="hoursLater">From how many running hours after the track's last reading the hours count.</param>
     public WearForecast Forecast(WearTrack track, double limitPercent, double hoursLater = 0) =>
-        Crossing.Draw(track, limitPercent, this, hoursLater);
+        Constants.Spread.Apply(Crossing.Draw(track, limitPercent, this, hoursLater));
 
     /// <summary>
     /// The distribution of the running hours that a fitted chain has left from its last reading, used or held back.
@@ -105,12 +118,26 @@ public sealed class WearFilter(WearConstants constants)
 
     private static double HoursOnTrack(FittedChain chain, double hours) => chain.FittingKnown ? hours : hours + RunInOverHours;
 
-    private static ClockTrack ClockFor(WearTrack track, OnsetNode onset) =>
-        track.Clocks.FirstOrDefault(c => c.OnsetPercent is not null && c.OnsetPercent == onset.Percent) ?? track.Clocks[0];
+    private static ClockTrack ClockFor(IReadOnlyList<ClockTrack> clocks, OnsetNode onset) =>
+        clocks.FirstOrDefault(c => c.OnsetPercent is not null && c.OnsetPercent == onset.Percent) ?? clocks[0];
+
+    private static ClockTrack CurveOf(IReadOnlyList<ClockTrack> clocks) => clocks.Single(c => c.OnCurve);
+
+    /// <summary>The clocks of a track; before its first reading by the prior as the constants correct it.</summary>
+    private IReadOnlyList<ClockTrack> Clocks(WearTrack track)
+    {
+        if (track.Readings > 0) return track.Clocks;
+        var atFitting = !(track.Hours > 0);
+        var belief = Constants.Prior.Apply(track.Prior, atFitting);
+        var even = new ClockTrack(null, 0, [Hypothesis.At(track.Hours, belief)]);
+        return Constants.Curve is { } curve
+            ? [even, new ClockTrack(null, 0, [Hypothesis.At(track.Hours, curve.Believed(belief, track.Prior, atFitting))]) { OnCurve = true }]
+            : [even];
+    }
 
     private ClockTrack Step(ClockTrack clock, Observation observation, int number)
     {
-        var scale = new WearClock(clock.OnsetPercent ?? double.PositiveInfinity, Constants.Acceleration);
+        var scale = clock.OnCurve ? WearClock.Of(Constants.Curve!) : WearClock.At(clock.OnsetPercent, Constants);
         var reading = SteadyReading.Of(observation, scale, Constants);
         Hypothesis[] before = [.. clock.Accounts];
         var after = Mixture.Weigh(before, reading, observation.HoursSinceFitting, number, Constants, out var logEvidence);

@@ -45,8 +45,8 @@ internal static class WorldsBenchmark
         {
             var taught = chains.Where((_, i) => i % 2 != half).ToList();
             var prior = Prior(taught);
-            var learned = SelfCalibration.Of([.. taught.Select(c => new CompletedChain(prior, c.Life))], WearConstants.Default)
-                .InUse(WearConstants.Default);
+            var learned = SelfCalibration.Of([.. taught.Select(c => new TellingChain(prior, c.Life))], WearConstants.Default)
+                .Else(WearConstants.Default);
             var (filter, wiener) = (new WearFilter(learned), new WienerFleet(taught.Select(c => c.Observations)));
             answers.AddRange(chains.Where((_, i) => i % 2 == half).AsParallel().AsOrdered().SelectMany(chain =>
                 WorldChain.Limits.SelectMany((limit, i) => Shares.SelectMany(

@@ -41,4 +41,15 @@ public sealed class WearClockTests
 
         Assert.Equal(Math.Exp(1.4 * (now - 2)), (later - now) / 1e-6, 1e-4);
     }
+
+    [Fact]
+    public void A_rate_that_rises_threefold_and_no_more_wears_on_a_line_three_times_as_steep()
+    {
+        var clock = new WearClock(2, 4) { LogMost = Math.Log(3) };
+        var knee = 2 + Math.Log(3) / 4;
+
+        Assert.Equal(-Math.Log(3), clock.LogSlope(knee + 0.5), 12);
+        Assert.Equal(0.1, clock.FromElongation(knee + 0.6) - clock.FromElongation(knee + 0.3), 12);
+        Assert.All([1.5, 2.1, knee, 2.6, 4], e => Assert.Equal(e, clock.ToElongation(clock.FromElongation(e)), 12));
+    }
 }

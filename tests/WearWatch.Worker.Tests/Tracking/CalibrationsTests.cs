@@ -9,7 +9,7 @@ public sealed class CalibrationsTests(ShiftedPlant shifted) : IClassFixture<Shif
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
     [Fact]
-    public async Task A_plant_that_has_run_out_no_chains_keeps_the_defaults()
+    public async Task A_plant_whose_chains_have_shown_nothing_keeps_the_defaults()
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();

@@ -58,7 +58,7 @@ public sealed record CompareView
             Filter = filter,
             Groups = [.. lives.Select(l => filter.By.Of(l.Chain.CardOf(l.Life))).Distinct().Order(StringComparer.Ordinal)],
             Sides = sides,
-            Rows = [Rate(a, b), Life(sides[0], sides[1]), Cost(a, b, terms, time), Coverage(record, filter, time)],
+            Rows = [Rate(a, b), Life(sides[0], sides[1]), FromWear(sides[0], sides[1]), Cost(a, b, terms, time), Coverage(record, filter, time)],
             LogRank = LogRank.Compare([.. sides.Select(s => s.Lives)]),
         };
     }
@@ -87,6 +87,16 @@ public sealed record CompareView
             ? Difference.Ratio((one.MedianHours, oneBand), (other.MedianHours, otherBand))
             : null;
         return new("Median life (Weibull)", Words(a), Words(b), difference);
+    }
+
+    private static CompareLine FromWear(GroupOfLives a, GroupOfLives b)
+    {
+        static string Words(GroupOfLives side) => side.FromWear is { } law
+            ? $"{Show.Hours(law.Median(Confidence).Hours)}, {EngineerWords.Lives(law.Drawn)} by what their wear foretold"
+            : Show.Nothing;
+        return new("Median life from wear", Words(a), Words(b), a.FromWear is { } one && b.FromWear is { } other
+            ? Difference.Ratio(one.Median(Confidence), other.Median(Confidence))
+            : null);
     }
 
     private static CompareLine Cost(

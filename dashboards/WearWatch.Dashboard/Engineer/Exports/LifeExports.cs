@@ -31,7 +31,7 @@ public static class LifeExports
     }
 
     private static readonly string[] LifeHeader =
-        ["chain", "line", "group", "life", "hours", "ended", "limit_pct", "fitting_known", "lot"];
+        ["chain", "line", "group", "life", "hours", "ended", "limit_pct", "fitting_known", "lot", "hours_from_wear"];
 
     private static readonly string[] SurvivalHeader =
         ["group", "hours", "at_risk", "failed", "suspended", "lasting", "standard_error", "lasting_low90", "lasting_high90",
@@ -49,6 +49,7 @@ public static class LifeExports
             chain.Card.Name, chain.Card.Line, grouping.Of(chain.CardOf(life)), life.Number, life.Life.Hours,
             Ended(life.Life.End), chain.LimitPercent,
             life.FittingKnown ? "yes" : "no", life.Lot,
+            life.Life.Failed ? life.Life.Hours : life.Life.Hours + life.Life.Ahead?.MiddleHours,
         };
 
     private static IEnumerable<IReadOnlyList<object?>> SurvivalRows(GroupOfLives group) =>

@@ -25,6 +25,16 @@ public sealed record GroupOfLives
 
     public required ConfidenceInterval? MedianInterval { get; init; }
 
+    /// <summary>
+    /// The law with suspended lives counted by what their wear foretold; null where no such life was read, or it cannot be fitted.
+    /// </summary>
+    public required ImputedLives? FromWear { get; init; }
+
+    /// <summary>
+    /// Whether more lives ended by an early swap than at the limit: then the plain estimate takes nearly worn chains for long-lived.
+    /// </summary>
+    public bool MostlySwappedEarly => ReplacedBefore > Failures;
+
     public int Failures => Curve.Failures;
 
     public int ReplacedBefore => Lives.Count(l => l.End == LifeEnd.ReplacedBefore);
@@ -41,6 +51,7 @@ public sealed record GroupOfLives
             Lives = lives,
             Curve = SurvivalCurve.Of(lives),
             Outcome = outcome,
+            FromWear = ImputedLives.Of(lives, law),
             SteepnessInterval = fit?.SteepnessInterval(Confidence),
             B10Interval = fit?.HoursInterval(0.10, Confidence),
             MedianInterval = fit?.HoursInterval(0.50, Confidence),

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
 
@@ -27,6 +28,13 @@ public sealed record LivesView
 
     /// <summary>The comparison in a sentence.</summary>
     public string DifferenceInWords => InWords(Difference, Drawn.Count);
+
+    /// <summary>What to beware of where most of the drawn lives that ended were swapped early; null where not.</summary>
+    public string? SwappedEarlyInWords => Drawn.Where(g => g.MostlySwappedEarly).ToList() is { Count: > 0 } early
+        ? $"In {string.Join(", ", early.Select(g => g.Name))} more chains were swapped before their limit "
+            + $"({Show.Count(early.Sum(g => g.ReplacedBefore))}) than reached it ({Show.Count(early.Sum(g => g.Failures))}). "
+            + "The curve, the paper and the plain figures then put lives too long. Go by the figures from wear."
+        : null;
 
     /// <summary>A comparison of so many groups in a sentence.</summary>
     public static string InWords(LogRank difference, int groups) => (groups, difference.DegreesOfFreedom) switch

@@ -1,17 +1,21 @@
 
 using WearWatch.Plant.Books;
+using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Dashboard.Engineer.Record;
 
 /// <summary>Asks how forecasts turned out.</summary>
-public sealed class RecordQuery(LifeBook book, KeptForecasts kept, RemadeForecasts remade)
+public sealed class RecordQuery(LifeBook book, KeptForecasts kept, RemadeForecasts remade, Calibrations calibrations)
 {
     public bool IsQuick => book.IsOpen;
 
     public async Task<RecordView> AskAsync(RecordFilter filter, CancellationToken ct)
     {
         var (forecasts, progress) = await LookAsync(filter.Remade, ct);
-        return RecordView.Of(forecasts, filter, progress);
+        return RecordView.Of(forecasts, filter, progress) with
+        {
+            Taught = TaughtWear.Of((await calibrations.KnowledgeAsync(ct)).Constants),
+        };
     }
 
     /// <summary>The scored forecasts themselves; of those made again, what there is so far.</summary>

@@ -1,5 +1,6 @@
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
+using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Engineer.Record;
 
@@ -26,6 +27,9 @@ public sealed record RecordView
 
     /// <summary>How many lives the making of forecasts has come through, if it is at it.</summary>
     public (int Done, int Of)? Progress { get; init; }
+
+    /// <summary>What is assumed of how wear goes, and what was learned.</summary>
+    public TaughtWear Taught { get; init; } = TaughtWear.Of(WearConstants.Default);
 
     public static RecordView Of(IReadOnlyList<RecordedForecast> forecasts, RecordFilter filter, (int, int)? progress = null)
     {
