@@ -18,26 +18,35 @@ internal sealed record WorldChain(IReadOnlyList<Observation> Observations, IRead
     /// <summary>The tape over a metre of chain.</summary>
     private const double ScatterPercent = 0.05;
 
+    /// <summary>Hours at which its rate trebled; infinite where it did not.</summary>
+    public double RisenHours { get; init; } = double.PositiveInfinity;
+
     /// <summary>The chain as one that ran out.</summary>
     public FittedChain Life => new(true, Observations[^1].HoursSinceFitting, Removed: true, Observations);
 
     /// <summary>So many chains of a world; the same seed gives the same chains.</summary>
-    public static WorldChain[] Many(World world, int count, int seed)
+    /// <param name="world">The world.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="seed">For chance.</param>
+    /// <param name="rises">Whether each chain's rate trebles at a moment of its middle third.</param>
+    public static WorldChain[] Many(World world, int count, int seed, bool rises = false)
     {
         var persons = new Chance(seed);
         double[] bias = [.. Enumerable.Range(0, Persons).Select(_ => world.PersonPercent * persons.Normal())];
-        return [.. Enumerable.Range(0, count).Select(i => One(world, new Chance(1000 * seed + i), bias))];
+        return [.. Enumerable.Range(0, count).Select(i => One(world, new Chance(1000 * seed + i), bias, rises))];
     }
 
-    private static WorldChain One(World world, Chance chance, double[] bias)
+    private static WorldChain One(World world, Chance chance, double[] bias, bool rises)
     {
+        var risen = rises ? chance.Between(2000, 5000) : double.PositiveInfinity;
+        var wornThen = 0.0;
         var (wear, start, runIn) = (world.Wear(chance), chance.Between(0, 0.15), world.RunInPercent(chance));
         var readings = new List<Observation>();
         double[] crossed = [.. Limits.Select(_ => double.NaN)];
         var (next, percent) = (chance.Between(50, 700), 0.0);
         for (var hours = 0.0; hours < LongestHours && !(percent > Limits[^1] && hours >= next); hours += StepHours)
         {
-            percent = start + runIn * (1 - Math.Exp(-hours / world.RunInHours)) + wear(hours);
+            percent = start + runIn * (1 - Math.Exp(-hours / world.RunInHours)) + Worn(hours);
             for (var i = 0; i < Limits.Length; i++)
                 if (percent >= Limits[i] && double.IsNaN(crossed[i])) crossed[i] = hours;
             if (hours < next) continue;
@@ -46,7 +55,14 @@ internal sealed record WorldChain(IReadOnlyList<Observation> Observations, IRead
         }
 
         readings.Add(Read(next));
-        return new(readings, [.. crossed.Select(c => double.IsNaN(c) ? LongestHours : c)]);
+        return new(readings, [.. crossed.Select(c => double.IsNaN(c) ? LongestHours : c)]) { RisenHours = risen };
+
+        double Worn(double hours)
+        {
+            var asUsual = wear(hours);
+            if (hours <= risen) wornThen = asUsual;
+            return hours <= risen ? asUsual : wornThen + 3 * (asUsual - wornThen);
+        }
 
         Observation Read(double hours) => new(
             Math.Round(hours / RoundingHours) * RoundingHours,

@@ -29,17 +29,20 @@ internal static class WorldsBenchmark
         foreach (var chains in counts)
         {
             output.WriteLine($"\n{chains} chains: median error / bands that held / early end late / width\n");
-            output.WriteLine("| world | the track | line | Theil-Sen | Wiener |\n|---|---|---|---|---|");
+            output.WriteLine(
+                "| world | the track | line | Theil-Sen | Wiener | false rises / found in 3 |\n|---|---|---|---|---|---|");
             foreach (var world in ForeignWorlds.All.Where(w => names is null || names.Contains(w.Name)))
-                Print(output, world.Name, Answers(world, chains, seed));
+                Print(output, world.Name, Answers(world, chains, seed, out var rises), rises);
         }
 
         return true;
     }
 
-    private static List<(string Method, Decision Asked, RivalAnswer Answer)> Answers(World world, int count, int seed)
+    private static List<(string Method, Decision Asked, RivalAnswer Answer)> Answers(World world, int count, int seed, out WorldRises rises)
     {
         var chains = WorldChain.Many(world, count, seed);
+        var risen = WorldChain.Many(world, count, seed + 1, rises: true);
+        rises = new();
         var answers = new List<(string, Decision, RivalAnswer)>();
         for (var half = 0; half < 2; half++)
         {
@@ -48,6 +51,7 @@ internal static class WorldsBenchmark
             var learned = SelfCalibration.Of([.. taught.Select(c => new TellingChain(prior, c.Life))], WearConstants.Default)
                 .Else(WearConstants.Default);
             var (filter, wiener) = (new WearFilter(learned), new WienerFleet(taught.Select(c => c.Observations)));
+            foreach (var chain in chains.Concat(risen).Where((_, i) => i % 2 == half)) rises.Look(chain, filter, prior);
             answers.AddRange(chains.Where((_, i) => i % 2 == half).AsParallel().AsOrdered().SelectMany(chain =>
                 WorldChain.Limits.SelectMany((limit, i) => Shares.SelectMany(
                     share => Ask(chain, limit, share, chain.TrueHours[i], prior, filter, wiener)))));
@@ -79,10 +83,11 @@ internal static class WorldsBenchmark
     }
 
     private static void Print(
-        TextWriter output, string world, List<(string Method, Decision Asked, RivalAnswer Answer)> answers)
+        TextWriter output, string world, List<(string Method, Decision Asked, RivalAnswer Answer)> answers,
+        WorldRises rises)
     {
         var cells = answers.GroupBy(a => a.Method).Select(m => Cell([.. m.Select(a => (a.Asked, a.Answer))]));
-        output.WriteLine($"| {world} | {string.Join(" | ", cells)} |");
+        output.WriteLine($"| {world} | {string.Join(" | ", cells)} | {rises} |");
         output.Flush();
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Engineer.Record;
@@ -27,11 +28,17 @@ public sealed record TaughtWear(IReadOnlyList<(string What, string Assumed, stri
         (string, string, string) Line(string what, Func<WearConstants, string> of) => (what, of(WearConstants.Default), of(here));
     }
 
-    private static string InWords(WearCurve curve) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"A curve of its own from {curve.Chains} chains, believed at {100 * curve.Weight:0} %: from 1 to 2 % takes "
-        + $"{(curve.FromElongation(2) - curve.FromElongation(1)) / (2 * (curve.FromElongation(1) - curve.FromElongation(0.5))):0.0} times "
-        + "the hours a percent that 0.5 to 1 % takes. Other shapes are weighed beside it, chain by chain.");
+    private static string InWords(WearCurve curve)
+    {
+        var (young, old) = (HoursAPercent(curve, 0.5, 1), HoursAPercent(curve, 1, 2));
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"A curve of its own from {curve.Chains} chains, believed at {100 * curve.Weight:0} %: from 1 to 2 % a chain takes "
+            + $"{old / young:0.0} times the hours that it takes for as much from 0.5 to 1 %. Other shapes are weighed beside it.");
+    }
+
+    private static double HoursAPercent(WearCurve curve, double from, double to) =>
+        (curve.FromElongation(to) - curve.FromElongation(from)) / (to - from);
 
     private static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{100 * share:0.#} %");
 

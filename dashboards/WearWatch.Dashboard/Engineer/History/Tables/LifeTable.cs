@@ -22,6 +22,8 @@ internal static class LifeTable
         .Number("last_pct", "last elongation read", x => x.Life.LastPercent)
         .YesNo("fitting_known", "whether its hours count from its fitting", x => x.Life.FittingKnown)
         .YesNo("broke", "whether it broke while it ran", x => x.Life.Broke)
+        .Number("from_wear_h", "running hours to the limit, by its wear where it was not reached",
+            x => x.Life.Life.Failed ? x.Life.Life.Hours : x.Life.Life.Hours + x.Life.Life.Ahead?.MiddleHours)
         .Table("lives",
             "A fitted chain from fitting to its limit, or as far as it is known; worked out anew from all that was recorded.",
             async (after, take, ct) =>
