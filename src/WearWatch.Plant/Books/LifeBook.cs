@@ -44,8 +44,12 @@ public sealed class LifeBook(IDbContextFactory<WearDb> databases, PlantSettings 
             if (latest is not null && changed.Count == 0) return latest;
             var calendar = await settings.CalendarAsync(ct);
             foreach (var ids in changed.Chunk(ChainsAtOnce))
-                foreach (var booked in (await RawChain.LoadAsync(db, ids, ct)).AsParallel().Select(raw => Book(raw, calendar, knowledge)))
+            {
+                var some = await RawChain.LoadAsync(db, ids, ct);
+                foreach (var booked in some.AsParallel().Select(raw => Book(raw, calendar, knowledge)))
                     chains[booked.Id] = booked;
+            }
+
             return latest =
                 new FleetLives((latest?.Version ?? 0) + 1, [.. chains.Values.OrderBy(c => c.Card.Name, StringComparer.Ordinal)]);
         }

@@ -33,7 +33,9 @@ public sealed class Calibrations(
         };
     }
 
-    /// <summary>Calibrates on all chains, run out or not; keeps the constants when those in use are clearly less likely.</summary>
+    /// <summary>
+    /// Calibrates on all chains, run out or not; keeps the constants when those in use are clearly less likely.
+    /// </summary>
     /// <returns>Whether there are new constants.</returns>
     public async Task<bool> CalibrateAsync(CancellationToken ct = default)
     {

@@ -9,12 +9,13 @@ namespace WearWatch.Lives;
 /// <remarks>
 /// <para>A chain that is replaced because it is nearly worn was not suspended by chance: who counts it as an ordinary suspension
 /// takes it for long-lived. Its wear at removal tells when it would have reached the limit; such pseudo failure times are W. Q.
-/// Meeker and L. A. Escobar, Statistical Methods for Reliability Data, 1998, chapter 13 (from memory). One figure for each would say
-/// it were known: so each such life is drawn <see cref="Imputations"/> times from its forecast, the law fitted to each set, and the
-/// fits are put together by D. B. Rubin's rules (Multiple Imputation for Nonresponse in Surveys, 1987, chapter 3, from memory):
-/// with W the mean of the variances and B the variance of the estimates, on the logarithm the total is <c>W + (1 + 1/M) B</c>
-/// and Student's t has <c>(M - 1)(1 + W/((1 + 1/M) B))^2</c> degrees of freedom.</para>
-/// <para>A suspended chain without a forecast stays suspended. The same lives give the same figures: the draws are by a seed.</para>
+/// Meeker and L. A. Escobar, Statistical Methods for Reliability Data, 1998, chapter 13 (from memory). One figure for each would
+/// say it were known: so each such life is drawn <see cref="Imputations"/> times from its forecast, the law fitted to each set,
+/// and the fits are put together by D. B. Rubin's rules (Multiple Imputation for Nonresponse in Surveys, 1987, chapter 3, from
+/// memory): with W the mean of the variances and B the variance of the estimates, on the logarithm the total is <c>W + (1 + 1/M)
+/// B</c> and Student's t has <c>(M - 1)(1 + W/((1 + 1/M) B))^2</c> degrees of freedom.</para>
+/// <para>A suspended chain without a forecast stays suspended. The same lives give the same figures: the draws are by a
+/// seed.</para>
 /// </remarks>
 public sealed class ImputedLives
 {
@@ -61,7 +62,8 @@ public sealed class ImputedLives
             // Each life takes every M-th of its forecast once, in an order of its own: the sets are independent of each other.
             var places = Enumerable.Range(0, Imputations).ToArray();
             orders.Shuffle(places);
-            for (var m = 0; m < Imputations; m++) sets[m].Add(OneOf(life, life.Ahead, (places[m] + orders.NextDouble()) / Imputations));
+            for (var m = 0; m < Imputations; m++)
+                sets[m].Add(OneOf(life, life.Ahead, (places[m] + orders.NextDouble()) / Imputations));
         }
 
         var fits = sets.AsParallel().AsOrdered().Select(s => LifeFit.To(s, law)).OfType<LifeFitOutcome.Fitted>()

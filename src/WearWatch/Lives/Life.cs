@@ -29,7 +29,8 @@ public sealed record Life
     public LifeEnd End { get; }
 
     /// <summary>
-    /// Of a suspended life the hours that its wear then left it to the limit; null where nothing was read, or the limit was reached.
+    /// Of a suspended life the hours that its wear then left it to the limit; null where nothing was read, or the limit was
+    /// reached.
     /// </summary>
     public WearForecast? Ahead { get; init; }
 

@@ -14,7 +14,8 @@ public abstract record CalibrationOutcome
     /// <summary>The constants that the defaults and the plant's chains together make most likely.</summary>
     /// <param name="Constants">The constants.</param>
     /// <param name="Chains">From how many chains.</param>
-    /// <param name="LogEvidenceGain">By how much ln of the probability of all their readings rose over the constants in use.</param>
+    /// <param name="LogEvidenceGain">By how much ln of the probability of all their readings rose over the constants in
+    /// use.</param>
     public sealed record Calibrated(WearConstants Constants, int Chains, double LogEvidenceGain) : CalibrationOutcome
     {
         /// <summary>Gain, of ln, from which it is worth making every forecast anew.</summary>

@@ -18,7 +18,9 @@ internal sealed class CalibrationSample
     /// <summary>Whether nothing but the broad prior was known of the chains.</summary>
     public bool OfBroadPrior => chains.All(c => c.Prior.Source == WearPrior.Broad.Source);
 
-    /// <summary>The constants with the curve and the odds of the clocks that the chains give them, and how probable all that is.</summary>
+    /// <summary>
+    /// The constants with the curve and the odds of the clocks that the chains give them, and how probable all that is.
+    /// </summary>
     public (WearConstants Constants, double LogDensity) Weighed(WearConstants constants)
     {
         var shape = ShownWith(constants);
@@ -76,7 +78,8 @@ internal sealed class CalibrationSample
         var key = (constants.RunInPercent, constants.RunInHours);
         if (shown.TryGetValue(key, out var known)) return known;
         List<StepHours> told = [.. chains.Select(c => StepHours.Of(c, constants))];
-        WearCurve?[] others = [.. Enumerable.Range(0, Folds).Select(f => CurveLearning.Of([.. told.Where((_, i) => i % Folds != f)]))];
+        WearCurve?[] others =
+            [.. Enumerable.Range(0, Folds).Select(f => CurveLearning.Of([.. told.Where((_, i) => i % Folds != f)]))];
         return shown[key] = new(told, others, others.All(o => o is not null) ? CurveLearning.Of(told) : null);
     }
 

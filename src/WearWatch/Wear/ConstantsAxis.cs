@@ -18,5 +18,6 @@ internal sealed record ConstantsAxis(
     }
 
     /// <summary>The constants a stride farther.</summary>
-    public WearConstants Moved(WearConstants constants, double stride) => With(constants, Of(constants) * Math.Exp(Pace * stride));
+    public WearConstants Moved(WearConstants constants, double stride) =>
+        With(constants, Of(constants) * Math.Exp(Pace * stride));
 }

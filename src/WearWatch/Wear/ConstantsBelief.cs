@@ -1,9 +1,11 @@
 namespace WearWatch.Wear;
 
-/// <summary>What is believed of the constants of wear before a plant has shown anything, and the ways in which they may differ.</summary>
+/// <summary>
+/// What is believed of the constants of wear before a plant has shown anything, and the ways in which they may differ.
+/// </summary>
 /// <remarks>
-/// The logarithm of each constant is normal about that of its default. The deviations are assumptions: most plants within a factor
-/// of two to five of the default, any plant within what the evidence of some tens of chains outweighs.
+/// The logarithm of each constant is normal about that of its default. The deviations are assumptions: most plants within a
+/// factor of two to five of the default, any plant within what the evidence of some tens of chains outweighs.
 /// </remarks>
 internal static class ConstantsBelief
 {
@@ -35,7 +37,9 @@ internal static class ConstantsBelief
         },
     ];
 
-    /// <summary>Where the search begins: rates that wander and wear that is uneven, each little or much, pass for each other.</summary>
+    /// <summary>
+    /// Where the search begins: rates that wander and wear that is uneven, each little or much, pass for each other.
+    /// </summary>
     public static readonly (double Drift, double Uneven)[] Noises =
     [
         (WearConstants.Default.RateDrift, WearConstants.Default.UnevenWear),
@@ -44,10 +48,13 @@ internal static class ConstantsBelief
            select (drift, uneven),
     ];
 
-    /// <summary>Where acceleration may begin, with how many chains the belief in it is worth: the defaults, spread evenly.</summary>
+    /// <summary>
+    /// Where acceleration may begin, with how many chains the belief in it is worth: the defaults, spread evenly.
+    /// </summary>
     public static readonly (double? Percent, double Chains)[] Onsets =
     [
-        (1.25, 0.1), (1.5, 0.2), (1.75, 0.3), (2.0, 0.5), (2.25, 0.8), (2.5, 0.8), (2.75, 0.8), (3.0, 0.8), (3.25, 0.8), (null, 0.9),
+        (1.25, 0.1), (1.5, 0.2), (1.75, 0.3), (2.0, 0.5), (2.25, 0.8), (2.5, 0.8), (2.75, 0.8), (3.0, 0.8), (3.25, 0.8),
+        (null, 0.9),
     ];
 
     /// <summary>How many chains the belief in a curve of the plant's own is worth.</summary>

@@ -5,11 +5,11 @@ namespace WearWatch.Wear;
 /// <summary>Learns the curve on which a plant's chains wear evenly from how long each took for each step of elongation.</summary>
 /// <remarks>
 /// <para>Hours of a step are those of the chain times those of the step, in logarithms a sum, and both are found by median polish
-/// (Tukey, Exploratory Data Analysis, 1977, from memory): a table with holes will do, so suspended chains count for the steps that
-/// they made, and a misread or a failed oiler here and there moves nothing.</para>
-/// <para>The steps are then smoothed by how many chains tell of each (Whittaker's graduation, 1923, from memory): the sum over the
-/// steps of <c>n_k (theta_k - raw_k)^2</c> and of <c>8 (theta_(k+1) - theta_k)^2</c> is least. A step told by few thus leans on its
-/// neighbours.</para>
+/// (Tukey, Exploratory Data Analysis, 1977, from memory): a table with holes will do, so suspended chains count for the steps
+/// that they made, and a misread or a failed oiler here and there moves nothing.</para>
+/// <para>The steps are then smoothed by how many chains tell of each (Whittaker's graduation, 1923, from memory): the sum over
+/// the steps of <c>n_k (theta_k - raw_k)^2</c> and of <c>8 (theta_(k+1) - theta_k)^2</c> is least. A step told by few thus leans
+/// on its neighbours.</para>
 /// <para>The scale is such that rates on it are those that were expected of the chains, in the middle.</para>
 /// </remarks>
 public static class CurveLearning
@@ -34,7 +34,8 @@ public static class CurveLearning
         double[] logRates = [.. ofChain.Select(a => Math.Log(StepHours.StepPercent) - a)];
         var scale = -Median.Of([.. told.Select((c, i) => logRates[i] - c.MeanLogRate)]);
         var curve = new WearCurve(
-            StepHours.FromPercent, StepHours.StepPercent, [.. smooth.Select(s => Math.Exp(s + scale))]) { Chains = told.Count };
+            StepHours.FromPercent, StepHours.StepPercent, [.. smooth.Select(s => Math.Exp(s + scale))])
+        { Chains = told.Count };
         double[] starts =
         [
             .. told.Select((c, i) => Median.Of([

@@ -4,10 +4,11 @@ namespace WearWatch.Wear;
 /// <remarks>
 /// <para>Sought is the largest probability of the constants given all readings: that of the readings
 /// (<see cref="WearFilter.LogEvidence"/>, over the clocks by <see cref="ClockOdds"/>) times what is believed of constants anyway
-/// (<see cref="ConstantsBelief"/>). With few chains they therefore stay near the defaults, with many they are the plant's; there is
-/// no number at which the one turns into the other. The search goes along one constant after another, in strides that shorten.</para>
-/// <para>Suspended chains count like those that have run out: their readings up to then are as likely, and they were taken off for
-/// what these showed. The result depends on nothing but the chains and their order. docs/method.md.</para>
+/// (<see cref="ConstantsBelief"/>). With few chains they therefore stay near the defaults, with many they are the plant's; there
+/// is no number at which the one turns into the other. The search goes along one constant after another, in strides that
+/// shorten.</para>
+/// <para>Suspended chains count like those that have run out: their readings up to then are as likely, and they were taken off
+/// for what these showed. The result depends on nothing but the chains and their order. docs/method.md.</para>
 /// </remarks>
 public static class SelfCalibration
 {

@@ -1,9 +1,11 @@
 namespace WearWatch.Wear;
 
-/// <summary>Asks chains that have gone on how long they had, at moments of their past, and finds the spread that would have held.</summary>
+/// <summary>
+/// Asks chains that have gone on how long they had, at moments of their past, and finds the spread that would have held.
+/// </summary>
 /// <remarks>
-/// Asked is at a quarter, half and three quarters of the hours to each of two elongations: the highest that half of the chains have
-/// reached, and two thirds of it. Few chains draw the spread only part of the way: n of them <c>n / (n + 15)</c>.
+/// Asked is at a quarter, half and three quarters of the hours to each of two elongations: the highest that half of the chains
+/// have reached, and two thirds of it. Few chains draw the spread only part of the way: n of them <c>n / (n + 15)</c>.
 /// </remarks>
 internal static class SpreadLearning
 {
@@ -11,7 +13,8 @@ internal static class SpreadLearning
     private static readonly double[] Shares = [0.25, 0.5, 0.75];
 
     /// <summary>The spread for some constants; none where nothing has been reached.</summary>
-    /// <param name="chains">The chains, each with what it tells and with the filter that has not learned its curve from it.</param>
+    /// <param name="chains">The chains, each with what it tells and with the filter that has not learned its curve from
+    /// it.</param>
     public static ForecastSpread Of(IReadOnlyList<(TellingChain Chain, StepHours Told, WearFilter Filter)> chains)
     {
         double[] reached = [.. chains.Select(c => c.Told.Steady.Max(s => s.Percent)).Order()];

@@ -1,6 +1,8 @@
 namespace WearWatch.Wear;
 
-/// <summary>How long one chain took for each step of elongation, as its readings tell: what a plant's curve is learned from.</summary>
+/// <summary>
+/// How long one chain took for each step of elongation, as its readings tell: what a plant's curve is learned from.
+/// </summary>
 /// <remarks>
 /// The steady readings, a new chain's start before them, are brought into rising order by pooling neighbours that contradict it
 /// (isotonic regression: Barlow and others, Statistical Inference under Order Restrictions, 1972, from memory), and the hours at
@@ -24,8 +26,8 @@ public sealed class StepHours
         List<(double ThousandHours, double Percent, double Weight)> path, double meanLogRate,
         IReadOnlyList<(double ThousandHours, double Percent)> steady) =>
         (this.path, MeanLogRate, Steady, Logs) = (path, meanLogRate, steady, [
-            .. Enumerable.Range(0, Steps)
-                .Select(k => Math.Log(HoursTo(path, FromPercent + (k + 1) * StepPercent) - HoursTo(path, FromPercent + k * StepPercent)))]);
+            .. Enumerable.Range(0, Steps).Select(k => FromPercent + k * StepPercent)
+                .Select(from => Math.Log(HoursTo(path, from + StepPercent) - HoursTo(path, from)))]);
 
     /// <summary>ln of the thousands of hours of each step; not a number where it is not told.</summary>
     public double[] Logs { get; }
@@ -36,14 +38,18 @@ public sealed class StepHours
     /// <summary>Its steady readings.</summary>
     public IReadOnlyList<(double ThousandHours, double Percent)> Steady { get; }
 
-    /// <summary>The thousands of hours at which it reached an elongation; not a number where its readings do not span it.</summary>
+    /// <summary>
+    /// The thousands of hours at which it reached an elongation; not a number where its readings do not span it.
+    /// </summary>
     public double ThousandHoursTo(double percent) => HoursTo(path, percent);
 
     /// <summary>What a chain tells.</summary>
     public static StepHours Of(TellingChain chain, WearConstants constants)
     {
         var steady = chain.Chain.Observations
-            .Select(o => (ThousandHours: o.HoursSinceFitting / 1000, Percent: SteadyReading.PercentOf(o, constants), Scatter: o.ScatterPercent))
+            .Select(o => (
+                ThousandHours: o.HoursSinceFitting / 1000, Percent: SteadyReading.PercentOf(o, constants),
+                Scatter: o.ScatterPercent))
             .ToList();
         var path = Rising([
             (0, WearPrior.Broad.MeanStartPercent, Weight(WearPrior.Broad.StandardDeviationStartPercent)),
@@ -62,12 +68,13 @@ public sealed class StepHours
         foreach (var point in points)
         {
             var last = point;
-            for (; path.Count > 0 && (path[^1].Percent >= last.Percent || path[^1].ThousandHours >= last.ThousandHours); path.RemoveAt(path.Count - 1))
+            while (path.Count > 0 && (path[^1].Percent >= last.Percent || path[^1].ThousandHours >= last.ThousandHours))
             {
                 var (before, weight) = (path[^1], path[^1].Weight + last.Weight);
                 last = (
                     (before.Weight * before.ThousandHours + last.Weight * last.ThousandHours) / weight,
                     (before.Weight * before.Percent + last.Weight * last.Percent) / weight, weight);
+                path.RemoveAt(path.Count - 1);
             }
 
             path.Add(last);
@@ -84,7 +91,8 @@ public sealed class StepHours
         {
             if (percent > path[i].Percent || percent < path[i - 1].Percent) continue;
             var (low, high) = (path[i - 1], path[i]);
-            return low.ThousandHours + (percent - low.Percent) / (high.Percent - low.Percent) * (high.ThousandHours - low.ThousandHours);
+            var share = (percent - low.Percent) / (high.Percent - low.Percent);
+            return low.ThousandHours + share * (high.ThousandHours - low.ThousandHours);
         }
 
         return double.NaN;

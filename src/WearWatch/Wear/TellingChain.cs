@@ -9,8 +9,8 @@ public sealed record TellingChain(WearPrior Prior, FittedChain Chain)
     public const int FewestReadings = 3;
 
     /// <summary>
-    /// The chains of a position that tell: known from their fitting, with enough readings. Whether they have run out, were replaced
-    /// before or still run does not matter: what was read of them up to then was read.
+    /// The chains of a position that tell: known from their fitting, with enough readings. Whether they have run out, were
+    /// replaced before or still run does not matter: what was read of them up to then was read.
     /// </summary>
     /// <param name="history">All that ran under one name.</param>
     /// <param name="priorFor">What is believed of one of its fitted chains before the first reading.</param>

@@ -76,7 +76,9 @@ public sealed record WearConstants
     /// <summary>By how much the plant's chains differ from their priors.</summary>
     public PriorCorrection Prior { get; init; } = PriorCorrection.None;
 
-    /// <summary>By how much forecasts are stretched so that they would have held for the chains that the constants are of.</summary>
+    /// <summary>
+    /// By how much forecasts are stretched so that they would have held for the chains that the constants are of.
+    /// </summary>
     public ForecastSpread Spread { get; init; } = ForecastSpread.AsMade;
 
     /// <summary>K: how many hypotheses are kept.</summary>

@@ -33,7 +33,7 @@ public sealed record WearCurve(double FromPercent, double StepPercent, IReadOnly
     {
         LogRate = prior.MeanLogRate,
         Wear = atFitting ? Start : FromElongation(belief.Wear),
-        WearVariance = atFitting ? StartDeviation * StartDeviation : belief.WearVariance * SlopeAt(belief.Wear) * SlopeAt(belief.Wear),
+        WearVariance = atFitting ? StartDeviation * StartDeviation : belief.WearVariance * Math.Pow(SlopeAt(belief.Wear), 2),
     };
 
     /// <summary>From elongation to the scale.</summary>
@@ -42,7 +42,8 @@ public sealed record WearCurve(double FromPercent, double StepPercent, IReadOnly
         if (percent <= FromPercent) return Slopes[0] * percent;
         var at = Slopes[0] * FromPercent;
         var step = 0;
-        for (; step < Slopes.Count - 1 && percent > FromPercent + (step + 1) * StepPercent; step++) at += StepPercent * Slopes[step];
+        for (; step < Slopes.Count - 1 && percent > FromPercent + (step + 1) * StepPercent; step++)
+            at += StepPercent * Slopes[step];
         return at + (percent - FromPercent - step * StepPercent) * Slopes[step];
     }
 

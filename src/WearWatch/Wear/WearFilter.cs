@@ -70,8 +70,8 @@ public sealed class WearFilter(WearConstants constants)
     }
 
     /// <summary>
-    /// ln of the probability density of all readings, for every onset of the constants in their order and then for the plant's own
-    /// curve, where there is one.
+    /// ln of the probability density of all readings, for every onset of the constants in their order and then for the plant's
+    /// own curve, where there is one.
     /// </summary>
     public double[] LogEvidence(WearTrack track)
     {
@@ -130,9 +130,9 @@ public sealed class WearFilter(WearConstants constants)
         var atFitting = !(track.Hours > 0);
         var belief = Constants.Prior.Apply(track.Prior, atFitting);
         var even = new ClockTrack(null, 0, [Hypothesis.At(track.Hours, belief)]);
-        return Constants.Curve is { } curve
-            ? [even, new ClockTrack(null, 0, [Hypothesis.At(track.Hours, curve.Believed(belief, track.Prior, atFitting))]) { OnCurve = true }]
-            : [even];
+        if (Constants.Curve is not { } curve) return [even];
+        var onCurve = Hypothesis.At(track.Hours, curve.Believed(belief, track.Prior, atFitting));
+        return [even, new ClockTrack(null, 0, [onCurve]) { OnCurve = true }];
     }
 
     private ClockTrack Step(ClockTrack clock, Observation observation, int number)

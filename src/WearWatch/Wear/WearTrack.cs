@@ -18,8 +18,8 @@ public sealed record WearTrack
     public required double Hours { get; init; }
 
     /// <summary>
-    /// The clocks that differ so far: the even clock first, then that of the plant's own curve, if there is one, and one for every
-    /// onset that a reading has passed. Before the first reading the even clock alone, by the prior.
+    /// The clocks that differ so far: the even clock first, then that of the plant's own curve, if there is one, and one for
+    /// every onset that a reading has passed. Before the first reading the even clock alone, by the prior.
     /// </summary>
     public required IReadOnlyList<ClockTrack> Clocks { get; init; }
 

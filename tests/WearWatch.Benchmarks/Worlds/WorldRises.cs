@@ -38,5 +38,6 @@ internal sealed class WorldRises
     }
 
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{1000.0 * falselyTold / Math.Max(readings, 1):0.0} / {(double)found / Math.Max(trebled, 1):0.00}");
+        CultureInfo.InvariantCulture,
+        $"{1000.0 * falselyTold / Math.Max(readings, 1):0.0} / {(double)found / Math.Max(trebled, 1):0.00}");
 }

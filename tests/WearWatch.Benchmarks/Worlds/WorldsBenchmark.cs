@@ -20,7 +20,9 @@ internal static class WorldsBenchmark
     private const int Seed = 17;
     private static readonly double[] Shares = [0.25, 0.5, 0.75];
 
-    /// <summary>Prints the table; <c>WORLDS</c> names some worlds, <c>WORLD_CHAINS</c> and <c>WORLD_SEED</c> set another fleet.</summary>
+    /// <summary>
+    /// Prints the table; <c>WORLDS</c> names some worlds, <c>WORLD_CHAINS</c> and <c>WORLD_SEED</c> set another fleet.
+    /// </summary>
     public static bool Run(TextWriter output)
     {
         var names = Environment.GetEnvironmentVariable("WORLDS")?.Split(',');
@@ -38,7 +40,8 @@ internal static class WorldsBenchmark
         return true;
     }
 
-    private static List<(string Method, Decision Asked, RivalAnswer Answer)> Answers(World world, int count, int seed, out WorldRises rises)
+    private static List<(string Method, Decision Asked, RivalAnswer Answer)> Answers(
+        World world, int count, int seed, out WorldRises rises)
     {
         var chains = WorldChain.Many(world, count, seed);
         var risen = WorldChain.Many(world, count, seed + 1, rises: true);

@@ -3,7 +3,9 @@ using WearWatch.Wear;
 
 namespace WearWatch.Tests.Lives;
 
-/// <summary>Oracle: chains of known lives, swapped early by what their forecasts say, as a plant does that follows them.</summary>
+/// <summary>
+/// Oracle: chains of known lives, swapped early by what their forecasts say, as a plant does that follows them.
+/// </summary>
 public sealed class ImputedLivesTests
 {
     private const double LimitPercent = 2;
@@ -14,7 +16,10 @@ public sealed class ImputedLivesTests
     /// <summary>What runs in the test's world: no jumps, no acceleration, no wandering to speak of.</summary>
     private static readonly WearFilter Filter = new(WearConstants.Default with
     {
-        RateDrift = 0.0005, UnevenWear = 0.001, JumpsPer1000Hours = 1e-4, Onsets = [new(null, 1)],
+        RateDrift = 0.0005,
+        UnevenWear = 0.001,
+        JumpsPer1000Hours = 1e-4,
+        Onsets = [new(null, 1)],
     });
 
     [Fact]
@@ -52,7 +57,9 @@ public sealed class ImputedLivesTests
 
     private static double TrueHoursAt(double normal) => 1000 * 1.75 / Math.Exp(LogRate - LogRateDeviation * normal);
 
-    /// <summary>Chains that wear evenly, each swapped at the early end of what was forecast at three quarters of its life.</summary>
+    /// <summary>
+    /// Chains that wear evenly, each swapped at the early end of what was forecast at three quarters of its life.
+    /// </summary>
     private static List<Life> Swapped(int count, int seed)
     {
         var chance = new Random(seed);

@@ -77,8 +77,13 @@ public sealed class SelfCalibrationTests
         return [.. Enumerable.Range(0, count).Select(_ =>
         {
             var lifeHours = 8000 * Math.Exp(0.3 * (2 * chance.NextDouble() - 1));
-            Observation[] read = [.. Enumerable.Range(1, 18).Select(i => lifeHours * 1.1 * i / 18).Select((h, i) => new Observation(
-                h, 0.1 + 0.2 * (1 - Math.Exp(-h / 35)) + 2.7 * Math.Sqrt(h / lifeHours) + 0.1 * (chance.NextDouble() - 0.5), 0.03, i))];
+            double Percent(double h) => 0.1 + 0.2 * (1 - Math.Exp(-h / 35)) + 2.7 * Math.Sqrt(h / lifeHours)
+                + 0.1 * (chance.NextDouble() - 0.5);
+            Observation[] read =
+            [
+                .. Enumerable.Range(1, 18).Select(i => lifeHours * 1.1 * i / 18)
+                    .Select((h, i) => new Observation(h, Percent(h), 0.03, i)),
+            ];
             return (new TellingChain(WearPrior.Broad, new FittedChain(true, read[^1].HoursSinceFitting, true, read)), lifeHours);
         })];
     }

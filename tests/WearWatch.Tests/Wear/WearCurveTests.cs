@@ -20,17 +20,19 @@ public sealed class WearCurveTests
         Assert.Equal(percent, Curve.ToElongation(clock), 12);
     }
 
-    // Oracle: wear by the root of the hours, e = 0.25 + sqrt(h): the hours from one elongation to another are differences of squares.
+    // Oracle: wear by the root of the hours, e = 0.25 + sqrt(h): the hours between elongations are differences of squares. The
+   , hence the tolerance.
     [Fact]
     public void The_curve_of_a_plant_is_how_long_its_chains_took_whether_they_ran_out_or_not()
     {
-        var chains = Enumerable.Range(1, 12).Select(i => Rooted(0.8 + 0.04 * i, upToPercent: i % 3 == 0 ? 3 : 1.6 + 0.1 * i)).ToList();
+        var chains = Enumerable.Range(1, 12)
+            .Select(i => Rooted(0.8 + 0.04 * i, upToPercent: i % 3 == 0 ? 3 : 1.6 + 0.1 * i)).ToList();
 
         var curve = CurveLearning.Of([.. chains.Select(c => StepHours.Of(c, Steady))])!;
 
         var first = curve.FromElongation(1) - curve.FromElongation(0.5);
         var second = curve.FromElongation(2) - curve.FromElongation(1.5);
-        Assert.Equal((1.75 * 1.75 - 1.25 * 1.25) / (0.75 * 0.75 - 0.25 * 0.25), second / first, 0.25); // smoothing draws neighbours together
+        Assert.Equal((1.75 * 1.75 - 1.25 * 1.25) / (0.75 * 0.75 - 0.25 * 0.25), second / first, 0.25);
         Assert.Equal(12, curve.Chains);
     }
 
@@ -55,7 +57,8 @@ public sealed class WearCurveTests
     {
         Observation[] read =
         [
-            .. Enumerable.Range(1, 60).Select(i => 0.2 * i).Select((h, i) => new Observation(1000 * h, 0.25 + pace * Math.Sqrt(h), 0.03, i))
+            .. Enumerable.Range(1, 60).Select(i => 0.2 * i)
+                .Select((h, i) => new Observation(1000 * h, 0.25 + pace * Math.Sqrt(h), 0.03, i))
                 .TakeWhile(o => o.ElongationPercent <= upToPercent),
         ];
         return new(WearPrior.Broad, new FittedChain(true, read[^1].HoursSinceFitting, true, read));

@@ -58,7 +58,11 @@ public sealed record CompareView
             Filter = filter,
             Groups = [.. lives.Select(l => filter.By.Of(l.Chain.CardOf(l.Life))).Distinct().Order(StringComparer.Ordinal)],
             Sides = sides,
-            Rows = [Rate(a, b), Life(sides[0], sides[1]), FromWear(sides[0], sides[1]), Cost(a, b, terms, time), Coverage(record, filter, time)],
+            Rows =
+            [
+                Rate(a, b), Life(sides[0], sides[1]), Cost(a, b, terms, time), Coverage(record, filter, time),
+                FromWear(sides[0], sides[1]),
+            ],
             LogRank = LogRank.Compare([.. sides.Select(s => s.Lives)]),
         };
     }

@@ -26,12 +26,14 @@ public sealed record GroupOfLives
     public required ConfidenceInterval? MedianInterval { get; init; }
 
     /// <summary>
-    /// The law with suspended lives counted by what their wear foretold; null where no such life was read, or it cannot be fitted.
+    /// The law with suspended lives counted by what their wear foretold; null where no such life was read, or it cannot be
+    /// fitted.
     /// </summary>
     public required ImputedLives? FromWear { get; init; }
 
     /// <summary>
-    /// Whether more lives ended by an early swap than at the limit: then the plain estimate takes nearly worn chains for long-lived.
+    /// Whether more lives ended by an early swap than at the limit: then the plain estimate takes nearly worn chains for
+    /// long-lived.
     /// </summary>
     public bool MostlySwappedEarly => ReplacedBefore > Failures;
 

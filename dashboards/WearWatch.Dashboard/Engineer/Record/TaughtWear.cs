@@ -19,7 +19,7 @@ public sealed record TaughtWear(IReadOnlyList<(string What, string Assumed, stri
             Line("rate changes at a stroke once in", c => Show.Hours(1000 / c.JumpsPer1000Hours)),
             Line("such a rise is by a factor of", c => Figure(Math.Exp(c.JumpUp))),
             Line("readings scatter, over the tool's, by a factor of", c => Figure(c.ScatterFactor)),
-            Line("run-in", c => string.Create(CultureInfo.InvariantCulture, $"{c.RunInPercent:0.00} %, most in {c.RunInHours:0} h")),
+            Line("run-in", c => $"{Figure(c.RunInPercent)} %, most in {Show.Hours(c.RunInHours)}"),
             Line("wear never speeds up: odds", c => Percent(c.Onsets.Where(o => o.Percent is null).Sum(o => o.Weight))),
             Line("forecasts stretched: early and late side", c => $"{Figure(c.Spread.Early)} and {Figure(c.Spread.Late)}"),
         ],
@@ -34,7 +34,8 @@ public sealed record TaughtWear(IReadOnlyList<(string What, string Assumed, stri
         return string.Create(
             CultureInfo.InvariantCulture,
             $"A curve of its own from {curve.Chains} chains, believed at {100 * curve.Weight:0} %: from 1 to 2 % a chain takes "
-            + $"{old / young:0.0} times the hours that it takes for as much from 0.5 to 1 %. Other shapes are weighed beside it.");
+            + $"{old / young:0.0} times the hours that it takes for as much from 0.5 to 1 %. "
+            + $"Other shapes are weighed beside it.");
     }
 
     private static double HoursAPercent(WearCurve curve, double from, double to) =>
