@@ -142,8 +142,7 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     }
 
     /// <summary>
-    /// A moment by ISO 8601, or as the file writes its dates; without an offset it is meant in plant time. Null when the field is
-    /// empty or at fault.
+    /// A moment by ISO 8601, or as the file writes dates; without an offset in plant time. Null when empty or at fault.
     /// </summary>
     public DateTimeOffset? Moment(string column)
     {

@@ -75,9 +75,7 @@ public sealed record Assessment
     /// <summary>Of a chain that lifts: what a reading in doubt would mean, and what to do until then; or empty.</summary>
     public string ReadingInDoubt { get; init; } = "";
 
-    /// <summary>
-    /// The reading whose counter leaves nothing known, by its index among the readings; null where none does.
-    /// </summary>
+    /// <summary>The reading whose counter leaves nothing known, by its index among the readings; null for none.</summary>
     public int? NotKnownByReading { get; init; }
 
     /// <summary>What asks for attention; at most one of a kind.</summary>
