@@ -1,8 +1,8 @@
 namespace WearWatch.Browser.Tests;
 
 /// <summary>
-/// A dashboard of its own with the 3,000 chains of <see cref="SeededMill"/>, started when the first test asks for it: in the one of
-/// <see cref="Screen"/> every other test would draw and carry them too.
+/// A dashboard of its own with the 3,000 chains of <see cref="SeededMill"/>, started when the first test asks for it: in the one
+/// of <see cref="Screen"/> every other test would draw and carry them too.
 /// </summary>
 public sealed class BigMill : IAsyncDisposable
 {
