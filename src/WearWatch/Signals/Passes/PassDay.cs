@@ -24,8 +24,8 @@ public static class PassDay
     /// <summary>So far the pattern has to speak for the other direction, where both go with what is expected.</summary>
     private const double LeadOfWays = 1;
 
-    /// <summary>So far for another number of rollers: that is rarer.</summary>
-    private const double LeadOfRollers = 1.5;
+    /// <summary>So far for another number of rollers.</summary>
+    private const double LeadOfRollers = 0;
 
     /// <summary>Evaluates a day.</summary>
     /// <param name="pair">The sensors.</param>
