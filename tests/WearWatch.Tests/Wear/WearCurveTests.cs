@@ -21,7 +21,7 @@ public sealed class WearCurveTests
     }
 
     // Oracle: wear by the root of the hours, e = 0.25 + sqrt(h): the hours between elongations are differences of squares. The
-   , hence the tolerance.
+    // curve is known at its knots and straight between them, hence the tolerance.
     [Fact]
     public void The_curve_of_a_plant_is_how_long_its_chains_took_whether_they_ran_out_or_not()
     {
