@@ -70,11 +70,14 @@ public sealed class EntryDoubtTests
         Assert.Equal((SlipKind.PitchesMiscounted, 48), (doubt.Slips[0].Kind, doubt.Slips[0].Pitches));
     }
 
-    // 617.22 mm is 1.25 %; 61.7 may be the point that slipped or the 2 that was left out.
     [Fact]
     public void Of_two_explanations_that_are_near_both_are_offered_and_none_is_chosen()
     {
-        var near = EntryDoubt.Of(Card, Entry(24, 61.7, Tool.Tape), Expected);
+        var near = EntryDoubt.Of(Card, Entry(24, 24 * 19.05 * 1.0083, Tool.Tape), Expected, new Alternatives
+        {
+            OtherChains = [.. new[] { "K2", "K3" }.Select(name => new NeighbourReading(
+                new ChainCard { Name = name, PitchMm = 19.05 }, new Expectation(0.8, 0.05)))],
+        });
         var clear = EntryDoubt.Of(Card, Entry(24, 671.22, Tool.Tape), Expected);
 
         Assert.Equal((2, null), (near.Offered.Count, near.Chosen));
@@ -92,13 +95,13 @@ public sealed class EntryDoubtTests
         Assert.Equal(24.3125 * 25.4, doubt.Slips[0].LengthMm, 0.01);
     }
 
-    // Place B wears nine tenths of place A.
+    // Place B wears three quarters of place A.
     [Fact]
     public void Another_place_of_the_chain_is_named()
     {
-        var doubt = EntryDoubt.Of(Card, Entry(24, 1.08), new Expectation(1.2, 0.02), new Alternatives
+        var doubt = EntryDoubt.Of(Card, Entry(24, 1.5), new Expectation(2, 0.02), new Alternatives
         {
-            OtherStrands = [("place B instead of the one told", new Expectation(1.08, 0.03))],
+            OtherStrands = [("place B instead of the one told", new Expectation(1.5, 0.03))],
         });
 
         Assert.Equal((SlipKind.OtherStrand, "place B instead of the one told"), (doubt.Slips[0].Kind, doubt.Slips[0].Words));
