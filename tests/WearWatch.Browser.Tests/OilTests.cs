@@ -29,7 +29,7 @@ public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
         }
 
         await phone.GoAsync("/");
-        await Tap(phone.Page.GetByRole(AriaRole.Link, new() { Name = "Oil", Exact = true }));
+        await Tap(phone.Page.GetByRole(AriaRole.Link, new() { Name = "Lubrication", Exact = true }));
         var line = phone.Page.GetByRole(AriaRole.Region, new() { Name = "OILLINE" });
         await Assertions.Expect(line).ToBeVisibleAsync(Patient);
         await phone.ConnectedAsync();

@@ -36,12 +36,12 @@ public sealed class WorkTests(Screen screen)
 
         await phone.Page.ShowAsync($"#/chain/{id}/do?what=oiling");
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
-        await phone.Page.GetByLabel("Oil", new() { Exact = true }).FillAsync("ISO VG 150");
+        await phone.Page.GetByLabel("Lubricant", new() { Exact = true }).FillAsync("ISO VG 150");
         await phone.PictureAsync("floor-do-phone", whole: false);
         await phone.Page.EvaluateAsync("scrollTo(0, 0)"); // a link half behind the head that stays is half a target
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: lubricated" }).TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("next oiling");
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("next lubrication");
 
         await phone.Page.ShowAsync($"#/chain/{id}/do?what=replacement");
         await phone.Page.GetByLabel("Hour counter").FillAsync("5001");
