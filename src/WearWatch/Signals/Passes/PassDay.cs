@@ -25,7 +25,7 @@ public static class PassDay
     private const double LeadOfWays = 1;
 
     /// <summary>So far for another number of rollers.</summary>
-    private const double LeadOfRollers = 0;
+    private const double LeadOfRollers = 0.75;
 
     /// <summary>Evaluates a day.</summary>
     /// <param name="pair">The sensors.</param>
