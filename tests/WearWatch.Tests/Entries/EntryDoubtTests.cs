@@ -75,8 +75,7 @@ public sealed class EntryDoubtTests
     {
         var near = EntryDoubt.Of(Card, Entry(24, 24 * 19.05 * 1.0083, Tool.Tape), Expected, new Alternatives
         {
-            OtherChains = [.. new[] { "K2", "K3" }.Select(name => new NeighbourReading(
-                new ChainCard { Name = name, PitchMm = 19.05 }, new Expectation(0.8, 0.05)))],
+            OtherChains = [OnPitchOf19("K2"), OnPitchOf19("K3")],
         });
         var clear = EntryDoubt.Of(Card, Entry(24, 671.22, Tool.Tape), Expected);
 
@@ -195,4 +194,7 @@ public sealed class EntryDoubtTests
 
     private static Reading Entry(int pitches, double lengthMm, Tool tool) =>
         new() { Chain = "K1", Tool = tool, Pitches = pitches, LengthMm = lengthMm };
+
+    private static NeighbourReading OnPitchOf19(string name) =>
+        new(new ChainCard { Name = name, PitchMm = 19.05 }, new Expectation(0.8, 0.05));
 }
