@@ -20,7 +20,7 @@ public static class CriterionWords
         CriterionAction.OutOfUse => "out of use at once",
         CriterionAction.Replace => "replace before further use",
         CriterionAction.Plan => "a competent person sets a date",
-        CriterionAction.Investigate => "a competent person looks",
+        CriterionAction.Investigate => "a competent person examines",
         CriterionAction.Forbidden => "never",
         CriterionAction.Method => "how to do it",
         CriterionAction.Interval => "when to look",

@@ -49,7 +49,7 @@ public sealed partial record FileDialect
             return (text, text.Contains(',', StringComparison.Ordinal) ? PointWanted(text) : null);
         if (!text.AsSpan().ContainsAny('.', ',')) return (text, null);
         if (DecimalSign is not { } sign)
-            return (text, $"'{text}': whether its sign is the decimal sign cannot be told from this file. Write all digits.");
+            return (text, $"'{text}': whether its sign is the decimal sign is not clear from this file. Write all digits.");
         var thousands = sign == ',' ? '.' : ',';
         if (!text.Contains(thousands, StringComparison.Ordinal)) return (text.Replace(sign, '.'), null);
         return Grouped(thousands).IsMatch(text)
@@ -65,7 +65,7 @@ public sealed partial record FileDialect
         if (order is null)
         {
             return (text,
-                $"'{text}': whether the day or the month comes first cannot be told from this file. Write it as 2026-04-03.");
+                $"'{text}': whether the day or the month comes first is not clear from this file. Write it as 2026-04-03.");
         }
 
         var (day, month) = order == DateOrder.DayFirst ? ("first", "second") : ("second", "first");

@@ -49,9 +49,9 @@ internal static class OtherStrands
 
     private static string Words(string place, int? strand) => (place, strand) switch
     {
-        (_, { } number) => FormattableString.Invariant($"strand {number} instead of the one told"),
-        ("", null) => "another place than the one told",
-        _ => $"place {place} instead of the one told",
+        (_, { } number) => FormattableString.Invariant($"strand {number} instead of the one entered"),
+        ("", null) => "another place than the one entered",
+        _ => $"place {place} instead of the one entered",
     };
 
     private static double Square(double x) => x * x;

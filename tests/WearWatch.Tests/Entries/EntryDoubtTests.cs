@@ -100,10 +100,10 @@ public sealed class EntryDoubtTests
     {
         var doubt = EntryDoubt.Of(Card, Entry(24, 1.5), new Expectation(2, 0.02), new Alternatives
         {
-            OtherStrands = [("place B instead of the one told", new Expectation(1.5, 0.03))],
+            OtherStrands = [("place B instead of the one entered", new Expectation(1.5, 0.03))],
         });
 
-        Assert.Equal((SlipKind.OtherStrand, "place B instead of the one told"), (doubt.Slips[0].Kind, doubt.Slips[0].Words));
+        Assert.Equal((SlipKind.OtherStrand, "place B instead of the one entered"), (doubt.Slips[0].Kind, doubt.Slips[0].Words));
         Assert.Empty(doubt.Offered);
     }
 

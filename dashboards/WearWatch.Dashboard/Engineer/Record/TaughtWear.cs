@@ -20,7 +20,7 @@ public sealed record TaughtWear(IReadOnlyList<(string What, string Assumed, stri
             Line("such a rise is by a factor of", c => Figure(Math.Exp(c.JumpUp))),
             Line("readings scatter, over the tool's, by a factor of", c => Figure(c.ScatterFactor)),
             Line("run-in", c => $"{Figure(c.RunInPercent)} %, most in {Show.Hours(c.RunInHours)}"),
-            Line("wear never speeds up: odds", c => Percent(c.Onsets.Where(o => o.Percent is null).Sum(o => o.Weight))),
+            Line("wear never speeds up: probability", c => Percent(c.Onsets.Where(o => o.Percent is null).Sum(o => o.Weight))),
             Line("forecasts stretched: early and late side", c => $"{Figure(c.Spread.Early)} and {Figure(c.Spread.Late)}"),
         ],
         here.Curve is { } curve ? InWords(curve) : "No curve of its own yet: its shape of wear is assumed.");

@@ -49,7 +49,7 @@ internal static class LiftingPoints
     public static CheckPoint DirtyJoints { get; } = new(
         InspectionPoint.DirtyJoints, "A joint is stiff by dirt",
         "Stop. Clean and oil it slack and without load, then look again before it lifts: what does not bend freely now is stiff "
-        + "by rust or a bent pin, and is told so. In doubt a competent person judges it.",
+        + "by rust or a bent pin, and is described so. In doubt a competent person judges it.",
         SourceOf("leaf-joint-dirt"));
 
     /// <summary>Dry joints of a chain that lifts: oil it, and look on.</summary>

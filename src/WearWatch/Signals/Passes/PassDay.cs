@@ -37,7 +37,7 @@ public static class PassDay
         var faults = day.Faults;
         if (day.RateRatio is > SameRate or < 1 / SameRate)
             return Doubt(PassDoubt.WrongRollers, Text(
-                $"The second sensor tells {day.RateRatio:0.0} passes for each of the first: both are to see each roller once."));
+                $"The second sensor counts {day.RateRatio:0.0} passes for each of the first: both are to see each roller once."));
         if (day.Bursts.Count < FewestBursts || day.Bursts.Count < (1 - MostUnusedShare) * bursts.Count)
             return Doubt(PassDoubt.TooLittle,
                 Text($"Only {day.Bursts.Count} of {bursts.Count} bursts can be used. Look whether both sensors see the chain."));
@@ -58,8 +58,8 @@ public static class PassDay
                 "Each link passes the second sensor before the first: swap the wires, or the chain runs backwards.");
         if (pattern is { Kind: not PatternKind.EachRoller })
             return Doubt(PassDoubt.WrongRollers, pattern.Kind == PatternKind.HalfPitches
-                ? "The sensors tell each pitch twice: set them so that each roller is told once."
-                : "The sensors tell each second roller only: set them so that each roller is told once.");
+                ? "The sensors count each pitch twice: set them so that each roller is counted once."
+                : "The sensors count each second roller only: set them so that each roller is counted once.");
         if ((pattern?.Pitches ?? expected?.Count(pair, fraction)) is not { } whole)
             return Doubt(
                 PassDoubt.WrongCount, "How many pitches lie between the sensors is not known: measure the chain once by tape.");
