@@ -31,9 +31,8 @@ public sealed record LivesView
 
     /// <summary>What to beware of where most of the drawn lives that ended were swapped early; null where not.</summary>
     public string? SwappedEarlyInWords => Drawn.Where(g => g.MostlySwappedEarly).ToList() is { Count: > 0 } early
-        ? $"In {string.Join(", ", early.Select(g => g.Name))} more chains were swapped before their limit "
-            + $"({Show.Count(early.Sum(g => g.ReplacedBefore))}) than reached it ({Show.Count(early.Sum(g => g.Failures))}). "
-            + "The curve, the paper and the plain figures then put lives too long. Go by the figures from wear."
+        ? $"Swapped before the limit: {Show.Count(early.Sum(g => g.ReplacedBefore))}; reached it: "
+            + $"{Show.Count(early.Sum(g => g.Failures))}. Plain figures then put lives too long. Go by those from wear."
         : null;
 
     /// <summary>A comparison of so many groups in a sentence.</summary>

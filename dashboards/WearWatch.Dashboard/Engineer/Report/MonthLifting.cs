@@ -16,7 +16,7 @@ internal static class MonthLifting
         var standing = lifting.ByChain.Where(c => c.Value.Verdict != LiftingVerdict.NothingStands)
             .OrderByDescending(c => c.Value.Verdict).ThenBy(c => c.Key, StringComparer.Ordinal).ToList();
         yield return new ReportPart(
-            "Chains that lift or hold a load",
+            "Lifting chains",
             [
                 $"{Caution.LiftingInBrief} {Caution.WhoDecides}",
                 $"{LiftingVerdicts.Words(LiftingVerdict.NothingStands)}: {Show.Count(quiet, "chain")}.",
