@@ -65,10 +65,10 @@ public sealed partial class CommandAdviceTests(LiftingPlantHost plant) : IClassF
                    from json in Answers
                    select $"--type {type} --lifts --teeth 19 --driven-teeth 38 --rpm 20 --power 0.01 --centre 1000 "
                        + $"--lubrication manual --ambient-c 20{json}",
-        "oil" => from kind in Kinds
-                 from hot in Temperatures
-                 from json in Answers
-                 select $"--pitch-mm 25.4 {kind} --speed 0.3 --ambient-c {hot}{json}",
+        "lubrication" => from kind in Kinds
+                         from hot in Temperatures
+                         from json in Answers
+                         select $"--pitch-mm 25.4 {kind} --speed 0.3 --ambient-c {hot}{json}",
         "forecast" => [$"{folder.FullName} --out {folder.FullName}/forecasts.csv"],
         "backtest" =>
             [$"{folder.FullName} --questions {folder.FullName}/questions.csv --out {folder.FullName}/answers.csv"],

@@ -21,7 +21,7 @@ internal static partial class LiftingAddresses
         ],
         ["/api/v1/limit"] = ["family=leaf&elongation_pct=2.2", "type=16B-1&lifts=yes&take_up_mm=60&chain_pitches=120"],
         ["/api/v1/drive"] = ["type=16B-1&lifts=yes&teeth=19&driven_teeth=38&rpm=20&power=0.01&centre=1000&unit=mm"],
-        ["/api/v1/oil"] = ["pitch_mm=25.4&family=leaf&speed=0.3&ambient_c=20", "pitch_mm=25.4&lifts=yes&ambient_c=250"],
+        ["/api/v1/lubrication"] = ["pitch_mm=25.4&family=leaf&speed=0.3&ambient_c=20", "pitch_mm=25.4&lifts=yes&ambient_c=250"],
         ["/api/v1/link-gauge"] =
             ["pitch_mm=15&family=round_link&link_diameter_new=5&one_link=15.2&over_links=166.5&d1=4.1&d2=4.9"],
     };

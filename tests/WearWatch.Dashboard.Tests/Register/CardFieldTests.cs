@@ -97,7 +97,7 @@ public sealed class CardFieldTests : IAsyncLifetime
             [.. ChainColumns.Fields.Select(c => c.Name), "revision", "by", "why"], sent.Select(p => p.Key));
         Assert.All(ChainColumns.Fields, c => Assert.NotNull(sent[c.Name]));
         var read = (await client.GetFromJsonAsync<JsonObject>("/api/v1/chains/K-8", Ct))!;
-        Assert.Equal(ChainColumns.Fields.Select(c => c.Name).Prepend("chain"), read.Select(p => p.Key));
+        Assert.Equal(["chain", .. ChainColumns.Fields.Select(c => c.Name), "lifting"], read.Select(p => p.Key));
 
         sent.Remove("revision");
         using var request = new HttpRequestMessage(HttpMethod.Put, "/api/v1/chains/K-9/master-data");
