@@ -56,10 +56,10 @@ public sealed class EngineeringTests(Screen screen, Walk walk) : IClassFixture<W
         await desk.Page.Locator(".filters select").First.SelectOptionAsync("Line");
         await Assertions.Expect(desk.Page.GetByLabel("Draw Press")).ToBeVisibleAsync();
         await desk.Page.GetByLabel("Distribution").SelectOptionAsync("lognormal");
-        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "lognormal paper" })).ToBeVisibleAsync();
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "lognormal plot" })).ToBeVisibleAsync();
         Assert.EndsWith("?by=line&paper=lognormal", desk.Page.Url, StringComparison.Ordinal);
         await desk.Page.GoBackAsync();
-        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Weibull paper" })).ToBeVisibleAsync();
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Weibull plot" })).ToBeVisibleAsync();
         await desk.Page.GetByRole(AriaRole.Link, new() { Name = "Lives", Exact = true }).ClickAsync();
         await Assertions.Expect(desk.Page.Locator(".filters select").First).ToHaveValueAsync("Type");
 

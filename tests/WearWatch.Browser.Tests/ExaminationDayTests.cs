@@ -102,12 +102,12 @@ public sealed class ExaminationDayTests(Screen screen)
     private static async Task ExamineAsync(Visit desk)
     {
         await desk.Page.GetByText("Enter a report", new() { Exact = true }).ClickAsync();
-        var report = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Report of a thorough examination" });
+        var report = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Examination report" });
         await report.GetByRole(AriaRole.Combobox, new() { Name = "Examiner" }).FillAsync("Ola Berg");
         await report.GetByLabel("The report says").SelectOptionAsync("NothingFound");
         await report.GetByRole(AriaRole.Button, new() { Name = "Save the report" }).ClickAsync();
         await Assertions.Expect(report).ToContainTextAsync("points were not examined", Patient);
-        await report.GetByRole(AriaRole.Button, new() { Name = "All other points" }).ClickAsync();
+        await report.GetByRole(AriaRole.Button, new() { Name = "Other points: nothing found" }).ClickAsync();
         await report.GetByRole(AriaRole.Button, new() { Name = "Save the report" }).ClickAsync();
         await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it", Patient);
         await Assertions.Expect(desk.Page.Locator(".lifting-dates")).ToContainTextAsync("next by", Patient);
@@ -135,7 +135,7 @@ public sealed class ExaminationDayTests(Screen screen)
     private static async Task ReleaseAsync(Visit desk)
     {
         await desk.GoAsync(Register);
-        var use = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Out of use, release, disposal" });
+        var use = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Use and release" });
         await use.GetByRole(AriaRole.Textbox, new() { Name = "Why" }).FillAsync("dirt, no crack: cleaned and tested by dye");
         await use.GetByLabel("Your name").FillAsync("Ina");
         await use.GetByRole(AriaRole.Checkbox).First.CheckAsync();

@@ -24,6 +24,7 @@ public sealed class ChainSoFar(
     private const double WorthTheTrack = 0.9;
 
     private readonly List<ChainEvent> events = [.. eventsBefore.Where(MovesHours)];
+    private readonly List<ChainEvent> takenAsSetBack = [];
     private readonly List<Reading> readings = [];
     private readonly CounterPace pace = new();
 
@@ -86,7 +87,7 @@ public sealed class ChainSoFar(
     /// <param name="onTheLine">Its neighbours on the line.</param>
     public CounterEvidence? CounterDoubt(ChainEvent happening, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine)
     {
-        var known = Known(plan, happening.At);
+        var known = Known(plan, happening.At, takenAsSetBack);
         return known.Weigh(happening) is { IsUnusual: true }
             && known.Weigh(happening, [.. onTheLine.Select(o => o.Known(plan, happening.At))]) is { IsDoubted: true } doubt
             ? doubt
@@ -99,10 +100,10 @@ public sealed class ChainSoFar(
             ? UsualTemperature.WhatIsOff(readings, reading)
             : "";
 
-    private KnownChain Known(ProductionCalendar plan, DateTimeOffset? at) => new(
+    private KnownChain Known(ProductionCalendar plan, DateTimeOffset? at, IEnumerable<ChainEvent>? beside = null) => new(
         card,
         readings,
-        [.. events.Where(e => e.At is not { } happened || at is null || happened <= at)],
+        [.. events.Concat(beside ?? []).Where(e => e.At is not { } happened || at is null || happened <= at)],
         WearPrior.Broad, plan.Knowing(Ran));
 
     /// <summary>A fitting and a change of the counter move the hours of the readings after it; nothing else does.</summary>
@@ -113,6 +114,16 @@ public sealed class ChainSoFar(
     public void Add(ChainEvent happening)
     {
         if (MovesHours(happening)) events.Add(happening);
+    }
+
+    /// <summary>
+    /// Goes on to an event whose counter was taken as set back without record: those after it are weighed from there.
+    /// </summary>
+    public void AddSetBack(ChainEvent happening)
+    {
+        takenAsSetBack.Add(
+            happening with { Kind = ChainEventKind.MeterReset, CounterBefore = null, CounterAfter = happening.CounterBefore });
+        Add(happening);
     }
 
     /// <summary>Goes on to the reading that comes after.</summary>

@@ -54,10 +54,14 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
 
                 remarks.Add(line, "counter_h_before",
                     $"{doubt.Expected.Words} Taken as a counter that was set back without record.", RemarkKind.Warning);
+                so.AddSetBack(happening);
+            }
+            else
+            {
+                so.Add(happening);
             }
 
             remarks.Taken++;
-            so.Add(happening);
             if (!run.Stores) continue;
             var id = run.Ids[happening.Chain];
             rows.Add(EntryRows.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));

@@ -59,7 +59,7 @@ public sealed class PhoneAdviceTests(Screen screen)
         await ExamineWithoutSignalAsync(phone, host, ids["leaf-near"]);
     }
 
-    /// <summary>One point is answered: the others stay "not looked at", on the phone and at the server.</summary>
+    /// <summary>One point is answered: the others stay "not inspected", on the phone and at the server.</summary>
     private static async Task EachPointByItselfAsync(Visit phone, DashboardHost host, int chainId)
     {
         await phone.Page.ShowAsync($"#/chain/{chainId}/do");
@@ -76,7 +76,7 @@ public sealed class PhoneAdviceTests(Screen screen)
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
         await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(Patient);
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync(
-            $"1 point in order; {points.Count - 1} not looked at");
+            $"1 point in order; {points.Count - 1} not inspected");
         for (var wait = 0; wait < 100; wait++)
         {
             await using var db = await OpenAsync(host);

@@ -51,7 +51,7 @@ public sealed class WorkTests(Screen screen)
         await phone.PictureAsync("floor-replacement-phone", whole: false);
         await phone.Page.GetByLabel("Its length when new").FillAsync("1219.6");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("begins at 0 h");
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("starts at 0 h");
         await phone.Page.Context.SetOfflineAsync(false);
         await SentAsync(phone.Page, 5);
 

@@ -55,6 +55,18 @@ public sealed class CounterInDoubtTests
     }
 
     [Fact]
+    public async Task A_counter_set_back_without_record_is_said_once_and_the_events_after_it_are_weighed_from_there()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await FollowedAsync(plant);
+        var report = await plant.Import.ImportAsync(
+            [A.Events(Event("oiling", 110, 40), Event("oiling", 115, 110), Event("oiling", 120, 180))], ct: Ct);
+
+        Assert.Equal((3, 0), (report.Taken, report.Refused));
+        Assert.Contains("set back without record", Assert.Single(report.Files[0].Remarks).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task An_event_whose_counter_cannot_be_is_sent_back_with_what_was_meant()
     {
         await using var plant = await TestPlant.OpenAsync();

@@ -31,6 +31,9 @@ public sealed class FleetSchoolTests
         await using var db = plant.Db();
         var newest = await db.FleetModels.OrderByDescending(m => m.Id).Select(m => m.Version).FirstAsync(Ct);
         Assert.Equal(2, await db.FleetModels.CountAsync(Ct));
-        Assert.All(await db.Forecasts.Where(f => f.IsLatest).ToListAsync(Ct), f => Assert.Equal(newest, f.ModelVersion));
+        // Behind it stands what the plant's own chains taught of its constants.
+        Assert.All(
+            await db.Forecasts.Where(f => f.IsLatest).ToListAsync(Ct),
+            f => Assert.StartsWith(newest, f.ModelVersion, StringComparison.Ordinal));
     }
 }
