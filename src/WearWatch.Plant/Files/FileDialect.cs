@@ -27,7 +27,7 @@ public sealed partial record FileDialect
     public string Words => this == Ours ? "" : "Read with " + string.Join(", ", new[]
     {
         Separator switch { ';' => "semicolons between the columns", '\t' => "tabs between the columns", _ => "" },
-        DecimalSign switch { ',' => "the comma as decimal sign", null => "no decimal sign", _ => "" },
+        DecimalSign switch { ',' => "the comma as decimal sign", null => "an unclear decimal sign", _ => "" },
         Dates switch
         {
             DateOrder.DayFirst => "the day before the month",

@@ -49,8 +49,8 @@ public sealed record ChainFilter
             Search = Value("search")?.Trim() ?? "",
             Line = Value("line"),
             Condition = told?.Condition,
-            Lifts = told is { HoldsLoad: true } ? true : YesNo(Value("lifts")),
-            Planned = YesNo(Value("planned")),
+            Lifts = told is { HoldsLoad: true } ? true : ReadYesNo(Value("lifts")),
+            Planned = ReadYesNo(Value("planned")),
             Family = ChainFamily.Find(Value("family")),
             DueBefore = DateOnly.TryParseExact(
                 Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
@@ -78,7 +78,8 @@ public sealed record ChainFilter
         return QueryHelpers.AddQueryString("", query);
     }
 
-    private static bool? YesNo(string? text) => text switch { "yes" => true, "no" => false, _ => null };
+    /// <summary>A choice as the address and the controls write it; null for both.</summary>
+    public static bool? ReadYesNo(string? text) => text switch { "yes" => true, "no" => false, _ => null };
 
     private static T? Named<T>(string? name)
         where T : struct, Enum =>
