@@ -12,12 +12,7 @@ internal static partial class Log
     [LoggerMessage(303, LogLevel.Information, "The demo mill is loaded: {Taken} rows taken, {Known} already known")]
     public static partial void DemoLoaded(this ILogger logger, int taken, int known);
 
-    [LoggerMessage(
-        304, LogLevel.Critical, "{Why} Stop the other program, or set another address as Kestrel:Endpoints:Loopback:Url.")]
-    public static partial void AddressTaken(this ILogger logger, string why);
-
-    [LoggerMessage(305, LogLevel.Critical, "{Url} can be reached from other machines, but nobody is set up who could sign in. "
-        + "Open /people/first on this machine with the usual address, or run the dashboard with the arguments: administrator "
-        + "NAME. Then start again.")]
-    public static partial void NotSetUp(this ILogger logger, string url);
+    [LoggerMessage(305, LogLevel.Warning, "Nobody is set up who could sign in, so only this machine is let in. "
+        + "Set the administrator up at {Url}/people/first with the code {Code}")]
+    public static partial void NotSetUp(this ILogger logger, string url, string code);
 }

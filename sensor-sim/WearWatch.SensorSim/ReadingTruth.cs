@@ -23,6 +23,9 @@ public sealed record ReadingTruth
     /// <summary>True running hours until its worst place reaches the limit; zero when it is passed.</summary>
     public required double HoursToLimit { get; init; }
 
-    /// <summary>The gross error in the reading, if any.</summary>
+    /// <summary>The gross error in the length, if any.</summary>
     public required Slip Slip { get; init; }
+
+    /// <summary>The slip in the hour counter, if any.</summary>
+    public required CounterSlip CounterSlip { get; init; }
 }

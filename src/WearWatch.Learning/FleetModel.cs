@@ -1,6 +1,6 @@
-using System.Globalization;
 using Microsoft.ML;
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Learning;
@@ -94,10 +94,11 @@ public sealed class FleetModel
     /// <summary>The log-linear part's mean, without pipeline and trees.</summary>
     internal double LineLogRate(ChainCard card) => statistics.Line.Expect(card);
 
-    private string SourceOf(ChainCard card)
+    private Phrase SourceOf(ChainCard card)
     {
         var outside = OutsideTrainingRange(card);
-        var source = string.Create(CultureInfo.InvariantCulture, $"fleet model {Version} from {Chains} chains");
-        return outside.Count == 0 ? source : $"{source}, outside its experience in {string.Join(", ", outside)}";
+        return outside.Count == 0
+            ? Phrase.Of($"fleet model {Version} from {Chains} chains")
+            : $"fleet model {Version} from {Chains} chains, outside its experience in {string.Join(", ", outside)}";
     }
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Intake;
@@ -19,6 +20,7 @@ using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
+using WearWatch.Storage.Safekeeping;
 
 namespace WearWatch.Plant;
 
@@ -36,6 +38,7 @@ public static class PlantServices
         services.AddSingleton<PlantNews>();
         services.AddSingleton<PlantSettings>();
         services.AddSingleton<PlantClock>();
+        services.AddSingleton<FirstDay>();
         services.AddSingleton<FleetModels>();
         services.AddSingleton<Calibrations>();
         services.AddSingleton<LifeBook>();
@@ -46,10 +49,12 @@ public static class PlantServices
         services.AddSingleton<ChainReader>();
         services.AddSingleton<ChainReview>();
         services.AddSingleton<DueReviews>();
+        services.AddSingleton<ForecastThinning>();
         services.AddSingleton<EntryQuestion>();
         services.AddSingleton<IntakeDesk>();
         services.AddSingleton<InspectionDesk>();
         services.AddSingleton<LinkMeasureDesk>();
+        services.AddSingleton<PartDesk>();
         services.AddSingleton<RegisterDesk>();
         services.AddSingleton<LiftingCardDesk>();
         services.AddSingleton<ExaminationDesk>();
@@ -59,8 +64,11 @@ public static class PlantServices
         services.AddSingleton<OilRound>();
         services.AddSingleton<OilConsumption>();
         services.AddSingleton<PlantIntervals>();
+        services.AddSingleton<ColumnNames>();
         services.AddSingleton<FileImport>();
         services.AddSingleton<FileExport>();
+        services.AddSingleton<Backups>();
+        services.AddSingleton<Restoration>();
         services.AddSingleton<ChainIds>();
         services.AddSingleton<TelemetryNews>();
         services.AddSingleton<TelemetryDesk>();
@@ -75,12 +83,18 @@ public static class PlantServices
         services.AddSingleton<PlanInputs>();
         services.AddSingleton<PlanKeeping>();
         services.AddSingleton<AfterStopDesk>();
+        services.AddSingleton<OrderDesk>();
+        services.AddSingleton<PlanVersionDesk>();
+        services.AddSingleton<PlanHistory>();
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<SensorPairs>();
         services.AddSingleton<FloorQuery>();
         services.AddSingleton<RoundDesk>();
+        services.AddSingleton<MeasureFirstQuery>();
         services.AddSingleton<NoticeDesk>();
+        services.AddSingleton<NoticeStepDesk>();
         services.AddSingleton<PlantNoticeDesk>();
+        services.AddSingleton<HandedEntryDesk>();
         services.AddSingleton<StudyBook>();
         services.AddPeople();
         return services;
@@ -90,12 +104,17 @@ public static class PlantServices
     private static void AddPeople(this IServiceCollection services)
     {
         services.AddSingleton<PeopleNews>();
+        services.TryAddSingleton<IOrigin, CommandOrigin>();
+        services.AddSingleton<SecurityLog>();
+        services.AddSingleton<SessionDesk>();
+        services.AddSingleton<SignInTries>();
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContext());
         services.AddScoped<IUserStore<PersonRow>, PersonStore>();
         services.AddSingleton<KeyDesk>();
         services.AddSingleton<TabletDesk>();
         services.AddScoped<PinDesk>();
         services.AddScoped<PeopleDesk>();
+        services.AddScoped<SignInDesk>();
         services.AddScoped<PasskeyDesk>();
         services.AddSingleton<SharedKeyDesk>();
     }

@@ -48,7 +48,8 @@ public sealed class AppendOnly : SaveChangesInterceptor
         entry.Entity is ReadingRow or EventRow or ForecastRow or FleetModelRow or CardChangeRow or MeasuringStudyRow
             or TelemetryRow
         or RoundHandRow or InspectionRow or PhotoRow or SensorPairRow or SpreadRow or LiftingCardRow or LiftingFileRow
-        or AppointmentRow or ExaminationRow or LiftingStepRow or LinkMeasureRow;
+        or AppointmentRow or ExaminationRow or LiftingStepRow or LinkMeasureRow or PartReadingRow or SecurityEventRow
+            or NoticeStepRow;
 
     // Entries keep the name of their maker, so a maker is switched off or withdrawn, never deleted.
     private static bool IsMaker(EntityEntry entry) => entry.Entity is PersonRow or ApiKeyRow or TabletRow;

@@ -19,6 +19,13 @@ internal static class FloorTables
             hand.HasIndex(h => h.Key).IsUnique();
             hand.HasIndex(h => new { h.Day, h.Line });
         });
+        model.Entity<PartReadingRow>(part =>
+        {
+            part.HasIndex(p => new { p.KeyOwner, p.Key }).IsUnique();
+            part.HasIndex(p => p.ChainId);
+            part.HasOne<ChainRow>().WithMany().HasForeignKey(p => p.ChainId).OnDelete(DeleteBehavior.Restrict);
+            part.HasOne<PartReadingRow>().WithMany().HasForeignKey(p => p.CorrectsId).OnDelete(DeleteBehavior.Restrict);
+        });
         model.Entity<InspectionRow>(look =>
         {
             look.HasIndex(l => l.Key).IsUnique();

@@ -29,7 +29,7 @@ internal static class LiftingTables
         });
         model.Entity<ExaminationRow>(examination =>
         {
-            examination.HasIndex(e => e.Key).IsUnique();
+            examination.HasIndex(e => new { e.KeyOwner, e.Key }).IsUnique();
             examination.HasOne<ChainRow>().WithMany().HasForeignKey(e => e.ChainId).OnDelete(DeleteBehavior.Restrict);
             examination.HasOne<AppointmentRow>().WithMany().HasForeignKey(e => e.AppointmentId).OnDelete(DeleteBehavior.Restrict);
             examination.HasOne<LiftingFileRow>().WithMany().HasForeignKey(e => e.FileId).OnDelete(DeleteBehavior.Restrict);
@@ -52,7 +52,7 @@ internal static class LiftingTables
         });
         model.Entity<LinkMeasureRow>(measure =>
         {
-            measure.HasIndex(m => m.Key).IsUnique();
+            measure.HasIndex(m => new { m.KeyOwner, m.Key }).IsUnique();
             measure.HasIndex(m => m.ChainId);
             measure.HasOne<ChainRow>().WithMany().HasForeignKey(m => m.ChainId).OnDelete(DeleteBehavior.Restrict);
             measure.HasOne<LinkMeasureRow>().WithMany().HasForeignKey(m => m.CorrectsId).OnDelete(DeleteBehavior.Restrict);

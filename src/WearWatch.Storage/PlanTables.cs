@@ -30,6 +30,17 @@ internal static class PlanTables
             terms.HasIndex(t => t.ChainId).IsUnique();
             terms.HasOne<ChainRow>().WithMany().HasForeignKey(t => t.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<PurchaseRow>(purchase =>
+        {
+            purchase.HasIndex(p => p.State);
+            purchase.Property(p => p.Steps).HasConversion(new JsonList<PurchaseStep>(), JsonList<PurchaseStep>.Comparer);
+            purchase.Ignore(p => p.IsOpen);
+        });
+        model.Entity<PlanVersionRow>(version =>
+        {
+            version.HasIndex(v => v.Name).IsUnique();
+            version.Property(v => v.Swaps).HasConversion(new JsonList<VersionSwap>(), JsonList<VersionSwap>.Comparer);
+        });
         model.Entity<SwapRow>(swap =>
         {
             swap.HasIndex(s => s.ChainId).IsUnique().HasFilter("Outcome = 0");

@@ -4,6 +4,7 @@ using WearWatch.Gauging;
 using WearWatch.Inspections;
 using WearWatch.Links;
 using WearWatch.Lubrication;
+using WearWatch.Parts;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
 
@@ -39,6 +40,12 @@ public sealed record RawChain(
     /// <summary>The measures of its links as the domain knows them.</summary>
     public IReadOnlyList<MeasuredLinks> LinkMeasures => [.. LinkMeasureRows.Select(m => m.ToMeasures())];
 
+    /// <summary>The readings of its parts that stand, in the order taken.</summary>
+    public IReadOnlyList<PartReadingRow> PartRows { get; init; } = [];
+
+    /// <summary>The readings of its parts as the domain knows them.</summary>
+    public IReadOnlyList<PartReading> Parts => [.. PartRows.Select(p => p.ToReading())];
+
     /// <summary>The card of the chain that runs now: with the lot that its fitting told.</summary>
     public ChainCard CardNow => Card.After(Events);
 
@@ -50,7 +57,8 @@ public sealed record RawChain(
     /// <summary>When the last of it was told; null when nothing was.</summary>
     public DateTimeOffset? LastToldAt =>
         ReadingRows.Select(r => (DateTimeOffset?)r.ReceivedAt).Concat(EventRows.Select(e => (DateTimeOffset?)e.ReceivedAt))
-            .Concat(LinkMeasureRows.Select(m => (DateTimeOffset?)m.ReceivedAt)).Max();
+            .Concat(LinkMeasureRows.Select(m => (DateTimeOffset?)m.ReceivedAt))
+            .Concat(PartRows.Select(p => (DateTimeOffset?)p.ReceivedAt)).Max();
 
     /// <summary>Loads chains by id, in the order of their ids.</summary>
     public static async Task<IReadOnlyList<RawChain>> LoadAsync(
@@ -67,10 +75,13 @@ public sealed record RawChain(
             .ThenBy(l => l.Id).ToListAsync(ct)).ToLookup(l => l.ChainId);
         var links = (await db.LinkMeasures.AsNoTracking().Where(m => EF.Parameter(ids).Contains(m.ChainId)).OrderBy(m => m.Id)
             .ToListAsync(ct)).ToLookup(m => m.ChainId);
+        var parts = (await db.PartReadings.AsNoTracking().Where(p => EF.Parameter(ids).Contains(p.ChainId)).OrderBy(p => p.Id)
+            .ToListAsync(ct)).ToLookup(p => p.ChainId);
         return
         [
             .. from chain in chains
-               select Of(chain, [.. readings[chain.Id]], [.. events[chain.Id]], [.. links[chain.Id]]) with
+               select Of(
+                   chain, [.. readings[chain.Id]], [.. events[chain.Id]], [.. links[chain.Id]], [.. parts[chain.Id]]) with
                {
                    Ran = ran.GetValueOrDefault(chain.Id, RunningLog.Empty),
                    Looks = [.. looks[chain.Id].Select(l => l.ToInspection())],
@@ -80,12 +91,13 @@ public sealed record RawChain(
 
     private static RawChain Of(
         ChainRow chain, IReadOnlyList<ReadingRow> readings, IReadOnlyList<EventRow> events,
-        IReadOnlyList<LinkMeasureRow> links) => new(
+        IReadOnlyList<LinkMeasureRow> links, IReadOnlyList<PartReadingRow> parts) => new(
         chain.Id, chain.ToCard(), StandingRows.Standing(readings), StandingRows.Standing(events), StandingRows.Waiting(readings),
         new RawStamp(
             chain.Revision, readings.Count > 0 ? readings[^1].Id : null, events.Count > 0 ? events[^1].Id : null,
-            links.Count > 0 ? links[^1].Id : null))
+            links.Count > 0 ? links[^1].Id : null, parts.Count > 0 ? parts[^1].Id : null))
         {
+            PartRows = StandingRows.Standing(parts),
             LinkMeasureRows = StandingRows.Standing(links),
         };
 }

@@ -18,7 +18,8 @@ public static class RunningDays
             .ToListAsync(ct);
         return days.GroupBy(d => d.ChainId)
             .ToDictionary(g => g.Key,
-                g => new RunningLog([.. g.Where(d => d.To > d.From).Select(d => new RunStretch(d.From, d.To, d.Hours))]));
+                g => new RunningLog([.. g.Where(d => d.To > d.From)
+                    .Select(d => new RunStretch(d.From, d.To, d.Hours, d.CounterJumped))]));
     }
 
     /// <summary>Keeps days inside the current transaction, in place of what was concluded of them before.</summary>

@@ -39,6 +39,10 @@ public static class StandingRows
     public static IReadOnlyList<LinkMeasureRow> Standing(IReadOnlyList<LinkMeasureRow> byId) =>
         [.. InOrder(Newest(byId, m => m.Id, m => m.CorrectsId).Where(m => !m.Withdraws), m => m.TakenAt)];
 
+    /// <summary>What stands of one chain's rows of parts, which come by ascending id.</summary>
+    public static IReadOnlyList<PartReadingRow> Standing(IReadOnlyList<PartReadingRow> byId) =>
+        [.. InOrder(Newest(byId, p => p.Id, p => p.CorrectsId).Where(p => !p.Withdraws), p => p.TakenAt)];
+
     /// <summary>The reading rows that wait for a person's word: not accepted, not corrected, not withdrawn.</summary>
     public static IReadOnlyList<ReadingRow> Waiting(IReadOnlyList<ReadingRow> byId) =>
         [.. Newest(byId, r => r.Id, r => r.CorrectsId).Where(r => !r.Withdraws && r.Standing == ReadingStanding.Waiting)];

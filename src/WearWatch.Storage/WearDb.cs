@@ -1,6 +1,6 @@
 using Microsoft.EntityFrameworkCore;
-using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 using WearWatch.Chains.Families;
+using WearWatch.Phrases;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
 
@@ -39,6 +39,8 @@ public class WearDb : DbContext
 
     public DbSet<NoticeRow> Notices => Set<NoticeRow>();
 
+    public DbSet<NoticeStepRow> NoticeSteps => Set<NoticeStepRow>();
+
     public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();
 
     public DbSet<CalibrationRow> Calibrations => Set<CalibrationRow>();
@@ -48,6 +50,8 @@ public class WearDb : DbContext
     public DbSet<PlantNoticeRow> PlantNotices => Set<PlantNoticeRow>();
 
     public DbSet<ImportRow> Imports => Set<ImportRow>();
+
+    public DbSet<ColumnNameRow> ColumnNames => Set<ColumnNameRow>();
 
     public DbSet<WindowRuleRow> WindowRules => Set<WindowRuleRow>();
 
@@ -62,6 +66,10 @@ public class WearDb : DbContext
     public DbSet<SwapTermsRow> SwapTerms => Set<SwapTermsRow>();
 
     public DbSet<SwapRow> Swaps => Set<SwapRow>();
+
+    public DbSet<PurchaseRow> Purchases => Set<PurchaseRow>();
+
+    public DbSet<PlanVersionRow> PlanVersions => Set<PlanVersionRow>();
 
     /// <summary>The swaps that are planned for a shutdown and not done yet: at most one a chain.</summary>
     public IQueryable<SwapRow> PlannedSwaps => Swaps.Where(s => s.Outcome == SwapEnd.Planned && s.Start != null);
@@ -98,6 +106,12 @@ public class WearDb : DbContext
 
     public DbSet<ApiKeyRow> ApiKeys => Set<ApiKeyRow>();
 
+    public DbSet<SessionRow> Sessions => Set<SessionRow>();
+
+    public DbSet<SignInTryRow> SignInTries => Set<SignInTryRow>();
+
+    public DbSet<SecurityEventRow> SecurityEvents => Set<SecurityEventRow>();
+
     public DbSet<InspectionRow> Looks => Set<InspectionRow>();
 
     public DbSet<PhotoRow> Photos => Set<PhotoRow>();
@@ -116,11 +130,14 @@ public class WearDb : DbContext
 
     public DbSet<LinkMeasureRow> LinkMeasures => Set<LinkMeasureRow>();
 
+    public DbSet<PartReadingRow> PartReadings => Set<PartReadingRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
         configurationBuilder.Properties<ChainFamily>().HaveConversion<FamilyName>();
+        configurationBuilder.Properties<Phrase>().HaveConversion<KeptPhrase>();
     }
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -138,7 +155,7 @@ public class WearDb : DbContext
         });
         modelBuilder.Entity<ReadingRow>(reading =>
         {
-            reading.HasIndex(r => r.Key).IsUnique();
+            reading.HasIndex(r => new { r.KeyOwner, r.Key }).IsUnique();
             reading.HasIndex(r => r.ChainId);
             reading.HasIndex(r => r.Fingerprint);
             reading.HasOne<ChainRow>().WithMany().HasForeignKey(r => r.ChainId).OnDelete(DeleteBehavior.Restrict);
@@ -146,7 +163,7 @@ public class WearDb : DbContext
         });
         modelBuilder.Entity<EventRow>(happening =>
         {
-            happening.HasIndex(e => e.Key).IsUnique();
+            happening.HasIndex(e => new { e.KeyOwner, e.Key }).IsUnique();
             happening.HasIndex(e => e.ChainId);
             happening.HasIndex(e => e.Fingerprint);
             happening.HasOne<ChainRow>().WithMany().HasForeignKey(e => e.ChainId).OnDelete(DeleteBehavior.Restrict);
@@ -165,22 +182,16 @@ public class WearDb : DbContext
             track.Property(t => t.ChainId).ValueGeneratedNever();
             track.HasOne<ChainRow>().WithMany().HasForeignKey(t => t.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
-        modelBuilder.Entity<NoticeRow>(notice =>
-        {
-            notice.HasIndex(n => new { n.ChainId, n.Kind }).IsUnique().HasFilter("EndedAt IS NULL");
-            notice.HasOne<ChainRow>().WithMany().HasForeignKey(n => n.ChainId).OnDelete(DeleteBehavior.Restrict);
-        });
-        modelBuilder.Entity<PlantNoticeRow>().HasIndex(n => n.Kind).IsUnique().HasFilter("EndedAt IS NULL");
+        NoticeTables.Describe(modelBuilder);
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
+        modelBuilder.Entity<ColumnNameRow>().HasIndex(n => new { n.Kind, n.Theirs }).IsUnique();
         PlanTables.Describe(modelBuilder);
         modelBuilder.Entity<JobRunRow>().HasKey(j => j.Job);
         TelemetryTables.Describe(modelBuilder);
         FloorTables.Describe(modelBuilder);
         PeopleTables.Describe(modelBuilder);
+        SecurityTables.Describe(modelBuilder);
         LiftingTables.Describe(modelBuilder);
     }
-
-    private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(
-        moment => moment.UtcTicks, ticks => new DateTimeOffset(ticks, TimeSpan.Zero));
 }

@@ -22,6 +22,9 @@ internal static partial class Log
     [LoggerMessage(402, LogLevel.Warning, "Inbox: {File} has {Refused} refused rows; see its report beside it in {Folder}")]
     public static partial void FileRefused(this ILogger logger, string file, int refused, string folder);
 
+    [LoggerMessage(403, LogLevel.Error, "Inbox: {File} could not be taken in and is set aside with its reason in refused")]
+    public static partial void FileFailed(this ILogger logger, Exception why, string file);
+
     [LoggerMessage(501, LogLevel.Warning, "Telemetry: {Count} messages were set aside; see the page Data sources")]
     public static partial void MessagesSetAside(this ILogger logger, int count);
 

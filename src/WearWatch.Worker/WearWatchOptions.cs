@@ -32,6 +32,17 @@ public sealed class WearWatchOptions
         ParseLimitsInInvariantCulture = true)]
     public TimeSpan InboxEvery { get; set; } = TimeSpan.FromSeconds(5);
 
+    /// <summary>The folder into which a backup is written each night, best on another machine's disk; empty for none.</summary>
+    public string BackupFolder { get; set; } = "";
+
+    /// <summary>The plant's hour of day at which it is written, 0 to 23.</summary>
+    [Range(0, 23)]
+    public int BackupHour { get; set; } = 1;
+
+    /// <summary>How many backups are kept in the folder, the newest.</summary>
+    [Range(1, 10_000)]
+    public int BackupsKept { get; set; } = 14;
+
     /// <summary>The plant's hour of day at which the fleet model is trained, 0 to 23.</summary>
     [Range(0, 23)]
     public int TrainingHour { get; set; } = 2;

@@ -10,6 +10,7 @@ using WearWatch.Worker.Demo;
 using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Jobs;
 using WearWatch.Worker.Mqtt;
+using WearWatch.Worker.Starting;
 using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker;
@@ -25,14 +26,19 @@ public static class WearWatchServices
         var section = configuration.GetSection("WearWatch");
         services.AddOptions<WearWatchOptions>().Bind(section).ValidateDataAnnotations().ValidateOnStart();
         services.TryAddSingleton(TimeProvider.System);
+        // Each does something only where the system's own service manager has started the program.
+        services.AddSystemd().AddWindowsService(options => options.ServiceName = "WearWatch");
         services.AddSingleton(Folder);
         services.AddSingleton(Store);
         services.AddPlant();
+        services.AddSingleton<FolderHold>();
         services.AddSingleton<Inbox>();
         services.AddSingleton<NewsListener>();
         services.AddSingleton<JobBook>();
         services.AddSingleton<TimelyReview>();
+        services.AddSingleton<PlantNight>();
         services.AddSingleton<FleetSchool>();
+        services.AddSingleton<BackupWatch>();
         services.AddSingleton<DemoPlant>();
         services.AddSingleton<DemoRegister>();
         services.AddSingleton<LiveDemo>();
@@ -44,6 +50,15 @@ public static class WearWatchServices
         if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options)
             services.AddWork(options, section);
         return services;
+    }
+
+    /// <summary>Opens the plant's memory before the host starts, so that what is wrong with it is said in words.</summary>
+    /// <exception cref="FolderTakenException">Another worker has the data folder.</exception>
+    public static async Task OpenMemoryAsync(this IHost host, CancellationToken ct = default)
+    {
+        if (host.Services.GetRequiredService<IOptions<WearWatchOptions>>().Value.Worker)
+            host.Services.GetRequiredService<FolderHold>().Take();
+        await host.Services.GetRequiredService<WearStore>().PrepareAsync(ct);
     }
 
     /// <summary>What a worker does of its own accord, as against what it is asked to.</summary>

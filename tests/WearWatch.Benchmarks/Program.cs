@@ -6,8 +6,11 @@ using WearWatch.Benchmarks.Planning;
 using WearWatch.Benchmarks.Rivals;
 using WearWatch.Benchmarks.Speed;
 using WearWatch.Benchmarks.Worlds;
+using WearWatch.Benchmarks.Years;
 
-// dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...]; without a name: speed.
+// dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...] [folder ...]; without a name: speed. A folder holds
+// chains.csv, events.csv and readings.csv of a fleet, and slips makes its slips there.
+string[] folders = [.. args.Where(Directory.Exists)];
 (string Name, Func<TextWriter, Task<bool>> Run)[] benchmarks =
 [
     ("speed", output => Task.FromResult(SpeedBenchmark.Run(output))),
@@ -16,13 +19,14 @@ using WearWatch.Benchmarks.Worlds;
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
     ("desk", DeskBenchmark.RunAsync),
     ("passes", output => Task.FromResult(PassBenchmark.Run(output))),
-    ("slips", output => Task.FromResult(SlipBenchmark.Run(output))),
+    ("slips", output => Task.FromResult(SlipBenchmark.Run(output, folders))),
     ("moves", output => Task.FromResult(MovesBenchmark.Run(output))),
     ("lengths", output => Task.FromResult(LengthBenchmark.Run(output))),
     ("worlds", output => Task.FromResult(WorldsBenchmark.Run(output))),
+    ("years", YearsBenchmark.RunAsync),
 ];
 
-string[] asked = args.Length == 0 ? ["speed"] : args;
+string[] asked = args.Except(folders).ToArray() is { Length: > 0 } told ? told : ["speed"];
 if (asked.Except(benchmarks.Select(b => b.Name)).ToArray() is { Length: > 0 } unknown)
 {
     Console.Error.WriteLine(

@@ -19,9 +19,8 @@ public sealed class BigMill : IAsyncDisposable
 
     private async Task<string> StartAsync()
     {
-        Host.UseKestrel(0);
-        Host.StartServer();
+        var address = Host.Listen();
         await SeededMill.FillAsync(Host.Services, 3000);
-        return Host.ClientOptions.BaseAddress.ToString().TrimEnd('/');
+        return address;
     }
 }

@@ -15,6 +15,14 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
     /// </summary>
     public bool StandsStill { get; init; }
 
+    /// <summary>Starts it on a free port; its address.</summary>
+    public string Listen()
+    {
+        UseKestrel(0);
+        StartServer();
+        return ClientOptions.BaseAddress.ToString().TrimEnd('/');
+    }
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseEnvironment("Development"); // static files of packages are served unpublished only there

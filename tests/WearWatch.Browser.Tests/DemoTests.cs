@@ -12,9 +12,7 @@ public sealed class DemoTests(Screen screen) : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        mill.UseKestrel(0);
-        mill.StartServer();
-        address = mill.ClientOptions.BaseAddress.ToString().TrimEnd('/');
+        address = mill.Listen();
         await mill.Services.GetRequiredService<DemoPlant>().LoadAsync(null, TestContext.Current.CancellationToken);
     }
 

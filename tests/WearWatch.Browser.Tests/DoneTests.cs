@@ -1,6 +1,9 @@
 using System.Net.Http.Json;
 using System.Text.Json;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
+using WearWatch.Browser.Tests.Floor;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Browser.Tests;
 
@@ -10,6 +13,50 @@ public sealed class DoneTests(Screen screen)
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
     private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
+
+    [Fact]
+    public async Task Chains_that_run_together_are_shortened_together_at_the_desk_and_on_the_phone()
+    {
+        await PlantFiles.TakeInAsync(screen.Host.Services, "PAIR");
+        var inputs = screen.Host.Services.GetRequiredService<PlanInputs>();
+        foreach (var chain in new[] { "PAIR-1", "PAIR-2" })
+            await inputs.SaveAsync(new SwapTermsLine(chain, "", "pair", null, null, WithSprockets: false), Ct);
+        await using var desk = await screen.AtDeskAsync();
+        await desk.GoAsync("/chains/PAIR-1/done");
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Shortened" }).ClickAsync();
+        await Assertions.Expect(desk.Page.GetByLabel("as many were taken out of PAIR-2")).ToBeCheckedAsync();
+        await desk.PictureAsync("done-shortened-together-desk");
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Record: shortened" }).ClickAsync();
+        await Assertions.Expect(desk.Page.GetByText("Recorded for PAIR-2 too.")).ToBeVisibleAsync(Patient);
+
+        var floor = new FloorPlant(screen);
+        await using var phone = await floor.PhoneAsync();
+        await phone.Page.GotoAsync($"{screen.Address}/floor/");
+        await phone.Page.ReadyAsync();
+        using var client = new HttpClient { BaseAddress = new Uri(screen.Address) };
+        var pack = await client.GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);
+        var id = pack.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("chain").GetString() == "PAIR-2")
+            .GetProperty("id").GetInt32();
+        await phone.Page.ShowAsync($"#/chain/{id}/do?what=shortened");
+        await Assertions.Expect(phone.Page.GetByLabel("as many were taken out of PAIR-1")).ToBeCheckedAsync();
+        await phone.PictureAsync("floor-shortened-together-phone", whole: false);
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: shortened" }).TapAsync();
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync();
+        var shortened = new List<string?>();
+        for (var wait = 0; wait < 200 && shortened.Count < 4; wait++)
+        {
+            await Task.Delay(300, Ct);
+            shortened.Clear();
+            foreach (var chain in new[] { "PAIR-1", "PAIR-2" })
+            {
+                var events = await client.GetFromJsonAsync<JsonElement>($"/api/v1/chains/{chain}/events", Ct);
+                shortened.AddRange(events.EnumerateArray().Where(e => e.GetProperty("event").GetString() == "shortened")
+                    .Select(_ => chain));
+            }
+        }
+
+        Assert.Equal(["PAIR-1", "PAIR-1", "PAIR-2", "PAIR-2"], shortened);
+    }
 
     [Fact]
     public async Task A_shortening_and_a_replacement_are_told_with_their_facts_and_shown_with_them()

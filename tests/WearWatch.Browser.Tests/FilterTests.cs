@@ -20,7 +20,7 @@ public sealed class FilterTests(Screen screen, BigMill mill)
     {
         { "Condition", "swap now", "condition=swap-now", "swap now" },
         { "Line", "Drying", "line=Drying", "Drying" },
-        { "Family", ChainFamily.Named("conveyor").Words, "family=conveyor", "SEED-" },
+        { "Family", ChainFamily.Named("conveyor").Words.ToString(), "family=conveyor", "SEED-" },
         { "Early date", "within 4 weeks", "due=", "SEED-" },
         { "Planned swap", "has none", "planned=no", "SEED-" },
     };

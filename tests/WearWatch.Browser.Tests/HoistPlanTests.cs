@@ -26,7 +26,8 @@ public sealed class HoistPlanTests(Screen screen)
         await desk.PictureAsync("plan-hoist-board");
         Assert.Empty(await desk.BarriersAsync());
 
-        var target = page.Locator("tr:has([data-chain=D-1]) td.place").Nth(5);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync(); // the drawer takes room from the board
+        var target = page.Locator("tr:has([data-chain=D-1]) td.place").Nth(3);
         await page.Locator(".swap-card:has([data-chain=D-1])").DragToAsync(target);
         await Assertions.Expect(page.Locator("#plan-refusal")).ToContainTextAsync("D-1 holds a load: out of use from");
         await Assertions.Expect(page.Locator("#plan-refusal"))
@@ -36,7 +37,7 @@ public sealed class HoistPlanTests(Screen screen)
         Assert.Empty(await desk.BarriersAsync());
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Kept: ")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByText("Saved: ")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/card/D-1");
         await Assertions.Expect(page.Locator(".job-card")).ToContainTextAsync("Holds a load");
         await Assertions.Expect(page.Locator(".job-card")).ToContainTextAsync("A competent person examines");

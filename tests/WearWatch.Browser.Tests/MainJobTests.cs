@@ -13,7 +13,7 @@ public sealed class MainJobTests(Screen screen)
         await using var desk = await screen.AtDeskAsync();
         var files = PlantFiles.Write("DESKJOB");
         await desk.GoAsync("/import");
-        await desk.Page.GetByLabel("Choose CSV files, or drop them here").SetInputFilesAsync(files);
+        await desk.Page.GetByLabel("Choose CSV or xlsx files, or drop them here").SetInputFilesAsync(files);
         await Assertions.Expect(desk.Page.GetByText("What an import would do")).ToBeVisibleAsync(Patient);
         await Assertions.Expect(desk.Page.GetByText("refused", new() { Exact = true })).ToBeVisibleAsync();
         await desk.PictureAsync("job-preview-desk");

@@ -41,8 +41,8 @@ public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
         Assert.Equal(12, await OilingsAsync(withdrawn: false));
         await phone.PictureAsync("oil-done-phone", whole: false);
 
-        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo" }))
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).TapAsync();
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }))
             .ToHaveCountAsync(0, new() { Timeout = 30000 });
         await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "All 12 done" })).ToBeVisibleAsync(Patient);
         Assert.Equal(12, await OilingsAsync(withdrawn: true));
@@ -92,6 +92,6 @@ public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
         }
 
         return screen.Host.Services.GetRequiredService<FileImport>().ImportAsync(
-            [new ImportFile("chains.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(chains.ToString())))]);
+            [new ImportFile("chains.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(chains.ToString()))) { By = "Ina" }]);
     }
 }

@@ -20,7 +20,7 @@ public sealed class PasskeyTests(Screen screen)
         var address = server.Address.Replace("127.0.0.1", "localhost", StringComparison.Ordinal); // a passkey belongs to a name
         await using var phone = await screen.OnPhoneAsync(address: address);
         var page = phone.Page;
-        await SetUpAsync(page, address);
+        await SetUpAsync(page, server, address);
         await HaveDeviceAsync(page);
 
         await MakeAsync(page, "a wrong password");
@@ -30,8 +30,8 @@ public sealed class PasskeyTests(Screen screen)
         await phone.PictureAsync("people-passkey-phone");
         Assert.Empty(await phone.BarriersAsync());
 
-        await page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).TapAsync();
-        await page.WaitForURLAsync("**/people/sign-in");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign out", Exact = true }).TapAsync();
+        await page.WaitForURLAsync("**/people/sign-in?left=true");
         await page.GotoAsync(address + "/people/sign-in?back=%2Fchains");
         await phone.PictureAsync("people-sign-in-passkey-phone");
         Assert.Empty(await phone.BarriersAsync());
@@ -44,8 +44,8 @@ public sealed class PasskeyTests(Screen screen)
         await page.GetByRole(AriaRole.Button, new() { Name = "Withdraw the passkey Ada's phone" }).TapAsync();
         await Assertions.Expect(page.GetByText("Withdrawn. Every other device has to sign in anew.")).ToBeVisibleAsync();
         await page.GotoAsync(address + "/people/me");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).TapAsync();
-        await page.WaitForURLAsync("**/people/sign-in");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Sign out", Exact = true }).TapAsync();
+        await page.WaitForURLAsync("**/people/sign-in?left=true");
         await UseAsync(page);
         await Assertions.Expect(page.GetByText("This passkey is not known here")).ToBeVisibleAsync();
         Assert.All(phone.Complaints, c => Assert.Contains("400", c, StringComparison.Ordinal)); // the wrong password's
@@ -57,15 +57,16 @@ public sealed class PasskeyTests(Screen screen)
         await using var server = new ServerProcess();
         await server.StartAsync();
         await using var desk = await screen.AtDeskAsync(address: server.Address);
-        await SetUpAsync(desk.Page, server.Address);
+        await SetUpAsync(desk.Page, server);
         await Assertions.Expect(desk.Page.GetByText("Here none can be made")).ToBeVisibleAsync();
         await Assertions.Expect(desk.Page.GetByLabel("Name of the passkey")).ToBeHiddenAsync();
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Button, new() { Name = "Make a passkey" })).ToBeHiddenAsync();
     }
 
-    private static async Task SetUpAsync(IPage page, string address)
+    private static async Task SetUpAsync(IPage page, ServerProcess server, string? address = null)
     {
-        await page.GotoAsync(address + "/people/first");
+        await page.GotoAsync((address ?? server.Address) + "/people/first");
+        await page.GetByLabel("Code of the console").FillAsync(await server.Code);
         await page.GetByLabel("Your name").FillAsync("Ada");
         await page.GetByLabel("Password").FillAsync(Password);
         await page.GetByLabel("The same again").FillAsync(Password);

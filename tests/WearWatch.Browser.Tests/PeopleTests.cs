@@ -16,6 +16,7 @@ public sealed class PeopleTests(Screen screen)
         await server.StartAsync();
         await using var desk = await screen.AtDeskAsync(address: server.Address);
         await SeeAsync(desk, server.Address + "/people/first", "people-first-desk");
+        await desk.Page.GetByLabel("Code of the console").FillAsync(await server.Code);
         await desk.Page.GetByLabel("Your name").FillAsync("Ada");
         await desk.Page.GetByLabel("Password").FillAsync(Password);
         await desk.Page.GetByLabel("The same again").FillAsync(Password);

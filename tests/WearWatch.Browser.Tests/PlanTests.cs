@@ -41,7 +41,7 @@ public sealed class PlanTests(Screen screen)
         await ProposeAsync(page);
         await Assertions.Expect(target.Locator("[data-chain=D-1]")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Kept: ")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByText("Saved: ")).ToBeVisibleAsync();
 
         await desk.GoAsync("/chains?planned=yes");
         await Assertions.Expect(page.Locator(".chain-grid tbody tr:has-text('D-1')")).ToBeVisibleAsync();
@@ -60,8 +60,8 @@ public sealed class PlanTests(Screen screen)
         await page.EmulateMediaAsync(new() { Media = Media.Print });
         await desk.PictureAsync("plan-job-card");
         await desk.GoAsync("/plan/orders");
-        await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { Name = "16B-1 chain" })
-            .Or(page.GetByRole(AriaRole.Rowheader, new() { Name = "16B-1 chain" })).First).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { Name = "chain 16B-1" })
+            .Or(page.GetByRole(AriaRole.Rowheader, new() { Name = "chain 16B-1" })).First).ToBeVisibleAsync();
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
         await desk.PictureAsync("plan-orders");
         Assert.Empty(await desk.BarriersAsync());
@@ -97,7 +97,7 @@ public sealed class PlanTests(Screen screen)
     internal static async Task ProposeAsync(IPage page)
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Propose a plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Nothing is kept until you keep it."))
+        await Assertions.Expect(page.GetByText("Nothing is saved until you save it."))
             .ToBeVisibleAsync(new() { Timeout = 60_000 });
     }
 

@@ -24,7 +24,8 @@ public static class PlantFiles
     public static Task<ImportReport> TakeInAsync(IServiceProvider services, string name) =>
         services.GetRequiredService<FileImport>().ImportAsync(
             [.. Texts(name)
-                .Select(file => new ImportFile(file.Name, () => new MemoryStream(Encoding.UTF8.GetBytes(file.Text))))]);
+                .Select(file =>
+                    new ImportFile(file.Name, () => new MemoryStream(Encoding.UTF8.GetBytes(file.Text))) { By = "Ina" })]);
 
     private static IEnumerable<(string Name, string Text)> Texts(string name)
     {

@@ -22,26 +22,41 @@ public sealed class Screen : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
-        Host.UseKestrel(0);
-        Host.StartServer();
-        Address = Host.ClientOptions.BaseAddress.ToString().TrimEnd('/');
+        Address = Host.Listen();
         driver = await Playwright.CreateAsync();
         browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = arguments });
     }
 
     /// <summary>A desk: 1400 x 900.</summary>
-    public Task<Visit> AtDeskAsync(bool dark = false, string? address = null) =>
-        VisitAsync(new() { ViewportSize = new() { Width = 1400, Height = 900 } }, dark, address ?? Address);
+    /// <param name="dark">Whether the person took the dark look.</param>
+    /// <param name="address">Another dashboard than the one of all tests.</param>
+    /// <param name="locale">The language of the browser, such as <c>de-AT</c>; nothing is chosen yet.</param>
+    public Task<Visit> AtDeskAsync(bool dark = false, string? address = null, string? locale = null) => VisitAsync(
+        new() { ViewportSize = new() { Width = 1400, Height = 900 }, Locale = locale }, dark, address ?? Address);
 
     /// <summary>A phone in one hand: 390 x 844, touch.</summary>
-    public Task<Visit> OnPhoneAsync(bool dark = false, string? address = null) => VisitAsync(
-        new() { ViewportSize = new() { Width = 390, Height = 844 }, IsMobile = true, HasTouch = true, DeviceScaleFactor = 2 },
+    /// <param name="dark">Whether the person took the dark look.</param>
+    /// <param name="address">Another dashboard than the one of all tests.</param>
+    /// <param name="locale">The language of the browser, which the person chose as well.</param>
+    /// <param name="network">The network between the phone and its server; none: a good one.</param>
+    public Task<Visit> OnPhoneAsync(
+        bool dark = false, string? address = null, string? locale = null, Proxy? network = null) => VisitAsync(
+        new()
+        {
+            Proxy = network,
+            ViewportSize = new() { Width = 390, Height = 844 },
+            IsMobile = true,
+            HasTouch = true,
+            DeviceScaleFactor = 2,
+            Locale = locale,
+        },
         dark, address ?? Address);
 
     /// <summary>A phone that keeps its memory in a folder: a browser of its own, which can be killed and started again.</summary>
-    public Task<IBrowserContext> PhoneWithMemoryAsync(string folder) =>
+    public Task<IBrowserContext> PhoneWithMemoryAsync(string folder, Proxy? network) =>
         driver!.Chromium.LaunchPersistentContextAsync(folder, new()
         {
+            Proxy = network,
             ExecutablePath = Chromium(),
             Args = arguments,
             ViewportSize = new() { Width = 390, Height = 844 },

@@ -51,8 +51,8 @@ public static class SeededMill
             ChainId = row.Id,
             Kind = (NoticeKind)(i % 5),
             Urgent = i % 4 == 0,
-            Why = "1 of 20 such chains reaches the limit before 14 Dec.",
-            WhatToDo = "Book a swap for the stop before.",
+            Why = $"1 of 20 such chains reaches the limit before 14 Dec.",
+            WhatToDo = $"Book a swap for the stop before.",
             RaisedAt = now.AddDays(-i),
         }));
         await db.SaveChangesAsync();

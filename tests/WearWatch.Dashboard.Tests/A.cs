@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -77,7 +78,7 @@ public static class A
             LengthMm = lengthMm,
             Written = FormattableString.Invariant($"{lengthMm}"),
             Standing = standing,
-            WhyWaiting = why,
+            WhyWaiting = Phrase.Verbatim(why),
             ToldBy = "test",
             ReceivedAt = In(-4),
         };

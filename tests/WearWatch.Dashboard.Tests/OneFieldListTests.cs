@@ -32,8 +32,8 @@ public sealed partial class OneFieldListTests : IAsyncLifetime
     public void The_history_has_every_column_with_its_meaning()
     {
         var (events, readings) = (host.Get<HistoryTables>().Of("events")!, host.Get<HistoryTables>().Of("readings")!);
-        Assert.All(EventColumns.All, c => Assert.Contains(new HistoryColumn(c.Name, c.Kind, c.Meaning), events.Columns));
-        Assert.All(ReadingColumns.All, c => Assert.Contains(new HistoryColumn(c.Name, c.Kind, c.Meaning), readings.Columns));
+        Assert.All(EventColumns.All, c => Assert.Contains(new HistoryColumn(c.Name, c.Kind, $"{c.Meaning}"), events.Columns));
+        Assert.All(ReadingColumns.All, c => Assert.Contains(new HistoryColumn(c.Name, c.Kind, $"{c.Meaning}"), readings.Columns));
         Assert.DoesNotContain("", EventColumns.All.Select(c => c.Meaning).Concat(ReadingColumns.All.Select(c => c.Meaning)));
     }
 
@@ -42,7 +42,7 @@ public sealed partial class OneFieldListTests : IAsyncLifetime
     public void The_phone_tells_every_fact_of_a_reading_but_the_load_and_every_fact_of_an_event()
     {
         Assert.Equal(["load_n"], ReadingColumns.All.Select(c => c.Name).Except(PhoneTells("measure-form.js")));
-        Assert.Empty(EventColumns.All.Select(c => c.Name).Except(PhoneTells("do-page.js")));
+        Assert.Empty(EventColumns.All.Select(c => c.Name).Except(PhoneTells("do-entry.js")));
     }
 
     /// <summary>The names of what a script of the phone puts into an object, such as <c>strand: read.strand</c>.</summary>

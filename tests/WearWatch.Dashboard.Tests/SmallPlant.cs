@@ -27,5 +27,5 @@ public static class SmallPlant
     ];
 
     private static ImportFile File(string name, string text) =>
-        new(name, () => new MemoryStream(Encoding.UTF8.GetBytes(text + "\n")));
+        new(name, () => new MemoryStream(Encoding.UTF8.GetBytes(text + "\n"))) { By = "Ina" };
 }

@@ -112,7 +112,7 @@ public sealed class FleetModelTests
     {
         Assert.Empty(Plain.OutsideTrainingRange(A.Card()));
         Assert.Equal(["relative load", "speed"], Plain.OutsideTrainingRange(A.Card(load: 9, speed: 40)));
-        Assert.Contains("outside its experience in speed", Plain.PriorFor(A.Card(speed: 40)).Source);
+        Assert.Contains("outside its experience in speed", Plain.PriorFor(A.Card(speed: 40)).Source.ToString());
         var leaf = A.Card() with { Family = ChainFamily.Named("leaf") };
         Assert.Equal(["family"], Plain.OutsideTrainingRange(leaf));
         Assert.True(Plain.PriorFor(leaf).VarianceLogRate > 1);

@@ -56,7 +56,7 @@ public sealed class FleetTrainingTests
         Assert.Equal(-1.6185, prior.MeanLogRate, 0.005);
         Assert.Equal(0.262997, prior.MeanStartPercent, 1e-6);
         Assert.Equal(0.094915, prior.StandardDeviationStartPercent, 1e-6);
-        Assert.Contains(AsIndependent.Model.Version, prior.Source);
+        Assert.Contains(AsIndependent.Model.Version, prior.Source.ToString());
     }
 
     [Fact]

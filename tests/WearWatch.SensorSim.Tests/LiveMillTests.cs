@@ -51,7 +51,7 @@ public sealed class LiveMillTests
     {
         var sound = Passes(LiveFault.None);
         LiveFault[] others = [LiveFault.None, LiveFault.StoppedCounter, LiveFault.BlockedLubricator];
-        foreach (var fault in Enum.GetValues<LiveFault>().Except(others))
+        foreach (var fault in Enum.GetValues<LiveFault>().Except([.. others, .. SetCounters, .. SlippedLengths]))
         {
             var told = Passes(fault);
             Assert.NotEqual(sound[0], told[0]);
@@ -65,6 +65,56 @@ public sealed class LiveMillTests
                 chain => string.Concat(Told(told, chain, "passes").Select(m => m.ToString())))];
         }
     }
+
+    [Fact]
+    public void A_counter_that_was_set_with_a_slip_runs_on_from_there_and_only_at_the_chain_that_is_named()
+    {
+        foreach (var fault in SetCounters)
+        {
+            var sound = Make().Between(Now, Now.AddHours(2)).ToList();
+            var mill = Make();
+            var told = mill.Between(Now, Now.AddHours(1)).Concat(mill.Between(Now.AddHours(1), Now.AddHours(2), fault,
+                LiveMill.Chains[0])).ToList();
+            var off = Counters(told, LiveMill.Chains[0]).Zip(Counters(sound, LiveMill.Chains[0]), (t, s) => t - s).ToList();
+
+            Assert.All(off.Take(12), o => Assert.Equal(0, o));
+            Assert.All(off.Skip(12), o => Assert.Equal(off[12], o, 0.011));
+            Assert.True(Math.Abs(off[12]) > 1, $"{fault}: {off[12]} h");
+            Assert.Equal(Counters(sound, LiveMill.Chains[1]), Counters(told, LiveMill.Chains[1]));
+        }
+    }
+
+    [Fact]
+    public void A_length_with_a_slip_is_sent_each_morning_and_only_from_the_chain_that_is_named()
+    {
+        var mill = Make();
+        Assert.DoesNotContain(mill.Between(Now, Now.AddDays(1)), m => m.Topic.EndsWith("/length", StringComparison.Ordinal));
+        var lengths = SlippedLengths.Select(fault =>
+        {
+            var told = Make().Between(Now, Now.AddDays(2), fault, LiveMill.Chains[0]).ToList();
+            Assert.Empty(Told(told, LiveMill.Chains[1], "length"));
+            var both = Told(told, LiveMill.Chains[0], "length").ToList();
+            Assert.Equal(2, both.Count);
+            return (Pitches: both[0].GetProperty("pitches").GetInt32(), Mm: both[0].GetProperty("length_mm").GetDouble());
+        }).ToList();
+        Assert.Single(lengths.Select(l => l.Pitches).Distinct());
+        var (more, fewer) = (lengths[0].Mm, lengths[1].Mm);
+        var right = (more + fewer) / 2;
+        Assert.Equal(2.0 / lengths[0].Pitches, (more - fewer) / right, 1e-4);
+        Assert.Equal(right / 10, lengths[2].Mm, 0.01);
+        Assert.NotEqual(right, lengths[3].Mm, 0.5);
+    }
+
+    private static readonly LiveFault[] SetCounters =
+    [
+        LiveFault.CounterDigitsSwapped, LiveFault.CounterDigitMissing, LiveFault.CounterDigitTwice,
+        LiveFault.CounterTenthsAsHours,
+    ];
+
+    private static readonly LiveFault[] SlippedLengths =
+    [
+        LiveFault.LengthOnePitchMore, LiveFault.LengthOnePitchFewer, LiveFault.LengthPointSlipped, LiveFault.LengthDigitsSwapped,
+    ];
 
     private static LiveMill Make() => new(new Mill(Now, 7), "plant", 7);
 

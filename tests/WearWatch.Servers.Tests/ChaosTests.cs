@@ -30,7 +30,7 @@ public sealed class ChaosTests
     {
         await using var broker = new Mosquitto(savesEachChange: true);
         await using var influx = new InfluxServer();
-        await using var postgres = onPostgres ? new PostgresServer() : null;
+        await using var postgres = onPostgres ? PostgresServer.OnDisk() : null;
         if (postgres is not null) await postgres.InitializeAsync();
         await influx.StartAsync(Ct);
         await broker.StartAsync(Ct);

@@ -49,6 +49,8 @@ public sealed class MigrationTests
         await under.Store.PrepareAsync(Ct);
         await using var db = under.Store.CreateDbContext();
         Assert.Empty(await db.Database.GetPendingMigrationsAsync(Ct));
+        if (engine == "sqlite")
+            Assert.Single(Directory.GetFiles(Path.GetDirectoryName(db.Database.GetDbConnection().DataSource)!, "before-*"));
         var chain = await db.Chains.SingleAsync(Ct);
         Assert.Equal(("LC-01", "leaf", true), (chain.Name, chain.Family.Name, chain.Lifts));
         var reading = await db.Readings.SingleAsync(Ct);

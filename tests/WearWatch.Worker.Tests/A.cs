@@ -21,7 +21,8 @@ internal static class A
 
     public static ImportFile File(string name, string text) => File(name, Encoding.UTF8.GetBytes(text));
 
-    public static ImportFile File(string name, byte[] bytes) => new(name, () => new MemoryStream(bytes, writable: false));
+    public static ImportFile File(string name, byte[] bytes) =>
+        new(name, () => new MemoryStream(bytes, writable: false)) { By = "Ina" };
 
     /// <summary>A file of readings: a header and these rows.</summary>
     public static ImportFile Readings(params string[] rows) =>
@@ -76,5 +77,5 @@ internal static class A
 
     /// <summary>The files of a folder of the test data.</summary>
     public static ImportFile[] Folder(string path) =>
-        [.. Names.Select(f => Path.Combine(path, f)).Where(System.IO.File.Exists).Select(ImportFile.OnDisk)];
+        [.. Names.Select(f => Path.Combine(path, f)).Where(System.IO.File.Exists).Select(f => ImportFile.OnDisk(f, "Ina"))];
 }

@@ -35,7 +35,8 @@ public sealed class KillTests : IDisposable
         }
 
         var after = await ReadingsAsync();
-        Assert.True(after is >= 4_000 and <= rows && (after % 4_000 == 0 || after == rows), $"{after} readings");
+        // Of each of the 100 chains three rows are held until the file is through.
+        Assert.True(after is >= 4_000 and <= rows && ((after + 300) % 4_000 == 0 || after == rows), $"{after} readings");
         using var again = Start("import", At("readings.csv"), "--data", At("data"));
         var output = await again.StandardOutput.ReadToEndAsync(Ct);
         await again.WaitForExitAsync(Ct);

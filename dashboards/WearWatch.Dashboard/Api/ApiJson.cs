@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using WearWatch.Dashboard.Api.Wire;
 
@@ -6,7 +7,7 @@ namespace WearWatch.Dashboard.Api;
 /// <summary>
 /// The wire shapes, written without reflection; names as in the files: lower case with underscores, units at the end.
 /// </summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower)]
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower, MaxDepth = 16)]
 [JsonSerializable(typeof(ChainPageJson))]
 [JsonSerializable(typeof(ChainCardJson))]
 [JsonSerializable(typeof(CardJson))]
@@ -19,12 +20,15 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(WordJson))]
 [JsonSerializable(typeof(FloorPackJson))]
 [JsonSerializable(typeof(RoundHandEntryJson))]
+[JsonSerializable(typeof(HandedEntryJson))]
 [JsonSerializable(typeof(RoundHandJson))]
 [JsonSerializable(typeof(InspectionEntryJson))]
 [JsonSerializable(typeof(IReadOnlyList<InspectionJson>))]
 [JsonSerializable(typeof(LinkMeasureEntryJson))]
 [JsonSerializable(typeof(IReadOnlyList<LinkMeasureJson>))]
 [JsonSerializable(typeof(LinkStateJson))]
+[JsonSerializable(typeof(PartReadingEntryJson))]
+[JsonSerializable(typeof(PartsJson))]
 [JsonSerializable(typeof(IReadOnlyList<LiftingJson>))]
 [JsonSerializable(typeof(LiftingChainJson))]
 [JsonSerializable(typeof(LiftingCardJson))]
@@ -33,8 +37,10 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(TakenJson))]
 [JsonSerializable(typeof(ForecastJson))]
 [JsonSerializable(typeof(IReadOnlyList<NoticeJson>))]
+[JsonSerializable(typeof(NoticeStepEntryJson))]
 [JsonSerializable(typeof(JudgementJson))]
 [JsonSerializable(typeof(MeJson))]
+[JsonSerializable(typeof(SpeechJson))]
 [JsonSerializable(typeof(IReadOnlyList<OilDueJson>))]
 [JsonSerializable(typeof(IReadOnlyList<OilUsedJson>))]
 [JsonSerializable(typeof(PlantJson))]
@@ -44,5 +50,6 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(DateTimeOffset?))]
 [JsonSerializable(typeof(double?))]
 [JsonSerializable(typeof(int?))]
+[JsonSerializable(typeof(JsonArray))]
 [JsonSerializable(typeof(bool?))]
 internal sealed partial class ApiJson : JsonSerializerContext;

@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Mvc;
 
 namespace WearWatch.Dashboard.Api;
 
@@ -9,8 +8,7 @@ internal static class ApiRoutes
     public static void MapApi(this IEndpointRouteBuilder app)
     {
         app.MapOpenApi();
-        // The pages' not-found page is not for programs: an error keeps its own body and status.
-        var api = app.MapGroup("/api/v1").WithMetadata(new SkipStatusCodePagesAttribute());
+        var api = app.MapGroup("/api/v1");
         MeApi.Map(api);
         PlantApi.Map(api);
         ChainsApi.Map(api);
@@ -22,13 +20,13 @@ internal static class ApiRoutes
         ImportsApi.Map(api);
         BenchApi.Map(api);
         FloorApi.Map(api);
+        HandedApi.Map(api);
         HistoryApi.Map(api);
         OilApi.Map(api);
         PlanApi.Map(api);
         InspectionsApi.Map(api);
         LinkMeasuresApi.Map(api);
+        PartReadingsApi.Map(api);
         LiftingApi.Map(api);
-        api.MapFallback((HttpRequest request) => Problems.NotFound($"There is no {request.Path}; see /openapi/v1.json."))
-            .ExcludeFromDescription();
     }
 }

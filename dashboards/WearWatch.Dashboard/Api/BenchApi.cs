@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Plant.Bench;
 
 namespace WearWatch.Dashboard.Api;
@@ -31,12 +32,12 @@ internal static class BenchApi
             .Produces<LimitJson>().ProducesValidationProblem(422);
         bench.MapGet("/drive", Drive).WithSummary("What a drive of two sprockets does to its chain")
             .WithDescription("type, or pitch_mm with strands, pin_mm, joint_area_mm2, tensile_kn; teeth, driven_teeth; rpm or "
-                + "speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; load, mover; "
-                + "lubrication, ambient_c; and what /limit takes.")
+                + "speed (m/s, or 76 m/h); power (kW, or 40 hp); pitches or centre (mm, or 40 in); mass_kg_m; idlers; "
+                + "carried_kg, friction; load, mover; lubrication, ambient_c; and what /limit takes.")
             .Produces<DriveJson>().ProducesValidationProblem(422);
         bench.MapGet("/lubrication", Oil).WithSummary("How, with what, how much and how often a chain is to be lubricated")
             .WithDescription("type, or pitch_mm with family and strands; speed (m/s, or 250 ft/min); ambient_c; method, "
-                + "lubrication, dust, interval_h, surroundings_factor.")
+                + "place, material, lubrication, dust, interval_h, surroundings_factor.")
             .Produces<ChainOilJson>().ProducesValidationProblem(422);
         bench.MapGet("/chain-types", Types).WithSummary("Chain types, each value with its source and whether it was verified")
             .WithDescription("find, family and pitch_mm narrow; skip and take cut.").Produces<ChainTypePageJson>()

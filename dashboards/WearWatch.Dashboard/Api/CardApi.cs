@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
@@ -66,10 +67,9 @@ internal static class CardApi
             : Results.Ok(kept);
     }
 
-    private static IResult Overtaken(RegisterAnswer.Overtaken answer) => Results.Problem(
-        statusCode: StatusCodes.Status409Conflict, title: "The master data were changed in the meantime",
-        detail: FormattableString.Invariant(
-            $"It is at revision {answer.Now.Revision} now: read it again, and send your change with that."));
+    private static IResult Overtaken(RegisterAnswer.Overtaken answer) => Problems.Of(
+        "overtaken", $"The master data were changed in the meantime",
+        $"It is at revision {answer.Now.Revision} now: read it again, and send your change with that.");
 
     private static CardChangeJson ToJson(CardChangeRow change) => new()
     {

@@ -2,8 +2,10 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Overview.ChainList;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -38,15 +40,17 @@ internal static class ChainsApi
             DateOnly? dueBefore,
         string? sort, bool? lifts, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
     {
-        if (skip is < 0) return Problems.Refused("skip", "0 or more.");
+        if (skip is < 0) return Problems.Refused("skip", $"0 or more.");
         if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
         var told = ConditionWords.Find(condition);
         if (condition is not null && told is null)
             return Problems.Refused("condition", $"One of {string.Join(", ", ConditionWords.All.Select(w => w.Wire))}.");
         if (family is not null && ChainFamily.Find(family) is null)
-            return Problems.Refused("family", "One of " + string.Join(", ", ChainFamily.All) + ".");
+            return Problems.Refused("family", $"One of {string.Join(", ", ChainFamily.All)}.");
+        if (dueBefore is { } due && !Clocks.IsPlausible(due.ToDateTime(default)))
+            return Problems.Refused("due_before", Clocks.Plausible);
         if (sort is not null && Tokens.Read<ChainSort>(sort) is null)
-            return Problems.Refused("sort", "One of " + Tokens.All<ChainSort>() + ".");
+            return Problems.Refused("sort", $"One of {Tokens.All<ChainSort>()}.");
         var filter = new ChainFilter
         {
             Search = search ?? "",

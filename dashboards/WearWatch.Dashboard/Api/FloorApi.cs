@@ -1,9 +1,11 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Entries;
+using WearWatch.Lubrication;
 using WearWatch.Plant.Rounds;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
@@ -29,8 +31,8 @@ internal static class FloorApi
         var told = await KeyedRequest<RoundHandEntryJson>.ReadAsync(request, ApiJson.Default.RoundHandEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         if (body.Line is not { } line)
-            return Problems.Refused("line", "Say which line's round; empty for chains without a line.");
-        if (body.Day is not { } day) return Problems.Refused("day", "A date such as 2026-11-25.");
+            return Problems.Refused("line", $"Say which line's round; empty for chains without a line.");
+        if (body.Day is not { } day) return Problems.Refused("day", $"A date such as 2026-11-25.");
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.By) is { } others) return others;
         var person = await desk.HandAsync(told.Key, line, day, Maker.Name(who, body.By), body.GivesBack ?? false, ct);
@@ -56,8 +58,9 @@ internal static class FloorApi
                     chain, Tasks(chain, calendar, time), plant.LawRegion, states[chain.Row.Name])),
             ],
             Hands = await rounds.PersonsAsync(time.Today, ct),
-            Cautions = chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Caution.For(c.Row.Family, c.Row.HoldsLoad)),
-            Guides = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => f.MeasuringSteps),
+            Cautions = chains.DistinctBy(CautionName).ToDictionary(CautionName, c => Said(Caution.For(c.Row.Family,
+                c.Row.HoldsLoad))),
+            Guides = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => Said(f.MeasuringSteps)),
             Kinds = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, ToJson),
             Checklists = chains.DistinctBy(CautionName).ToDictionary(CautionName, Points),
         });
@@ -65,10 +68,15 @@ internal static class FloorApi
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
         [.. chain.Row.Family.CheckPoints(chain.Row.HoldsLoad)
-            .Select(p => new FloorPointJson(Tokens.Of(p.Point), p.Ask, p.Advice, p.StopsTheChain, p.Source))];
+            .Select(p => new FloorPointJson(Tokens.Of(p.Point), T[p.Ask], T[p.Advice], p.StopsTheChain,
+                T[SourceWords.Of(p.Source)]))];
+
+    // In the language of the phone that fetches the pack: what it shows without signal is said beforehand.
+    private static IReadOnlyList<string> Said(IReadOnlyList<Phrase> phrases) => [.. phrases.Select(p => T[p])];
 
     private static FloorKindJson ToJson(ChainFamily family) =>
-        new(family.LinksAlternate, Tokens.Of(family.Measured), family.NewLengthTolerancePercent.Value);
+        new(family.LinksAlternate, Tokens.Of(family.Measured), family.NewLengthTolerancePercent.Value,
+            FloorPartNameJson.Of(family));
 
     private static string CautionName(FloorChain chain) => chain.Row.Family.Name + (chain.Row.HoldsLoad ? "_lifts" : "");
 
@@ -86,23 +94,29 @@ internal static class FloorApi
             Family = row.Family.Name,
             PitchMm = row.PitchMm,
             Pitches = row.Pitches,
-            Strands = row.Strands,
+            Strands = row.ToCard().Strands,
             HasTakeUp = !row.FixedCentres,
             CanBeOdd = row.Family.ClosesAtOdd,
             HoldsLoad = row.HoldsLoad,
             OutOfUseBy = forecast?.OutOfUseBy,
             MayBeShortened = row.Family.Shortens(row.HoldsLoad),
+            Mates = chain.Mates,
             Caution = CautionName(chain),
             Condition = ConditionWords.Of(forecast?.Condition ?? Condition.NotKnown, row.HoldsLoad).Wire,
             ElongationPct = forecast?.ElongationPct,
             LimitPct = chain.LimitPercent,
             EarlyDate = forecast?.EarlyDate,
+            ShortenFrom = forecast?.ShortenFrom,
+            ShortenPitches = forecast?.ShortenPitches,
+            TensionFrom = forecast?.TensionFrom,
             PlannedSwap = chain.PlannedSwap,
+            OilCautions = [.. OilCaution.For(row.ToCard()).Select(c => T[c.Words])],
             LastCounterH = chain.LastCounterH,
             Last = Last(chain),
-            Proposed = new FloorSpanJson(proposal.Pitches, proposal.LengthMm),
+            Proposed = new FloorSpanJson(proposal.Pitches, proposal.LengthMm, T[proposal.Advice]),
             Expected = Expected(forecast),
             Tasks = tasks,
+            Parts = FloorPartJson.Of(row.ToCard(), chain.Parts),
             Links = FloorLinksJson.Of(row.ToCard().Links, row.HoldsLoad, region),
             Lifting = LiftingNowJson.Of(lifting),
         };
@@ -111,7 +125,7 @@ internal static class FloorApi
     private static IReadOnlyList<FloorTaskJson> Tasks(FloorChain chain, ProductionCalendar calendar, PlantTime time) =>
     [
         .. chain.Tasks(calendar, time.Now).Select(task => new FloorTaskJson(
-            Tokens.Of(task.Kind), task.DueAt, task.Why, chain.IsDoneSince(task.Kind, time.StartOf(time.Today)))),
+            Tokens.Of(task.Kind), task.DueAt, T[task.Why], chain.IsDoneSince(task.Kind, time.StartOf(time.Today)))),
     ];
 
     private static FloorReadingJson? Last(FloorChain chain) => chain.Last is not { } last ? null : new FloorReadingJson

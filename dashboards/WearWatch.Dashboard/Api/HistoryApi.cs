@@ -1,6 +1,7 @@
 using System.Net.Mime;
 using System.Text.Json;
 using WearWatch.Dashboard.Engineer.History;
+using WearWatch.Dashboard.Kit.Answers;
 
 namespace WearWatch.Dashboard.Api;
 
@@ -29,14 +30,14 @@ internal static class HistoryApi
         {
             writer.WriteStartObject();
             writer.WriteString("table", table.Name);
-            writer.WriteString("meaning", table.Meaning);
+            writer.WriteString("meaning", T[table.Meaning]);
             writer.WriteStartArray("columns");
             foreach (var column in table.Columns)
             {
                 writer.WriteStartObject();
                 writer.WriteString("name", column.Name);
                 writer.WriteString("holds", Tokens.Of(column.Kind));
-                writer.WriteString("meaning", column.Meaning);
+                writer.WriteString("meaning", T[column.Meaning]);
                 writer.WriteEndObject();
             }
 
@@ -53,8 +54,8 @@ internal static class HistoryApi
         if (tables.Of(table) is not { } found)
             return Problems.NotFound(
                 $"No table is called '{table}'; there are {string.Join(", ", tables.All.Select(t => t.Name))}.");
-        if (limit is < 1 or > MostRows) return Problems.Refused("limit", FormattableString.Invariant($"1 to {MostRows}."));
-        if (after is < 0) return Problems.Refused("after", "0 or more.");
+        if (limit is < 1 or > MostRows) return Problems.Refused("limit", $"1 to {MostRows}.");
+        if (after is < 0) return Problems.Refused("after", $"0 or more.");
         var wanted = limit ?? UsualRows;
         var rows = await found.Page(after ?? 0, wanted, ct);
         long? next = rows.Count == wanted ? HistoryTable.NumberOf(rows[^1]) : null;

@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Administration.Importing;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
+using WearWatch.Dashboard.Kit.Pages;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
@@ -20,7 +22,8 @@ internal static class ImportsApi
         // A foreign page cannot send the Idempotency-Key without asking first, hence no token of our own forms is needed.
         imports.MapPost("", TakeInAsync).WithSummary("Takes in CSV files as multipart form data; ?preview=true stores nothing")
             .RequireAuthorization(Allowed.KeepRegister)
-            .Accepts<IFormFileCollection>("multipart/form-data").Produces<ImportJson>().ProducesProblem(400).DisableAntiforgery();
+            .Accepts<IFormFileCollection>("multipart/form-data").Produces<ImportJson>().ProducesProblem(400).DisableAntiforgery()
+            .WithFileOf(ChosenFiles.MostBytes);
     }
 
     private static async Task<IResult> PastAsync(IDbContextFactory<WearDb> databases, CancellationToken ct)
@@ -28,18 +31,23 @@ internal static class ImportsApi
         await using var db = await databases.CreateDbContextAsync(ct);
         return Results.Ok<IReadOnlyList<PastImportJson>>(
             await db.Imports.AsNoTracking().OrderByDescending(i => i.Id).Take(PastShown)
-            .Select(i => new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused))
+            .Select(i => new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused)
+            {
+                By = i.ToldBy,
+            })
             .ToListAsync(ct));
     }
 
     private static async Task<IResult> TakeInAsync(HttpRequest request, FileImport import, bool? preview, CancellationToken ct)
     {
         if (KeyedRequest<ImportJson>.KeyOf(request) is null) return KeyedRequest<ImportJson>.NoKey();
-        if (!request.HasFormContentType) return Problems.BadRequest("Send the files as multipart/form-data.");
-        var form = await request.ReadFormAsync(ct);
+        if (await SentForm.ReadAsync(request, ct) is not { } form)
+            return Problems.BadRequest($"Send the files as multipart/form-data.");
         if (form.Files.Count is 0 or > ChosenFiles.MostFiles)
             return Problems.BadRequest($"Send 1 to {ChosenFiles.MostFiles} files.");
-        List<ImportFile> files = [.. form.Files.Select(f => new ImportFile(Path.GetFileName(f.FileName), f.OpenReadStream))];
+        var by = Maker.Name(request.HttpContext.User, told: null);
+        List<ImportFile> files =
+            [.. form.Files.Select(f => new ImportFile(Path.GetFileName(f.FileName), f.OpenReadStream) { By = by })];
         var report = preview == true ? await import.PreviewAsync(files, null, ct) : await import.ImportAsync(files, null, ct);
         return Results.Ok(ToJson(report));
     }
@@ -55,6 +63,6 @@ internal static class ImportsApi
             Waiting = f.Waiting,
             Refused = f.Refused,
             RemarkCount = f.RemarkCount,
-            Remarks = [.. f.Remarks.Select(r => new RemarkJson(r.Line, r.Column, Tokens.Of(r.Kind), r.Reason))],
+            Remarks = [.. f.Remarks.Select(r => new RemarkJson(r.Line, r.Column, Tokens.Of(r.Kind), T[r.Reason]))],
         })]);
 }

@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.Net.Http.Headers;
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Inspections;
 using WearWatch.Plant.Intake;
@@ -24,7 +26,7 @@ internal static class InspectionsApi
             .WithSummary("Adds a JPEG photo to what an inspection found; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<byte[]>(Jpeg).Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
-            .ProducesValidationProblem(422);
+            .ProducesValidationProblem(422).WithFileOf(JpegPhoto.MostBytes);
         looks.MapGet("/chains/{chain}/inspections", ListAsync)
             .WithSummary("The inspections of a chain with their photos, newest first, at most 100")
             .Produces<IReadOnlyList<InspectionJson>>().ProducesProblem(404);
@@ -35,18 +37,19 @@ internal static class InspectionsApi
     private const int MostLooks = 100;
 
     private static async Task<IResult> TellAsync(
-        HttpRequest request, InspectionDesk desk, PlantSettings plant, CancellationToken ct)
+        HttpRequest request, InspectionDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)
     {
         var told = await KeyedRequest<InspectionEntryJson>.ReadAsync(request, ApiJson.Default.InspectionEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
         if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) return Problems.Refused([elsewhere]);
+        body = body with { Chain = await databases.NameAsync(body.ChainId, body.Chain, ct) };
         var findings = new List<Finding>();
         foreach (var finding in body.Findings ?? [])
         {
-            if (Tokens.Read<InspectionPoint>(finding.Point) is not { } point)
-                return Problems.Refused("findings", "A point is one of " + Tokens.All<InspectionPoint>() + ".");
+            if (finding is null || Tokens.Read<InspectionPoint>(finding.Point) is not { } point)
+                return Problems.Refused("findings", $"A point is one of {Tokens.All<InspectionPoint>()}.");
             findings.Add(new Finding(point, finding.Found ?? false, finding.Note?.Trim() ?? ""));
         }
 
@@ -63,9 +66,9 @@ internal static class InspectionsApi
         if (KeyedRequest<InspectionEntryJson>.KeyOf(request) is not { } photoKey)
             return KeyedRequest<InspectionEntryJson>.NoKey();
         if (Tokens.Read<InspectionPoint>(point) is not { } shown)
-            return Problems.Refused("point", "One of " + Tokens.All<InspectionPoint>() + ".");
+            return Problems.Refused("point", $"One of {Tokens.All<InspectionPoint>()}.");
         if (request.ContentType != Jpeg)
-            return Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send image/jpeg");
+            return Problems.MediaType("image/jpeg");
         if (request.ContentLength is not <= JpegPhoto.MostBytes)
             return Problems.Refused("photo", $"State its length, at most {JpegPhoto.MostBytes} bytes.");
         using var file = new MemoryStream();
@@ -95,7 +98,8 @@ internal static class InspectionsApi
         if (await db.Photos.AsNoTracking().SingleOrDefaultAsync(p => p.Id == id, ct) is not { } photo)
             return Problems.NotFound($"There is no photo {id}.");
         response.Headers.ContentSecurityPolicy = "default-src 'none'; sandbox";
-        response.Headers.CacheControl = "private, max-age=31536000, immutable";
-        return Results.Bytes(photo.Jpeg, Jpeg);
+        // Shown again only to whoever may still see it: a browser asks each time, and is told that it has it already.
+        response.Headers.CacheControl = "private, no-cache";
+        return Results.Bytes(photo.Jpeg, Jpeg, entityTag: new EntityTagHeaderValue($"\"photo-{id}\""));
     }
 }

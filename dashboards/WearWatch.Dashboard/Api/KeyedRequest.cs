@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using WearWatch.Dashboard.Kit.Answers;
 
 namespace WearWatch.Dashboard.Api;
 
@@ -24,13 +25,17 @@ internal sealed record KeyedRequest<T>(string Key, T? Body, IResult? Problem)
     public static async Task<(T? Body, IResult? Problem)> BodyAsync(
         HttpRequest request, JsonTypeInfo<T> shape, CancellationToken ct)
     {
-        if (!request.HasJsonContentType())
-            return (null, Results.Problem(statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Send application/json"));
+        if (!request.HasJsonContentType() || !IsUtf8(request)) return (null, Problems.MediaType("application/json"));
+        using var told = new MemoryStream();
+        await request.Body.CopyToAsync(told, ct);
+        var text = told.GetBuffer().AsSpan(0, (int)told.Length);
+        // No file and no PostgreSQL keeps a text with NUL in it.
+        if (text.IndexOf("\\u0000"u8) >= 0) return (null, Problems.BadRequest($"A text holds no NUL character."));
         try
         {
-            return await request.ReadFromJsonAsync(shape, ct) is { } body
+            return JsonSerializer.Deserialize(text, shape) is { } body
                 ? (body, null)
-                : (null, Problems.BadRequest("The body is null."));
+                : (null, Problems.BadRequest($"The body is null."));
         }
         catch (JsonException error)
         {
@@ -38,12 +43,17 @@ internal sealed record KeyedRequest<T>(string Key, T? Body, IResult? Problem)
         }
     }
 
+    private static bool IsUtf8(HttpRequest request) =>
+        request.GetTypedHeaders().ContentType?.Charset is not { HasValue: true } charset
+            || charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase);
+
     /// <summary>The key of a request; null when it has none that can be used.</summary>
     public static string? KeyOf(HttpRequest request) =>
         request.Headers["Idempotency-Key"].ToString() is { Length: > 0 and <= LongestKey } key ? key : null;
 
     /// <summary>The answer to a write without key.</summary>
     public static IResult NoKey() =>
-        Problems.BadRequest(
+        Problems.Of(
+            "no_key", $"The request has no key",
             $"A write carries an Idempotency-Key header of 1 to {LongestKey} characters: sent again, it changes nothing.");
 }

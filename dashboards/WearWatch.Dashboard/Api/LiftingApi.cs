@@ -1,5 +1,6 @@
 using WearWatch.Chains.Families;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Dashboard.Lifting;
@@ -30,7 +31,8 @@ internal static class LiftingApi
             Allowed.MeasureAndDo, "Releases a chain: only by the appointed competent person, under the own name");
         Write(lifting.MapPost("/{lifting}/disposal", DisposeAsync).Accepts<LiftingStepJson>("application/json"),
             Allowed.KeepRegister, "Records that a chain was discarded: final");
-        Write(lifting.MapPost("/{lifting}/papers/{kind}", PaperAsync).Accepts<byte[]>(ScannedPaper.Pdf, ScannedPaper.Jpeg),
+        Write(lifting.MapPost("/{lifting}/papers/{kind}", PaperAsync).Accepts<byte[]>(ScannedPaper.Pdf, ScannedPaper.Jpeg)
+            .WithFileOf(ScannedPaper.MostBytes),
             Allowed.KeepRegister, "Keeps a scanned paper; its name in the query");
     }
 

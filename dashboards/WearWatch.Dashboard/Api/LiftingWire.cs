@@ -18,8 +18,8 @@ internal static class LiftingWire
         {
             Chain = chain.Name,
             Verdict = Tokens.Of(now.Verdict),
-            Words = LiftingVerdicts.Words(now.Verdict),
-            Faults = [.. state.On(today).Select(f => new LiftingFaultJson(Tokens.Of(f.Kind), f.Words))],
+            Words = T[LiftingVerdicts.Words(now.Verdict)],
+            Faults = [.. state.On(today).Select(f => new LiftingFaultJson(Tokens.Of(f.Kind), T[f.Words]))],
             Standing = Tokens.Of(state.Standing),
             HasCertificate = state.HasCertificate,
             LookedAt = state.LookedAt,
@@ -29,8 +29,8 @@ internal static class LiftingWire
             RemedyBy = state.RemedyBy,
             IntervalMonths = interval.Months,
             IntervalSource = interval.Rule.Source,
-            IntervalCertainty = interval.Rule.Certainty,
-            Cautions = Caution.For(chain.ToCard()),
+            IntervalCertainty = T[interval.Rule.Certainty],
+            Cautions = [.. Caution.For(chain.ToCard()).Select(c => T[c])],
         };
 
     public static LiftingCardJson ToJson(LiftingCardRow card) => new()
@@ -120,7 +120,7 @@ internal static class LiftingWire
     /// <summary>The report of a body; null with what cannot be read.</summary>
     public static NewExamination? Report(ExaminationJson body, string chain, string key, string by, List<Refusal> faults)
     {
-        if (body.On is null) faults.Add(new("on", "A day such as 2026-11-25."));
+        if (body.On is null) faults.Add(new("on", $"A day such as 2026-11-25."));
         var occasion = Word<ExaminationOccasion>("occasion", body.Occasion ?? Tokens.Of(ExaminationOccasion.Periodic), faults);
         var result = Word<ExaminationResult>("result", body.Result, faults);
         PointResult[] points =
@@ -165,7 +165,7 @@ internal static class LiftingWire
         where T : struct, Enum
     {
         if (Tokens.Read<T>(word) is { } value) return value;
-        faults.Add(new(field, "One of " + Tokens.All<T>() + "."));
+        faults.Add(new(field, $"One of {Tokens.All<T>()}."));
         return default;
     }
 }

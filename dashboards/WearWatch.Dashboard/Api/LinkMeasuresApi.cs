@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
@@ -39,24 +40,28 @@ internal static class LinkMeasuresApi
     }
 
     private static Task<IResult> TellAsync(
-        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, CancellationToken ct) =>
-        EntryAsync(request, plant, (entry, _) => desk.TakeAsync(entry, ct), ct);
+        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases,
+        CancellationToken ct) =>
+        EntryAsync(request, plant, databases, (entry, _) => desk.TakeAsync(entry, ct), ct);
 
     private static Task<IResult> CorrectAsync(
-        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, long id, CancellationToken ct) =>
-        EntryAsync(request, plant, (entry, why) => desk.CorrectAsync(id, entry, why, ct), ct);
+        HttpRequest request, LinkMeasureDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, long id,
+        CancellationToken ct) =>
+        EntryAsync(request, plant, databases, (entry, why) => desk.CorrectAsync(id, entry, why, ct), ct);
 
     private static async Task<IResult> EntryAsync(
-        HttpRequest request, PlantSettings plant, Func<NewLinkMeasures, string, Task<IntakeAnswer>> take, CancellationToken ct)
+        HttpRequest request, PlantSettings plant, IDbContextFactory<WearDb> databases,
+        Func<NewLinkMeasures, string, Task<IntakeAnswer>> take, CancellationToken ct)
     {
         var told = await KeyedRequest<LinkMeasureEntryJson>.ReadAsync(request, ApiJson.Default.LinkMeasureEntryJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
         if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) return Problems.Refused([elsewhere]);
+        body = body with { Chain = await databases.NameAsync(body.ChainId, body.Chain, ct) };
         if (Tokens.Read<Tool>(body.Tool ?? "caliper") is not { } tool)
-            return Problems.Refused("tool", "One of " + Tokens.All<Tool>() + ".");
-        if (Tokens.Unit(body.Unit ?? "mm") is not { } unit) return Problems.Refused("unit", "mm or in.");
+            return Problems.Refused("tool", $"One of {Tokens.All<Tool>()}.");
+        if (Tokens.Unit(body.Unit ?? "mm") is not { } unit) return Problems.Refused("unit", $"mm or in.");
         return ReadingsApi.Answer(await take(ToEntry(body, told.Key, Maker.Name(who, body.ToldBy), tool, unit), body.Why ?? ""));
     }
 

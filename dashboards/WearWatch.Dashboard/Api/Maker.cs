@@ -1,5 +1,5 @@
 using System.Security.Claims;
-using WearWatch.Dashboard.Administration.People;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 
 namespace WearWatch.Dashboard.Api;
@@ -24,12 +24,12 @@ internal static class Maker
         if (name is not null && !string.IsNullOrWhiteSpace(told)
             && !string.Equals(told, name, StringComparison.OrdinalIgnoreCase)) isOthers = true;
         if (!isOthers) return null;
-        var named = string.IsNullOrWhiteSpace(told) ? $"person {makerId}" : $"'{told}'";
-        return AccessAnswers.Problem(
-            StatusCodes.Status403Forbidden, "Another person's entry",
-            $"The entry says that {named} made it, but it is "
-            + $"sent by {name ?? "nobody who is signed in"}. "
-            + "Its maker has to sign in and send it. Nothing was stored.",
-            "other_maker");
+        Phrase named = string.IsNullOrWhiteSpace(told) ? Phrase.Of($"person {makerId}") : $"'{told}'";
+        return Problems.Of(
+            "other_maker", $"Another person's entry", name is null
+                ? Phrase.Of($"The entry says that {named} made it, but nobody who is signed in sends it. "
+                    + $"Its maker has to sign in and send it. Nothing was stored.")
+                : $"The entry says that {named} made it, but it is sent by {name}. "
+                    + $"Its maker has to sign in and send it. Nothing was stored.");
     }
 }

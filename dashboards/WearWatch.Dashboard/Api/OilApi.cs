@@ -28,7 +28,7 @@ internal static class OilApi
             LookAtOiler = c.LooksAtOiler,
             Grade = c.Grade,
             Missed = c.Missed,
-            Warning = c.Advice.Warning,
+            Warning = c.Advice.Warning is { } warning ? T[warning] : null,
         })]);
 
     private static async Task<IResult> UsedAsync(OilConsumption consumption, CancellationToken ct) =>

@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.Planning;
 
@@ -45,10 +46,9 @@ internal static class PlanApi
     {
         PlanAnswer.Planned planned => Results.Ok(PlanJson.Of(planned.Draft)),
         PlanAnswer.Refused refused => Problems.Refused(refused.Refusals),
-        PlanAnswer.Overtaken overtaken => Results.Problem(
-            statusCode: StatusCodes.Status409Conflict, title: "The plan was changed in the meantime",
-            detail: FormattableString.Invariant(
-                $"It is at revision {overtaken.Revision} now: read it again, and start from that. Nothing was kept.")),
+        PlanAnswer.Overtaken overtaken => Problems.Of(
+            "overtaken", $"The plan was changed in the meantime",
+            $"It is at revision {overtaken.Revision} now: read it again, and start from that. Nothing was kept."),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Entries;
 using WearWatch.Plant.Intake;
@@ -33,12 +34,14 @@ internal static class ReadingWordsApi
     }
 
     private static async Task<IResult> AskAsync(
-        ReadingEntryJson body, EntryQuestion question, IDbContextFactory<WearDb> databases, long? corrects, CancellationToken ct)
+        ReadingEntryJson body, HttpContext http, EntryQuestion question, IDbContextFactory<WearDb> databases, long? corrects,
+        CancellationToken ct)
     {
+        body = body with { Chain = await databases.NameAsync(body.ChainId, body.Chain, ct) };
         if (ReadingsApi.Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(body.Chain!, ct) is not { } chain) return ChainsApi.Unknown(body.Chain!);
-        var doubt = await question.AskAsync(chain.Id, ReadingsApi.ToReading(body, "question", ""), corrects, ct);
+        var doubt = await question.AskAsync(chain.Id, ReadingsApi.ToReading(body, "question", http.User), corrects, ct);
         return Results.Ok(ToJson(doubt));
     }
 
@@ -47,7 +50,8 @@ internal static class ReadingWordsApi
         var told = await KeyedRequest<WordJson>.ReadAsync(request, ApiJson.Default.WordJson, ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
-        return Maker.Fault(who, body.By) ?? ReadingsApi.Answer(await desk.ConfirmAsync(id, Maker.Name(who, body.By), ct));
+        return Maker.Fault(who, body.By)
+            ?? ReadingsApi.Answer(await desk.ConfirmAsync(id, Maker.Name(who, body.By), who.IsPlanner(), ct));
     }
 
     private static async Task<IResult> WithdrawAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
@@ -59,26 +63,28 @@ internal static class ReadingWordsApi
             ?? ReadingsApi.Answer(await desk.WithdrawAsync(id, Maker.Name(who, body.By), body.Why ?? "", ct));
     }
 
-    private static async Task<IResult> CorrectAsync(HttpRequest request, IntakeDesk desk, long id, CancellationToken ct)
+    private static async Task<IResult> CorrectAsync(
+        HttpRequest request, IntakeDesk desk, IDbContextFactory<WearDb> databases, long id, CancellationToken ct)
     {
         var told = await KeyedRequest<ReadingEntryJson>.ReadAsync(request, WireShapes.Of<ReadingEntryJson>(), ct);
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
+        body = body with { Chain = await databases.NameAsync(body.ChainId, body.Chain, ct) };
         if (ReadingsApi.Faults(body) is { Count: > 0 } faults) return Problems.Refused(faults);
         return ReadingsApi.Answer(
-            await desk.CorrectAsync(id, ReadingsApi.ToReading(body, told.Key, Maker.Name(who, body.ToldBy)), ct));
+            await desk.CorrectAsync(id, ReadingsApi.ToReading(body, told.Key, who), ct));
     }
 
     private static DoubtJson ToJson(EntryDoubt? doubt) => doubt is null
         ? new DoubtJson(false, null, null, "", [])
-        : new DoubtJson(doubt.IsDoubted, doubt.ElongationPercent, doubt.Expected.MeanPercent, doubt.Question,
+        : new DoubtJson(doubt.IsDoubted, doubt.ElongationPercent, doubt.Expected.MeanPercent, T[doubt.Question],
             [.. doubt.Slips.Select(s => new SlipJson
             {
                 Kind = Tokens.Of(s.Kind),
                 Probability = s.Probability,
                 ElongationPct = s.ElongationPercent,
-                Words = s.Words,
+                Words = T[s.Words],
                 Pitches = s.Pitches,
                 LengthMm = s.LengthMm,
                 Chain = s.Chain,
@@ -89,7 +95,7 @@ internal static class ReadingWordsApi
             })])
         {
             Column = doubt.Column,
-            HowFar = doubt.HowFar,
+            HowFar = T[doubt.HowFar],
             ExpectedCounterH = doubt.ExpectedCounter?.AboutH,
             MostCounterH = doubt.ExpectedCounter?.MostH,
         };

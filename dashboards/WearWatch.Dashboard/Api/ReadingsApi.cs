@@ -1,11 +1,14 @@
 using System.Globalization;
+using System.Security.Claims;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Api.Wire;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 using WearWatch.Units;
 
 namespace WearWatch.Dashboard.Api;
@@ -40,12 +43,13 @@ internal static class ReadingsApi
         if (told.Body is not { } body) return told.Problem!;
         var who = request.HttpContext.User;
         if (Maker.Fault(who, body.ToldBy, body.MakerId) is { } others) return others;
+        body = body with { Chain = await databases.NameAsync(body.ChainId, body.Chain, ct) };
         var faults = Faults(body);
         if (await PlantCheck.FaultAsync(plant, body.Plant, ct) is { } elsewhere) faults.Add(elsewhere);
         if (faults.Count > 0) return Problems.Refused(faults);
         await using var db = await databases.CreateDbContextAsync(ct);
-        var before = await db.Readings.AnyAsync(r => r.Key == told.Key, ct);
-        return Answer(await desk.TakeReadingAsync(ToReading(body, told.Key, Maker.Name(who, body.ToldBy)), ct), before);
+        var before = await db.Readings.AnyAsync(r => r.KeyOwner == KeyOwner.Sender && r.Key == told.Key, ct);
+        return Answer(await desk.TakeReadingAsync(ToReading(body, told.Key, who), ct), before);
     }
 
     /// <summary>The answer to what was told.</summary>
@@ -55,7 +59,7 @@ internal static class ReadingsApi
     {
         IntakeAnswer.Refused refused => Problems.Refused(refused.Refusals),
         IntakeAnswer.Taken taken => Answer(new TakenJson(taken.Id, "accepted", ""), taken.AlreadyKnown),
-        IntakeAnswer.Waiting waiting => Answer(new TakenJson(waiting.Id, "waiting", waiting.Why), waitedBefore),
+        IntakeAnswer.Waiting waiting => Answer(new TakenJson(waiting.Id, "waiting", T[waiting.Why]), waitedBefore),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
@@ -68,20 +72,25 @@ internal static class ReadingsApi
     {
         body.Facts(out var wrong);
         var faults = wrong.Select(f => new Refusal(f.Column, f.Reason)).ToList();
-        if (Tokens.Unit(body.Unit) is null) faults.Add(new("unit", "mm or in."));
+        if (Tokens.Unit(body.Unit) is null) faults.Add(new("unit", $"mm or in."));
         if (body.Inside is null != body.Outside is null)
-            faults.Add(new(body.Inside is null ? "inside" : "outside", "Give both, inside and outside of the end rollers."));
+            faults.Add(new(body.Inside is null ? "inside" : "outside", $"Give both, inside and outside of the end rollers."));
         if (new[] { body.Length is not null, body.LengthMm is not null, body.Inside is not null }.Count(told => told) != 1)
-            faults.Add(new("length", "Give the length as text with its unit, or length_mm as a number, or inside and outside."));
-        if (string.IsNullOrWhiteSpace(body.Chain)) faults.Add(new("chain", "Say which chain."));
+            faults.Add(new("length", $"Give the length as text with its unit, or length_mm as a number, or inside and outside."));
+        if (string.IsNullOrWhiteSpace(body.Chain)) faults.Add(new("chain", $"Say which chain."));
         return faults;
     }
 
     /// <summary>The reading of a body without faults.</summary>
-    public static NewReading ToReading(ReadingEntryJson body, string key, string by)
+    public static NewReading ToReading(ReadingEntryJson body, string key, ClaimsPrincipal who)
     {
+        var by = Maker.Name(who, body.ToldBy);
         var unit = body.LengthMm is not null ? LengthUnit.Millimetre : Tokens.Unit(body.Unit)!.Value;
-        return NewReading.Of(body.Facts(out _), LengthText(body), unit, key, by) with { Confirmed = body.Confirmed ?? false };
+        return NewReading.Of(body.Facts(out _), LengthText(body), unit, key, by) with
+        {
+            Confirmed = body.Confirmed ?? false,
+            ByPlanner = who.IsPlanner(),
+        };
     }
 
     private static string LengthText(ReadingEntryJson body) =>

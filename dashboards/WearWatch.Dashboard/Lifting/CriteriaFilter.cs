@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.WebUtilities;
+using WearWatch.Chains;
 using WearWatch.Criteria;
 
 namespace WearWatch.Dashboard.Lifting;
@@ -58,7 +59,9 @@ public sealed record CriteriaFilter
         return QueryHelpers.AddQueryString("", query);
     }
 
-    private static string Text(LiftingCriterion criterion) => $"{criterion.Part} {criterion.Words} {criterion.SourceWords}";
+    // A person searches in the words that the page shows.
+    private static string Text(LiftingCriterion criterion) =>
+        $"{T[criterion.Part]} {T[criterion.Words]} {T[SourceWords.Of(criterion.SourceWords)]}";
 
     private static T? Word<T>(string text)
         where T : struct, Enum =>

@@ -51,7 +51,7 @@ public sealed class ExaminationForm(IReadOnlyList<CheckPoint> points, DateOnly t
     public NewExamination? Read(string key, string chain, string toldBy)
     {
         Faults.Clear();
-        if (On is null) Faults.Add("on", "Say on which day.");
+        if (On is null) Faults.Add("on", T["Say on which day."]);
         var report = new NewExamination
         {
             Key = key,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Lifting;
@@ -26,15 +27,15 @@ public sealed class FormValues
     /// <summary>What a desk refused.</summary>
     public void Add(IEnumerable<Refusal> refusals)
     {
-        foreach (var refusal in refusals) Add(refusal.Field, refusal.Reason);
+        foreach (var refusal in refusals) Add(refusal.Field, T[refusal.Reason]);
     }
 
     /// <summary>A number; null for an empty text.</summary>
     public double? Number(string field, string text)
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        if (double.TryParse(text.Trim().Replace(',', '.'), CultureInfo.InvariantCulture, out var number)) return number;
-        Add(field, "A number such as 1500.");
+        if (TypedNumber.Of(text) is { } number) return number;
+        Add(field, TypedNumber.Fault(text, $"A number such as 1500."));
         return null;
     }
 
@@ -42,14 +43,11 @@ public sealed class FormValues
     public int? Whole(string field, string text)
     {
         if (string.IsNullOrWhiteSpace(text)) return null;
-        if (int.TryParse(text.Trim(), CultureInfo.InvariantCulture, out var number)) return number;
-        Add(field, "A whole number.");
+        if (TypedNumber.WholeOf(text) is { } number) return number;
+        Add(field, TypedNumber.Fault(text, $"A whole number."));
         return null;
     }
 
     /// <summary>A day as files have it.</summary>
     public static string Text(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
-
-    /// <summary>A number for its field.</summary>
-    public static string Text(double? number) => number?.ToString("G10", CultureInfo.InvariantCulture) ?? "";
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Storage.Rows;
 
@@ -63,13 +64,13 @@ public sealed class LiftingCardForm
     {
         Basis = card.Id,
         Use = card.Use,
-        WorkingLoadKg = FormValues.Text(card.WorkingLoadKg),
+        WorkingLoadKg = TypedNumber.Text(card.WorkingLoadKg),
         WorkingLoadOf = card.WorkingLoadOf,
         CertificateNumber = card.CertificateNumber,
         CertificateOn = card.CertificateOn,
         CertificateFile = Text(card.CertificateFileId),
         ProofTestOn = card.ProofTestOn,
-        ProofLoadKg = FormValues.Text(card.ProofLoadKg),
+        ProofLoadKg = TypedNumber.Text(card.ProofLoadKg),
         ProofTestNumber = card.ProofTestNumber,
         Maker = card.Maker,
         Standard = card.Standard,
@@ -88,7 +89,7 @@ public sealed class LiftingCardForm
     /// <summary>The case that the region's rule is asked with.</summary>
     public IntervalCase Case(LawRegion plants) => new(
         Region == LawRegion.NotSet ? plants : Region, Use, LiftsPersons, HeavyUse,
-        int.TryParse(LiftsPerWeek, CultureInfo.InvariantCulture, out var lifts) ? lifts : null);
+        TypedNumber.WholeOf(LiftsPerWeek));
 
     /// <summary>The entry as far as it can be read; <see cref="Faults"/> says what cannot.</summary>
     public LiftingCardRow Read(string key, string by)

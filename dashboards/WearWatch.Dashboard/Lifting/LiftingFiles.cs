@@ -75,7 +75,7 @@ internal static class LiftingFiles
             return Results.NotFound();
         response.Headers.ContentSecurityPolicy = "default-src 'none'; sandbox";
         response.Headers.XContentTypeOptions = "nosniff";
-        response.Headers.CacheControl = "private, max-age=31536000, immutable";
+        response.Headers.CacheControl = "private, no-cache";
         return Results.File(file.Content, file.ContentType, file.Name);
     }
 

@@ -1,4 +1,4 @@
-using System.Globalization;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Planner;
@@ -16,11 +16,10 @@ public static class CostsText
             var at = text.LastIndexOf('=');
             var line = at < 0 ? "" : text[..at].Trim();
             if (!known.Contains(line))
-                return (null, [], $"'{text}': there is no line of that name. Write the line, =, and an amount.");
-            if (!double.TryParse(text[(at + 1)..], NumberStyles.Float, CultureInfo.InvariantCulture, out var amount)
-                || amount is not (>= 0 and <= 1e9))
-                return (null, [], $"'{text}': the amount is a number of 0 or more.");
-            if (costs.Any(c => c.Line == line)) return (null, [], $"'{line}' stands twice.");
+                return (null, [], T[$"'{text}': there is no line of that name. Write the line, =, and an amount."]);
+            if (TypedNumber.Of(text[(at + 1)..]) is not (>= 0 and <= 1e9 and var amount))
+                return (null, [], T[$"'{text}': the amount is a number of 0 or more."]);
+            if (costs.Any(c => c.Line == line)) return (null, [], T[$"'{line}' stands twice."]);
             costs.Add(new LineCostRow { Line = line, StoppedPerHour = amount });
         }
 
@@ -30,14 +29,14 @@ public static class CostsText
                 typed.ExpressShare
         ];
         if (amounts.Any(amount => amount is not (>= 0 and <= 1e12)))
-            return (null, [], "A cost or a number of hours is not negative.");
+            return (null, [], T["A cost or a number of hours is not negative."]);
         if (typed.MeanHoursToFailurePastLimit is not (> 0 and <= 1e6))
-            return (null, [], "The mean hours to failure lie above 0 and at most at 1,000,000 h.");
-        if (typed.HorizonWeeks is < 1 or > 104) return (null, [], "Plan 1 to 104 weeks ahead.");
+            return (null, [], T[$"The mean hours to failure lie above 0 and at most at {1_000_000:#,0} h."]);
+        if (typed.HorizonWeeks is < 1 or > 104) return (null, [], T["Plan 1 to 104 weeks ahead."]);
         if (typed.FrozenHours is < 0 or > 1000)
-            return (null, [], "Proposals leave a stop alone from 0 to 1,000 hours before it.");
+            return (null, [], T[$"Proposals leave a stop alone from 0 to {1000:#,0} hours before it."]);
         if (typed.UsualPitchPrice is not (>= 0 and <= 1e6) || typed.SprocketPrice is not (>= 0 and <= 1e9))
-            return (null, [], "A price is not negative.");
+            return (null, [], T["A price is not negative."]);
         return (new PlanningCostsRow
         {
             Money = typed.Money.Trim(),

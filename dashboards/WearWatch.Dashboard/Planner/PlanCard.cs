@@ -25,6 +25,9 @@ public sealed record PlanCard
     /// <summary>When it reaches its limit, in words.</summary>
     public required string Band { get; init; }
 
+    /// <summary>When its take-up is at its end and pitches go, in words; null where that does not come first.</summary>
+    public required string? Shorten { get; init; }
+
     /// <summary>Probability that it passes its limit before.</summary>
     public required double Risk { get; init; }
 

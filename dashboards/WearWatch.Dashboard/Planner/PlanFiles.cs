@@ -18,10 +18,13 @@ public static class PlanFiles
                 Csv(PlanTable.Swaps(await kept.AskAsync(ct), await states.AskAsync(ct))));
         app.MapGet("/plan/orders.csv",
             async (KeptPlan kept, CancellationToken ct) => Csv(PlanTable.Orders(await kept.AskAsync(ct))));
+        app.MapGet("/plan/order-book.csv",
+            async (OrderDesk orders, CancellationToken ct) => Csv(OrderTable.Of(await orders.AskAsync(ct))));
         app.MapGet("/plan/swaps.xlsx", async (KeptPlan kept, LiftingStatesQuery states, HttpResponse to, CancellationToken ct) =>
             await SheetAsync(PlanTable.Swaps(await kept.AskAsync(ct), await states.AskAsync(ct)), to, ct));
         app.MapGet("/plan/orders.xlsx", async (KeptPlan kept, HttpResponse to, CancellationToken ct) =>
             await SheetAsync(PlanTable.Orders(await kept.AskAsync(ct)), to, ct));
+        app.MapPackageFiles();
         app.MapGet("/plan/calendar/{line}.ics",
             async (string line, KeptPlan kept, LiftingStatesQuery states, CancellationToken ct) =>
                 Calendar(line, await kept.AskAsync(ct), await states.AskAsync(ct)));
@@ -44,13 +47,17 @@ public static class PlanFiles
         return text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"")}\"";
     }
 
-    /// <summary>Writes a sheet with its head row fixed.</summary>
-    public static async Task SheetAsync(PlanTable table, Stream to, CancellationToken ct)
+    /// <summary>Writes a book with a sheet for each table, its head row fixed.</summary>
+    public static async Task SheetsAsync(IReadOnlyList<PlanTable> tables, Stream to, CancellationToken ct)
     {
         await using var sheet = await Spreadsheet.CreateNewAsync(to, null, ct);
-        await sheet.StartWorksheetAsync(table.Name, new WorksheetOptions { FrozenRows = 1 }, ct);
-        await sheet.AddRowAsync([.. table.Head.Select(h => new Cell(h))], ct);
-        foreach (var row in table.Rows) await sheet.AddRowAsync([.. row.Select(CellOf)], ct);
+        foreach (var table in tables)
+        {
+            await sheet.StartWorksheetAsync(table.Name, new WorksheetOptions { FrozenRows = 1 }, ct);
+            await sheet.AddRowAsync([.. table.Head.Select(h => new Cell(h))], ct);
+            foreach (var row in table.Rows) await sheet.AddRowAsync([.. row.Select(CellOf)], ct);
+        }
+
         await sheet.FinishAsync(ct);
     }
 
@@ -64,12 +71,16 @@ public static class PlanFiles
     private static IResult Csv(PlanTable table) =>
         Results.File(Encoding.UTF8.GetBytes(CsvText(table)), "text/csv; charset=utf-8", table.Name + ".csv");
 
-    private static async Task SheetAsync(PlanTable table, HttpResponse response, CancellationToken ct)
+    private static Task SheetAsync(PlanTable table, HttpResponse response, CancellationToken ct) =>
+        SendAsync(table.Name, [table], response, ct);
+
+    internal static async Task SendAsync(
+        string name, IReadOnlyList<PlanTable> tables, HttpResponse response, CancellationToken ct)
     {
         response.ContentType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-        response.Headers.ContentDisposition = $"attachment; filename={table.Name}.xlsx";
+        response.Headers.ContentDisposition = $"attachment; filename={name}.xlsx";
         // the writer's stream: the sheet is written in small synchronous pieces
-        await SheetAsync(table, response.BodyWriter.AsStream(), ct);
+        await SheetsAsync(tables, response.BodyWriter.AsStream(), ct);
     }
 
     private static IResult Calendar(string line, KeptPlanView view, LiftingStatesView lifting)
@@ -77,7 +88,8 @@ public static class PlanFiles
         if (!view.Lines.Contains(line)) return Results.NotFound();
         var swaps = view.Plan.Placements.Where(p => view.Picture.Faces[p.Chain].Row.Line == line);
         var text = SwapFeed.Write(
-            line, swaps, NoteOf, view.Picture.Swaps.Values.Select(s => s.DecidedAt).DefaultIfEmpty(view.Picture.Input.Now).Max());
+            line, swaps, NoteOf, view.Picture.Swaps.Values.Select(s => s.DecidedAt).DefaultIfEmpty(view.Picture.Input.Now).Max(),
+            phrase => T[phrase]);
         return Results.File(Encoding.UTF8.GetBytes(text), "text/calendar; charset=utf-8");
 
         string NoteOf(string chain) => view.Picture.Faces[chain].Row is var row
@@ -85,9 +97,9 @@ public static class PlanFiles
             {
                 row.Position,
                 row.ChainType,
-                row.Pitches is { } n ? $"{n} pitches" : "",
+                row.Pitches is { } n ? T[$"{n:#,0} pitches"] : "",
                 view.Picture.Swaps.GetValueOrDefault(chain)?.Note ?? "",
-                lifting[chain] is { } now ? $"{now.Brief}. {Caution.LiftingInBrief}" : "",
+                lifting[chain] is { } now ? $"{T[now.Brief]}. {T[Caution.LiftingInBrief]}" : "",
             }.Where(t => t.Length > 0))
             : "";
     }

@@ -42,22 +42,23 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
 
     /// <summary>What stands against the use of a chain that lifts; nothing for another.</summary>
     private static string Said(LiftingNow? now) =>
-        now is null ? "" : string.Join(" ", LiftingWords.Lines(now).Append(Caution.LiftingInBrief));
+        now is null ? "" : string.Join(" ", LiftingWords.Lines(now).Append(T[Caution.LiftingInBrief]));
 
     private static string SaidOf(KeptPlanView view, string chain) =>
-        string.Join(" ", view.Plan.Remarks.Where(r => r.IsOfLoad && r.Subject == chain).Select(r => r.Why));
+        string.Join(" ", view.Plan.Remarks.Where(r => r.IsOfLoad && r.Subject == chain).Select(r => T[r.Why]));
 
     /// <summary>The orders of a plan, a row for each part and month.</summary>
     public static PlanTable Orders(KeptPlanView view) => new(
         "orders", ["part", "unit", "on_record", "order", "latest_order", "needed_by", "month", "planned", "expected",
-            "low_to_month_end", "high_to_month_end", "available", "expected_shortage"],
+            "low_to_month_end", "high_to_month_end", "available", "expected_shortage", "kits"],
         [.. from order in view.Orders
             from month in order.Months
             select (IReadOnlyList<object?>)[
-                order.Spare.Part.ToString(), order.Spare.Part.Unit, order.OnRecord ? "yes" : "no", order.Quantity,
+                order.Spare.Part.ToString(), order.Spare.Part.Unit.ToString(), order.OnRecord ? "yes" : "no", order.Quantity,
                     order.LatestOrder, order.NeededBy,
                 month.Month.ToString("yyyy-MM", CultureInfo.InvariantCulture), month.Planned, Math.Round(month.Expected, 2),
-                    month.Low, month.High, month.Available, Math.Round(month.ExpectedShortage, 2)]]);
+                    month.Low, month.High, month.Available, Math.Round(month.ExpectedShortage, 2),
+                string.Join("; ", view.KitsFor(order.Spare.Part).Select(k => PackageWords.Kit(k.Chain, k.Kit)))]]);
 
     /// <summary>A cell as CSV writes it.</summary>
     public static string Text(object? cell) => cell switch

@@ -39,10 +39,10 @@ public sealed class SpareForm
     /// <summary>The stock, or what is wrong with it.</summary>
     public (Spare? Spare, IReadOnlyList<SpareDelivery> OnOrder, string? Fault) Read()
     {
-        if (Designation.Trim().Length == 0) return (null, [], "Which part? Such as 16B-1.");
+        if (Designation.Trim().Length == 0) return (null, [], T["Which part? Such as 16B-1."]);
         if (InStock < 0 || LeadDays is < 0 or > 2000 || PackSize < 1 || Price is not (>= 0 and <= 1e9))
-            return (null, [], "Stock, lead time and price are not negative, and a pack size is at least one.");
-        if (ExpressLeadDays is < 0 or > 2000) return (null, [], "An express order takes 0 to 2,000 days.");
+            return (null, [], T["Stock, lead time and price are not negative, and a pack size is at least one."]);
+        if (ExpressLeadDays is < 0 or > 2000) return (null, [], T[$"An express order takes 0 to {2000:#,0} days."]);
         var deliveries = new List<SpareDelivery>();
         foreach (var line in OnOrder.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
@@ -50,7 +50,7 @@ public sealed class SpareForm
             if (words.Length != 2
                 || !DateOnly.TryParseExact(words[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due)
                 || !int.TryParse(words[1], NumberStyles.None, CultureInfo.InvariantCulture, out var quantity))
-                return (null, [], $"'{line}' is no delivery: write a date and a quantity, such as 2026-12-01 160.");
+                return (null, [], T[$"'{line}' is no delivery: write a date and a quantity, such as 2026-12-01 160."]);
             deliveries.Add(new SpareDelivery(due, quantity));
         }
 

@@ -27,11 +27,15 @@ public sealed class SwapTermsForm
     /// <summary>The terms, or what is wrong with them.</summary>
     public (SwapTermsLine? Terms, string? Fault) Read(IReadOnlyList<string> chains)
     {
-        if (!chains.Contains(Chain.Trim())) return (null, $"No chain is called '{Chain.Trim()}'.");
+        if (!chains.Contains(Chain.Trim())) return (null, T[$"No chain is called '{Chain.Trim()}'."]);
         if (Hours is not null and not (> 0 and <= 1000))
-            return (null, "A swap takes more than 0 and at most 1,000 hours; leave it empty to go by family and length.");
+        {
+            return (null, T[$"A swap takes more than 0 and at most {1000:#,0} hours; leave it empty to go by family and "
+                + $"length."]);
+        }
+
         if (People is not null and not (>= 1 and <= 20))
-            return (null, "A swap takes 1 to 20 people; leave it empty to go by family.");
+            return (null, T["A swap takes 1 to 20 people; leave it empty to go by family."]);
         return (new SwapTermsLine(Chain.Trim(), "", Group.Trim(), Hours, People, WithSprockets), null);
     }
 }

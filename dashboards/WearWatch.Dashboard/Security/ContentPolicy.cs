@@ -12,6 +12,14 @@ public static class ContentPolicy
     /// <summary>The number that this answer's inline import map must carry.</summary>
     public static string NonceOf(HttpContext http) => http.Items[Item] as string ?? "";
 
+    /// <summary>What says nothing about it is kept by no browser: it may tell of the plant.</summary>
+    private static Task KeepOut(object response)
+    {
+        var headers = ((HttpResponse)response).Headers;
+        if (headers.CacheControl.Count == 0) headers.CacheControl = "no-store";
+        return Task.CompletedTask;
+    }
+
     /// <summary>Adds the security headers to every answer.</summary>
     public static IApplicationBuilder UseContentPolicy(this IApplicationBuilder app) => app.Use((http, next) =>
     {
@@ -25,6 +33,8 @@ public static class ContentPolicy
             + "form-action 'self'; frame-ancestors 'self'";
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "same-origin";
+        if (http.Request.IsHttps) headers.StrictTransportSecurity = "max-age=31536000";
+        http.Response.OnStarting(KeepOut, http.Response);
         return next(http);
     });
 }

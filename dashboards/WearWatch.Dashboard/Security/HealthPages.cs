@@ -11,9 +11,10 @@ internal static class HealthPages
 {
     public static void MapHealth(this WebApplication app)
     {
-        app.MapHealthChecks("/health/live", new HealthCheckOptions { Predicate = _ => false }).AllowAnonymous();
-        app.MapHealthChecks("/health/ready", new HealthCheckOptions { ResponseWriter = WriteAsync }).AllowAnonymous();
-        app.MapHealthChecks("/health").AllowAnonymous();
+        var health = app.MapGroup("/health").AllowAnonymous().DisableRateLimiting();
+        health.MapHealthChecks("/live", new HealthCheckOptions { Predicate = _ => false });
+        health.MapHealthChecks("/ready", new HealthCheckOptions { ResponseWriter = WriteAsync });
+        health.MapHealthChecks("");
     }
 
     /// <summary>

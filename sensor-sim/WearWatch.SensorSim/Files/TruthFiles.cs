@@ -11,7 +11,7 @@ internal static class TruthFiles
     {
         CsvText.Write(
             writer, "chain", "taken_at", "place", "chain_number", "running_h", "true_elongation_pct", "true_rate_pct_per_1000h",
-            "limit_pct", "true_hours_to_limit", "slip");
+            "limit_pct", "true_hours_to_limit", "slip", "counter_slip");
         foreach (var (record, truth) in readings)
         {
             CsvText.Write(
@@ -25,7 +25,8 @@ internal static class TruthFiles
                 CsvText.Number(truth.RatePercentPer1000Hours, 5),
                 CsvText.Number(truth.LimitPercent, 2),
                 CsvText.Number(truth.HoursToLimit, 1),
-                truth.Slip.ToString());
+                truth.Slip.ToString(),
+                truth.CounterSlip.ToString());
         }
     }
 

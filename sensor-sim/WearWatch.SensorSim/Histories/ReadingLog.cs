@@ -58,11 +58,15 @@ internal sealed class ReadingLog(
         {
             var isWrong = fate.IsLastReadingWrong && round.IsLastOfHistory && place == 0;
             var slip = isWrong ? MeasuringHabit.AnySlip(round.Chance) : habit.DrawSlip(round.Chance);
-            yield return Take(round, place, temperatureC, slip);
+            yield return Take(round, place, temperatureC, slip, MayMisread(round) && slip == Slip.None);
         }
     }
 
-    private LiveReading Take(Round round, int place, double temperatureC, Slip slip)
+    /// <summary>A person reads the counter, and the end of the history stays as the fates have it.</summary>
+    private bool MayMisread(Round round) =>
+        habit.Tool != Tool.Sensor && fate.Meter == MeterFate.RunsOn && !round.IsLastOfHistory;
+
+    private LiveReading Take(Round round, int place, double temperatureC, Slip slip, bool mayMisread)
     {
         var (chain, at) = (round.Chain, round.At + PlaceTakes * place);
         var lineHour = span.Running.HoursAt(at);
@@ -70,12 +74,16 @@ internal sealed class ReadingLog(
         var elongation = share * chain.Path.ElongationAt(hours);
         var (told, written) = habit.Measure(position.Size.PitchMm, elongation, temperatureC, slip, round.Chance);
 
+        var counter = new ReadCounter(meter.CountAt(lineHour), CounterSlip.None);
+        // By a stream of its own, so that a slip changes nothing else.
+        if (mayMisread) counter = ReadCounter.Of(counter.Hours, ChanceOf(round.ChainNumber, $"counter {place}", (int)lineHour));
+
         return new LiveReading(
             new WrittenReading
             {
                 Chain = position.ChainName,
                 TakenAt = at,
-                CounterHours = meter.CountAt(lineHour),
+                CounterHours = counter.Hours,
                 Tool = habit.Tool,
                 Place = habit.Places[place],
                 Pitches = habit.Pitches,
@@ -92,6 +100,7 @@ internal sealed class ReadingLog(
                 LimitPercent = chain.LimitPercent,
                 HoursToLimit = chain.HoursLeftAt(lineHour),
                 Slip = written,
+                CounterSlip = counter.Slip,
             });
     }
 

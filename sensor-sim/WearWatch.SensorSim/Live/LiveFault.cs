@@ -44,4 +44,28 @@ public enum LiveFault
 
     /// <summary>The second channel tells half a millisecond late, and the speed is turned up and down.</summary>
     LateChannel,
+
+    /// <summary>The hour counter was changed and set to its hours with two digits swapped; it runs on from there.</summary>
+    CounterDigitsSwapped,
+
+    /// <summary>It was set with a digit left out.</summary>
+    CounterDigitMissing,
+
+    /// <summary>It was set with a digit struck twice.</summary>
+    CounterDigitTwice,
+
+    /// <summary>It was set to its tenths as hours.</summary>
+    CounterTenthsAsHours,
+
+    /// <summary>Each morning somebody sends the length of the chain from a caliper, over one pitch more than is told.</summary>
+    LengthOnePitchMore,
+
+    /// <summary>The same, over one pitch fewer.</summary>
+    LengthOnePitchFewer,
+
+    /// <summary>The same, with the decimal point one digit to the left.</summary>
+    LengthPointSlipped,
+
+    /// <summary>The same, with two digits swapped.</summary>
+    LengthDigitsSwapped,
 }

@@ -17,19 +17,21 @@ public sealed class LivePosition
     private readonly Dictionary<LiveFault, PassRig> rigs = [];
     private readonly double counterAtEnd;
     private readonly DateTimeOffset end;
+    private readonly double elongationPercent;
     private double? stoodAtH;
+    private double? setOffH;
     private (LiveFault Fault, DateTimeOffset At) since;
 
     internal LivePosition(PositionHistory history, int seed, DateTimeOffset end)
     {
         (position, this.end) = (history.Position, end);
         var chain = history.CurrentChain;
-        var elongation = chain.Path.ElongationAt(chain.HoursAt(history.Span.EndHour));
+        elongationPercent = chain.Path.ElongationAt(chain.HoursAt(history.Span.EndHour));
         var pitches = position.Pitches + position.Pitches % 2;
         var setup = new RigSetup(
             position.Size.PitchMm, pitches, Teeth, PitchesApart * position.Size.PitchMm, position.Duty.SpeedMetresPerSecond);
         // By the same seed it is the same chain, whatever is wrong.
-        (rigOf, DistanceMm) = (fault => new PassRig(SensorFault.In(setup, fault), elongation, seed), setup.DistanceMm);
+        (rigOf, DistanceMm) = (fault => new PassRig(SensorFault.In(setup, fault), elongationPercent, seed), setup.DistanceMm);
         counterAtEnd = history.Meter.CountAt(history.Span.EndHour);
     }
 
@@ -51,6 +53,9 @@ public sealed class LivePosition
             var counter = CounterAt(at, fault);
             yield return Say("running", at, string.Create(CultureInfo.InvariantCulture, $"\"counter_h\":{counter:0.00}"));
             yield return Say("temperature", at, string.Create(CultureInfo.InvariantCulture, $"\"temperature_c\":{chainC:0.0}"));
+            if (at is { Hour: 7, Minute: 0 }
+                && PersonFault.Length(fault, position.Size.PitchMm, elongationPercent) is var (pitches, mm))
+                yield return Say("length", at, $"\"pitches\":{pitches},\"length_mm\":{mm}");
             if (at.Minute % 15 == 0) yield return Passes(at, chainC, fault);
             if (at.Minute == 30)
                 yield return Say("oiling", at, fault == LiveFault.BlockedLubricator ? "\"amount_cm3\":0" : "\"amount_cm3\":0.4");
@@ -73,12 +78,14 @@ public sealed class LivePosition
         }
     }
 
-    /// <summary>What the hour counter shows; one that stopped shows what it showed when it stopped.</summary>
+    /// <summary>What the hour counter shows; one that stopped shows what it showed then, one that was set runs on.</summary>
     private double CounterAt(DateTimeOffset at, LiveFault fault)
     {
         var running = Math.Max(0, counterAtEnd + (at - end).TotalHours);
         stoodAtH = fault == LiveFault.StoppedCounter ? stoodAtH ?? running : null;
-        return stoodAtH ?? running;
+        if (PersonFault.CounterSetTo(fault, running) is { } setTo) setOffH ??= setTo - running;
+        else setOffH = null;
+        return stoodAtH ?? running + (setOffH ?? 0);
     }
 
     private static DateTimeOffset Next(DateTimeOffset from)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Planning.Windows;
 
 namespace WearWatch.Planning.Plans;
@@ -23,24 +22,21 @@ internal static class HardDate
     public static DateTimeOffset? OutOfUseFrom(SwapUnit unit, PlanInput input) =>
         unit.OutOfUseBy is { } by && by <= input.HorizonEnd + input.Costs.NextChance ? by : null;
 
-    /// <summary>What a shutdown lacks for a swap by itself, in plain words; null when nothing.</summary>
-    public static string? Lacks(PlanCase plan, int u, int w)
+    /// <summary>What a shutdown lacks for a swap by itself, as a part of a sentence; null when nothing.</summary>
+    public static Phrase? Lacks(PlanCase plan, int u, int w)
     {
         var (unit, window) = (plan.Units[u], plan.Windows[w]);
         var turn = plan.Turns.First(t => t.Windows.Contains(w));
-        return Preparation.IsFrozen(plan, w)
-                ? Say($"its work is prepared, and proposals leave it as it is until {plan.Input.FrozenUntil:yyyy-MM-dd}")
-            : unit.Hours > plan.WindowHours[w] + Rounding
-                ? Say($"it lasts {plan.WindowHours[w]:0.#} h and the swap takes {unit.Hours:0.#} h")
-            : unit.CrewHours > turn.Hours + Rounding
-                ? Say($"crew {turn.Name} has {turn.Hours:0.#} h and the swap takes {unit.CrewHours:0.#} h of work")
-            : plan.Supplies.FirstOrDefault(s => IsShort(unit, s, window)) is { } supply
-                ? Say($"{unit.Needs[supply.Part]} {supply.Part.Unit} of {supply.Part} are not there by then without haste")
-            : null;
+        if (Preparation.IsFrozen(plan, w))
+            return $"its work is prepared, and proposals leave it as it is until {plan.Input.FrozenUntil.Day()}";
+        if (unit.Hours > plan.WindowHours[w] + Rounding)
+            return $"it lasts {plan.WindowHours[w]:0.#} h and the swap takes {unit.Hours:0.#} h";
+        if (unit.CrewHours > turn.Hours + Rounding)
+            return $"crew {turn.Crew} has {turn.Hours:0.#} h and the swap takes {unit.CrewHours:0.#} h of work";
+        if (plan.Supplies.FirstOrDefault(s => IsShort(unit, s, window)) is not { } supply) return null;
+        return $"{supply.Part.Quantity(unit.Needs[supply.Part])} are not there by then without haste";
     }
 
     private static bool IsShort(SwapUnit unit, PartSupply supply, ShutdownWindow window) =>
         supply.Binds(window.Start) && unit.Needs.GetValueOrDefault(supply.Part) > supply.Spare.AvailableAt(window.Start);
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -33,7 +33,9 @@ internal sealed class PlanCase
             WindowsOf[i].ToDictionary(w => w, w => Sum(u, t => OwnCost.Of(t, HoursAt[w], input.Costs))))];
         OwnLater = [.. Units.Select((u, i) => Sum(u, t => OwnCost.After(t, HoursInUse(i), input.Costs)))];
         Turns = [.. Windows.Select((w, i) => (Window: w, Index: i)).GroupBy(x => x.Window.CrewTurn)
-            .Select(g => new CrewTurn(g.Key, [.. g.Select(x => x.Index)], g.Max(x => x.Window.CrewHours)))];
+            .Select(g => new CrewTurn(
+                g.Key, g.First().Window.Crew is { Length: > 0 } crew ? crew : g.Key, [.. g.Select(x => x.Index)],
+                g.Max(x => x.Window.CrewHours)))];
         Supplies = [.. Units.SelectMany(u => u.Needs.Keys).Distinct()
             .OrderBy(p => p.Designation, StringComparer.Ordinal).ThenBy(p => p.Kind)
             .SelectMany(p => input.Spares.Where(s => s.Part == p).Take(1)).Select(s => new PartSupply(s, input.Now))];

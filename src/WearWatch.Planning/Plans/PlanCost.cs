@@ -32,6 +32,20 @@ public readonly record struct PlanCost
     /// <summary>Breakdowns to be expected, as a number.</summary>
     public double ExpectedBreakdowns { get; init; }
 
+    /// <summary>The part of it that a cause has.</summary>
+    public double Of(CostCause cause) => cause switch
+    {
+        CostCause.UnusedLife => UnusedLife,
+        CostCause.PastLimit => PastLimit,
+        CostCause.Breakdowns => Breakdowns,
+        CostCause.Stops => Stops,
+        CostCause.OutOfUse => OutOfUse,
+        CostCause.Overruns => Overruns,
+        CostCause.Overtime => Overtime,
+        CostCause.Express => Express,
+        _ => throw new ArgumentOutOfRangeException(nameof(cause), cause, null),
+    };
+
     /// <summary>All of it.</summary>
     public double Total => UnusedLife + PastLimit + Breakdowns + Stops + OutOfUse + Overruns + Overtime + Express;
 }

@@ -39,11 +39,14 @@ public enum PlanRemarkKind
 /// <param name="Subject">The chain, crew, part or window that it is about.</param>
 /// <param name="At">When, or null.</param>
 /// <param name="Amount">How much: hours, pieces or pitches, or a probability for a chain left on.</param>
-/// <param name="Why">The reason in plain words.</param>
-/// <param name="WhatWouldHelp">What would help, in plain words.</param>
+/// <param name="Why">The reason.</param>
+/// <param name="WhatWouldHelp">What would help.</param>
 public sealed record PlanRemark(
-    PlanRemarkKind Kind, string Subject, DateTimeOffset? At, double Amount, string Why, string WhatWouldHelp)
+    PlanRemarkKind Kind, string Subject, DateTimeOffset? At, double Amount, Phrase Why, Phrase WhatWouldHelp)
 {
+    /// <summary>What it is about, in words.</summary>
+    public Phrase About { get; init; } = Phrase.Verbatim(Subject);
+
     /// <summary>Whether it is about a chain that holds a load: such remarks stand first, wherever a plan is told.</summary>
     public bool IsOfLoad => Kind <= PlanRemarkKind.HardDateUnsure;
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace WearWatch.Planning.Plans;
 
 /// <summary>Finds where a placing hurts, and says what would help.</summary>
@@ -20,35 +18,34 @@ internal static class PlanRemarks
         let unit = plan.Units[u]
         select new PlanRemark(
             PlanRemarkKind.ChainLeft, unit.Name, null, plan.OwnLater[u].ProbabilityPast,
-            Say($"It is not swapped up to {plan.Input.HorizonEnd:yyyy-MM-dd} and passes its limit before its next chance with ")
-                + Say($"{plan.OwnLater[u].ProbabilityPast:P0}."),
+            $"It is not swapped up to {plan.Input.HorizonEnd.Day()} and passes its limit before its next chance with "
+                + $"{plan.OwnLater[u].ProbabilityPast:P0}.",
             WhatWouldHelp(plan, placing, u));
 
     /// <summary>Tries the chain in each of its windows and names what makes the best of them dear.</summary>
-    private static string WhatWouldHelp(PlanCase plan, int[] placing, int u)
+    private static Phrase WhatWouldHelp(PlanCase plan, int[] placing, int u)
     {
-        if (plan.Fixed[u] == PlanCase.Later) return "It is kept out of the plan by hand: release it.";
-        if (plan.WindowsOf[u].Length == 0) return Say($"A planned shutdown of line {plan.Units[u].Line}.");
+        if (plan.Fixed[u] == PlanCase.Later) return $"It is kept out of the plan by hand: release it.";
+        if (plan.WindowsOf[u].Length == 0) return $"A planned shutdown of line {plan.Units[u].Line}.";
         if (plan.Workable[u].Count == 0) return Preparation.WhyNot(plan, u, plan.WindowsOf[u][^1])!;
         var now = PlanCosting.Of(plan, placing);
         var (w, there) = plan.WindowsOf[u].Where(plan.Workable[u].Contains)
             .Select(w => (w, Cost: Moved(plan, placing, u, w))).MinBy(x => x.Cost.Total);
         var window = plan.Windows[w];
         if (there.Total < now.Total)
-            return Say($"Place it in the shutdown of {window.Start:yyyy-MM-dd}: that costs {now.Total - there.Total:0} less.");
+            return $"Place it in the shutdown of {window.Start.Day()}: that costs {now.Total - there.Total:#,0} less.";
         var turn = plan.Turns.First(t => t.Windows.Contains(w));
-        var dearest = new[]
-        {
-            (Cost: there.Overtime - now.Overtime,
-                Help: Say($"{Hours((there.Overtime - now.Overtime) / Positive(plan.Input.Costs.OvertimePerHour))} h more of ")
-                    + Say($"crew {turn.Name} on {window.Start:yyyy-MM-dd}.")),
-            (Cost: there.Express - now.Express, Help: Say($"Its parts on the shelf by {window.Start:yyyy-MM-dd}.")),
-            (Cost: there.Overruns - now.Overruns,
-                Help: Say($"A shutdown of line {window.Line} of at least {Hours(plan.Units[u].Hours)} h.")),
-            (Cost: there.UnusedLife - now.UnusedLife, Help: Say($"A shutdown of line {window.Line} nearer to its limit, or ")
-                + Say($"nothing: waiting costs less than any shutdown planned.")),
-        }.MaxBy(x => x.Cost);
-        return dearest.Help;
+        var overtime = (there.Overtime - now.Overtime) / Positive(plan.Input.Costs.OvertimePerHour);
+        (double Cost, Phrase Help)[] dear =
+        [
+            (there.Overtime - now.Overtime, $"{overtime:0.#} h more of crew {turn.Crew} on {window.Start.Day()}."),
+            (there.Express - now.Express, $"Its parts on the shelf by {window.Start.Day()}."),
+            (there.Overruns - now.Overruns, $"A shutdown of line {window.Line} of at least {plan.Units[u].Hours:0.#} h."),
+            (there.UnusedLife - now.UnusedLife,
+                $"A shutdown of line {window.Line} nearer to its limit, or nothing: waiting costs less than any shutdown "
+                    + $"planned."),
+        ];
+        return dear.MaxBy(x => x.Cost).Help;
     }
 
     private static PlanCost Moved(PlanCase plan, int[] placing, int u, int place)
@@ -65,8 +62,11 @@ internal static class PlanRemarks
         let start = plan.Windows[turn.Windows[0]].Start
         select new PlanRemark(
             PlanRemarkKind.CrewOverloaded, turn.Name, start, work - turn.Hours,
-            Say($"{Hours(work)} h of work stand against {Hours(turn.Hours)} h."),
-            Say($"{Hours(work - turn.Hours)} h more on {start:yyyy-MM-dd}, or a longer shutdown."));
+            $"{work:0.#} h of work stand against {turn.Hours:0.#} h.",
+            $"{work - turn.Hours:0.#} h more on {start.Day()}, or a longer shutdown.")
+        {
+            About = $"{turn.Crew}, {start.Day()}",
+        };
 
     private static IEnumerable<PlanRemark> PartsShort(PlanCase plan, int[] placing) =>
         from supply in plan.Supplies
@@ -76,9 +76,12 @@ internal static class PlanRemarks
         let first = FirstShort(plan, supply, need)
         select new PlanRemark(
             PlanRemarkKind.PartShort, supply.Part.ToString(), first, express,
-            Say($"{express} {supply.Part.Unit} are missing for swaps before {supply.OrdersArrive:yyyy-MM-dd}, when an ordinary ")
-                + Say($"order of today arrives."),
-            Say($"Order {supply.Spare.InPacks(express)} {supply.Part.Unit} today to arrive by {first:yyyy-MM-dd}."));
+            $"{express:#,0} {supply.Part.Unit} are missing for swaps before {supply.OrdersArrive.Day()}, when an ordinary "
+                + $"order of today arrives.",
+            $"Order {supply.Spare.InPacks(express):#,0} {supply.Part.Unit} today to arrive by {first.Day()}.")
+        {
+            About = supply.Part.Words,
+        };
 
     private static DateTimeOffset FirstShort(PlanCase plan, PartSupply supply, int[] need)
     {
@@ -100,8 +103,8 @@ internal static class PlanRemarks
         where over > 1e-9
         select new PlanRemark(
             PlanRemarkKind.WindowTooShort, plan.Units[u].Name, window.Start, over,
-            Say($"The swap takes {Hours(plan.Units[u].Hours)} h and the shutdown lasts {Hours(window.Length.TotalHours)} h."),
-            Say($"A shutdown that is {Hours(over)} h longer, or more hands."));
+            $"The swap takes {plan.Units[u].Hours:0.#} h and the shutdown lasts {window.Length.TotalHours:0.#} h.",
+            $"A shutdown that is {over:0.#} h longer, or more hands.");
 
     private static IEnumerable<PlanRemark> PlacesGone(PlanCase plan) =>
         from kept in plan.Input.Kept.OrderBy(k => k.Key, StringComparer.Ordinal)
@@ -111,14 +114,12 @@ internal static class PlanRemarks
         select new PlanRemark(
             PlanRemarkKind.PlaceGone, kept.Key, late?.Start, 0,
             late is null
-                ? "The shutdown it was placed in is no longer planned for its line."
-                : Say($"It holds a load, and the shutdown it was placed in begins after {plan.Units[u].OutOfUseBy:yyyy-MM-dd}, ")
-                    + "when it must be out of use.",
-            late is null ? "Place it again." : "Place it in an earlier shutdown, or take it out of use.");
+                ? Phrase.Of($"The shutdown it was placed in is no longer planned for its line.")
+                : Phrase.Of($"It holds a load, and the shutdown it was placed in begins after "
+                    + $"{plan.Units[u].OutOfUseBy.Day()}, when it must be out of use."),
+            late is null
+                ? Phrase.Of($"Place it again.")
+                : Phrase.Of($"Place it in an earlier shutdown, or take it out of use."));
 
     private static double Positive(double value) => value > 0 ? value : 1;
-
-    private static string Hours(double hours) => hours.ToString("0.#", CultureInfo.InvariantCulture);
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

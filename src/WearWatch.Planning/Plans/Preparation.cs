@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Planning.Windows;
 
 namespace WearWatch.Planning.Plans;
@@ -13,20 +12,19 @@ internal static class Preparation
     /// <summary>Whether what is planned in a window stays as it is.</summary>
     public static bool IsFrozen(PlanCase plan, int w) => plan.Windows[w].Start < plan.Input.FrozenUntil;
 
-    /// <summary>Why no proposal puts a unit into a window, in plain words; null when one may.</summary>
-    public static string? WhyNot(PlanCase plan, int u, int w) =>
-        IsFrozen(plan, w)
-            ? Say($"Its work is prepared. Proposals leave it as it is until {plan.Input.FrozenUntil:yyyy-MM-dd}.")
-        : plan.Units[u].MeasureFirst ? "Measure the chain first. Its date rests on no reading of its own."
-        : CannotCome(plan, plan.Units[u], plan.Windows[w]) is { } supply
-            ? Say($"{supply.Part} cannot come in time, not even by express: ordered today it arrives on ")
-                + Say($"{supply.ExpressArrives:yyyy-MM-dd}.")
-        : null;
+    /// <summary>Why no proposal puts a unit into a window, null when one may.</summary>
+    public static Phrase? WhyNot(PlanCase plan, int u, int w)
+    {
+        if (IsFrozen(plan, w))
+            return $"Its work is prepared. Proposals leave it as it is until {plan.Input.FrozenUntil.Day()}.";
+        if (plan.Units[u].MeasureFirst) return $"Measure the chain first. Its date rests on no reading of its own.";
+        if (CannotCome(plan, plan.Units[u], plan.Windows[w]) is not { } supply) return null;
+        return $"{supply.Part.Words} cannot come in time, not even by express: ordered today it arrives on "
+            + $"{supply.ExpressArrives.Day()}.";
+    }
 
     /// <summary>The part of which too little is there for this unit alone, and no more can come; null for none.</summary>
     private static PartSupply? CannotCome(PlanCase plan, SwapUnit unit, ShutdownWindow window) =>
         plan.Supplies.FirstOrDefault(s => s.IsBeyondHaste(window.Start)
             && unit.Needs.GetValueOrDefault(s.Part) > s.Spare.AvailableAt(window.Start));
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace WearWatch.Planning.Plans;
 
 /// <summary>What a plan says of swaps that cannot be prepared, and of chains that have to be measured first.</summary>
@@ -14,9 +12,12 @@ internal static class PreparationRemarks
         where missing > 0
         select new PlanRemark(
             PlanRemarkKind.PartsCannotCome, supply.Part.ToString(), supply.ExpressArrives, missing,
-            Say($"{missing} {supply.Part.Unit} are missing for swaps before {supply.ExpressArrives:yyyy-MM-dd}. Not even an ")
-                + "express order of today arrives earlier.",
-            "Move a swap that needs them to a later shutdown, or say in the stock what comes from elsewhere.");
+            $"{missing:#,0} {supply.Part.Unit} are missing for swaps before {supply.ExpressArrives.Day()}. "
+                + $"Not even an express order of today arrives earlier.",
+            $"Move a swap that needs them to a later shutdown, or say in the stock what comes from elsewhere.")
+        {
+            About = supply.Part.Words,
+        };
 
     private static IEnumerable<PlanRemark> ChainsToMeasure(PlanCase plan, int[] placing) =>
         from u in Enumerable.Range(0, placing.Length)
@@ -25,9 +26,7 @@ internal static class PreparationRemarks
         from task in plan.Units[u].Tasks
         select new PlanRemark(
             PlanRemarkKind.MeasureFirst, task.Chain, null, plan.OwnLater[u].ProbabilityPast,
-            Say($"Nobody has measured it. By its class alone it passes its limit with {plan.OwnLater[u].ProbabilityPast:P0} ")
-                + "before its next chance.",
-            "Measure it on the next round; then it is planned by its own wear.");
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+            $"Nobody has measured it. By its class alone it passes its limit with {plan.OwnLater[u].ProbabilityPast:P0} "
+                + $"before its next chance.",
+            $"Measure it on the next round; then it is planned by its own wear.");
 }

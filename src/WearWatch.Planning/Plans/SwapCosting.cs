@@ -55,6 +55,31 @@ public sealed class SwapCosting
         })];
     }
 
+    /// <summary>Why a chain stands where it does, beside the shutdown before and the one after.</summary>
+    public SwapReason WhyHere(string chain, IReadOnlyDictionary<string, string?> placements)
+    {
+        var (u, placing) = (unitOf[chain], PlacingOf(placements));
+        var moves = MovesOf(chain, placements); // by time; the place beyond the horizon is the last
+        var at = Array.IndexOf([.. plan.WindowsOf[u], PlanCase.Later], placing[u]);
+        return new SwapReason
+        {
+            Here = moves[at],
+            Earlier = at > 0 ? Beside(at - 1) : null,
+            Later = at < moves.Count - 1 ? Beside(at + 1) : null,
+            NotAfter = at == moves.Count - 2 && plan.OutOfUseFrom[u] is not null ? plan.Units[u].OutOfUseBy : null,
+        };
+
+        SwapNeighbour Beside(int other)
+        {
+            int[] moved = [.. placing];
+            moved[u] = other < plan.WindowsOf[u].Length ? plan.WindowsOf[u][other] : PlanCase.Later;
+            var (before, after) = (PlanCosting.Of(plan, placing), PlanCosting.Of(plan, moved));
+            return new SwapNeighbour(moves[other], [.. Enum.GetValues<CostCause>()
+                .Select(cause => (cause, after.Of(cause) - before.Of(cause))).Where(d => Math.Abs(d.Item2) >= 0.5)
+                .OrderByDescending(d => Math.Abs(d.Item2))]);
+        }
+    }
+
     /// <summary>
     /// What it would change to move each chain that has a window to its line's next one; chains without a next one are left out.
     /// </summary>

@@ -9,4 +9,4 @@ namespace WearWatch.Planning.Plans;
 /// <param name="OutOfUseFrom">From when the chain is out of use there, since it holds a load; null where it is not.</param>
 /// <param name="WhyNotProposed">Why no proposal puts the swap there; null when one may.</param>
 public sealed record SwapMove(
-    ShutdownWindow? Window, double Change, OwnCost Own, DateTimeOffset? OutOfUseFrom, string? WhyNotProposed);
+    ShutdownWindow? Window, double Change, OwnCost Own, DateTimeOffset? OutOfUseFrom, Phrase? WhyNotProposed);

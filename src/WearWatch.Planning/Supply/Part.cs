@@ -10,6 +10,22 @@ public readonly record struct Part(PartKind Kind, string Designation)
         new(PartKind.Sprocket, FormattableString.Invariant($"{chainType} z{teeth}"));
 
     /// <summary>The part in words.</summary>
+    public Phrase Words => Kind switch
+    {
+        PartKind.Chain => $"chain {Designation}",
+        PartKind.ConnectingLink => $"connecting link {Designation}",
+        PartKind.OffsetLink => $"offset link {Designation}",
+        _ => $"sprocket {Designation}",
+    };
+
+    /// <summary>What its quantity counts.</summary>
+    public Phrase Unit => Kind == PartKind.Chain ? Phrase.Of($"pitches") : Phrase.Of($"pieces");
+
+    /// <summary>So much of it: <c>118 pitches of chain 16B-1</c>, <c>1 connecting link 16B-1</c>.</summary>
+    public Phrase Quantity(int quantity) =>
+        Kind == PartKind.Chain ? Phrase.Of($"{quantity:#,0} {Unit} of {Words}") : Phrase.Of($"{quantity:#,0} {Words}");
+
+    /// <summary>The part as files and programs know it, such as <c>16B-1 chain</c>.</summary>
     public override string ToString() => Kind switch
     {
         PartKind.Chain => $"{Designation} chain",
@@ -17,7 +33,4 @@ public readonly record struct Part(PartKind Kind, string Designation)
         PartKind.OffsetLink => $"{Designation} offset link",
         _ => $"{Designation} sprocket",
     };
-
-    /// <summary>What its quantity counts.</summary>
-    public string Unit => Kind == PartKind.Chain ? "pitches" : "pieces";
 }

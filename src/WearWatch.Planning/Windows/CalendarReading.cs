@@ -3,4 +3,4 @@ namespace WearWatch.Planning.Windows;
 /// <summary>What was read from a calendar.</summary>
 /// <param name="Rules">The shutdowns.</param>
 /// <param name="Refusals">What could not be used, with why; one for each.</param>
-public sealed record CalendarReading(IReadOnlyList<WindowRule> Rules, IReadOnlyList<string> Refusals);
+public sealed record CalendarReading(IReadOnlyList<WindowRule> Rules, IReadOnlyList<Phrase> Refusals);

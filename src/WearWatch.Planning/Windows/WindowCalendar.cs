@@ -17,15 +17,15 @@ public static class WindowCalendar
     /// <param name="people">People who can work in each.</param>
     public static CalendarReading Read(string text, string line, TimeZoneInfo zone, int people)
     {
-        if (text.Length > LongestText) return new CalendarReading([], ["The file is longer than 2,000,000 characters."]);
+        if (text.Length > LongestText) return new CalendarReading([], [$"The file is longer than 2,000,000 characters."]);
         try
         {
             var events = CalendarCollection.Load(text).SelectMany(c => c.Events).ToArray();
             var outcomes = events.Select((e, i) => RuleOf(e, i, line, zone, people)).ToArray();
             return events.Length == 0
-                ? new CalendarReading([], ["There is no event in the file."])
+                ? new CalendarReading([], [$"There is no event in the file."])
                 : new CalendarReading([.. outcomes.Select(o => o.Rule).OfType<WindowRule>()],
-                    [.. outcomes.Select(o => o.Refusal).OfType<string>()]);
+                    [.. outcomes.Select(o => o.Refusal).OfType<Phrase>()]);
         }
         catch (Exception e) when (e is ArgumentException or FormatException or InvalidOperationException
             or System.Runtime.Serialization.SerializationException)
@@ -34,10 +34,10 @@ public static class WindowCalendar
         }
     }
 
-    private static (WindowRule? Rule, string? Refusal) RuleOf(
+    private static (WindowRule? Rule, Phrase? Refusal) RuleOf(
         CalendarEvent happening, int index, string line, TimeZoneInfo zone, int people)
     {
-        var name = $"Event {index + 1} ({happening.Summary ?? happening.Uid})";
+        Phrase name = $"Event {index + 1} ({happening.Summary ?? happening.Uid})";
         if (happening.Start is not { } start) return (null, $"{name} has no start.");
         if (LengthOf(happening) is not { } length || length <= TimeSpan.Zero || length > TimeSpan.FromDays(60))
             return (null, $"{name} lasts nothing, or more than 60 days.");

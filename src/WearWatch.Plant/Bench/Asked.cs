@@ -102,7 +102,7 @@ public sealed class Asked(Func<string, string?> textOf)
     {
         if (!Told(name)) return LengthUnit.Millimetre;
         if (FileWords.Units.TryGetValue(Text(name).ToLowerInvariant(), out var unit)) return unit;
-        Refuse(name, "mm or in.");
+        Refuse(name, $"mm or in.");
         return LengthUnit.Millimetre;
     }
 
@@ -121,7 +121,7 @@ public sealed class Asked(Func<string, string?> textOf)
     }
 
     /// <summary>Notes what is wrong, once.</summary>
-    public void Refuse(string name, string reason)
+    public void Refuse(string name, Phrase reason)
     {
         var refusal = new Refusal(name, reason);
         if (!wrong.Contains(refusal)) wrong.Add(refusal);
@@ -130,21 +130,21 @@ public sealed class Asked(Func<string, string?> textOf)
     private Length? LengthOf(string name, string text, LengthUnit unit)
     {
         if (LengthText.Read(text, unit) is LengthText.Understood understood) return understood.Length;
-        return Refuse<Length>(name, ((LengthText.NotUnderstood)LengthText.Read(text, unit)).Reason);
+        return Refuse<Length>(name, $"{((LengthText.NotUnderstood)LengthText.Read(text, unit)).Reason}");
     }
 
-    private T? Refuse<T>(string name, string reason)
+    private T? Refuse<T>(string name, Phrase reason)
         where T : struct
     {
         Refuse(name, reason);
         return null;
     }
 
-    private static string Bounds(double least, double most) => (double.IsFinite(least), double.IsFinite(most)) switch
+    private static Phrase Bounds(double least, double most) => (double.IsFinite(least), double.IsFinite(most)) switch
     {
-        (true, true) => string.Create(CultureInfo.InvariantCulture, $"It lies between {least:#,0.###} and {most:#,0.###}."),
-        (true, false) => string.Create(CultureInfo.InvariantCulture, $"It is at least {least:#,0.###}."),
-        _ => string.Create(CultureInfo.InvariantCulture, $"It is at most {most:#,0.###}."),
+        (true, true) => $"It lies between {least:#,0.###} and {most:#,0.###}.",
+        (true, false) => $"It is at least {least:#,0.###}.",
+        _ => $"It is at most {most:#,0.###}.",
     };
 
     private static string Plain(string word) => string.Concat(word.Where(char.IsLetterOrDigit)).ToUpperInvariant();

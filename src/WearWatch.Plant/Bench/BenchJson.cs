@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Serialization;
 
 namespace WearWatch.Plant.Bench;
@@ -11,4 +12,13 @@ namespace WearWatch.Plant.Bench;
 [JsonSerializable(typeof(ChainOilJson))]
 [JsonSerializable(typeof(ChainTypePageJson))]
 [JsonSerializable(typeof(ChainTypeJson))]
-public sealed partial class BenchJson : JsonSerializerContext;
+public sealed partial class BenchJson : JsonSerializerContext
+{
+    /// <summary>What phrases say in English, for the command line.</summary>
+    public static BenchJson InEnglish { get; } = new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.SnakeCaseLower,
+        WriteIndented = true,
+        Converters = { new SentenceConverter(phrase => phrase.ToString()) },
+    });
+}

@@ -15,19 +15,19 @@ public sealed record ChainOilJson
     public required OilAmountJson? Amount { get; init; }
 
     /// <summary>Why the way in which it is oiled does not do at its speed; null when it does or nobody can tell.</summary>
-    public required string? Warning { get; init; }
+    public required Phrase? Warning { get; init; }
 
     /// <summary>What to remember before it is touched.</summary>
-    public required IReadOnlyList<string> Caution { get; init; }
+    public required IReadOnlyList<Phrase> Caution { get; init; }
 
     /// <summary>Running hours between two oilings, or looks at the oiler; null when nothing is foreseen.</summary>
     public required double? IntervalH { get; init; }
 
     /// <summary>What the interval rests on.</summary>
-    public required string IntervalBasis { get; init; }
+    public required Phrase IntervalBasis { get; init; }
 
     /// <summary>What has to be told for the rest.</summary>
-    public required IReadOnlyList<string> Missing { get; init; }
+    public required IReadOnlyList<Phrase> Missing { get; init; }
 
     /// <summary>The wire form of a calculation.</summary>
     public static ChainOilJson Of(OilCalculation worked) => new()
@@ -42,7 +42,7 @@ public sealed record ChainOilJson
             : null,
         Amount = worked.Advice.Amount is { } amount ? new OilAmountJson(amount.Text, amount.Source, amount.IsVerified) : null,
         Warning = worked.Advice.Warning,
-        Caution = worked.Cautions,
+        Caution = [.. worked.Advice.Cautions.Select(c => c.Words), .. worked.Cautions],
         IntervalH = worked.Plan.IntervalHours,
         IntervalBasis = worked.Plan.Basis,
         Missing = worked.Advice.Missing,

@@ -11,7 +11,7 @@ namespace WearWatch.Plant.Bench;
 /// Names: <c>type</c>, or <c>pitch_mm</c> with <c>strands</c>, <c>pin_mm</c>, <c>joint_area_mm2</c>, <c>tensile_kn</c>;
 /// <c>teeth</c>,
 /// <c>driven_teeth</c>; <c>rpm</c> or <c>speed</c>; <c>power</c>; <c>pitches</c> or <c>centre</c> (in <c>unit</c>);
-/// <c>mass_kg_m</c>;
+/// <c>mass_kg_m</c>; <c>idlers</c>; <c>carried_kg</c>, <c>friction</c>;
 /// <c>load</c>, <c>mover</c>; <c>lubrication</c>, <c>ambient_c</c>; and what <see cref="LimitBench"/> knows.
 /// </remarks>
 public static class DriveBench
@@ -23,15 +23,15 @@ public static class DriveBench
     {
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
-        if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", "Give the chain type or the pitch.");
-        var teeth = Wanted(asked, "teeth", "How many teeth has the driving sprocket?");
-        var driven = Wanted(asked, "driven_teeth", "How many teeth has the driven sprocket?");
+        if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", $"Give the chain type or the pitch.");
+        var teeth = Wanted(asked, "teeth", $"How many teeth has the driving sprocket?");
+        var driven = Wanted(asked, "driven_teeth", $"How many teeth has the driven sprocket?");
         var power = asked.Quantity("power", QuantityKind.Power);
-        if (!asked.Told("power")) asked.Refuse("power", "Which power does it transmit? 30 kW or 40 hp, say.");
+        if (!asked.Told("power")) asked.Refuse("power", $"Which power does it transmit? 30 kW or 40 hp, say.");
         if (!asked.Told("rpm") && !asked.Told("speed"))
-            asked.Refuse("rpm", "Give the turns a minute of the driving sprocket, or the speed of the chain.");
+            asked.Refuse("rpm", $"Give the turns a minute of the driving sprocket, or the speed of the chain.");
         if (!asked.Told("pitches") && !asked.Told("centre"))
-            asked.Refuse("pitches", "Give the length of the chain in pitches, or the centre distance.");
+            asked.Refuse("pitches", $"Give the length of the chain in pitches, or the centre distance.");
         if (asked.Wrong.Count > 0) return Refused(asked);
 
         var rpm = asked.Number("rpm", 0.001, MostRpm)
@@ -41,7 +41,7 @@ public static class DriveBench
             : (double?)null;
         var pitches = asked.Whole("pitches", 4, 100_000)
             ?? (exact is < 100_000 and { } length ? ChainLoop.EvenPitches(length) : null);
-        if (pitches is null && asked.Wrong.Count == 0) asked.Refuse("centre", "No chain is so long; is the unit right?");
+        if (pitches is null && asked.Wrong.Count == 0) asked.Refuse("centre", $"No chain is so long; is the unit right?");
         if (asked.Wrong.Count > 0 || rpm is null) return Refused(asked);
 
         var drive = Drive(asked, type, pitchMm!.Value) with
@@ -66,6 +66,7 @@ public static class DriveBench
             PinMm = asked.Number("pin_mm", 0.1, 1000) ?? drive.PinMm,
             JointAreaMm2 = asked.Number("joint_area_mm2", 0.1, 1e6) ?? drive.JointAreaMm2,
             TensileKilonewtons = asked.Number("tensile_kn", 0.01, 1e5) ?? drive.TensileKilonewtons,
+            Idlers = asked.Whole("idlers", 0, 50) ?? 0,
             KilogramsPerMetre = asked.Number("mass_kg_m", 0.001, 1e4),
         };
     }
@@ -85,20 +86,26 @@ public static class DriveBench
             case DriveOutcome.Worked worked:
                 var family = @case.Family;
                 // Drips on the slack side are for drives: of what lifts the joints are oiled while it is slack.
-                var feed = @case.Lifts ? null : OilFeed.For(drive.PitchMm, worked.Figures.Speed);
+                var rating = DriveRating.Of(type, drive, RatingFactors.Service(load, mover));
+                var relative = asked.Number("carried_kg", 0.001, 1e9) is { } carried
+                    && asked.Number("friction", 0.001, 1) is { } friction
+                    ? RelativeLoad.OfConveyor(carried, friction, drive.TensileKilonewtons)
+                    : RelativeLoad.OfDrive(rating.Asked, rating.Rated);
+                var feed = @case.Lifts ? null : OilFeed.For(family, drive.PitchMm, worked.Figures.Speed);
                 return new BenchAnswer<DriveCalculation>.Answered(new DriveCalculation
                 {
                     Type = type,
                     Drive = drive,
                     Figures = worked.Figures,
                     ExactPitches = exact,
-                    Rating = DriveRating.Of(type, drive, RatingFactors.Service(load, mover)),
+                    Rating = rating,
+                    RelativeLoad = relative,
                     Alternatives = @case.Lifts ? [] : DriveRating.Alternatives(drive, RatingFactors.Service(load, mover)),
                     OilFeed = feed,
                     OilIsEnough = lubrication is { } fitted ? feed?.IsEnough(fitted) : null,
                     OilGrade = ambient is { } celsius ? family.OilFor(new Temperature(celsius)) : null,
                     AmbientC = ambient,
-                    Prior = family.HasExpectedWear && !@case.Lifts
+                    Prior = family.HasExpectedWear && !@case.Lifts && ExpectedWear.Covers(relative)
                         ? ExpectedWear.Prior(worked.Figures, drive.PitchMm, lubrication)
                         : null,
                     Limits = LimitRules.For(@case),
@@ -110,7 +117,7 @@ public static class DriveBench
         }
     }
 
-    private static int? Wanted(Asked asked, string name, string question)
+    private static int? Wanted(Asked asked, string name, Phrase question)
     {
         if (!asked.Told(name)) asked.Refuse(name, question);
         return asked.Whole(name, 5, 1000);

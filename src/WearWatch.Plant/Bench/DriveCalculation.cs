@@ -28,6 +28,9 @@ public sealed record DriveCalculation
     /// <summary>What the chain may transmit.</summary>
     public required DriveRating Rating { get; init; }
 
+    /// <summary>How hard the chain is worked, or why that is not known.</summary>
+    public required RelativeLoad RelativeLoad { get; init; }
+
     /// <summary>Chains that carry the power by the classic rating.</summary>
     public required IReadOnlyList<SelectedChain> Alternatives { get; init; }
 
@@ -43,7 +46,9 @@ public sealed record DriveCalculation
     /// <summary>The surroundings' temperature as told.</summary>
     public required double? AmbientC { get; init; }
 
-    /// <summary>What wear rate to expect, with its width; null when pin or joint area is not known.</summary>
+    /// <summary>
+    /// What wear rate to expect, with its width; null when pin, joint area or rating is not known, or the law does not hold.
+    /// </summary>
     public required WearPrior? Prior { get; init; }
 
     /// <summary>At which elongation it is to be replaced.</summary>
@@ -53,7 +58,7 @@ public sealed record DriveCalculation
     public required bool HoldsLoad { get; init; }
 
     /// <summary>What to remember before it is touched, and what no figure says.</summary>
-    public required IReadOnlyList<string> Cautions { get; init; }
+    public required IReadOnlyList<Phrase> Cautions { get; init; }
 
     /// <summary>Whether an offset link would be needed.</summary>
     public bool HasOddPitches => int.IsOddInteger(Drive.Pitches);

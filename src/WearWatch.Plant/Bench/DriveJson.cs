@@ -65,6 +65,15 @@ public sealed record DriveJson
     /// <summary>The classic rating.</summary>
     public required RatingJson Rating { get; init; }
 
+    /// <summary>The power asked for as a share of what the chain may carry; null where that is not known.</summary>
+    public required double? RelativeLoad { get; init; }
+
+    /// <summary>From what the relative load was computed, or why it is not known.</summary>
+    public required Phrase RelativeLoadBasis { get; init; }
+
+    /// <summary>Why the pull is more than a drive is usually laid out for; empty where it is not.</summary>
+    public required Phrase PullWarning { get; init; }
+
     /// <summary>Chains that carry the power by the classic rating.</summary>
     public required IReadOnlyList<RatedChainJson> Alternatives { get; init; }
 
@@ -84,7 +93,7 @@ public sealed record DriveJson
     public required bool HoldsLoad { get; init; }
 
     /// <summary>What to remember before it is touched, and what no figure says.</summary>
-    public required IReadOnlyList<string> Caution { get; init; }
+    public required IReadOnlyList<Phrase> Caution { get; init; }
 
     /// <summary>The values of the chain type that were recalled, not read.</summary>
     public required IReadOnlyList<string> FromMemory { get; init; }
@@ -110,6 +119,9 @@ public sealed record DriveJson
             SafetyFactor = figures.SafetyFactor,
             BearingPressureNPerMm2 = figures.BearingPressureNewtonsPerMm2,
             LoopsPerH = figures.LoopsPerHour,
+            RelativeLoad = worked.RelativeLoad.Share,
+            RelativeLoadBasis = worked.RelativeLoad.Basis,
+            PullWarning = figures.PullWarning,
             ArticulationsPerH = figures.ArticulationsPerHour,
             LoadedSlipMPerH = figures.LoadedSlipMetresPerHour,
             SpeedVariationPct = figures.SpeedVariationPercent,

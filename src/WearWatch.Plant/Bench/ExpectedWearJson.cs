@@ -30,7 +30,7 @@ public sealed record ExpectedWearJson
     public required double HoursToLimitP95 { get; init; }
 
     /// <summary>What the rates rest on.</summary>
-    public required string Source { get; init; }
+    public required Phrase Source { get; init; }
 
     /// <summary>The wire form of what a calculation expects; null when pin or joint area is not known.</summary>
     public static ExpectedWearJson? Of(DriveCalculation worked) =>

@@ -27,9 +27,9 @@ public static class GaugeBench
     {
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, LongestPitchMm) ?? type?.PitchMm?.Value;
-        if (pitchMm is null && asked.Wrong.Count == 0) asked.Refuse("pitch_mm", "Give the pitch or the chain type.");
+        if (pitchMm is null && asked.Wrong.Count == 0) asked.Refuse("pitch_mm", $"Give the pitch or the chain type.");
         var pitches = asked.Whole("pitches", 1, 100_000);
-        if (pitches is null && !asked.Told("pitches")) asked.Refuse("pitches", "How many pitches did you measure over?");
+        if (pitches is null && !asked.Told("pitches")) asked.Refuse("pitches", $"How many pitches did you measure over?");
         var lengthsMm = LengthsMm(asked);
         var instrument = InstrumentOf(asked);
         var newLength = asked.Length("new_length", asked.Unit("unit"));
@@ -40,7 +40,7 @@ public static class GaugeBench
         var verdict = LimitRules.For(@case);
         var found = Found(asked, @case);
         if (limit > verdict.Governing.Percent && @case.Lifts)
-            asked.Refuse("limit_pct", LiftingCard.LimitTooHigh(verdict.Governing));
+            asked.Refuse("limit_pct", $"{LiftingCard.LimitTooHigh(verdict.Governing)}");
         if (asked.Wrong.Count > 0 || pitchMm is null || pitches is null)
             return new BenchAnswer<GaugeCalculation>.Refused(asked.Wrong);
 
@@ -62,7 +62,7 @@ public static class GaugeBench
         var governing = limit is { } own
             ? new ReplacementLimit(own, LimitReason.SetByPlant, "as entered")
             {
-                Rule = "as entered",
+                Rule = $"as entered",
                 PlanFromPercent = @case.Lifts ? verdict.Governing.PlanFromPercent : null,
             }
             : verdict.Governing;
@@ -78,7 +78,14 @@ public static class GaugeBench
             Limit = governing,
             Limits = verdict,
             Links = links,
-            Proposal = SpanProposal.For(span, governing.Percent, asked.Whole("chain_pitches", 1, 100_000)),
+            Proposal = SpanProposal.For(new SpanCase
+            {
+                Span = span,
+                Limit = governing,
+                ChainPitches = asked.Whole("chain_pitches", 1, 100_000),
+                HoldsLoad = @case.Lifts,
+                ElongationPercent = elongation.Percent,
+            }),
         });
     }
 
@@ -119,7 +126,7 @@ public static class GaugeBench
             _ => throw new System.Diagnostics.UnreachableException(),
         };
 
-        BenchAnswer<GaugeCalculation> Answered(Elongation elongation, string? doubt) =>
+        BenchAnswer<GaugeCalculation> Answered(Elongation elongation, Phrase? doubt) =>
             new BenchAnswer<GaugeCalculation>.Answered(calculation(elongation) with { Doubt = doubt });
     }
 
@@ -131,17 +138,17 @@ public static class GaugeBench
             if (!asked.Told("inside") || !asked.Told("outside"))
             {
                 asked.Refuse(asked.Told("inside") ? "outside" : "inside",
-                    "Measure both, inside and outside of the end rollers: their mean is the length.");
+                    $"Measure both, inside and outside of the end rollers: their mean is the length.");
                 return [];
             }
 
             if (asked.Length("inside", unit) is not { } inside || asked.Length("outside", unit) is not { } outside) return [];
             if (outside > inside) return [MeasuredSpan.OverRollersMm(inside.Millimetres, outside.Millimetres)];
-            asked.Refuse("outside", "The outside length must be the longer one.");
+            asked.Refuse("outside", $"The outside length must be the longer one.");
             return [];
         }
 
-        if (!asked.Told("length")) asked.Refuse("length", "A length is wanted, such as 609.6 or 24 3/16\".");
+        if (!asked.Told("length")) asked.Refuse("length", $"A length is wanted, such as 609.6 or 24 3/16\".");
         return [.. asked.Lengths("length", unit).Select(l => l.Millimetres)];
     }
 

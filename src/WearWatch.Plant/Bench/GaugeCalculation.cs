@@ -18,7 +18,7 @@ public sealed record GaugeCalculation
     public required Elongation Elongation { get; init; }
 
     /// <summary>Why no chain runs so; null when one may, or a person said that the length is right.</summary>
-    public required string? Doubt { get; init; }
+    public required Phrase? Doubt { get; init; }
 
     /// <summary>What the uncertainty is made of.</summary>
     public required UncertaintyBudget Budget { get; init; }
@@ -32,15 +32,25 @@ public sealed record GaugeCalculation
     /// <summary>What the measures of its links say, when some were taken.</summary>
     public required LinkCalculation? Links { get; init; }
 
-    /// <summary>How many pitches to measure so that the uncertainty stays below a tenth of the limit.</summary>
+    /// <summary>Over how many pitches it is best measured.</summary>
     public required SpanProposal Proposal { get; init; }
 
     /// <summary>How the chain was held, and how it is best held.</summary>
-    public string HeldAdvice =>
-        $"Held: {Span.Held}. " + (Type is null ? MeasuringLoad.AdviceWithoutType : MeasuringLoad.Advice(Type));
+    public Phrase HeldAdvice =>
+        $"Held: {Span.Held.Words}. {(Type is null ? MeasuringLoad.AdviceWithoutType : MeasuringLoad.Advice(Type))}";
 
-    /// <summary>Whether the uncertainty stays below a tenth of the limit as it was measured.</summary>
-    public bool IsGoodEnough => Elongation.StandardUncertaintyPercent < SpanProposal.ShareOfLimit * Limit.Percent;
+    /// <summary>Whether the expanded uncertainty stays below a tenth of the limit as it was measured.</summary>
+    public bool IsGoodEnough => Elongation.ExpandedUncertaintyPercent < SpanProposal.ShareOfLimit * Limit.Percent;
+
+    /// <summary>Values that the figures rest on and that were only recalled, in words; empty when all were read.</summary>
+    public IReadOnlyList<Phrase> FromMemory =>
+    [
+        .. Type?.PitchMm is { IsVerified: false } ? [Phrase.Of($"pitch")] : Array.Empty<Phrase>(),
+        .. Span.New is null && !(Type?.NewLengthTolerancePercent ?? Span.Family.NewLengthTolerancePercent).IsVerified
+            ? [Phrase.Of($"tolerance of a new chain")]
+            : Array.Empty<Phrase>(),
+        .. Limit.IsVerified ? Array.Empty<Phrase>() : [Phrase.Of($"limit")],
+    ];
 
     /// <summary>Whether it lifts or holds a load, by its kind or as told.</summary>
     public required bool HoldsLoad { get; init; }
@@ -49,7 +59,7 @@ public sealed record GaugeCalculation
     public required IReadOnlyList<CheckPoint> Found { get; init; }
 
     /// <summary>What to remember before it is touched, and what no figure says; with the verdict, not below it.</summary>
-    public IReadOnlyList<string> Cautions => Caution.For(Span.Family, HoldsLoad);
+    public IReadOnlyList<Phrase> Cautions => Caution.For(Span.Family, HoldsLoad);
 
     /// <summary>The worst of elongation, diameter and findings. How fast it wears is not asked; a forecast knows more.</summary>
     public Condition Condition => Statements.MaxBy(s => GaugeVerdict.SeverityOf(s.Condition)).Condition;
@@ -58,8 +68,8 @@ public sealed record GaugeCalculation
     public ShownCondition ShownCondition => ConditionWords.Of(Condition, HoldsLoad);
 
     /// <summary>The verdict, the worst first.</summary>
-    public string Verdict => string.Join(' ', Statements.OrderByDescending(s => GaugeVerdict.SeverityOf(s.Condition))
+    public Phrase Verdict => Phrase.Join(" ", Statements.OrderByDescending(s => GaugeVerdict.SeverityOf(s.Condition))
         .Select(s => s.Words));
 
-    private IReadOnlyList<(Condition Condition, string Words)> Statements => GaugeVerdict.Of(this);
+    private IReadOnlyList<(Condition Condition, Phrase Words)> Statements => GaugeVerdict.Of(this);
 }

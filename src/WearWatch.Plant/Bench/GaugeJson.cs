@@ -31,13 +31,13 @@ public sealed record GaugeJson
     public required bool HoldsLoad { get; init; }
 
     /// <summary>What to remember before it is touched, and what no figure says.</summary>
-    public required IReadOnlyList<string> Caution { get; init; }
+    public required IReadOnlyList<Phrase> Caution { get; init; }
 
     /// <summary>The verdict, the worst of elongation, links and findings first.</summary>
-    public required string Verdict { get; init; }
+    public required Phrase Verdict { get; init; }
 
     /// <summary>Why no chain runs so; null when one may.</summary>
-    public required string? Doubt { get; init; }
+    public required Phrase? Doubt { get; init; }
 
     /// <summary>What the uncertainty is made of.</summary>
     public required IReadOnlyList<UncertaintyJson> Budget { get; init; }
@@ -46,10 +46,13 @@ public sealed record GaugeJson
     public required SpanProposalJson Proposal { get; init; }
 
     /// <summary>How the chain was held, and how it is best held.</summary>
-    public required string Held { get; init; }
+    public required Phrase Held { get; init; }
 
     /// <summary>What the measures of its links say; null when none was taken.</summary>
     public required LinkGaugeJson? Links { get; init; }
+
+    /// <summary>The values on which it rests that were recalled, not read.</summary>
+    public required IReadOnlyList<Phrase> FromMemory { get; init; }
 
     /// <summary>The wire form of a calculation.</summary>
     public static GaugeJson Of(GaugeCalculation worked) => new()
@@ -71,6 +74,7 @@ public sealed record GaugeJson
         Proposal = new SpanProposalJson(
             worked.Proposal.Pitches, worked.Proposal.LengthMm, worked.Proposal.StandardUncertaintyPercent,
             worked.Proposal.GoodEnough, worked.Proposal.Advice),
+        FromMemory = [.. worked.FromMemory],
         Held = worked.HeldAdvice,
         Links = worked.Links is { } links ? LinkGaugeJson.Of(links) : null,
     };

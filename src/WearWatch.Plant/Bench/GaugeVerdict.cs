@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Wear;
 
@@ -10,12 +11,12 @@ namespace WearWatch.Plant.Bench;
 /// </remarks>
 internal static class GaugeVerdict
 {
-    public static IReadOnlyList<(Condition Condition, string Words)> Of(GaugeCalculation gauged)
+    public static IReadOnlyList<(Condition Condition, Phrase Words)> Of(GaugeCalculation gauged)
     {
-        List<(Condition, string)> said = [gauged.HoldsLoad ? Lifting(gauged) : Other(gauged)];
+        List<(Condition, Phrase)> said = [gauged.HoldsLoad ? Lifting(gauged) : Other(gauged)];
         if (gauged.Links is { Verdict: var links }) said.Add((links.Condition, links.Sentence));
         said.AddRange(gauged.Found.Select(point =>
-            (point.StopsTheChain ? Condition.SwapNow : Condition.PlanASwap, $"Found: {point.Ask}. {point.Advice}")));
+            (point.StopsTheChain ? Condition.SwapNow : Condition.PlanASwap, Phrase.Of($"Found: {point.Ask}. {point.Advice}"))));
         return said;
     }
 
@@ -28,38 +29,39 @@ internal static class GaugeVerdict
         _ => 0,
     };
 
-    private static (Condition, string) Other(GaugeCalculation gauged)
+    private static (Condition, Phrase) Other(GaugeCalculation gauged)
     {
         var (percent, limit) = (gauged.Elongation.Percent, gauged.Limit.Percent);
         if (gauged.Doubt is { } doubt) return (Condition.NotKnown, doubt);
-        if (percent >= limit) return (Condition.SwapNow, Text($"{percent:0.00} % has reached the limit of {limit:0.##} %."));
+        if (percent >= limit) return (Condition.SwapNow, $"{percent:0.00} % has reached the limit of {limit:0.##} %.");
         if (UpperOf(gauged.Elongation) >= limit)
-            return (Condition.PlanASwap, Text($"Within the uncertainty the limit of {limit:0.##} % may have been reached."));
+            return (Condition.PlanASwap, $"Within the uncertainty the limit of {limit:0.##} % may have been reached.");
         if (percent >= gauged.Limit.PlanFromPercent)
             return (Condition.PlanASwap,
-                Text($"From {gauged.Limit.PlanFromPercent:0.##} % on a swap has to be planned; the limit is {limit:0.##} %."));
+                $"From {gauged.Limit.PlanFromPercent:0.##} % on a swap has to be planned; the limit is {limit:0.##} %.");
         return (Condition.WithinLimit, percent <= 0
-            ? Text($"No wear that could be seen; the limit is {limit:0.##} %.")
-            : Text($"{100 * percent / limit:0} % of the way to the limit of {limit:0.##} %."));
+            ? Phrase.Of($"No wear that could be seen; the limit is {limit:0.##} %.")
+            : $"{100 * percent / limit:0} % of the way to the limit of {limit:0.##} %.");
     }
 
-    private static (Condition, string) Lifting(GaugeCalculation gauged)
+    private static (Condition, Phrase) Lifting(GaugeCalculation gauged)
     {
         var (upper, limit) = (UpperOf(gauged.Elongation), gauged.Limit);
         if (gauged.Doubt is { } doubt)
-            return (Condition.NotKnown, doubt + " A competent person examines it before further use.");
+            return (Condition.NotKnown, $"{doubt} A competent person examines it before further use.");
         if (upper >= limit.Percent)
-            return (Condition.SwapNow, Text($"It may be at {upper:0.00} %: the discard limit of {limit.Percent:0.##} % ")
-                + $"({limit.Source}) may be reached. Take it out of use now; the whole chain is replaced, with its pair or set.");
+            return (Condition.SwapNow, $"It may be at {upper:0.00} %: the discard limit of {limit.Percent:0.##} % "
+                + $"({SourceWords.Of(limit.Source)}) may be reached. Take it out of use now; the whole chain is replaced, with "
+                + $"its pair or set.");
         if (upper >= limit.PlanFromPercent)
-            return (Condition.PlanASwap, Text($"It may be at {upper:0.00} %: the mark of {limit.PlanFromPercent:0.##} % for ")
-                + Text($"planning is reached ({limit.Source}). A competent person sets the date, at most three months ahead; at ")
-                + Text($"{limit.Percent:0.##} % it is out of use at once."));
-        return (Condition.WithinLimit, Text($"At most {upper:0.00} % of {limit.Percent:0.##} % ({limit.Source}): wear within ")
-            + "limits by this one measurement; not a release for use.");
+            return (Condition.PlanASwap, $"It may be at {upper:0.00} %: the mark of {limit.PlanFromPercent:0.##} % for "
+                + $"planning is reached ({SourceWords.Of(limit.Source)}). A competent person sets the date, at most three "
+                + $"months ahead; at "
+                + $"{limit.Percent:0.##} % it is out of use at once.");
+        return (Condition.WithinLimit, $"At most {upper:0.00} % of {limit.Percent:0.##} % ({SourceWords.Of(limit.Source)}): "
+            + $"wear within "
+            + $"limits by this one measurement; not a release for use.");
     }
 
     private static double UpperOf(Elongation elongation) => elongation.Percent + elongation.ExpandedUncertaintyPercent;
-
-    private static string Text(FormattableString text) => FormattableString.Invariant(text);
 }

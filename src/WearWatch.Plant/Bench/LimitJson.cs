@@ -16,13 +16,16 @@ public sealed record LimitJson
     public required string Source { get; init; }
 
     /// <summary>The rule in words.</summary>
-    public required string Rule { get; init; }
+    public required Phrase Rule { get; init; }
 
     /// <summary>Whether it was read in the source; false for a recalled one.</summary>
     public required bool Verified { get; init; }
 
     /// <summary>The elongation in percent from which a swap has to be planned by the rule; null where it names none.</summary>
     public required double? PlanFromPct { get; init; }
+
+    /// <summary>The lowest that the limit may be where the teeth of the sprockets were not told; null where they were.</summary>
+    public required double? LowestByTeethPct { get; init; }
 
     /// <summary>Limits that hold besides, and govern later.</summary>
     public required IReadOnlyList<LimitRuleJson> AlsoHold { get; init; }
@@ -31,18 +34,21 @@ public sealed record LimitJson
     public required IReadOnlyList<LimitRuleJson> Advice { get; init; }
 
     /// <summary>What to do about the sprockets at the swap.</summary>
-    public required string Sprockets { get; init; }
+    public required Phrase Sprockets { get; init; }
 
     /// <summary>Whether it lifts or holds a load; then the limit is for a competent person, and no figure releases it.</summary>
     public required bool HoldsLoad { get; init; }
 
     /// <summary>What to remember before it is touched, and what no figure says.</summary>
-    public required IReadOnlyList<string> Caution { get; init; }
+    public required IReadOnlyList<Phrase> Caution { get; init; }
 
     /// <summary>
     /// What the elongation does to the length; null when length, pitch or elongation was not told, or nothing may be taken out.
     /// </summary>
     public required SlackJson? Slack { get; init; }
+
+    /// <summary>Where the take-up ends before the chain is worn; null where it does not, or that is not known.</summary>
+    public required TakeUpJson? TakeUp { get; init; }
 
     /// <summary>The wire form of a calculation.</summary>
     public static LimitJson Of(LimitCalculation worked)
@@ -56,6 +62,7 @@ public sealed record LimitJson
             Rule = governing.Rule,
             Verified = governing.IsVerified,
             PlanFromPct = governing.PlanFromPercent,
+            LowestByTeethPct = worked.Limits.LowestByTeethPercent,
             AlsoHold = [.. worked.Limits.AlsoHold.Select(Other)],
             Advice = [.. worked.Limits.Advice.Select(Other)],
             Sprockets = worked.Sprockets,
@@ -65,6 +72,7 @@ public sealed record LimitJson
                 ? new SlackJson(slack.ExtraLengthMm, slack.TakeUpUsedMm, slack.RemovablePitches, slack.NextRemovalPercent,
                     worked.SlackAdvice!)
                 : null,
+            TakeUp = worked.Limits.TakeUp is { } end ? TakeUpJson.Of(end) : null,
         };
 
         static LimitRuleJson Other(ReplacementLimit limit) =>

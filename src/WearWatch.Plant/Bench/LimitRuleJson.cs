@@ -6,4 +6,4 @@ namespace WearWatch.Plant.Bench;
 /// <param name="Source">Where it is from.</param>
 /// <param name="Rule">The rule in words.</param>
 /// <param name="Verified">Whether it was read in the source; false for a recalled one.</param>
-public sealed record LimitRuleJson(double LimitPct, string Reason, string Source, string Rule, bool Verified);
+public sealed record LimitRuleJson(double LimitPct, string Reason, string Source, Phrase Rule, bool Verified);

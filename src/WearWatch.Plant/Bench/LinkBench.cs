@@ -41,8 +41,8 @@ public static class LinkBench
     {
         var type = asked.Type("type");
         var @case = LimitBench.Case(asked, type);
-        if (@case.PitchMm is null && asked.Wrong.Count == 0) asked.Refuse("pitch_mm", "Give the pitch or the chain type.");
-        if (!IsAsked(asked)) asked.Refuse("one_link", "Measure one link, a length over links, or the diameters.");
+        if (@case.PitchMm is null && asked.Wrong.Count == 0) asked.Refuse("pitch_mm", $"Give the pitch or the chain type.");
+        if (!IsAsked(asked)) asked.Refuse("one_link", $"Measure one link, a length over links, or the diameters.");
         return asked.Wrong.Count == 0 && Of(asked, type, @case, null) is { } worked
             ? new BenchAnswer<LinkCalculation>.Answered(worked)
             : new BenchAnswer<LinkCalculation>.Refused(asked.Wrong);
@@ -58,7 +58,7 @@ public static class LinkBench
         var unit = asked.Unit("unit");
         var both = asked.Lengths("link_diameters", unit).Select(d => d.Millimetres).ToList();
         if (asked.Told("link_diameters") && both.Count != 2)
-            asked.Refuse("link_diameters", "Two diameters, in the direction of pull and at right angles, such as 17.1; 17.3.");
+            asked.Refuse("link_diameters", $"Two diameters, in the direction of pull and at right angles, such as 17.1; 17.3.");
         var told = new MeasuredLinks
         {
             Tool = asked.Word<Tool>("tool") ?? Tool.Caliper,
@@ -81,10 +81,11 @@ public static class LinkBench
             Source = asked.Text("table_source"),
         };
         var region = asked.Word<LawRegion>("region") ?? LawRegion.NotSet;
-        foreach (var fault in LinkTableCheck.Faults(entry, @case.PitchMm!.Value)) asked.Refuse(names[fault.Field], fault.Reason);
+        foreach (var fault in LinkTableCheck.Faults(entry, @case.PitchMm!.Value))
+            asked.Refuse(names[fault.Field], $"{fault.Reason}");
         if (asked.Wrong.Count > 0) return null;
         var table = LinkTable.Of(entry, @case.PitchMm.Value);
-        foreach (var fault in LinkFaults.Of(told, table)) asked.Refuse(names[fault.Field], fault.Reason);
+        foreach (var fault in LinkFaults.Of(told, table)) asked.Refuse(names[fault.Field], $"{fault.Reason}");
         if (asked.Wrong.Count > 0) return null;
         var limits = LinkLimits.For(table, @case.Lifts, region);
         return new LinkCalculation

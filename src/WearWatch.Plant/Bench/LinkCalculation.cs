@@ -28,5 +28,5 @@ public sealed record LinkCalculation
     public ShownCondition ShownCondition => ConditionWords.Of(Verdict.Condition, HoldsLoad);
 
     /// <summary>What to remember before it is touched, and what no figure says; with the verdict, not below it.</summary>
-    public IReadOnlyList<string> Cautions => Caution.For(Family, HoldsLoad);
+    public IReadOnlyList<Phrase> Cautions => Caution.For(Family, HoldsLoad);
 }

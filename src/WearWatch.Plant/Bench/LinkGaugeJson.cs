@@ -10,19 +10,19 @@ public sealed record LinkGaugeJson
     public required string Condition { get; init; }
 
     /// <summary>The verdict, the worst measure first.</summary>
-    public required string Verdict { get; init; }
+    public required Phrase Verdict { get; init; }
 
     /// <summary>What to remember before it is touched, and what no figure says.</summary>
-    public required IReadOnlyList<string> Caution { get; init; }
+    public required IReadOnlyList<Phrase> Caution { get; init; }
 
     /// <summary>Wear or stretch, in a sentence; null unless d1 and a length were measured.</summary>
-    public required string? Stretch { get; init; }
+    public required Phrase? Stretch { get; init; }
 
     /// <summary>Each measure that was taken, worst first.</summary>
     public required IReadOnlyList<LinkFindingJson> Measures { get; init; }
 
     /// <summary>What has to be said about the limits.</summary>
-    public required IReadOnlyList<string> Remarks { get; init; }
+    public required IReadOnlyList<Phrase> Remarks { get; init; }
 
     /// <summary>The wire form of a calculation.</summary>
     public static LinkGaugeJson Of(LinkCalculation worked) => new()
@@ -58,7 +58,7 @@ public sealed record LinkFindingJson
     public required double? LimitMm { get; init; }
 
     /// <summary>Who says so, and how sure it is.</summary>
-    public required string? LimitBasis { get; init; }
+    public required Phrase? LimitBasis { get; init; }
 
     /// <summary>The wire form of a finding.</summary>
     public static LinkFindingJson Of(LinkFinding finding) => new()

@@ -7,7 +7,7 @@ namespace WearWatch.Plant.Bench;
 /// <summary>Answers how, with what, how much and how often a chain is to be oiled.</summary>
 /// <remarks>
 /// Names: <c>type</c> or <c>pitch_mm</c> with <c>family</c>, <c>strands</c>; <c>speed</c>; <c>ambient_c</c>; <c>method</c>,
-/// <c>lubrication</c>, <c>dust</c>, <c>interval_h</c>, <c>surroundings_factor</c>; <c>lifts</c>.
+/// <c>place</c>, <c>material</c>, <c>lubrication</c>, <c>dust</c>, <c>interval_h</c>, <c>surroundings_factor</c>; <c>lifts</c>.
 /// </remarks>
 public static class OilBench
 {
@@ -16,7 +16,7 @@ public static class OilBench
     {
         var type = asked.Type("type");
         var pitchMm = asked.Number("pitch_mm", 0.1, 2000) ?? type?.PitchMm?.Value;
-        if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", "Give the chain type or the pitch.");
+        if (pitchMm is null && !asked.Told("type")) asked.Refuse("pitch_mm", $"Give the chain type or the pitch.");
         var family = asked.Family("family") ?? type?.Family ?? ChainFamily.Usual;
         var card = new ChainCard
         {
@@ -25,6 +25,8 @@ public static class OilBench
             Family = family,
             Lifts = family.Lifts(asked.Tick("lifts")),
             Strands = asked.Whole("strands", 1, 24) ?? type?.Strands ?? 1,
+            OilPlace = asked.Word<OilPlace>("place") ?? OilPlace.Ordinary,
+            Material = asked.Word<ChainMaterial>("material") ?? ChainMaterial.Steel,
             OilMethod = asked.Word<OilMethod>("method"),
             OilingIntervalHours = asked.Number("interval_h", 0.001, 100_000),
             OilingSurroundingsFactor = asked.Number("surroundings_factor", 0.05, 20) ?? 1,

@@ -8,7 +8,7 @@ namespace WearWatch.Plant.Bench;
 public sealed record OilCalculation(OilAdvice Advice, OilingPlan Plan)
 {
     /// <summary>What to remember before it is touched.</summary>
-    public required IReadOnlyList<string> Cautions { get; init; }
+    public required IReadOnlyList<Phrase> Cautions { get; init; }
 
     /// <summary>Whether it lifts or holds a load; then oil heals no finding.</summary>
     public required bool HoldsLoad { get; init; }

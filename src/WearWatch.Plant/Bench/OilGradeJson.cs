@@ -5,4 +5,4 @@ namespace WearWatch.Plant.Bench;
 /// <param name="IsoVg">ISO viscosity grade.</param>
 /// <param name="Source">Where that is from.</param>
 /// <param name="Remark">What else to mind; empty for nothing.</param>
-public sealed record OilGradeJson(string Sae, string IsoVg, string Source, string Remark);
+public sealed record OilGradeJson(string Sae, string IsoVg, string Source, Phrase Remark);

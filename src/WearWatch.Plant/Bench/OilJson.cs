@@ -13,7 +13,7 @@ public sealed record OilJson
     public required string? Feed { get; init; }
 
     /// <summary>How a chain that lifts or holds a load is oiled, in words; null for any other.</summary>
-    public required string? Lifting { get; init; }
+    public required Phrase? Lifting { get; init; }
 
     /// <summary>Up to this speed of the chain it may be oiled by hand, in metres a second; null as before.</summary>
     [JsonPropertyName("by_hand_up_to_m_s")]

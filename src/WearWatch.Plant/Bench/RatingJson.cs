@@ -6,7 +6,7 @@ namespace WearWatch.Plant.Bench;
 public sealed record RatingJson
 {
     /// <summary>Which formulas it rests on; stands beside every figure of it.</summary>
-    public required string Generation { get; init; }
+    public required Phrase Generation { get; init; }
 
     /// <summary>What the chain may transmit, strands included; null when the formulas do not cover it.</summary>
     public required double? RatedKw { get; init; }
@@ -24,7 +24,7 @@ public sealed record RatingJson
     public required bool? IsEnough { get; init; }
 
     /// <summary>For which size it was worked out, or why not.</summary>
-    public required string Basis { get; init; }
+    public required Phrase Basis { get; init; }
 
     /// <summary>The wire form of a rating.</summary>
     public static RatingJson Of(DriveRating rating) => new()

@@ -7,4 +7,4 @@ namespace WearWatch.Plant.Bench;
 /// <param name="NextRemovalPct">The elongation in percent at which the next two can be.</param>
 /// <param name="Advice">What to do; a chain that lifts is never shortened.</param>
 public sealed record SlackJson(
-    double ExtraLengthMm, double TakeUpUsedMm, int RemovablePitches, double NextRemovalPct, string Advice);
+    double ExtraLengthMm, double TakeUpUsedMm, int RemovablePitches, double NextRemovalPct, Phrase Advice);

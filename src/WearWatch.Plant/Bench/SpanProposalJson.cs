@@ -7,4 +7,4 @@ namespace WearWatch.Plant.Bench;
 /// <param name="GoodEnough">Whether that is less than a tenth of the limit.</param>
 /// <param name="Advice">The same in words.</param>
 public sealed record SpanProposalJson(
-    int Pitches, double LengthMm, double StandardUncertaintyPct, bool GoodEnough, string Advice);
+    int Pitches, double LengthMm, double StandardUncertaintyPct, bool GoodEnough, Phrase Advice);

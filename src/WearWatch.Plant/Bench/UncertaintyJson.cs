@@ -5,4 +5,4 @@ namespace WearWatch.Plant.Bench;
 /// <param name="StandardUncertaintyPct">Its standard uncertainty, in percent of the nominal length.</param>
 /// <param name="ShareOfVariancePct">Its share of the whole variance, 0 to 100.</param>
 /// <param name="Source">Where the figure is from.</param>
-public sealed record UncertaintyJson(string Component, double StandardUncertaintyPct, double ShareOfVariancePct, string Source);
+public sealed record UncertaintyJson(Phrase Component, double StandardUncertaintyPct, double ShareOfVariancePct, Phrase Source);

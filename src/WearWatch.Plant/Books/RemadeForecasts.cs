@@ -82,7 +82,8 @@ public sealed partial class RemadeForecasts(
                 {
                     var prior = model?.PriorFor(chain.CardOf(life)) ?? WearPrior.Broad;
                     made.AddRange(
-                        Remaking.Forecasts(raw[chain.Id], chain, life, prior, model?.Version ?? prior.Source, calendar));
+                        Remaking.Forecasts(raw[chain.Id], chain, life, prior, model?.Version ?? prior.Source.ToString(),
+                            calendar));
                 }
             }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Lives;
 using WearWatch.Storage;
@@ -48,30 +47,30 @@ public sealed class SpreadCheck(IDbContextFactory<WearDb> database, LifeBook boo
             db.PlantNotices.Add(open = new PlantNoticeRow
             {
                 Kind = PlantNoticeKind.ForecastsDrifted,
-                Why = "",
-                WhatToDo = "",
+                Why = Phrase.None,
+                WhatToDo = Phrase.None,
                 RaisedAt = clock.GetUtcNow(),
             });
         }
 
         var held = drifted.Held;
-        open.Why = string.Create(
-            CultureInfo.InvariantCulture,
-            $"Of the last {held.Of} lives {held.Hits} ended within the 90 % interval of their forecast at half of life: "
-            + $"too {(drifted.TooNarrow ? "few" : "many")} for chance. From now on the early side is "
-            + $"{Words(drifted.Spread.Early)}, the late side {Words(drifted.Spread.Late)}.");
+        var (early, late) = (Words(drifted.Spread.Early), Words(drifted.Spread.Late));
+        open.Why = drifted.TooNarrow
+            ? Phrase.Of($"Of the last {held.Of} lives {held.Hits} ended within the 90 % interval of their forecast at half of "
+                + $"life: "
+                + $"too few for chance. From now on the early side is {early}, the late side {late}.")
+            : $"Of the last {held.Of} lives {held.Hits} ended within the 90 % interval of their forecast at half of life: "
+                + $"too many for chance. From now on the early side is {early}, the late side {late}.";
         open.WhatToDo = drifted.TooNarrow
-            ? "Look for what has changed: duties in the master data, lubrication, dust, tools and who measures. "
-                + "Dates may have moved; check the swap plan."
-            : "Nothing to mend: forecasts were surer than they said. Dates may have moved; check the swap plan.";
+            ? Phrase.Of($"Look for what has changed: duties in the master data, lubrication, dust, tools and who measures. "
+                + $"Dates may have moved; check the swap plan.")
+            : $"Nothing to mend: forecasts were surer than they said. Dates may have moved; check the swap plan.";
     }
 
-    private static string Words(double exponent) => exponent switch
+    private static Phrase Words(double exponent) => exponent switch
     {
-        > 1.005 => string.Create(
-            CultureInfo.InvariantCulture, $"wider by {100 * (exponent - 1):0} % on the logarithm of the hours left"),
-        < 0.995 => string.Create(
-            CultureInfo.InvariantCulture, $"narrower by {100 * (1 - exponent):0} % on the logarithm of the hours left"),
-        _ => "as it was made",
+        > 1.005 => $"wider by {100 * (exponent - 1):0} % on the logarithm of the hours left",
+        < 0.995 => $"narrower by {100 * (1 - exponent):0} % on the logarithm of the hours left",
+        _ => $"as it was made",
     };
 }

@@ -1,3 +1,4 @@
+using WearWatch.Lives;
 using WearWatch.Plant.Books;
 
 namespace WearWatch.Plant.Costs;
@@ -5,6 +6,8 @@ namespace WearWatch.Plant.Costs;
 /// <summary>What some chains cost in a period. Amounts are in the plant's own money.</summary>
 public sealed record CostStatement
 {
+    private const double NinetyPercent = 1.6449;
+
     /// <summary>Running hours in the period.</summary>
     public double Hours { get; init; }
 
@@ -32,7 +35,13 @@ public sealed record CostStatement
     /// <summary>The running hours thrown away with it.</summary>
     public double UnusedHours { get; init; }
 
-    /// <summary>What breakdowns would have cost more than the swaps that came before them.</summary>
+    /// <summary>Breakdowns that the swaps spared, in expectation; see <see cref="SparedBreakdown"/>.</summary>
+    public double Spared { get; init; }
+
+    /// <summary>The variance of that number: each swap spared one or none, independently of the others.</summary>
+    public double SparedVariance { get; init; }
+
+    /// <summary>What these breakdowns would have cost more than the swaps that came before them, in expectation.</summary>
     public double Saved { get; init; }
 
     /// <summary>Oilings recorded.</summary>
@@ -44,8 +53,13 @@ public sealed record CostStatement
     /// <summary>All of it.</summary>
     public double Total => Chains + Sprockets + Stops + Breakdowns;
 
-    /// <summary>Breakdowns that did not come since the chain was swapped before.</summary>
-    public int Avoided => Swaps - Broke;
+    /// <summary>Chains taken off before they broke.</summary>
+    public int Early => Swaps - Broke;
+
+    /// <summary>The 90 % interval of the breakdowns spared, by the normal law, within what can be.</summary>
+    public ConfidenceInterval SparedInterval => new(
+        Math.Max(0, Spared - NinetyPercent * Math.Sqrt(SparedVariance)),
+        Math.Min(Early, Spared + NinetyPercent * Math.Sqrt(SparedVariance)));
 
     /// <summary>
     /// Cost of 1,000 running hours; null with fewer hours than that, over which one swap would look like a rate.
@@ -64,6 +78,8 @@ public sealed record CostStatement
         Breakdowns = a.Breakdowns + b.Breakdowns,
         UnusedPrice = a.UnusedPrice + b.UnusedPrice,
         UnusedHours = a.UnusedHours + b.UnusedHours,
+        Spared = a.Spared + b.Spared,
+        SparedVariance = a.SparedVariance + b.SparedVariance,
         Saved = a.Saved + b.Saved,
         Oilings = a.Oilings + b.Oilings,
         OilMl = a.OilMl + b.OilMl,
@@ -93,6 +109,7 @@ public sealed record CostStatement
         var unused = !life.Life.Failed && life.LastPercent is > 0 and var last
             ? Math.Clamp(1 - last / chain.LimitPercent, 0, 0.95)
             : 0;
+        var spared = SparedBy(chain, life, terms);
         return run with
         {
             Swaps = 1,
@@ -103,7 +120,23 @@ public sealed record CostStatement
             Breakdowns = life.Broke ? breakdown : 0,
             UnusedPrice = unused * price,
             UnusedHours = life.HoursRun * unused / (1 - unused),
-            Saved = life.Broke ? 0 : breakdown - stop,
+            Spared = spared,
+            SparedVariance = spared * (1 - spared),
+            Saved = spared * (breakdown - stop),
         };
+    }
+
+    /// <summary>The probability that the chain would have broken, had it been left on until the next chance.</summary>
+    private static double SparedBy(BookedChain chain, BookedLife life, CostTerms terms)
+    {
+        if (life.Broke) return 0;
+        var share = life is { FittedAt: { } fitted, EndedAt: { } ended } && ended > fitted
+            ? Math.Min(1, life.HoursRun / (ended - fitted).TotalHours)
+            : 1;
+        var (ahead, mean) = (share * terms.Costs.NextChance.TotalHours, terms.Costs.MeanHoursToFailurePastLimit);
+        if (life.Life.Failed) return SparedBreakdown.PastLimit(ahead, mean);
+        return life is { LastPercent: { } last, LogRate: { } rate } && last < chain.LimitPercent
+            ? SparedBreakdown.BeforeLimit(chain.LimitPercent - last, rate, ahead, mean)
+            : 0;
     }
 }

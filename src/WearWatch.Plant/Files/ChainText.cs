@@ -10,7 +10,7 @@ public static class ChainText
     /// <param name="known">The chains registered already: columns that the file does not have keep what is registered.</param>
     public static ChainCard? Read(RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
     {
-        var name = fields.Needed("chain", "write the chain's name.");
+        var name = fields.Needed("chain", $"write the chain's name.");
         fields.Label("chain");
         var old = known.GetValueOrDefault(name);
         if (PitchMm(fields, old) is not { } pitchMm || FamilyText.Of(fields, old, mustBeTold: false) is not { } family
@@ -31,8 +31,8 @@ public static class ChainText
         if (ChainCatalogue.Find(type)?.PitchMm?.Value is { } byType) return byType;
         if (old is not null && !fields.Has("pitch_mm") && (type.Length == 0 || type == old.ChainType)) return old.PitchMm;
         fields.Fault(fields.Has("pitch_mm") ? "pitch_mm" : "chain_type", type.Length > 0
-            ? $"The chain type '{type}' is not known here: write its pitch in millimetres into pitch_mm."
-            : "Empty: a chain needs its pitch in millimetres or a known chain type.");
+            ? Phrase.Of($"The chain type '{type}' is not known here: write its pitch in millimetres into pitch_mm.")
+            : $"Empty: a chain needs its pitch in millimetres or a known chain type.");
         return null;
     }
 }

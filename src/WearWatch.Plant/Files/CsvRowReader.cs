@@ -36,14 +36,14 @@ public sealed class CsvRowReader : IDisposable
     public IReadOnlyList<string> Fields { get; private set; } = [];
 
     /// <summary>What is wrong with the row as a row; null when nothing is.</summary>
-    public string? WhyBroken => broken switch
+    public Phrase? WhyBroken => broken switch
     {
         null => Fields.Any(f => f.Contains('\uFFFD') || f.Contains('\0'))
-            ? "Characters that are not UTF-8. Save the file as CSV UTF-8."
+            ? Phrase.Of($"Characters that are not UTF-8. Save the file as CSV UTF-8.")
             : null,
         CsvMalformedReason.LineBreakInQuotes or CsvMalformedReason.UnterminatedQuote =>
-            "A quotation mark that is not closed in this line.",
-        _ => "A quotation mark where none may stand; inside a quoted field write it twice.",
+            $"A quotation mark that is not closed in this line.",
+        _ => $"A quotation mark where none may stand; inside a quoted field write it twice.",
     };
 
     /// <summary>

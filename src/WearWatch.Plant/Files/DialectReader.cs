@@ -11,21 +11,23 @@ internal static partial class DialectReader
     private static readonly char[] Separators = [',', ';', '\t'];
 
     private static readonly HashSet<string> Known =
-        [.. FileColumns.Chains.All, .. FileColumns.Readings.All, .. FileColumns.Events.All, .. FileColumns.LinkMeasures.All];
+        [.. FileColumns.Chains.All, .. FileColumns.Readings.All, .. FileColumns.Events.All, .. FileColumns.LinkMeasures.All,
+            .. FileColumns.PartReadings.All];
 
     /// <summary>How a file is written; our own form where nothing tells otherwise.</summary>
     public static FileDialect Read(ImportFile file)
     {
-        var dialect = new FileDialect { Letters = LettersOf(Sample(file)) };
-        dialect = dialect with { Separator = SeparatorOf(dialect, file) };
+        var choice = file.Choice;
+        var dialect = new FileDialect { Letters = choice.CodePage is { } page ? LettersOf(page) : LettersOf(Sample(file)) };
+        dialect = dialect with { Separator = choice.Separator ?? SeparatorOf(dialect, file) };
         using var rows = new CsvRowReader(dialect.Open(file), dialect.Separator);
         rows.Next();
         var texts = new List<string>();
         for (var row = 0; row < SampleRows && rows.Next(); row++) texts.AddRange(rows.Fields.Select(f => f.Trim()));
         return dialect with
         {
-            DecimalSign = dialect.Separator == ',' ? '.' : DecimalSignOf(texts),
-            Dates = DatesOf(texts),
+            DecimalSign = choice.DecimalSign ?? (dialect.Separator == ',' ? '.' : DecimalSignOf(texts)),
+            Dates = choice.Dates ?? DatesOf(texts),
         };
     }
 
@@ -45,15 +47,24 @@ internal static partial class DialectReader
         // A sample may end within a letter; one that is broken inside, without any that is whole, is not UTF-8.
         var isBroken = text.AsSpan(0, Math.Max(0, text.Length - 1)).Contains('\uFFFD');
         return isBroken && !text.Any(c => c > 0x7F && c != '\uFFFD')
-            ? CodePagesEncodingProvider.Instance.GetEncoding(1252)!
+            ? LettersOf(1252)
             : Encoding.UTF8;
     }
 
-    /// <summary>The one that gives the header most columns that we know.</summary>
+    private static Encoding LettersOf(int codePage) =>
+        CodePagesEncodingProvider.Instance.GetEncoding(codePage) ?? Encoding.GetEncoding(codePage);
+
+    /// <summary>
+    /// The one that gives the header most columns that we know; of a header with names of its own, the one by which the first
+    /// rows have as many columns as the header.
+    /// </summary>
     private static char SeparatorOf(FileDialect dialect, ImportFile file) => Separators.MaxBy(separator =>
     {
         using var rows = new CsvRowReader(dialect.Open(file), separator);
-        return rows.Next() ? rows.Fields.Count(f => Known.Contains(f.Trim().ToLowerInvariant())) : 0;
+        if (!rows.Next()) return (0, 0);
+        var header = rows.Fields;
+        var known = header.Count(f => Known.Contains(file.Choice.NameOf(f.Trim())));
+        return (known, !rows.Next() || rows.Fields.Count == header.Count ? header.Count : 0);
     });
 
     private static char? DecimalSignOf(IEnumerable<string> texts)

@@ -24,17 +24,19 @@ internal static class FamilyText
         {
             var family = fields.Family(Column);
             if (family is null || byType is null || family.LiftsByNature == byType.LiftsByNature) return family;
-            fields.Fault(Column, $"{type} is {byType.Words} chain: a {family.Words} chain has another designation.");
+            fields.Fault(
+                Column, $"{type} is {byType.Words} chain: a {family.Words} chain has another "
+                    + $"designation.");
             return null;
         }
 
         if (byType is not null) return byType;
         if (known is not null && (type.Length == 0 || type == known.ChainType)) return known.Family;
         if (type.Length == 0 && !mustBeTold) return ChainFamily.Usual;
-        var what = type.Length == 0 ? "Without a designation its kind has to be given"
-            : $"The chain type '{type}' is not known here, so its kind has to be given";
         var kinds = string.Join(", ", ChainFamily.All);
-        fields.Fault(fields.Has(Column) ? Column : "chain_type", $"{what}: family is one of {kinds}.");
+        fields.Fault(fields.Has(Column) ? Column : "chain_type", type.Length == 0
+            ? Phrase.Of($"Without a designation its kind has to be given: family is one of {kinds}.")
+            : $"The chain type '{type}' is not known here, so its kind has to be given: family is one of {kinds}.");
         return null;
     }
 }

@@ -15,7 +15,7 @@ public sealed record FileColumn<T>(string Name, ColumnKind Kind, Func<T, object?
     public string Meaning { get; init; } = "";
 
     /// <summary>What to write there, where it must not be left empty; null where it may.</summary>
-    public string? Needed { get; init; }
+    public Phrase? Needed { get; init; }
 
     /// <summary>Its text for what is usual, which a file leaves out; empty where nothing is.</summary>
     public string Usual { get; init; } = "";

@@ -30,6 +30,28 @@ public sealed record FileColumns(
     public static FileColumns LinkMeasures { get; } = new(
         FileKind.LinkMeasures, LinkMeasureText.Columns, ["chain", "place", "unit"], ["taken_at", "counter_h"]);
 
+    /// <summary>Readings of parts beside the elongation; see <see cref="PartReadingText"/>.</summary>
+    public static FileColumns PartReadings { get; } = new(
+        FileKind.PartReadings, PartReadingText.Columns, ["chain", "part", "value", "unit"], ["taken_at", "counter_h"]);
+
+    /// <summary>The column of refused rows that says why they were refused; it is not read back.</summary>
+    public const string WhyRefused = "why_refused";
+
+    /// <summary>The columns of each kind.</summary>
+    public static IReadOnlyList<FileColumns> Each { get; } = [Chains, Readings, Events, LinkMeasures, PartReadings];
+
+    /// <summary>The columns of a kind; null for none.</summary>
+    public static FileColumns? Of(FileKind? kind) => Each.FirstOrDefault(c => c.Kind == kind);
+
+    /// <summary>The columns that a header lacks, and why each is needed.</summary>
+    public IEnumerable<(string Column, Phrase Reason)> MissingIn(IEnumerable<string> header)
+    {
+        var there = header.ToHashSet();
+        foreach (var missing in Required.Where(c => !there.Contains(c))) yield return (missing, $"The column is missing.");
+        if (!OneOf.Any(there.Contains))
+            yield return (OneOf[0], $"The column is missing: one of {string.Join(", ", OneOf)} is needed.");
+    }
+
     /// <summary>The kind that a header and a file name tell; null when neither tells.</summary>
     /// <remarks>The header goes first, since files are renamed. A name helps to say what a broken header lacks.</remarks>
     public static FileColumns? Tell(IReadOnlyCollection<string> header, string fileName)
@@ -37,8 +59,9 @@ public sealed record FileColumns(
         if (header.Contains("event")) return Events;
         if (header.Contains("length")) return Readings;
         if (header.Contains("one_link") || header.Contains("several_links") || header.Contains("d1")) return LinkMeasures;
+        if (header.Contains("part")) return PartReadings;
         if (header.Contains("chain") && (header.Contains("pitch_mm") || header.Contains("chain_type"))) return Chains;
-        return new[] { Readings, Events, Chains, LinkMeasures }.FirstOrDefault(
+        return new[] { PartReadings, Readings, Events, Chains, LinkMeasures }.FirstOrDefault(
             c => fileName.Replace("_", "", StringComparison.Ordinal).Contains(
                 c.Kind.ToString(), StringComparison.OrdinalIgnoreCase));
     }

@@ -24,18 +24,7 @@ public sealed partial record FileDialect
     public DateOrder? Dates { get; init; }
 
     /// <summary>What is to be told of it in a sentence; empty for our own form.</summary>
-    public string Words => this == Ours ? "" : "Read with " + string.Join(", ", new[]
-    {
-        Separator switch { ';' => "semicolons between the columns", '\t' => "tabs between the columns", _ => "" },
-        DecimalSign switch { ',' => "the comma as decimal sign", null => "an unclear decimal sign", _ => "" },
-        Dates switch
-        {
-            DateOrder.DayFirst => "the day before the month",
-            DateOrder.MonthFirst => "the month before the day",
-            _ => "",
-        },
-        Letters.CodePage == Encoding.UTF8.CodePage ? "" : $"{Letters.EncodingName} letters",
-    }.Where(part => part.Length > 0)) + ".";
+    public Phrase Words => this == Ours ? Phrase.None : $"Read with {Phrase.Join(", ", Parts())}.";
 
     /// <summary>Opens a file so written as UTF-8.</summary>
     public Stream Open(ImportFile file) => Letters.CodePage == Encoding.UTF8.CodePage
@@ -43,7 +32,7 @@ public sealed partial record FileDialect
         : Encoding.CreateTranscodingStream(file.Open(), Letters, Encoding.UTF8);
 
     /// <summary>A number as our own files have it, or why it cannot be told; a text that is no number stays as it is.</summary>
-    public (string Text, string? Fault) Figure(string text)
+    public (string Text, Phrase? Fault) Figure(string text)
     {
         if (Separator == ',' && DecimalSign == '.')
             return (text, text.Contains(',', StringComparison.Ordinal) ? PointWanted(text) : null);
@@ -52,16 +41,16 @@ public sealed partial record FileDialect
             return (text, $"'{text}': whether its sign is the decimal sign is not clear from this file. Write all digits.");
         var thousands = sign == ',' ? '.' : ',';
         if (!text.Contains(thousands, StringComparison.Ordinal)) return (text.Replace(sign, '.'), null);
-        return Grouped(thousands).IsMatch(text)
-            ? (text.Replace(thousands.ToString(), "", StringComparison.Ordinal).Replace(sign, '.'), null)
-            : (text, $"'{text}' has a {NameOf(thousands)}, but the decimal sign of this file is the {NameOf(sign)}.");
+        if (Grouped(thousands).IsMatch(text))
+            return (text.Replace(thousands.ToString(), "", StringComparison.Ordinal).Replace(sign, '.'), null);
+        return (text, $"'{text}' has a {NameOf(thousands)}, but the decimal sign of this file is the {NameOf(sign)}.");
     }
 
     /// <summary>A moment as our own files have it, or why it cannot be told; one by ISO 8601 stays as it is.</summary>
-    public (string Text, string? Fault) Moment(string text)
+    public (string Text, Phrase? Fault) Moment(string text)
     {
         if (WrittenDate().Match(text) is not { Success: true } date) return (text, null);
-        var order = date.Groups["sign"].Value == "." ? DateOrder.DayFirst : Dates;
+        var order = Dates ?? (date.Groups["sign"].Value == "." ? DateOrder.DayFirst : null);
         if (order is null)
         {
             return (text,
@@ -87,10 +76,21 @@ public sealed partial record FileDialect
     [GeneratedRegex(@"^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$")]
     private static partial Regex ByCommas();
 
-    private static string PointWanted(string text) =>
+    private static Phrase PointWanted(string text) =>
         $"'{text}': write a point, not a comma, as the decimal sign and no thousands sign.";
 
-    private static string NameOf(char sign) => sign == ',' ? "comma" : "point";
+    private static Phrase NameOf(char sign) => sign == ',' ? Phrase.Of($"comma") : $"decimal point";
+
+    private IEnumerable<Phrase> Parts()
+    {
+        if (Separator == ';') yield return $"semicolons between the columns";
+        if (Separator == '\t') yield return $"tabs between the columns";
+        if (DecimalSign == ',') yield return $"the comma as decimal sign";
+        if (DecimalSign is null) yield return $"an unclear decimal sign";
+        if (Dates == DateOrder.DayFirst) yield return $"the day before the month";
+        if (Dates == DateOrder.MonthFirst) yield return $"the month before the day";
+        if (Letters.CodePage != Encoding.UTF8.CodePage) yield return $"{Letters.EncodingName} letters";
+    }
 
     private static string Two(Group number) => number.Value.PadLeft(2, '0');
 }

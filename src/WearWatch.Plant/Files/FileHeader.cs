@@ -16,8 +16,8 @@ public sealed class FileHeader
     /// <summary>How the file is written.</summary>
     public FileDialect Dialect { get; private set; } = FileDialect.Ours;
 
-    /// <summary>How many columns every row must have.</summary>
-    public int Count { get; private set; }
+    /// <summary>The names of its columns as they are written; every row must have as many fields.</summary>
+    public IReadOnlyList<string> Names { get; private set; } = [];
 
     /// <summary>Where each known column stands.</summary>
     public IReadOnlyDictionary<string, int> Columns => columns;
@@ -34,7 +34,7 @@ public sealed class FileHeader
         var header = new FileHeader();
         using (var bytes = file.Open())
         {
-            if (FileText.WhyNotText(bytes) is { Length: > 0 } reason)
+            if (FileText.WhyNotText(bytes) is { } reason)
             {
                 header.Refuse(0, "", reason);
                 return header;
@@ -43,39 +43,43 @@ public sealed class FileHeader
 
         header.Dialect = DialectReader.Read(file);
         using var rows = new CsvRowReader(header.Dialect.Open(file), header.Dialect.Separator);
-        if (rows.Next()) header.Take(rows, file.Name);
+        if (rows.Next()) header.Take(rows, file);
         else header.Refuse(1, "", rows.IsCutOff
-            ? "The first line has no end. Is this a CSV file?"
-            : "The file has no header row.");
+            ? Phrase.Of($"The first line has no end. Is this a CSV file?")
+            : $"The file has no header row.");
         return header;
     }
 
-    private void Take(CsvRowReader rows, string fileName)
+    private void Take(CsvRowReader rows, ImportFile file)
     {
-        string[] names = [.. rows.Fields.Select(f => f.Trim().ToLowerInvariant())];
-        Count = names.Length;
-        if (FileColumns.Tell(names, fileName) is not { } told)
+        Names = [.. rows.Fields.Select(f => f.Trim())];
+        string[] names = [.. Names.Select(file.Choice.NameOf)];
+        if ((FileColumns.Of(file.Choice.Kind) ?? FileColumns.Tell(names, file.Name)) is not { } told)
         {
-            Refuse(rows.Line, names[0],
-                "The header is not that of chains (chain, pitch_mm, ...), readings (chain, taken_at, counter_h, tool, pitches, "
-                + "length, unit), events (chain, event, ...) or measures of links (chain, place, one_link, ..., unit).");
+            Refuse(rows.Line, Names[0],
+                $"The header is not that of a file that is known. Known are chains (chain, pitch_mm, ...), readings (chain, "
+                + $"taken_at, counter_h, tool, pitches, length, unit), events (chain, event, ...) and links (chain, place, "
+                + $"one_link, ..., unit).");
             return;
         }
 
         Kind = told.Kind;
-        if (Dialect.Words.Length > 0) remarks.Add(new FileItem.Noted(rows.Line, "", Dialect.Words));
+        if (file.Sheets.Count > 0) NoteSheet(rows.Line, file.Sheets);
+        else if (!Dialect.Words.IsEmpty) remarks.Add(new FileItem.Noted(rows.Line, "", Dialect.Words));
         for (var i = 0; i < names.Length; i++)
         {
+            if (names[i] is "" or FileColumns.WhyRefused) continue;
             if (!told.All.Contains(names[i]))
-                remarks.Add(new FileItem.Noted(rows.Line, names[i], "Unknown column: it was not read."));
-            else if (!columns.TryAdd(names[i], i)) Refuse(rows.Line, names[i], "The column stands twice.");
+                remarks.Add(new FileItem.Noted(rows.Line, names[i], $"Unknown column: it was not read."));
+            else if (!columns.TryAdd(names[i], i)) Refuse(rows.Line, names[i], $"The column stands twice.");
         }
 
-        foreach (var missing in told.Required.Where(c => !columns.ContainsKey(c)))
-            Refuse(rows.Line, missing, "The column is missing.");
-        if (!told.OneOf.Any(columns.ContainsKey))
-            Refuse(rows.Line, told.OneOf[0], $"The column is missing: one of {string.Join(", ", told.OneOf)} is needed.");
+        foreach (var missing in told.MissingIn(columns.Keys)) Refuse(rows.Line, missing.Column, missing.Reason);
     }
 
-    private void Refuse(int line, string column, string reason) => remarks.Add(new FileItem.Unreadable(line, column, reason));
+    private void NoteSheet(int line, IReadOnlyList<string> sheets) => remarks.Add(new FileItem.Noted(line, "", sheets.Count > 1
+        ? Phrase.Of($"Read from the sheet '{sheets[0]}'. Not read: {string.Join(", ", sheets.Skip(1))}.")
+        : $"Read from the sheet '{sheets[0]}'."));
+
+    private void Refuse(int line, string column, Phrase reason) => remarks.Add(new FileItem.Unreadable(line, column, reason));
 }

@@ -61,16 +61,21 @@ public abstract record FileItem(int Line)
         public required LengthUnit Unit { get; init; }
     }
 
+    /// <summary>A reading of a part, as it was written.</summary>
+    /// <param name="Line">The line in which the row begins, from 1.</param>
+    /// <param name="Told">What was written.</param>
+    public sealed record PartMeasured(int Line, PartAsWritten Told) : FileItem(Line);
+
     /// <summary>A row that cannot be read.</summary>
     /// <param name="Line">The line in which the row begins, from 1; 0 stands for the whole file.</param>
     /// <param name="Column">The column that is wrong; empty for the row as a whole.</param>
     /// <param name="Reason">What is wrong with it, for a person.</param>
     /// <param name="OfChain">Its chain, where that can be told.</param>
-    public sealed record Unreadable(int Line, string Column, string Reason, string? OfChain = null) : FileItem(Line);
+    public sealed record Unreadable(int Line, string Column, Phrase Reason, string? OfChain = null) : FileItem(Line);
 
     /// <summary>Something to say that costs no row.</summary>
     /// <param name="Line">The line in which the row begins, from 1.</param>
     /// <param name="Column">The column that it is about; empty for the row as a whole.</param>
     /// <param name="Reason">What there is to say, for a person.</param>
-    public sealed record Noted(int Line, string Column, string Reason) : FileItem(Line);
+    public sealed record Noted(int Line, string Column, Phrase Reason) : FileItem(Line);
 }

@@ -17,4 +17,7 @@ public enum FileKind
 
     /// <summary>Measures of the links of round-link chains.</summary>
     LinkMeasures,
+
+    /// <summary>Readings of parts beside the elongation.</summary>
+    PartReadings,
 }

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using WearWatch.Chains;
+using WearWatch.Chains.Parts;
 using WearWatch.Gauging;
 using WearWatch.Units;
 
@@ -22,6 +23,15 @@ public static class FileWords
 
     /// <summary>How oil is brought to a chain.</summary>
     public static FrozenDictionary<string, OilMethod> OilMethods { get; } = Lowered<OilMethod>();
+
+    /// <summary>What a place asks of a chain's oil.</summary>
+    public static FrozenDictionary<string, OilPlace> OilPlaces { get; } = Lowered<OilPlace>();
+
+    /// <summary>Of what a chain is made.</summary>
+    public static FrozenDictionary<string, ChainMaterial> Materials { get; } = Lowered<ChainMaterial>();
+
+    /// <summary>Parts that are measured beside the elongation.</summary>
+    public static FrozenDictionary<string, WearPart> Parts { get; } = Lowered<WearPart>();
 
     /// <summary>Units of length.</summary>
     public static FrozenDictionary<string, LengthUnit> Units { get; } =

@@ -8,7 +8,7 @@ namespace WearWatch.Plant.Files;
 internal static class LinkColumns
 {
     /// <summary>The heading under which a form asks for it.</summary>
-    public const string Heading = "Round links: maker's table";
+    public static Phrase Heading { get; } = $"Round links: maker's table";
 
     private const double MostMm = 10_000;
 
@@ -22,43 +22,44 @@ internal static class LinkColumns
                 (c, v) => c with { LinkEntry = c.LinkEntry with { Use = v } }, always: false) with
         {
             Meaning = "what round links are used in",
-            Asked = new(Heading, "Used in")
+            Asked = new(Heading, $"Used in")
             {
                 Choices =
                 [
-                    ("", "not recorded"), (FileWords.Of(LinkUse.PoweredHoist), "powered hoist"),
-                    (FileWords.Of(LinkUse.HandHoist), "hand-operated hoist"), (FileWords.Of(LinkUse.Sling), "sling"),
+                    ("", $"not recorded"), (FileWords.Of(LinkUse.PoweredHoist), $"powered hoist"),
+                    (FileWords.Of(LinkUse.HandHoist), $"hand-operated hoist"), (FileWords.Of(LinkUse.Sling), $"sling"),
                 ],
             },
         },
-        Millimetres("link_diameter_mm", "nominal diameter of its links", "Nominal diameter d", "left out: that of the chain type",
+        Millimetres("link_diameter_mm", "nominal diameter of its links", $"Nominal diameter d",
+            $"left out: that of the chain type",
             e => e.DiameterMm, (e, v) => e with { DiameterMm = v }),
         Column.Whole("link_count", 2, 41, c => c.LinkEntry.Links,
                 (c, v) => c with { LinkEntry = c.LinkEntry with { Links = v } }, always: false) with
         {
             Meaning = "over how many links a length is measured",
-            Asked = new(Heading, "Length over", "links", "left out: 11"),
+            Asked = new(Heading, $"Length over", $"links", $"left out: 11"),
         },
         Column.Flag("link_outer_edges", c => c.LinkEntry.OuterEdges,
                 (c, v) => c with { LinkEntry = c.LinkEntry with { OuterEdges = v } }) with
         {
             Meaning = "whether that length is taken over outer edges",
-            Asked = new(Heading, "over outer edges; ask the maker which his table means"),
+            Asked = new(Heading, $"over outer edges; ask the maker which his table means"),
         },
-        Millimetres("link_one_limit_mm", "inner length of one link at which its maker discards", "Discard: one link, L1",
-            "inner length; left out: a general value", e => e.OneLinkLimitMm, (e, v) => e with { OneLinkLimitMm = v }),
-        Millimetres("link_several_limit_mm", "length over links at which its maker discards", "Discard: length over links",
-            "left out: a general value", e => e.SeveralLinksLimitMm, (e, v) => e with { SeveralLinksLimitMm = v }),
-        Millimetres("link_diameter_limit_mm", "mean diameter at which its maker discards", "Discard: mean diameter dm",
-            "left out: 0.9 d", e => e.DiameterLimitMm, (e, v) => e with { DiameterLimitMm = v }),
-        Millimetres("link_unused_several_mm", "length over as many links of an unworn section of it", "Unworn length over links",
-            "the same chain's slack end; left out: nominal", e => e.UnusedSeveralLinksMm,
+        Millimetres("link_one_limit_mm", "inner length of one link at which its maker discards", $"Discard: one link, L1",
+            $"inner length; left out: a general value", e => e.OneLinkLimitMm, (e, v) => e with { OneLinkLimitMm = v }),
+        Millimetres("link_several_limit_mm", "length over links at which its maker discards", $"Discard: length over links",
+            $"left out: a general value", e => e.SeveralLinksLimitMm, (e, v) => e with { SeveralLinksLimitMm = v }),
+        Millimetres("link_diameter_limit_mm", "mean diameter at which its maker discards", $"Discard: mean diameter dm",
+            $"left out: 0.9 d", e => e.DiameterLimitMm, (e, v) => e with { DiameterLimitMm = v }),
+        Millimetres("link_unused_several_mm", "length over as many links of an unworn section of it", $"Unworn length over links",
+            $"the same chain's slack end; left out: nominal", e => e.UnusedSeveralLinksMm,
             (e, v) => e with { UnusedSeveralLinksMm = v }),
         Column.Text("link_table_source", c => c.LinkEntry.Source,
                 (c, v) => c with { LinkEntry = c.LinkEntry with { Source = v } }, always: false) with
         {
             Meaning = "whose table it is",
-            Asked = new(Heading, "Whose table", Hint: "maker, document, page; needed with a limit"),
+            Asked = new(Heading, $"Whose table", Hint: $"maker, document, page; needed with a limit"),
         },
     ];
 
@@ -75,12 +76,12 @@ internal static class LinkColumns
     };
 
     private static Column Millimetres(
-        string column, string meaning, string name, string hint, Func<LinkTableEntry, double?> of,
+        string column, string meaning, Phrase name, Phrase hint, Func<LinkTableEntry, double?> of,
         Func<LinkTableEntry, double?, LinkTableEntry> with) =>
         Column.Number(column, 0.001, MostMm, c => of(c.LinkEntry), (c, v) => c with { LinkEntry = with(c.LinkEntry, v) },
             always: false) with
         {
             Meaning = meaning,
-            Asked = new(Heading, name, "mm", hint),
+            Asked = new(Heading, name, $"mm", hint),
         };
 }

@@ -17,10 +17,10 @@ public static class LinkMeasureText
     {
         var row = new FileItem.Linked(line)
         {
-            OfChain = fields.Needed("chain", "write the chain's name."),
+            OfChain = fields.Needed("chain", $"write the chain's name."),
             TakenAt = fields.Moment("taken_at"),
             CounterH = fields.Number("counter_h", 0, RowFields.MostCounterH),
-            Place = fields.Needed("place", "write which link, where: such as 40 links above the hook."),
+            Place = fields.Needed("place", $"write which link, where: such as 40 links above the hook."),
             Tool = fields.Text("tool").Length == 0 ? Tool.Caliper : fields.Word("tool", FileWords.Tools) ?? default,
             OneLink = fields.Text("one_link"),
             SeveralLinks = fields.Text("several_links"),
@@ -29,7 +29,7 @@ public static class LinkMeasureText
             D2 = fields.Text("d2"),
             Unit = fields.Word("unit", FileWords.Units) ?? LengthUnit.Millimetre,
         };
-        if (fields.Text("unit").Length == 0) fields.Fault("unit", "Empty: write mm or in.");
+        if (fields.Text("unit").Length == 0) fields.Fault("unit", $"Empty: write mm or in.");
         return fields.Faults.Count > 0 ? null : row;
     }
 }

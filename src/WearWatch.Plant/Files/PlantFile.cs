@@ -3,7 +3,7 @@ using WearWatch.Chains;
 namespace WearWatch.Plant.Files;
 
 /// <summary>
-/// Reads a file of chains, readings, events or measures of links row by row, so that a million rows need no more memory than ten.
+/// Reads a file of one kind (<see cref="FileKind"/>) row by row, so that a million rows need no more memory than ten.
 /// </summary>
 /// <param name="file">The file.</param>
 /// <param name="zone">The plant's time zone, for times that name none.</param>
@@ -36,7 +36,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
         }
 
         if (rows.IsCutOff)
-            yield return new FileItem.Unreadable(rows.Line + 1, "", "A line without end. The rest of the file was not read.");
+            yield return new FileItem.Unreadable(rows.Line + 1, "", $"A line without end. The rest of the file was not read.");
     }
 
     private IEnumerable<FileItem> Read(CsvRowReader rows, RowFields fields, IReadOnlyDictionary<string, ChainCard> known)
@@ -47,6 +47,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
             FileKind.Chains => ChainText.Read(fields, known) is { } card ? new FileItem.Chain(rows.Line, card) : null,
             FileKind.Readings => ReadingText.Read(fields) is { } reading ? new FileItem.Measured(rows.Line, reading) : null,
             FileKind.LinkMeasures => LinkMeasureText.Read(fields, rows.Line),
+            FileKind.PartReadings => PartReadingText.Read(fields, rows.Line),
             _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(rows.Line, happening) : null,
         };
         return item is not null
@@ -54,7 +55,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
             : fields.Faults.Select(f => new FileItem.Unreadable(rows.Line, f.Column, f.Reason, fields.Text("chain")));
     }
 
-    private string? WhyBroken(CsvRowReader rows) => rows.WhyBroken ?? (rows.Fields.Count == header.Count
+    private Phrase? WhyBroken(CsvRowReader rows) => rows.WhyBroken ?? (rows.Fields.Count == header.Names.Count
         ? null
-        : FormattableString.Invariant($"{rows.Fields.Count} fields where the header has {header.Count}."));
+        : Phrase.Of($"{rows.Fields.Count} fields where the header has {header.Names.Count}."));
 }

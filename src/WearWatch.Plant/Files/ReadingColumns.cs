@@ -16,14 +16,14 @@ public static class ReadingColumns
                 (r, v) => r with { Counter = RowFields.Hours(v) })
             with { Meaning = "hour counter" },
         Column.Word("tool", FileWords.Tools, r => r.Tool, (r, v) => v is { } tool ? r with { Tool = tool } : r)
-            with { Meaning = "tape, caliper or sensor", Needed = "write tape, caliper or sensor." },
+            with { Meaning = "tape, caliper or sensor", Needed = $"write tape, caliper or sensor." },
         Column.Text("place", r => r.Place, (r, v) => r with { Place = v }) with { Meaning = "marked section of the chain" },
         Column.Whole("pitches", 1, 100_000, r => r.Pitches, (r, v) => v is { } pitches ? r with { Pitches = pitches } : r)
-            with { Meaning = "pitches measured over", Needed = "write how many pitches the length goes over." },
+            with { Meaning = "pitches measured over", Needed = $"write how many pitches the length goes over." },
         new("length", ColumnKind.Text, r => AsWritten(r).Length, ReadLength)
-            { Meaning = "length over them as it was written", Needed = "write the measured length." },
+            { Meaning = "length over them as it was written", Needed = $"write the measured length." },
         new("unit", ColumnKind.Text, r => FileWords.Units.Single(u => u.Value == AsWritten(r).Unit).Key, ReadUnit)
-            { Meaning = "unit in which it was written", Needed = "write mm or in." },
+            { Meaning = "unit in which it was written", Needed = $"write mm or in." },
         Column.Number("temperature_c", -60, 400, r => r.TemperatureC, (r, v) => r with { TemperatureC = v })
             with { Meaning = "of the chain, in degrees Celsius" },
         Column.Whole("strand", 1, ChainCard.MostStrands, r => r.Strand, (r, v) => r with { Strand = v })
@@ -71,7 +71,7 @@ public static class ReadingColumns
     {
         if (fields.Number("load_n", 0.001, Held.MostNewtons) is not { } newtons) return reading;
         if (reading.Held.InPlaceTaut)
-            fields.Fault("load_n", "Either taut in its place or under a measuring load: leave one empty.");
+            fields.Fault("load_n", $"Either taut in its place or under a measuring load: leave one empty.");
         return reading with { Held = Held.Under(newtons) };
     }
 }

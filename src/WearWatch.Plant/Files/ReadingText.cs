@@ -11,11 +11,11 @@ public static class ReadingText
     /// <summary>The reading that a row describes; null when it is at fault.</summary>
     public static Reading? Read(RowFields fields)
     {
-        var chain = fields.Needed("chain", "write the chain's name.");
+        var chain = fields.Needed("chain", $"write the chain's name.");
         var reading = fields.Fill(ReadingColumns.All, Blank(chain));
         if (reading is { TakenAt: null, Counter: null } && !fields.Faults.Any(f => f.Column is "taken_at" or "counter_h"))
             fields.Fault(
-                fields.Has("counter_h") ? "counter_h" : "taken_at", "Empty: a reading needs its time or the hour counter.");
+                fields.Has("counter_h") ? "counter_h" : "taken_at", $"Empty: a reading needs its time or the hour counter.");
         return fields.Faults.Count > 0 ? null : reading;
     }
 }

@@ -7,29 +7,17 @@ namespace WearWatch.Plant.Files;
 /// <summary>The fields of one row by column name, read as what they should be; what is wrong is collected.</summary>
 public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZoneInfo zone, FileDialect? dialect = null)
 {
-    private static readonly string[] Moments =
-    [
-        "yyyy-MM-dd", "yyyy-MM-ddTHH:mm", "yyyy-MM-ddTHH:mm:ss", "yyyy-MM-ddTHH:mm:ss.FFFFFFF",
-        "yyyy-MM-dd HH:mm", "yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm:ss.FFFFFFF",
-    ];
-
-    private static readonly string[] OffsetMoments =
-    [
-        "yyyy-MM-ddTHH:mmK", "yyyy-MM-ddTHH:mm:ssK", "yyyy-MM-ddTHH:mm:ss.FFFFFFFK",
-        "yyyy-MM-dd HH:mmK", "yyyy-MM-dd HH:mm:ssK", "yyyy-MM-dd HH:mm:ss.FFFFFFFK",
-    ];
-
     /// <summary>No hour counter shows more.</summary>
     public const double MostCounterH = 1e7;
 
     /// <summary>Longer texts are a slip of the file.</summary>
     public const int LongestText = 200;
 
-    private readonly List<(string Column, string Reason)> faults = [];
+    private readonly List<(string Column, Phrase Reason)> faults = [];
     private IReadOnlyList<string> fields = [];
 
     /// <summary>What is wrong with the row so far.</summary>
-    public IReadOnlyList<(string Column, string Reason)> Faults => faults;
+    public IReadOnlyList<(string Column, Phrase Reason)> Faults => faults;
 
     /// <summary>A row that is told by column rather than in order; what is left out is empty.</summary>
     public static RowFields Of(IEnumerable<string> columns, IReadOnlyDictionary<string, string> texts, TimeZoneInfo zone)
@@ -45,19 +33,20 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
     {
         fields = row;
         faults.Clear();
+        if (row.Any(field => field.Contains('\0', StringComparison.Ordinal))) Fault("row", $"A text holds no NUL character.");
     }
 
     /// <summary>Whether the file has the column.</summary>
     public bool Has(string column) => columns.ContainsKey(column);
 
     /// <summary>Notes a fault.</summary>
-    public void Fault(string column, string reason) => faults.Add((column, reason));
+    public void Fault(string column, Phrase reason) => faults.Add((column, reason));
 
     /// <summary>The text of a field without surrounding blanks; empty where the file has no such column.</summary>
     public string Text(string column) => columns.TryGetValue(column, out var at) && at < fields.Count ? fields[at].Trim() : "";
 
     /// <summary>A text that must not be empty.</summary>
-    public string Needed(string column, string what)
+    public string Needed(string column, Phrase what)
     {
         var text = Text(column);
         if (text.Length == 0) Fault(column, $"Empty: {what}");
@@ -128,7 +117,7 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
 
         if (value >= least && value <= most) return value;
         Fault(column,
-            string.Create(CultureInfo.InvariantCulture, $"{value} is out of range: it lies between {least} and {most}."));
+            $"{value} is out of range: it lies between {least} and {most}.");
         return null;
     }
 
@@ -149,12 +138,9 @@ public sealed class RowFields(IReadOnlyDictionary<string, int> columns, TimeZone
         var (text, fault) = (dialect ?? FileDialect.Ours).Moment(Text(column));
         if (fault is not null) Fault(column, fault);
         if (text.Length == 0 || fault is not null) return null;
-        if (DateTime.TryParseExact(text, Moments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var wall))
-            return new DateTimeOffset(wall, zone.GetUtcOffset(wall)).ToUniversalTime();
-        if (DateTimeOffset.TryParseExact(text, OffsetMoments, CultureInfo.InvariantCulture, DateTimeStyles.None, out var moment))
-            return moment.ToUniversalTime();
-        Fault(column, $"'{text}' is not a time by ISO 8601, such as 2026-03-01T14:30+01:00 or 2026-03-01.");
-        return null;
+        var (moment, why) = MomentText.Read(text, zone);
+        if (why is not null) Fault(column, why);
+        return moment;
     }
 
     /// <summary>A count of hours; null for none.</summary>

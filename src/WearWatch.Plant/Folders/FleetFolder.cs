@@ -47,9 +47,9 @@ public sealed class FleetFolder
         var file = Path.Combine(path, name);
         if (!File.Exists(file))
         {
-            if (isNeeded) list.Add(0, "", "The file is missing in the folder.", RemarkKind.Refused);
+            if (isNeeded) list.Add(0, "", $"The file is missing in the folder.", RemarkKind.Refused);
         }
-        else if (new PlantFile(ImportFile.OnDisk(file), TimeZoneInfo.Utc) is var text && text.Kind != kind
+        else if (new PlantFile(ImportFile.OnDisk(file, ""), TimeZoneInfo.Utc) is var text && text.Kind != kind
             && text.Kind != FileKind.Unknown)
         {
             list.Add(1, "", $"The header is that of {text.Kind.ToString().ToLowerInvariant()}.csv.", RemarkKind.Refused);

@@ -22,7 +22,7 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
         var questions = new List<Question>();
         using (var stream = File.OpenRead(path))
         {
-            if (FileText.WhyNotText(stream) is { Length: > 0 } reason) list.Add(0, "", reason, RemarkKind.Refused);
+            if (FileText.WhyNotText(stream) is { } reason) list.Add(0, "", reason, RemarkKind.Refused);
         }
 
         if (list.Refused == 0)
@@ -42,7 +42,7 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
     private static RowFields? Header(CsvRowReader rows, RemarkList list)
     {
         string[] header = rows.Next() ? [.. rows.Fields.Select(f => f.Trim())] : [];
-        foreach (var missing in Columns.Except(header)) list.Add(1, missing, "The column is missing.", RemarkKind.Refused);
+        foreach (var missing in Columns.Except(header)) list.Add(1, missing, $"The column is missing.", RemarkKind.Refused);
         return list.Refused > 0
             ? null
             : new RowFields(Columns.ToDictionary(c => c, c => Array.IndexOf(header, c)), TimeZoneInfo.Utc);
@@ -52,12 +52,12 @@ public sealed record Question(string Id, FolderChain Chain, double LimitPercent,
     {
         fields.Take(rows.Fields);
         if (rows.WhyBroken is { } reason) fields.Fault("", reason);
-        var name = fields.Needed("chain", "write the chain's name.");
+        var name = fields.Needed("chain", $"write the chain's name.");
         var chain = folder.Find(name);
         if (chain is null && name.Length > 0) fields.Fault("chain", $"The chain '{name}' is not in the folder's register.");
-        fields.Needed("limit_pct", "write the limit in percent.");
+        fields.Needed("limit_pct", $"write the limit in percent.");
         var limit = fields.Number("limit_pct", 0.01, 9.99);
-        fields.Needed("readings_known", "write how many readings are known.");
+        fields.Needed("readings_known", $"write how many readings are known.");
         var known = fields.Whole("readings_known", 0, chain?.RowCount ?? int.MaxValue);
         foreach (var (column, fault) in fields.Faults) list.Add(rows.Line, column, fault, RemarkKind.Refused);
         return fields.Faults.Count > 0 ? null : new Question(fields.Text("id"), chain!, limit!.Value, known!.Value);

@@ -81,6 +81,23 @@ public sealed class ChainSoFar(
             : null;
     }
 
+    /// <summary>
+    /// The question about the length of the last of its readings, as the same entry by a person would raise; null when it fits.
+    /// </summary>
+    /// <param name="prior">What is believed of the chain before its first reading.</param>
+    /// <param name="plan">When the plant runs.</param>
+    /// <param name="onTheLine">Its neighbours on the line.</param>
+    public EntryDoubt? LengthDoubt(WearPrior prior, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine)
+    {
+        var last = readings[^1];
+        var known = Known(plan, last.TakenAt) with { Readings = readings[..^1], Prior = prior };
+        if (known.Weigh(last) is not { IsWorthTheNeighbours: true }) return null;
+        return known.Weigh(last, [.. onTheLine.Select(o => o.Known(plan, last.TakenAt))])
+            is { IsDoubted: true, Column: "length" } doubt
+            ? doubt
+            : null;
+    }
+
     /// <summary>What the hours say against the counter of an event; null when they explain it, or nothing can be said.</summary>
     /// <param name="happening">The event.</param>
     /// <param name="plan">When the plant runs.</param>
@@ -94,11 +111,23 @@ public sealed class ChainSoFar(
             : null;
     }
 
+    /// <summary>Whether a replacement is of this chain, where it is hardly worn by then; null for no doubt.</summary>
+    /// <param name="happening">The event.</param>
+    /// <param name="priorOf">What is believed of a chain before its first reading.</param>
+    /// <param name="plan">When the plant runs.</param>
+    /// <param name="onTheLine">Its neighbours on the line.</param>
+    public ReplacementDoubt? WhichDoubt(
+        ChainEvent happening, Func<ChainCard, WearPrior> priorOf, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine) =>
+        happening.Kind != ChainEventKind.Replacement ? null
+        : ReplacementDoubt.Of(
+            Known(plan, happening.At) with { Prior = priorOf(card) }, happening,
+            [.. onTheLine.Select(o => o.Known(plan, happening.At) with { Prior = priorOf(o.Card) })]);
+
     /// <summary>What does not fit about a row's temperature; empty where it fits, or none was told before.</summary>
-    public string TemperatureOff(Reading reading) =>
+    public Phrase TemperatureOff(Reading reading) =>
         reading.TemperatureC is not null && readings.Exists(r => r.TemperatureC is not null)
             ? UsualTemperature.WhatIsOff(readings, reading)
-            : "";
+            : Phrase.None;
 
     private KnownChain Known(ProductionCalendar plan, DateTimeOffset? at, IEnumerable<ChainEvent>? beside = null) => new(
         card,
@@ -134,5 +163,13 @@ public sealed class ChainSoFar(
         readings.Add(reading);
         pace.Add(reading);
         if (readings.Count > 2 * ReadingsThatTell) readings.RemoveRange(0, ReadingsThatTell);
+    }
+
+    /// <summary>Takes the last reading back: it waits for a person.</summary>
+    public void TakeBack()
+    {
+        readings.RemoveAt(readings.Count - 1);
+        LastCounterH = readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours;
+        LastTakenAt = readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt;
     }
 }

@@ -9,7 +9,7 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.Intake;
 
 /// <summary>Takes rows of the register in: a chain that is known by its name is changed, another one is added.</summary>
-internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string file)
+internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, ImportFile file)
 {
     private readonly Dictionary<string, int> lines = [];
 
@@ -31,7 +31,8 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string fil
             if (row?.HoldsLoad == true && !card.HoldsLoad)
             {
                 remarks.Add(line, "lifts",
-                    "It lifts or holds a load: only a planner takes that from its master data, with the reason; a file does not.",
+                    $"It lifts or holds a load: only a planner takes that from its master data, with the reason; "
+                    + $"a file does not.",
                     RemarkKind.Refused);
                 continue;
             }
@@ -48,7 +49,7 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string fil
         if (!run.Stores) return;
         await db.SaveChangesAsync(ct);
         await db.AddManyAsync([.. changed.SelectMany(c => CardChanges.Of(
-            c.Row.Id, c.Before, c.Row.ToCard(), FormattableString.Invariant($"{file}:{c.Line}"), "", run.Now))], ct);
+            c.Row.Id, c.Before, c.Row.ToCard(), file.Maker(c.Line), "", run.Now))], ct);
         foreach (var (row, _, _) in changed)
         {
             run.Know(row);
@@ -59,9 +60,9 @@ internal sealed class ChainsTaking(ImportRun run, RemarkList remarks, string fil
     private bool IsFirst(FileItem.Chain chain)
     {
         if (lines.TryAdd(chain.Card.Name, chain.Line)) return true;
-        var reason =
-            FormattableString.Invariant($"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}.");
-        remarks.Add(chain.Line, "chain", reason, RemarkKind.Refused);
+        remarks.Add(
+            chain.Line, "chain", $"The chain '{chain.Card.Name}' stands already in line {lines[chain.Card.Name]}.",
+            RemarkKind.Refused);
         return false;
     }
 

@@ -15,8 +15,8 @@ namespace WearWatch.Plant.Intake;
 /// Asks of a single entry whether it fits what its chain's track expects, and what may have slipped if it does not.
 /// </summary>
 /// <remarks>
-/// Lengths in rows of a file are not asked about: nobody stands beside them, and the track weighs each of them all the same.
-/// Their counters are (<see cref="ChainSoFar"/>): no track can weigh hours that did not pass.
+/// Of the rows of a file the counters are asked about (<see cref="ChainSoFar"/>), since no track can weigh hours that did not
+/// pass, and the newest length of each chain (<see cref="ReadingsTaking"/>).
 /// </remarks>
 public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant)
 {
@@ -47,7 +47,7 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
     /// <summary>
     /// What does not fit about an event's counter, with what it may have been; null when it fits or nothing can be said.
     /// </summary>
-    public async Task<string?> AskAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
+    public async Task<Phrase?> AskAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
     {
         if (happening is { CounterBefore: null, CounterAfter: null }) return null;
         var calendar = await plant.CalendarAsync(ct);
@@ -57,6 +57,18 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         if (known.Weigh(happening) is not { IsUnusual: true }) return null;
         var doubt = known.Weigh(happening, await NeighboursAsync(db, chain, model: null, calendar, ct));
         return doubt is { IsDoubted: true } ? doubt.Question : null;
+    }
+
+    /// <summary>Whether a replacement is of the chain that was told, where that is hardly worn; null for no doubt.</summary>
+    public async Task<ReplacementDoubt?> AskWhichAsync(int chainId, ChainEvent happening, CancellationToken ct = default)
+    {
+        if (happening is not { Kind: ChainEventKind.Replacement, Broke: false }) return null;
+        var model = await models.CurrentAsync(ct);
+        var calendar = await plant.CalendarAsync(ct);
+        await using var db = await database.CreateDbContextAsync(ct);
+        if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;
+        return ReplacementDoubt.Of(
+            Known(chain, model, calendar), happening, await NeighboursAsync(db, chain, model, calendar, ct));
     }
 
     /// <summary>Only an entry that is unusual is worth the look at all neighbours on the line.</summary>

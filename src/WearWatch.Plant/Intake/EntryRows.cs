@@ -1,7 +1,9 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Links;
+using WearWatch.Parts;
 using WearWatch.Storage.Rows;
+using WearWatch.Units;
 
 namespace WearWatch.Plant.Intake;
 
@@ -9,11 +11,12 @@ namespace WearWatch.Plant.Intake;
 internal static class EntryRows
 {
     public static ReadingRow Row(
-        int chainId, Reading reading, string key, Judgement judgement, string by, DateTimeOffset now,
+        int chainId, Reading reading, (KeyOwner Owner, string Text) key, Judgement judgement, string by, DateTimeOffset now,
         long? corrects = null) => new()
         {
             ChainId = chainId,
-            Key = key,
+            Key = key.Text,
+            KeyOwner = key.Owner,
             Fingerprint = Fingerprint.Of(reading),
             TakenAt = reading.TakenAt,
             CounterH = reading.Counter?.Hours,
@@ -30,7 +33,7 @@ internal static class EntryRows
             Unit = reading.Unit,
             TakeUpMm = reading.TakeUpMm,
             Standing = judgement is Judgement.Wait ? ReadingStanding.Waiting : ReadingStanding.Accepted,
-            WhyWaiting = judgement is Judgement.Wait wait ? wait.Why : "",
+            WhyWaiting = judgement is Judgement.Wait wait ? wait.Why : Phrase.None,
             CorrectsId = corrects,
             ToldBy = by,
             ReceivedAt = now,
@@ -42,6 +45,7 @@ internal static class EntryRows
         {
             ChainId = row.ChainId,
             Key = key,
+            KeyOwner = KeyOwner.Program,
             Fingerprint = row.Fingerprint,
             TakenAt = row.TakenAt,
             CounterH = row.CounterH,
@@ -70,6 +74,7 @@ internal static class EntryRows
     {
         ChainId = told.ChainId,
         Key = FormattableString.Invariant($"withdraw-event:{told.Id}"),
+        KeyOwner = KeyOwner.Program,
         Kind = told.Kind,
         At = told.At,
         CounterBeforeH = told.CounterBeforeH,
@@ -90,28 +95,30 @@ internal static class EntryRows
         ReceivedAt = now,
     };
 
-    public static EventRow Row(int chainId, ChainEvent happening, string key, string by, DateTimeOffset now) => new()
-    {
-        ChainId = chainId,
-        Key = key,
-        Fingerprint = Fingerprint.Of(happening),
-        Kind = happening.Kind,
-        At = happening.At,
-        CounterBeforeH = happening.CounterBefore?.Hours,
-        CounterAfterH = happening.CounterAfter?.Hours,
-        Lot = happening.Lot,
-        Broke = happening.Broke,
-        PitchesOut = happening.PitchesOut,
-        NewPitches = happening.NewPitches,
-        NewTeeth = happening.NewTeeth,
-        TakeUpMm = happening.TakeUpMm,
-        OilMethod = happening.Oil.Method,
-        OilGrade = happening.Oil.Grade,
-        OilAmountMl = happening.Oil.AmountMl,
-        Note = happening.Note,
-        ToldBy = by,
-        ReceivedAt = now,
-    };
+    public static EventRow Row(
+        int chainId, ChainEvent happening, (KeyOwner Owner, string Text) key, string by, DateTimeOffset now) => new()
+        {
+            ChainId = chainId,
+            Key = key.Text,
+            KeyOwner = key.Owner,
+            Fingerprint = Fingerprint.Of(happening),
+            Kind = happening.Kind,
+            At = happening.At,
+            CounterBeforeH = happening.CounterBefore?.Hours,
+            CounterAfterH = happening.CounterAfter?.Hours,
+            Lot = happening.Lot,
+            Broke = happening.Broke,
+            PitchesOut = happening.PitchesOut,
+            NewPitches = happening.NewPitches,
+            NewTeeth = happening.NewTeeth,
+            TakeUpMm = happening.TakeUpMm,
+            OilMethod = happening.Oil.Method,
+            OilGrade = happening.Oil.Grade,
+            OilAmountMl = happening.Oil.AmountMl,
+            Note = happening.Note,
+            ToldBy = by,
+            ReceivedAt = now,
+        };
 
     /// <summary>The row of measures of links.</summary>
     /// <param name="chainId">The chain.</param>
@@ -127,6 +134,7 @@ internal static class EntryRows
         {
             ChainId = chainId,
             Key = entry.Key,
+            KeyOwner = entry.KeyOwner,
             TakenAt = told.TakenAt,
             CounterH = told.Counter?.Hours,
             Place = told.Place,
@@ -143,4 +151,46 @@ internal static class EntryRows
             ToldBy = entry.ToldBy,
             ReceivedAt = now,
         };
+
+    /// <summary>The row of a part's reading.</summary>
+    /// <param name="chainId">The chain.</param>
+    /// <param name="told">The reading, understood.</param>
+    /// <param name="entry">As it was told.</param>
+    /// <param name="now">When it came.</param>
+    public static PartReadingRow Row(int chainId, PartReading told, NewPartReading entry, DateTimeOffset now) => new()
+    {
+        ChainId = chainId,
+        Key = entry.Key,
+        KeyOwner = entry.KeyOwner,
+        TakenAt = told.TakenAt,
+        CounterH = told.Counter?.Hours,
+        Part = told.Part,
+        Place = told.Place,
+        Mm = told.Mm,
+        NewMm = told.Told.NewMm,
+        LimitMm = told.Told.LimitMm,
+        LimitSource = told.Told.LimitSource,
+        Written = LengthText.WithUnit(entry.Told.Value.Trim(), entry.Told.Unit),
+        ToldBy = entry.ToldBy,
+        ReceivedAt = now,
+    };
+
+    /// <summary>The same reading once more, as its withdrawal.</summary>
+    public static PartReadingRow Withdrawal(PartReadingRow row, string by, DateTimeOffset now, string why) => new()
+    {
+        ChainId = row.ChainId,
+        Key = FormattableString.Invariant($"withdraw-part:{row.Id}"),
+        KeyOwner = KeyOwner.Program,
+        TakenAt = row.TakenAt,
+        CounterH = row.CounterH,
+        Part = row.Part,
+        Place = row.Place,
+        Mm = row.Mm,
+        Written = row.Written,
+        CorrectsId = row.Id,
+        Withdraws = true,
+        Note = why,
+        ToldBy = by,
+        ReceivedAt = now,
+    };
 }

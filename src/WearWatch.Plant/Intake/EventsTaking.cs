@@ -1,16 +1,13 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
-using WearWatch.Entries;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage;
-using WearWatch.Storage.Engines;
-using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
 /// <summary>Takes events of a file in.</summary>
-internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string file)
+internal sealed class EventsTaking(ImportRun run, RemarkList remarks, ImportFile file)
 {
     public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
     {
@@ -20,7 +17,6 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
         var known = await db.Events.Where(e => EF.Parameter(fingerprints).Contains(e.Fingerprint)).Select(e => e.Fingerprint)
             .ToHashSetAsync(ct);
         await run.MeetAsync(db, happened.Select(h => h.Event.Chain), ct);
-        var rows = new List<EventRow>();
         foreach (var (line, happening, fingerprint) in happened)
         {
             if (!run.Cards.TryGetValue(happening.Chain, out var card))
@@ -29,9 +25,9 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
                 continue;
             }
 
-            if (happening.At > run.Now + Clocks.Ahead)
+            if (Clocks.FaultOf(happening.At, run.Now) is { } time)
             {
-                remarks.Add(line, "taken_at", "The time lies in the future.", RemarkKind.Refused);
+                remarks.Add(line, "taken_at", time, RemarkKind.Refused);
                 continue;
             }
 
@@ -41,33 +37,11 @@ internal sealed class EventsTaking(ImportRun run, RemarkList remarks, string fil
                 continue;
             }
 
-            if (remarks.IsRepeated(fingerprint, line, isStored: known.Contains(fingerprint))) continue;
-            var so = run.SoFar[happening.Chain];
-            if (so.CounterDoubt(happening, run.Calendar, run.OnTheLineOf(card)) is { } doubt)
-            {
-                if (doubt.Accounts is not [{ Kind: SlipKind.CounterReset }, ..])
-                {
-                    remarks.Add(line, "counter_h_before", $"{doubt.Question} Correct the row and import the file again.",
-                        RemarkKind.Refused);
-                    continue;
-                }
-
-                remarks.Add(line, "counter_h_before",
-                    $"{doubt.Expected.Words} Taken as a counter that was set back without record.", RemarkKind.Warning);
-                so.AddSetBack(happening);
-            }
-            else
-            {
-                so.Add(happening);
-            }
-
-            remarks.Taken++;
-            if (!run.Stores) continue;
-            var id = run.Ids[happening.Chain];
-            rows.Add(EntryRows.Row(id, happening, fingerprint, FormattableString.Invariant($"{file}:{line}"), run.Now));
-            run.Changed.Add(id);
+            var isStored = known.Contains(fingerprint) || run.Events.Knows(fingerprint);
+            if (remarks.IsRepeated(fingerprint, line, isStored)) continue;
+            run.Events.Take(new FileEvent(line, happening, fingerprint, remarks, file.Maker(line)));
         }
 
-        if (run.Stores) await db.AddManyAsync(rows, ct);
+        await run.Events.SaveAsync(db, ct);
     }
 }

@@ -2,12 +2,14 @@ using CsvHelper;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Plant.Files;
+using WearWatch.Plant.People;
 using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
 /// <summary>Writes the register, the readings and the events that stand, in the formats that are imported.</summary>
-public sealed class FileExport(IDbContextFactory<WearDb> database)
+public sealed class FileExport(IDbContextFactory<WearDb> database, SecurityLog log)
 {
     private const int ChainsAtOnce = 200;
 
@@ -37,6 +39,7 @@ public sealed class FileExport(IDbContextFactory<WearDb> database)
             }
         }
 
+        await log.AddAsync(SecurityEventKind.Exported, folder, ct: ct);
         return (cards.Count, readingCount, eventCount);
     }
 

@@ -26,6 +26,12 @@ public sealed record FileReport
     /// <summary>Rows that were not taken; a file that cannot be read at all counts one.</summary>
     public int Refused { get; init; }
 
+    /// <summary>The lines of the rows that were not taken.</summary>
+    public IReadOnlySet<int> RefusedLines { get; init; } = new HashSet<int>();
+
+    /// <summary>The refused rows, to be corrected and imported again; null for none.</summary>
+    public RefusedRows? RefusedRows { get; init; }
+
     /// <summary>The first remarks, at most <see cref="MostRemarks"/>.</summary>
     public required IReadOnlyList<RowRemark> Remarks { get; init; }
 

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Plant.Files;
 
 namespace WearWatch.Plant.Intake;
 
@@ -44,6 +45,11 @@ public static class Fingerprint
     public static string Of(NewLinkMeasures entry) => Hash([
         "links", entry.Chain, Text(entry.TakenAt), Text(entry.CounterH), entry.Place, entry.Tool.ToString(), entry.OneLink,
         entry.SeveralLinks, Text(entry.Links), entry.D1, entry.D2, entry.Unit.ToString()]);
+
+    /// <summary>The fingerprint of a reading of a part.</summary>
+    public static string Of(PartAsWritten told) => Hash([
+        "part", told.Chain, Text(told.TakenAt), Text(told.CounterH), told.Part, told.Place, told.Value, told.New,
+        told.Limit, told.LimitSource, told.Unit.ToString()]);
 
     private static string[] TakeUp(double? mm) => mm is null ? Nothing : ["take-up", Text(mm)];
 

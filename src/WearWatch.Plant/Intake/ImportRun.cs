@@ -1,8 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Learning;
 using WearWatch.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Plant.Intake;
 
@@ -11,8 +13,9 @@ namespace WearWatch.Plant.Intake;
 /// <param name="Stores">Whether rows are stored; a preview only counts them.</param>
 /// <param name="Now">When it began.</param>
 /// <param name="Calendar">When the plant runs.</param>
+/// <param name="Model">What the chains of the plant have taught; null when there is none yet.</param>
 internal sealed record ImportRun(
-    IDbContextFactory<WearDb> Database, bool Stores, DateTimeOffset Now, ProductionCalendar Calendar)
+    IDbContextFactory<WearDb> Database, bool Stores, DateTimeOffset Now, ProductionCalendar Calendar, FleetModel? Model)
 {
     /// <summary>The register: what is stored and what this import adds.</summary>
     public Dictionary<string, ChainCard> Cards { get; } = [];
@@ -25,6 +28,12 @@ internal sealed record ImportRun(
 
     /// <summary>The chains whose rows are being judged, and their neighbours on the line.</summary>
     public Dictionary<string, ChainSoFar> SoFar { get; } = [];
+
+    /// <summary>The events of this import, in the order in which they happened.</summary>
+    public HeldEvents Events => field ??= new HeldEvents(this);
+
+    /// <summary>What is believed of a chain before its first reading.</summary>
+    public WearPrior PriorFor(ChainCard card) => Model?.PriorFor(card) ?? WearPrior.Broad;
 
     public async Task LoadRegisterAsync(CancellationToken ct)
     {

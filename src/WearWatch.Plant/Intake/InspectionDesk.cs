@@ -28,7 +28,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         if (Faults(look, chain, now) is { Count: > 0 } faults) return new IntakeAnswer.Refused(faults);
         if (await db.Looks.SingleOrDefaultAsync(l => l.Key == look.Key, ct) is { } known)
             return IsSame(known, look, chain!.Id) ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
-        if (await db.Events.AnyAsync(e => e.Key == look.Key, ct)) return KeyIsUsed();
+        if (await db.Events.AnyAsync(e => e.KeyOwner == KeyOwner.Sender && e.Key == look.Key, ct)) return KeyIsUsed();
 
         var row = new InspectionRow
         {
@@ -40,7 +40,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
             ReceivedAt = now,
         };
         db.Looks.Add(row);
-        db.Events.Add(EntryRows.Row(chain.Id, ToEvent(look, takenAt), look.Key, look.ToldBy, now));
+        db.Events.Add(EntryRows.Row(chain.Id, ToEvent(look, takenAt), (KeyOwner.Sender, look.Key), look.ToldBy, now));
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         await review.ReviewAsync([chain.Id], null, CancellationToken.None);
@@ -55,8 +55,8 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Looks.SingleOrDefaultAsync(l => l.Key == photo.LookKey, ct) is not { } look)
-            return Refused("inspection", "There is no such inspection.");
-        if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", "It says nothing of this point.");
+            return Refused("inspection", $"There is no such inspection.");
+        if (!look.Findings.Any(f => f.Point == photo.Point)) return Refused("point", $"It says nothing of this point.");
         if (await db.Photos.SingleOrDefaultAsync(p => p.Key == photo.Key, ct) is { } known)
             return known.Jpeg.AsSpan().SequenceEqual(jpeg) ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
         var row = new PhotoRow
@@ -92,9 +92,9 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         };
         var faults = EntryCheck.Faults(inspection, now);
         if (chain is null) faults.Add(new("chain", $"No chain is called '{look.Chain}'."));
-        if (look.Findings.Count == 0) faults.Add(new("findings", "Say of at least one point whether it is in order."));
+        if (look.Findings.Count == 0) faults.Add(new("findings", $"Say of at least one point whether it is in order."));
         if (look.Findings.DistinctBy(f => f.Point).Count() < look.Findings.Count)
-            faults.Add(new("findings", "A point stands there twice."));
+            faults.Add(new("findings", $"A point stands there twice."));
         if (look.Findings.Any(f => f.Note.Length > LongestNote))
             faults.Add(new("findings", $"A note is longer than {LongestNote} characters."));
         foreach (var finding in look.Findings
@@ -119,7 +119,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         known.ChainId == chainId && (look.TakenAt is null || known.TakenAt == look.TakenAt)
             && known.Findings.SequenceEqual(look.Findings);
 
-    private static IntakeAnswer.Refused KeyIsUsed() => Refused("key", "This key was used for something else.");
+    private static IntakeAnswer.Refused KeyIsUsed() => Refused("key", $"This key was used for something else.");
 
-    private static IntakeAnswer.Refused Refused(string field, string reason) => new([new Refusal(field, reason)]);
+    private static IntakeAnswer.Refused Refused(string field, Phrase reason) => new([new Refusal(field, reason)]);
 }

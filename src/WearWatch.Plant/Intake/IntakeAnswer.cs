@@ -17,7 +17,7 @@ public abstract record IntakeAnswer
     /// <summary>It is stored for good, and is used as soon as a person says yes to it.</summary>
     /// <param name="Id">Its row.</param>
     /// <param name="Why">What looks wrong, for the person who told it.</param>
-    public sealed record Waiting(long Id, string Why) : IntakeAnswer;
+    public sealed record Waiting(long Id, Phrase Why) : IntakeAnswer;
 
     /// <summary>It is not stored.</summary>
     /// <param name="Refusals">What is wrong, field by field.</param>

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
@@ -29,8 +30,9 @@ public sealed class IntakeDesk(
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Chains.SingleOrDefaultAsync(c => c.Name == told.Chain, ct) is not { } chain)
             return UnknownChain(told.Chain);
-        var row = EntryRows.Row(chain.Id, told, happening.Key, happening.ToldBy, clock.GetUtcNow());
-        if (await db.Events.SingleOrDefaultAsync(e => e.Key == happening.Key, ct) is { } known)
+        var row = EntryRows.Row(chain.Id, told, (happening.KeyOwner, happening.Key), happening.ToldBy, clock.GetUtcNow());
+        if (await db.Events.SingleOrDefaultAsync(e => e.KeyOwner == happening.KeyOwner && e.Key == happening.Key, ct)
+            is { } known)
             return known.Fingerprint == row.Fingerprint ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true) : KeyIsUsed();
         if (await FaultsAtAsync(db, chain, told, ct) is { Count: > 0 } misfits) return new IntakeAnswer.Refused(misfits);
         if (await question.AskAsync(chain.Id, told, ct) is { } doubt)
@@ -39,6 +41,8 @@ public sealed class IntakeDesk(
                 $"{doubt} Correct it or leave it out; if the counter was changed before, record that first.")]);
         }
 
+        if (!happening.Confirmed && await question.AskWhichAsync(chain.Id, told, ct) is { } which)
+            return new IntakeAnswer.Refused([new Refusal(Refusal.ToBeConfirmed, which.Question)]);
         db.Events.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -54,7 +58,7 @@ public sealed class IntakeDesk(
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.Events.SingleOrDefaultAsync(e => e.Id == eventId, ct) is not { } told)
-            return new IntakeAnswer.Refused([new Refusal("event", "There is no such event.")]);
+            return new IntakeAnswer.Refused([new Refusal("event", $"There is no such event.")]);
         if (await db.Events.FirstOrDefaultAsync(e => e.CorrectsId == eventId && e.Withdraws, ct) is { } known)
             return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
         var row = EntryRows.Withdrawal(told, by, clock.GetUtcNow(), why);
@@ -65,13 +69,13 @@ public sealed class IntakeDesk(
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
-    /// <summary>A person's yes to a waiting reading.</summary>
-    public Task<IntakeAnswer> ConfirmAsync(long readingId, string by, CancellationToken ct = default) =>
-        SayAgainAsync(readingId, by, withdraws: false, "", ct);
+    /// <summary>A person's yes to a waiting reading; to a length that no chain can have, a planner's alone.</summary>
+    public Task<IntakeAnswer> ConfirmAsync(long readingId, string by, bool isPlanner, CancellationToken ct = default) =>
+        SayAgainAsync(readingId, by, isPlanner ? Word.PlannersYes : Word.Yes, "", ct);
 
     /// <summary>Takes a reading out of use; the old row stays.</summary>
     public Task<IntakeAnswer> WithdrawAsync(long readingId, string by, string why, CancellationToken ct = default) =>
-        SayAgainAsync(readingId, by, withdraws: true, why, ct);
+        SayAgainAsync(readingId, by, Word.Withdrawal, why, ct);
 
     private async Task<IntakeAnswer> TakeAsync(NewReading reading, long? corrects, CancellationToken ct)
     {
@@ -84,16 +88,19 @@ public sealed class IntakeDesk(
         if (corrects is { } old && !await db.Readings.AnyAsync(r => r.Id == old && r.ChainId == chain.Id, ct))
             return NoSuchReading();
 
-        if (await db.Readings.SingleOrDefaultAsync(r => r.Key == reading.Key, ct) is { } known)
+        if (await db.Readings.SingleOrDefaultAsync(r => r.KeyOwner == reading.KeyOwner && r.Key == reading.Key, ct)
+            is { } known)
             return known.Fingerprint == Fingerprint.Of(told) ? await AnswerAsync(db, known, ct) : KeyIsUsed();
 
         var judgement = ReadingJudge.Judge(told, await SoFarAsync(db, chain.Id, corrects, ct), now, askAboutFalls: true);
         if (judgement is Judgement.Refuse no) return new IntakeAnswer.Refused([new Refusal(no.Column, no.Why)]);
-        if (reading.Confirmed) judgement = new Judgement.Use();
+        if (reading.Confirmed && (reading.ByPlanner || judgement is not Judgement.Wait { ForPlanner: true }))
+            judgement = new Judgement.Use();
         else if (judgement is Judgement.Use or Judgement.Wait { Column: "counter_h" }
             && await question.AskAsync(chain.Id, told, corrects, ct) is { IsDoubted: true } doubt)
             judgement = new Judgement.Wait(doubt.Column, doubt.Question);
-        var row = EntryRows.Row(chain.Id, told, reading.Key, judgement, reading.ToldBy, now, await NewestAsync(db, corrects, ct));
+        var row = EntryRows.Row(chain.Id, told, (reading.KeyOwner, reading.Key), judgement, reading.ToldBy, now,
+            await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
@@ -106,23 +113,41 @@ public sealed class IntakeDesk(
         if (told.Kind != ChainEventKind.Shortened) return [];
         var before = (await db.StandingEventsAsync(chain.Id, ct)).Where(e => told.At is null || e.At is null || e.At <= told.At);
         var pitchesOut = Shortening.PitchesOut([.. before.Select(e => e.ToEvent(chain.Name))]);
-        return [.. EventFacts.FaultsAt(told, chain.ToCard(), pitchesOut).Select(f => new Refusal(f.Field, f.Reason))];
+        return [.. EventFacts.FaultsAt(told, chain.ToCard(), pitchesOut)
+            .Select(f => new Refusal(f.Field, f.Reason))];
     }
 
-    private async Task<IntakeAnswer> SayAgainAsync(long readingId, string by, bool withdraws, string why, CancellationToken ct)
+    private enum Word
     {
+        Yes,
+        PlannersYes,
+        Withdrawal,
+    }
+
+    private async Task<IntakeAnswer> SayAgainAsync(long readingId, string by, Word word, string why, CancellationToken ct)
+    {
+        var withdraws = word == Word.Withdrawal;
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await NewestAsync(db, readingId, ct) is not { } newestId) return NoSuchReading();
         var newest = await db.Readings.SingleAsync(r => r.Id == newestId, ct);
         if (newest.Withdraws == withdraws && newest.Standing == ReadingStanding.Accepted)
             return new IntakeAnswer.Taken(newest.Id, AlreadyKnown: true);
+        if (word == Word.Yes && await IsImpossibleAsync(db, newest, ct))
+            return ForPlanner();
         var row = EntryRows.Again(
             newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
         db.Readings.Add(row);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
         return await TellAsync(row);
+    }
+
+    /// <summary>Whether no chain can be as a reading says.</summary>
+    private static async Task<bool> IsImpossibleAsync(WearDb db, ReadingRow row, CancellationToken ct)
+    {
+        var pitchMm = await db.Chains.Where(c => c.Id == row.ChainId).Select(c => c.PitchMm).SingleAsync(ct);
+        return Gauge.Measure(pitchMm, row.Pitches, row.LengthMm, row.Tool, row.TemperatureC) is GaugeOutcome.Doubted;
     }
 
     /// <summary>Assesses the chain with a row that is committed; from here on nothing may stop the answer.</summary>
@@ -163,8 +188,11 @@ public sealed class IntakeDesk(
         new([new Refusal("chain", $"There is no chain '{name}' in the register.")]);
 
     private static IntakeAnswer.Refused NoSuchReading() =>
-        new([new Refusal("reading", "There is no such reading of this chain.")]);
+        new([new Refusal("reading", $"There is no such reading of this chain.")]);
+
+    private static IntakeAnswer.Refused ForPlanner() =>
+        new([new Refusal("reading", $"No chain runs so: it waits for a planner. Correct it, or ask one.")]);
 
     private static IntakeAnswer.Refused KeyIsUsed() =>
-        new([new Refusal("key", "This key came before with something else. Give every reading and event its own.")]);
+        new([new Refusal("key", $"This key came before with something else. Give every reading and event its own.")]);
 }

@@ -28,15 +28,15 @@ internal static class LinkEntryCheck
     {
         var found = faults = [];
         if (string.IsNullOrWhiteSpace(entry.Key) || entry.Key.Length > RowFields.LongestText)
-            faults.Add(new("key", "A key of 1 to 200 characters distinguishes this entry from others."));
+            faults.Add(new("key", $"A key of 1 to 200 characters distinguishes this entry from others."));
         if (card is null) faults.Add(new("chain", $"No chain is called '{entry.Chain}'."));
         if (entry.TakenAt is null && entry.CounterH is null)
-            faults.Add(new("taken_at", "A measure needs its time or the hour counter."));
-        if (entry.TakenAt > now + Clocks.Ahead) faults.Add(new("taken_at", "The time lies in the future."));
+            faults.Add(new("taken_at", $"A measure needs its time or the hour counter."));
+        if (Clocks.FaultOf(entry.TakenAt, now) is { } time) faults.Add(new("taken_at", time));
         if (entry.CounterH is { } h && h is not (>= 0 and <= RowFields.MostCounterH))
-            faults.Add(new("counter_h", "An hour counter shows 0 to 10,000,000."));
+            faults.Add(new("counter_h", $"An hour counter shows 0 to 10,000,000."));
         if (entry.Place.Trim().Length is 0 or > RowFields.LongestText)
-            faults.Add(new("place", "Say which link, where: such as 40 links above the hook. 1 to 200 characters."));
+            faults.Add(new("place", $"Say which link, where: such as 40 links above the hook. 1 to 200 characters."));
         var told = new MeasuredLinks
         {
             TakenAt = entry.TakenAt?.ToUniversalTime(),
@@ -53,7 +53,7 @@ internal static class LinkEntryCheck
         if (card!.Links is not { } table)
         {
             faults.Add(new("chain",
-                "The diameter of this chain's links is not known: enter it, with the maker's table, in its master data."));
+                $"The diameter of this chain's links is not known: enter it, with the maker's table, in its master data."));
             return null;
         }
 

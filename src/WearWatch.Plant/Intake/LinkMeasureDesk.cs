@@ -21,10 +21,11 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
         var chain = await db.Chains.SingleOrDefaultAsync(c => c.Name == entry.Chain, ct);
         if (LinkEntryCheck.Read(entry, chain?.ToCard(), now, out var faults) is not { } told)
             return new IntakeAnswer.Refused(faults);
-        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Key == entry.Key, ct) is { } known)
+        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.KeyOwner == entry.KeyOwner && m.Key == entry.Key, ct)
+            is { } known)
             return known.ChainId == chain!.Id && known.ToMeasures() == told
                 ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
-                : Refused("key", "This key came before with something else. Give every entry its own.");
+                : Refused("key", $"This key came before with something else. Give every entry its own.");
         return await KeepAsync(db, transaction, EntryRows.Row(chain!.Id, told, entry, chain.LinkOuterEdges, now));
     }
 
@@ -43,16 +44,17 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Id == id && !m.Withdraws, ct) is not { } wrong)
-            return Refused("link_measures", "There are no such measures.");
+            return Refused("link_measures", $"There are no such measures.");
         var chain = await db.Chains.SingleAsync(c => c.Id == wrong.ChainId, ct);
         if (LinkEntryCheck.Read(replacement with { Chain = chain.Name }, chain.ToCard(), now, out var faults) is not { } told)
             return new IntakeAnswer.Refused(faults);
-        if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Key == replacement.Key, ct) is { } known)
+        if (await db.LinkMeasures.SingleOrDefaultAsync(
+            m => m.KeyOwner == replacement.KeyOwner && m.Key == replacement.Key, ct) is { } known)
             return known.CorrectsId == id && known.ToMeasures() == told
                 ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
-                : Refused("key", "This key came before with something else. Give every entry its own.");
+                : Refused("key", $"This key came before with something else. Give every entry its own.");
         if (await db.LinkMeasures.AnyAsync(m => m.CorrectsId == id, ct))
-            return Refused("link_measures", "They were corrected or withdrawn already: take those that stand.");
+            return Refused("link_measures", $"They were corrected or withdrawn already: take those that stand.");
         return await KeepAsync(
             db, transaction,
             EntryRows.Row(chain.Id, told, replacement, chain.LinkOuterEdges, now, corrects: id, why: why.Trim()));
@@ -68,7 +70,7 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await db.LinkMeasures.SingleOrDefaultAsync(m => m.Id == id && !m.Withdraws, ct) is not { } row)
-            return Refused("link_measures", "There are no such measures.");
+            return Refused("link_measures", $"There are no such measures.");
         if (await db.LinkMeasures.FirstOrDefaultAsync(m => m.CorrectsId == id, ct) is { } known)
             return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
         return await KeepAsync(db, transaction, Withdrawal(row, by, why.Trim(), clock.GetUtcNow()));
@@ -89,6 +91,7 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
     {
         ChainId = row.ChainId,
         Key = FormattableString.Invariant($"withdraw-links:{row.Id}"),
+        KeyOwner = KeyOwner.Program,
         TakenAt = row.TakenAt,
         CounterH = row.CounterH,
         Place = row.Place,
@@ -107,5 +110,5 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
         ReceivedAt = now,
     };
 
-    private static IntakeAnswer.Refused Refused(string field, string reason) => new([new Refusal(field, reason)]);
+    private static IntakeAnswer.Refused Refused(string field, Phrase reason) => new([new Refusal(field, reason)]);
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Chains;
 using WearWatch.Plant.Files;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
@@ -7,13 +8,14 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.Intake;
 
 /// <summary>Takes measures of links of a file in: checked as those that are typed, and refused with the same reasons.</summary>
-internal sealed class LinkMeasuresTaking(ImportRun run, RemarkList remarks, string file)
+internal sealed class LinkMeasuresTaking(ImportRun run, RemarkList remarks, ImportFile file)
 {
     public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
     {
         var told = items.OfType<FileItem.Linked>().Select(item => (item.Line, Entry: EntryOf(item))).ToList();
         var keys = told.Select(t => t.Entry.Key).ToList();
-        var known = await db.LinkMeasures.Where(m => EF.Parameter(keys).Contains(m.Key)).Select(m => m.Key).ToHashSetAsync(ct);
+        var known = await db.LinkMeasures.Where(m => m.KeyOwner == KeyOwner.Program && EF.Parameter(keys).Contains(m.Key))
+            .Select(m => m.Key).ToHashSetAsync(ct);
         var rows = new List<LinkMeasureRow>();
         foreach (var (line, entry) in told)
         {
@@ -45,6 +47,7 @@ internal sealed class LinkMeasuresTaking(ImportRun run, RemarkList remarks, stri
         var entry = new NewLinkMeasures
         {
             Key = "",
+            KeyOwner = KeyOwner.Program,
             Chain = item.OfChain,
             TakenAt = item.TakenAt,
             CounterH = item.CounterH,
@@ -56,7 +59,7 @@ internal sealed class LinkMeasuresTaking(ImportRun run, RemarkList remarks, stri
             D1 = item.D1,
             D2 = item.D2,
             Unit = item.Unit,
-            ToldBy = FormattableString.Invariant($"{file}:{item.Line}"),
+            ToldBy = file.Maker(item.Line),
         };
         return entry with { Key = Fingerprint.Of(entry) };
     }

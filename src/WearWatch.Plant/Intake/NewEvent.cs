@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
@@ -7,6 +8,9 @@ public sealed record NewEvent
 {
     /// <summary>Given by whoever sends it: the same key sent twice is stored once.</summary>
     public required string Key { get; init; }
+
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
 
     /// <summary>What was told: its texts without blanks around them; its time or a counter is needed.</summary>
     public required ChainEvent Told
@@ -17,4 +21,7 @@ public sealed record NewEvent
 
     /// <summary>Who or what told it.</summary>
     public required string ToldBy { get; init; }
+
+    /// <summary>Whether a person has said yes to a replacement of a chain that is hardly worn.</summary>
+    public bool Confirmed { get; init; }
 }

@@ -1,4 +1,5 @@
 using WearWatch.Gauging;
+using WearWatch.Storage.Rows;
 using WearWatch.Units;
 
 namespace WearWatch.Plant.Intake;
@@ -10,6 +11,9 @@ public sealed record NewLinkMeasures
 {
     /// <summary>Given by whoever sends them: the same key sent twice is stored once.</summary>
     public required string Key { get; init; }
+
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
 
     /// <summary>The chain's name.</summary>
     public required string Chain { get; init; }

@@ -1,5 +1,6 @@
 using WearWatch.Gauging;
 using WearWatch.Plant.Files;
+using WearWatch.Storage.Rows;
 using WearWatch.Units;
 
 namespace WearWatch.Plant.Intake;
@@ -9,6 +10,9 @@ public sealed record NewReading
 {
     /// <summary>Given by whoever sends it: the same key sent twice is stored once.</summary>
     public required string Key { get; init; }
+
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
 
     /// <summary>The chain's name.</summary>
     public required string Chain { get; init; }
@@ -57,6 +61,9 @@ public sealed record NewReading
 
     /// <summary>Whether a person has already said yes to a length or counter that looks wrong.</summary>
     public bool Confirmed { get; init; }
+
+    /// <summary>Whether the one who tells it is a planner, whose yes alone counts for what no chain can be.</summary>
+    public bool ByPlanner { get; init; }
 
     /// <summary>A reading whose facts are known and whose length is still text.</summary>
     /// <param name="facts">What was told beside the length; the length in it is not read.</param>

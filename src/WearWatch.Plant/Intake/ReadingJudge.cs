@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
 
@@ -20,17 +19,16 @@ public static class ReadingJudge
     /// </param>
     public static Judgement Judge(Reading reading, ChainSoFar so, DateTimeOffset now, bool askAboutFalls = false)
     {
-        if (reading.TakenAt is { } at && at > now + Clocks.Ahead)
-            return new Judgement.Refuse("taken_at", "The time lies in the future.");
+        if (Clocks.FaultOf(reading.TakenAt, now) is { } time) return new Judgement.Refuse("taken_at", time);
         if (BeforeFitting(reading, so) is { } before) return before;
         var outcome = Gauge.Measure(so.Card.PitchMm, reading.Pitches, reading.LengthMm, reading.Tool, reading.TemperatureC);
         return outcome switch
         {
             GaugeOutcome.Refused refused => new Judgement.Refuse(refused.Field, refused.Reason),
-            GaugeOutcome.Doubted doubted => new Judgement.Wait("length", doubted.Reason),
-            _ when reading.Strand > so.Card.Strands => new Judgement.Wait("strand", Say(
-                $"Strand {reading.Strand} was measured, and by the register {so.Card.Name} has {so.Card.Strands}. Correct one ")
-                    + Say($"of them.")),
+            GaugeOutcome.Doubted doubted => new Judgement.Wait("length", doubted.Reason, ForPlanner: true),
+            _ when reading.Strand > so.Card.Strands => new Judgement.Wait("strand",
+                $"Strand {reading.Strand} was measured, and by the register {so.Card.Name} has {so.Card.Strands}. Correct one "
+                + $"of them."),
             _ => Fall(reading, so, askAboutFalls),
         };
     }
@@ -40,15 +38,15 @@ public static class ReadingJudge
         if (so.WasReplaced) return null;
         // A reading that tells only its day may carry an earlier hour of the day of fitting.
         if (reading.TakenAt is { } at && so.Card.FittedAt is { } fitted && at < fitted && fitted - at >= TimeSpan.FromDays(1))
-            return new Judgement.Refuse("taken_at", Say(
-                $"Before the fitting of {so.Card.Name} on {fitted:yyyy-MM-dd}. If an earlier chain ran here, record the ")
-                    + Say($"replacement first."));
+            return new Judgement.Refuse("taken_at",
+                $"Before the fitting of {so.Card.Name} on {fitted:yyyy-MM-dd}. If an earlier chain ran here, record the "
+                + $"replacement first.");
         return so.LastCounterH is null
             && reading.Counter is { Hours: var h } && so.Card.FittedCounter is { Hours: var fittedH } && h < fittedH
             && !so.IsFallRecorded(fittedH, h)
-                ? new Judgement.Refuse("counter_h", Say(
-                    $"{h:0.##} h is before the fitting of {so.Card.Name} at {fittedH:0.##} h. If the counter was reset or an ")
-                        + Say($"earlier chain ran here, record that first."))
+                ? new Judgement.Refuse("counter_h",
+                    $"{h:0.##} h is before the fitting of {so.Card.Name} at {fittedH:0.##} h. If the counter was reset or an "
+                    + $"earlier chain ran here, record that first.")
                 : null;
     }
 
@@ -58,12 +56,10 @@ public static class ReadingJudge
         // A reading told late is put in its place by its date.
         if (reading.TakenAt < so.LastTakenAt || so.IsFallRecorded(last, h)) return new Judgement.Use();
         return askAboutFalls || h > last / 2
-            ? new Judgement.Wait("counter_h", Say(
-                $"The counter runs backwards, from {last:0.##} to {h:0.##} h, and no reset is recorded. Check it, or record ")
-                    + Say($"the reset."))
+            ? new Judgement.Wait("counter_h",
+                $"The counter runs backwards, from {last:0.##} to {h:0.##} h, and no reset is recorded. Check it, or record "
+                + $"the reset.")
             : new Judgement.Use(
-                "counter_h", Say($"The counter fell from {last:0.##} to {h:0.##} h and no reset is recorded: taken as a reset."));
+                "counter_h", $"The counter fell from {last:0.##} to {h:0.##} h and no reset is recorded: taken as a reset.");
     }
-
-    private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -9,7 +9,7 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
     private readonly List<RowRemark> kept = [];
     private readonly Dictionary<UInt128, int> lines = [];
     private int remarks;
-    private int lastRefusedLine = -1;
+    private readonly HashSet<int> refused = [];
 
     /// <summary>Rows that are new.</summary>
     public int Taken { get; set; }
@@ -21,17 +21,12 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
     public int Waiting { get; set; }
 
     /// <summary>Rows that were not taken.</summary>
-    public int Refused { get; private set; }
+    public int Refused => refused.Count;
 
     /// <summary>Notes something about a row. A row that is refused for two reasons is one refused row with two remarks.</summary>
-    public void Add(int line, string column, string reason, RemarkKind kind)
+    public void Add(int line, string column, Phrase reason, RemarkKind kind)
     {
-        if (kind == RemarkKind.Refused && line != lastRefusedLine)
-        {
-            Refused++;
-            lastRefusedLine = line;
-        }
-
+        if (kind == RemarkKind.Refused) refused.Add(line);
         if (++remarks <= most) kept.Add(new RowRemark(file, line, column, reason, kind));
     }
 
@@ -40,7 +35,7 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
     {
         if (judgement is Judgement.Refuse refuse) Add(line, refuse.Column, refuse.Why, RemarkKind.Refused);
         if (judgement is Judgement.Wait wait) Add(line, wait.Column, wait.Why, RemarkKind.Waiting);
-        if (judgement is Judgement.Use { Remark.Length: > 0 } use) Add(line, use.Column, use.Remark, RemarkKind.Warning);
+        if (judgement is Judgement.Use { Remark: { } remark } use) Add(line, use.Column, remark, RemarkKind.Warning);
     }
 
     /// <summary>Notes what the file itself has to say about a row.</summary>
@@ -62,7 +57,7 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
         if (isFirst && !isStored) return false;
         AlreadyKnown++;
         if (!isFirst && lines[name] is var first)
-            Add(line, "", FormattableString.Invariant($"Equal to line {first} in every column: it was taken once."),
+            Add(line, "", $"Equal to line {first} in every column: it was taken once.",
                 RemarkKind.Warning);
         return true;
     }
@@ -76,6 +71,7 @@ public sealed class RemarkList(string file, int most = FileReport.MostRemarks)
         AlreadyKnown = AlreadyKnown,
         Waiting = Waiting,
         Refused = Refused,
+        RefusedLines = refused,
         Remarks = [.. kept.OrderBy(r => r.Line)],
         RemarkCount = remarks,
     };

@@ -30,6 +30,7 @@ public static class ReportText
         FileKind.Readings => "readings",
         FileKind.Events => "events",
         FileKind.LinkMeasures => "measures of links",
+        FileKind.PartReadings => "readings of parts",
         _ => "not one of our files",
     };
 

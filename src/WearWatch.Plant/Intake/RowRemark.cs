@@ -19,9 +19,14 @@ public enum RemarkKind
 /// <param name="Column">The column's name; empty for the row as a whole.</param>
 /// <param name="Reason">What is wrong and what would do.</param>
 /// <param name="Kind">How it weighs.</param>
-public sealed record RowRemark(string File, int Line, string Column, string Reason, RemarkKind Kind)
+public sealed record RowRemark(string File, int Line, string Column, Phrase Reason, RemarkKind Kind)
 {
     /// <summary>The remark as a line of text: <c>file:line: column: reason</c>.</summary>
-    public override string ToString() =>
-        FormattableString.Invariant($"{File}:{Line}: {(Column.Length > 0 ? Column + ": " : "")}{Reason}");
+    public Phrase InFull => Phrase.Join("",
+    [
+        Phrase.Verbatim(FormattableString.Invariant($"{File}:{Line}: {(Column.Length > 0 ? Column + ": " : "")}")), Reason,
+    ]);
+
+    /// <summary>The line in English.</summary>
+    public override string ToString() => InFull.ToString();
 }

@@ -23,15 +23,15 @@ public sealed class AppointmentDesk(IDbContextFactory<WearDb> database, PlantClo
         var (person, by) = (asked.Person.Trim(), asked.AppointedBy.Trim());
         var faults = new List<Refusal>();
         if (PersonName.Fault(person) is { } unfit) faults.Add(new("person", unfit));
-        if (by.Length == 0) faults.Add(new("appointed_by", "Say who appoints."));
+        if (by.Length == 0) faults.Add(new("appointed_by", $"Say who appoints."));
         if (string.Equals(person, by, StringComparison.OrdinalIgnoreCase))
-            faults.Add(new("appointed_by", "Nobody appoints himself or herself."));
+            faults.Add(new("appointed_by", $"Nobody appoints himself or herself."));
         if (asked.Qualification.Trim().Length is 0 or > LongestText)
-            faults.Add(new("qualification", "Say by what training and experience."));
+            faults.Add(new("qualification", $"Say by what training and experience."));
         if (asked.Until < asked.From || asked.Until > asked.From.AddYears(MostYears))
             faults.Add(new("until", $"It ends after it begins, and at most {MostYears} years later."));
         if (asked.Family.Length > 0 && ChainFamily.Find(asked.Family) is null)
-            faults.Add(new("family", "No such kind of chain."));
+            faults.Add(new("family", $"No such kind of chain."));
         if (faults.Count > 0) return new IntakeAnswer.Refused(faults);
         return await AddAsync(new AppointmentRow
         {
@@ -49,7 +49,7 @@ public sealed class AppointmentDesk(IDbContextFactory<WearDb> database, PlantClo
     /// <summary>Ends an appointment before its time: from today on it lets nobody examine or release.</summary>
     public async Task<IntakeAnswer> EndAsync(int id, string by, string why, CancellationToken ct = default)
     {
-        if (why.Trim().Length is 0 or > LongestText) return new IntakeAnswer.Refused([new("why", "Say why in a few words.")]);
+        if (why.Trim().Length is 0 or > LongestText) return new IntakeAnswer.Refused([new("why", $"Say why in a few words.")]);
         var time = await plantClock.NowAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         if (await db.Appointments.SingleOrDefaultAsync(a => a.Id == id && a.EndsId == null, ct) is not { } ended)

@@ -19,7 +19,8 @@ public sealed class ExaminationDesk(IDbContextFactory<WearDb> database, ChainRev
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         if (await LiftingChains.FindAsync(db, report.Chain, ct) is not { } chain) return LiftingChains.NoSuch(report.Chain);
         if (LiftingCardDesk.KeyFault(report.Key) is { } key) return new IntakeAnswer.Refused([key]);
-        if (await db.Examinations.SingleOrDefaultAsync(e => e.Key == report.Key, ct) is { } known)
+        if (await db.Examinations.SingleOrDefaultAsync(e => e.KeyOwner == KeyOwner.Sender && e.Key == report.Key, ct)
+            is { } known)
             return known.ChainId == chain.Id
                 ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
                 : new IntakeAnswer.Refused([LiftingCardDesk.Used]);
@@ -28,9 +29,9 @@ public sealed class ExaminationDesk(IDbContextFactory<WearDb> database, ChainRev
         var appointment = await LiftingChains.AppointmentAsync(db, report.Examiner, card, report.On, time.Zone, ct);
         if (appointment is null)
             faults.Add(new("examiner", $"{report.Examiner.Trim()} had no appointment for this chain on that day. "
-                + "An administrator enters appointments."));
+                + $"An administrator enters appointments."));
         if (report.FileId is { } file && !await db.LiftingFiles.AnyAsync(f => f.Id == file && f.ChainId == chain.Id, ct))
-            faults.Add(new("file", "There is no such scan of this chain."));
+            faults.Add(new("file", $"There is no such scan of this chain."));
         if (faults.Count > 0) return new IntakeAnswer.Refused(faults);
 
         var row = Row(report, chain.Id, appointment!.Id, time.Now);
@@ -44,7 +45,7 @@ public sealed class ExaminationDesk(IDbContextFactory<WearDb> database, ChainRev
     /// <summary>Withdraws a report that was entered by mistake; it stays on record with the reason.</summary>
     public async Task<IntakeAnswer> WithdrawAsync(long id, string by, string why, CancellationToken ct = default)
     {
-        if (why.Trim().Length == 0) return new IntakeAnswer.Refused([new("why", "Say why in a few words.")]);
+        if (why.Trim().Length == 0) return new IntakeAnswer.Refused([new("why", $"Say why in a few words.")]);
         var time = await plantClock.NowAsync(ct);
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
@@ -56,6 +57,7 @@ public sealed class ExaminationDesk(IDbContextFactory<WearDb> database, ChainRev
         {
             ChainId = wrong.ChainId,
             Key = $"withdraws examination {id}",
+            KeyOwner = KeyOwner.Program,
             On = wrong.On,
             Examiner = wrong.Examiner,
             Result = wrong.Result,

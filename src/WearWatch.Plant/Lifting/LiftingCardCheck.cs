@@ -18,17 +18,17 @@ internal static class LiftingCardCheck
     public static IEnumerable<Refusal> Faults(LiftingCardRow card, LawRegion plants, DateOnly today)
     {
         if (card.WorkingLoadKg is { } load && load is not (> 0 and <= MostKg))
-            yield return new("working_load_kg", "A working load lies above 0 and at most at 1,000,000 kg.");
+            yield return new("working_load_kg", $"A working load lies above 0 and at most at 1,000,000 kg.");
         if (card.ProofLoadKg is { } proof && proof is not (> 0 and <= MostKg))
-            yield return new("proof_load_kg", "A proof load lies above 0 and at most at 1,000,000 kg.");
+            yield return new("proof_load_kg", $"A proof load lies above 0 and at most at 1,000,000 kg.");
         if (card.ProofLoadKg < card.WorkingLoadKg)
-            yield return new("proof_load_kg", "A proof load is not below the working load: one of the two has a slip.");
+            yield return new("proof_load_kg", $"A proof load is not below the working load: one of the two has a slip.");
         if (card.WorkingLoadKg is not null && card.WorkingLoadOf.Length == 0)
-            yield return new("working_load_of", "Say for what it holds: one chain, the pair, one leg, the whole sling.");
-        if (card.CertificateOn > today) yield return new("certificate_on", "The day lies in the future.");
-        if (card.ProofTestOn > today) yield return new("proof_test_on", "The day lies in the future.");
+            yield return new("working_load_of", $"Say for what it holds: one chain, the pair, one leg, the whole sling.");
+        if (card.CertificateOn > today) yield return new("certificate_on", $"The day lies in the future.");
+        if (card.ProofTestOn > today) yield return new("proof_test_on", $"The day lies in the future.");
         if (card.LiftsPerWeek is < 0 or > 100_000)
-            yield return new("lifts_per_week", "Lifts in a week lie between 0 and 100,000.");
+            yield return new("lifts_per_week", $"Lifts in a week lie between 0 and 100,000.");
         var asked = new IntervalCase(
             card.Region == LawRegion.NotSet ? plants : card.Region, card.Use, card.LiftsPersons, card.HeavyUse,
             card.LiftsPerWeek);

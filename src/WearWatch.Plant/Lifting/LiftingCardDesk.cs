@@ -28,12 +28,12 @@ public sealed class LiftingCardDesk(
         List<Refusal> faults = [.. LiftingCardCheck.Faults(card, region, time.Today)];
         var newest = await db.LiftingCards.Where(c => c.ChainId == chain.Id).MaxAsync(c => (long?)c.Id, ct);
         if (newest != entry.Basis)
-            faults.Add(new("basis", "Somebody else changed the entry in the meantime: read it again, then change it."));
-        if (newest is not null && card.Why.Trim().Length == 0) faults.Add(new("why", "Say why in a few words."));
+            faults.Add(new("basis", $"Somebody else changed the entry in the meantime: read it again, then change it."));
+        if (newest is not null && card.Why.Trim().Length == 0) faults.Add(new("why", $"Say why in a few words."));
         (string, long?)[] scans = [("certificate_file", card.CertificateFileId), ("written_scheme", card.WrittenSchemeFileId)];
         foreach (var (field, id) in scans)
             if (id is not null && !await db.LiftingFiles.AnyAsync(f => f.Id == id && f.ChainId == chain.Id, ct))
-                faults.Add(new(field, "There is no such scan of this chain."));
+                faults.Add(new(field, $"There is no such scan of this chain."));
         if (faults.Count > 0) return new IntakeAnswer.Refused(faults);
 
         var mates = await LiftingChains.MatesAsync(db, chain.Id, ct);
@@ -52,7 +52,7 @@ public sealed class LiftingCardDesk(
     public async Task<IntakeAnswer> TakeAsync(NewLiftingFile file, CancellationToken ct = default)
     {
         var (content, type, reason) = ScannedPaper.Read(file.Content);
-        if (content is null) return Refused(new("file", reason));
+        if (content is null) return Refused(new("file", reason!));
         if (KeyFault(file.Key) is { } key) return Refused(key);
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
@@ -115,7 +115,7 @@ public sealed class LiftingCardDesk(
         ? new("key", $"A key of 1 to {LongestKey} characters distinguishes this entry from others.")
         : null;
 
-    internal static Refusal Used { get; } = new("key", "This key was used for something else.");
+    internal static Refusal Used { get; } = new("key", $"This key was used for something else.");
 
     private static IntakeAnswer.Refused Refused(Refusal fault) => new([fault]);
 }

@@ -27,7 +27,7 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
                 ? new IntakeAnswer.Taken(known.Id, AlreadyKnown: true)
                 : new IntakeAnswer.Refused([LiftingCardDesk.Used]);
         var faults = new List<Refusal>();
-        if (step.By.Trim().Length == 0) faults.Add(new("by", "Say who."));
+        if (step.By.Trim().Length == 0) faults.Add(new("by", $"Say who."));
         if (step.Reason.Trim().Length is 0 or > LongestReason)
             faults.Add(new("reason", $"Say why in 1 to {LongestReason} characters."));
         var reviewed = (await review.AssessAsync([chain.Id], ct)).Single();
@@ -35,7 +35,7 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
         var facts = rows.FactsOf(reviewed);
         var state = LiftingState.Of(facts, time.Now);
         if (state.Standing == LiftingStanding.Disposed)
-            faults.Add(new("chain", "It was discarded: nothing brings it back, and nothing more is done with it."));
+            faults.Add(new("chain", $"It was discarded: nothing brings it back, and nothing more is done with it."));
         Appointment? appointment = null;
         if (step.Kind == LiftingStepKind.Released)
         {
@@ -71,22 +71,23 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
     {
         if (appointment is null)
             yield return new("by", $"{step.By.Trim()} has no appointment that holds today for this chain: only an appointed "
-                + "competent person releases it.");
+                + $"competent person releases it.");
         var faults = state.On(today).Select(f => f.Kind).ToHashSet();
         if (faults.Overlaps([LiftingFaultKind.WearLimit, LiftingFaultKind.LinkLimit, LiftingFaultKind.SetCondemned]))
-            yield return new("chain", "Its wear or its set has reached the limit, or may have: no release brings it back. The "
-                + "whole chain is replaced, with its set.");
+            yield return new("chain", $"Its wear or its set has reached the limit, or may have: no release brings it back. The "
+                + $"whole chain is replaced, with its set.");
         if (faults.Contains(LiftingFaultKind.ReadingInDoubt))
-            yield return new("chain", "A reading in doubt would take it out of use: confirm, correct or withdraw it first.");
+            yield return new("chain", $"A reading in doubt would take it out of use: confirm, correct or withdraw it first.");
         var standing = StopFinding.Standing(facts.Card, facts.Found, facts.Steps, facts.ReplacedAt).Select(s => s.Point.Point)
             .ToList();
         foreach (var none in step.Closes.Except(standing)) yield return new("closes", $"No finding at {none} stands.");
         if (standing.Count > 0 && !standing.All(step.Closes.Contains))
-            yield return new("closes", "Name every finding that the release closes: "
-                + string.Join(", ", standing.Except(step.Closes)) + ". What is not closed keeps it out of use.");
+            yield return new(
+                "closes", $"Name every finding that the release closes: {string.Join(", ", standing.Except(step.Closes))}. "
+                + $"What is not closed keeps it out of use.");
         if (!faults.Overlaps([
             LiftingFaultKind.Quarantined, LiftingFaultKind.StopFinding, LiftingFaultKind.ReportOutOfUse,
             LiftingFaultKind.RemedyOverdue]) && state.RemedyBy is null)
-            yield return new("chain", "There is nothing to release: nobody has taken it out of use.");
+            yield return new("chain", $"There is nothing to release: nobody has taken it out of use.");
     }
 }

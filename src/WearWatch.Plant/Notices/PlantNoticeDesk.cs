@@ -14,6 +14,34 @@ public sealed class PlantNoticeDesk(IDbContextFactory<WearDb> databases, TimePro
         return await db.PlantNotices.AsNoTracking().Where(n => n.EndedAt == null).OrderBy(n => n.Id).ToListAsync(ct);
     }
 
+    /// <summary>Raises one, or says anew what the open one of its kind is about.</summary>
+    public async Task RaiseAsync(PlantNoticeKind kind, Phrase why, Phrase whatToDo, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var open = await db.PlantNotices.SingleOrDefaultAsync(n => n.Kind == kind && n.EndedAt == null, ct);
+        if (open is null)
+        {
+            db.PlantNotices.Add(open = new PlantNoticeRow
+            {
+                Kind = kind,
+                Why = why,
+                WhatToDo = whatToDo,
+                RaisedAt = clock.GetUtcNow(),
+            });
+        }
+
+        (open.Why, open.WhatToDo) = (why, whatToDo);
+        await db.SaveChangesAsync(ct);
+    }
+
+    /// <summary>Ends the open one of a kind, if there is one: its cause is gone.</summary>
+    public async Task EndAsync(PlantNoticeKind kind, string by, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        if (await db.PlantNotices.SingleOrDefaultAsync(n => n.Kind == kind && n.EndedAt == null, ct) is { } open)
+            await CloseAsync(open.Id, by, ct);
+    }
+
     /// <summary>Closes one; what was done about the forecasts stays.</summary>
     public async Task CloseAsync(int id, string by, CancellationToken ct)
     {

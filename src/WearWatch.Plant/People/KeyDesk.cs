@@ -8,7 +8,7 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.People;
 
 /// <summary>Makes, finds and withdraws the keys of machines.</summary>
-public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clock)
+public sealed class KeyDesk(IDbContextFactory<WearDb> database, SecurityLog log, TimeProvider clock)
 {
     private const string Mark = "ww_"; // by it a key that leaked into a file is recognised
     private const int SecretBytes = 32;
@@ -26,13 +26,14 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
     {
         name = name.Trim();
         if (PersonName.Fault(name) is { } fault) return new Made("", fault);
-        if (roles.HasFlag(PersonRoles.Administrator)) return new Made("", "A machine does not administer.");
+        if (roles.HasFlag(PersonRoles.Administrator)) return new Made("", $"A machine does not administer.");
         await using var db = await database.CreateDbContextAsync(ct);
         if (await db.ApiKeys.AnyAsync(k => k.Name == name, ct))
             return new Made("", $"There is a key '{name}' already; a withdrawn one keeps its name too.");
         var key = Mark + Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(SecretBytes));
         db.ApiKeys.Add(new ApiKeyRow { Name = name, Hash = HashOf(key), Roles = roles, MadeBy = by, MadeAt = clock.GetUtcNow() });
         await db.SaveChangesAsync(ct);
+        await log.AddAsync(SecurityEventKind.KeyMade, $"{name} ({RoleWords.List(roles)})", ct: ct);
         return new Made(key, null);
     }
 
@@ -54,8 +55,10 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
     {
         var now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
-        await db.ApiKeys.Where(k => k.Id == id && k.WithdrawnAt == null)
-            .ExecuteUpdateAsync(k => k.SetProperty(r => r.WithdrawnAt, now), ct);
+        if (await db.ApiKeys.Where(k => k.Id == id && k.WithdrawnAt == null)
+            .ExecuteUpdateAsync(k => k.SetProperty(r => r.WithdrawnAt, now), ct) == 0) return;
+        var name = await db.ApiKeys.Where(k => k.Id == id).Select(k => k.Name).SingleAsync(ct);
+        await log.AddAsync(SecurityEventKind.KeyWithdrawn, name, ct: ct);
     }
 
     private static string HashOf(string key) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(key)));
@@ -63,5 +66,5 @@ public sealed class KeyDesk(IDbContextFactory<WearDb> database, TimeProvider clo
     /// <summary>A key that was made, or why none was.</summary>
     /// <param name="Key">The key, shown this once; empty when none was made.</param>
     /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
-    public readonly record struct Made(string Key, string? Fault);
+    public readonly record struct Made(string Key, Phrase? Fault);
 }

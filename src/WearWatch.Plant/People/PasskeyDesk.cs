@@ -5,7 +5,7 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.People;
 
 /// <summary>Keeps people's passkeys and withdraws them.</summary>
-public sealed class PasskeyDesk(UserManager<PersonRow> people, PeopleNews news)
+public sealed class PasskeyDesk(UserManager<PersonRow> people, SessionDesk sessions, SecurityLog log)
 {
     private const int LongestName = 80;
 
@@ -14,16 +14,18 @@ public sealed class PasskeyDesk(UserManager<PersonRow> people, PeopleNews news)
         [.. (await people.GetPasskeysAsync(person)).OrderByDescending(p => p.CreatedAt)];
 
     /// <summary>What stands against a passkey's name; null when nothing does.</summary>
-    public static string? FaultOf(string name) => name.Trim().Length is > 0 and <= LongestName
+    public static Phrase? FaultOf(string name) => name.Trim().Length is > 0 and <= LongestName
         ? null
-        : $"Give the passkey a name of at most {LongestName} letters, such as the device it is on.";
+        : Phrase.Of($"Give the passkey a name of at most {LongestName} letters, such as the device it is on.");
 
     /// <summary>Keeps a passkey that a browser made. Says what stands against it; null when it is kept.</summary>
-    public async Task<string?> KeepAsync(PersonRow person, string name, UserPasskeyInfo passkey)
+    public async Task<Phrase?> KeepAsync(PersonRow person, string name, UserPasskeyInfo passkey)
     {
         if (FaultOf(name) is { } fault) return fault;
         passkey.Name = name.Trim();
-        return (await people.AddOrUpdatePasskeyAsync(person, passkey)).Succeeded ? null : SignInWords.PasskeyNotMade;
+        if (!(await people.AddOrUpdatePasskeyAsync(person, passkey)).Succeeded) return SignInWords.PasskeyNotMade;
+        await log.AddAsync(SecurityEventKind.PasskeyAdded, person.UserName!);
+        return null;
     }
 
     /// <summary>Keeps that a passkey was used: its count of uses, by which a copy is found out.</summary>
@@ -35,8 +37,8 @@ public sealed class PasskeyDesk(UserManager<PersonRow> people, PeopleNews news)
     {
         if ((await AskAsync(person)).FirstOrDefault(p => MarkOf(p) == mark) is not { } passkey) return false;
         if (!(await people.RemovePasskeyAsync(person, passkey.CredentialId)).Succeeded) return false;
-        await people.UpdateSecurityStampAsync(person);
-        news.Tell();
+        await sessions.EndAllAsync(person.Id);
+        await log.AddAsync(SecurityEventKind.PasskeyWithdrawn, person.UserName!);
         return true;
     }
 

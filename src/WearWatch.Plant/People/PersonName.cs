@@ -9,13 +9,13 @@ public static class PersonName
     private const int Longest = 80;
 
     /// <summary>What is wrong with a name; null when it will do.</summary>
-    public static string? Fault(string name) => name switch
+    public static Phrase? Fault(string name) => name switch
     {
-        "" => "Give a name.",
+        "" => Phrase.Of($"Give a name."),
         { Length: > Longest } => $"A name has at most {Longest} characters.",
         _ when name.Any(c => !char.IsLetterOrDigit(c) && !" .'-_".Contains(c)) =>
-            "A name has letters, digits, spaces and . ' - _ only.",
-        _ when name.Equals(Nobody, StringComparison.OrdinalIgnoreCase) => "That name stands for entries without a name.",
+            $"A name has letters, digits, spaces and . ' - _ only.",
+        _ when name.Equals(Nobody, StringComparison.OrdinalIgnoreCase) => $"That name stands for entries without a name.",
         _ => null,
     };
 }

@@ -22,11 +22,11 @@ public static class Pin
     public static TimeSpan Locked { get; } = TimeSpan.FromMinutes(5);
 
     /// <summary>What is wrong with a PIN that somebody chose; null when it will do.</summary>
-    public static string? Fault(string pin) => pin switch
+    public static Phrase? Fault(string pin) => pin switch
     {
-        { Length: < Shortest or > Longest } => $"A PIN has {Shortest} to {Longest} digits.",
-        _ when !pin.All(char.IsAsciiDigit) => "A PIN has digits only.",
-        _ when IsEven(pin) => "Choose digits that neither repeat nor count up or down: those are guessed first.",
+        { Length: < Shortest or > Longest } => Phrase.Of($"A PIN has {Shortest} to {Longest} digits."),
+        _ when !pin.All(char.IsAsciiDigit) => $"A PIN has digits only.",
+        _ when IsEven(pin) => $"Choose digits that neither repeat nor count up or down: those are guessed first.",
         _ => null,
     };
 

@@ -6,7 +6,8 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.People;
 
 /// <summary>Lets people in by PIN on shared tablets, and counts what is wrong.</summary>
-public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<PersonRow> hasher, TimeProvider clock)
+public sealed class PinDesk(
+    IDbContextFactory<WearDb> database, IPasswordHasher<PersonRow> hasher, SecurityLog log, TimeProvider clock)
 {
     /// <summary>Those who can switch by PIN, by name.</summary>
     public async Task<IReadOnlyList<PersonRow>> AskAsync(CancellationToken ct = default)
@@ -37,11 +38,13 @@ public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<
         return new Answer(person, null);
     }
 
-    private static async Task<string> MissedAsync(WearDb db, PersonRow person, CancellationToken ct)
+    private async Task<Phrase> MissedAsync(WearDb db, PersonRow person, CancellationToken ct)
     {
+        await log.AddAsync(SecurityEventKind.SignInFailed, person.UserName!, ct: ct);
         if (person.PinMisses < Pin.MissesForEver)
             return person.PinMisses % Pin.MissesForAWhile == 0 ? PinWords.Locked : PinWords.Wrong;
         await db.People.Where(p => p.Id == person.Id).ExecuteUpdateAsync(p => p.SetProperty(r => r.PinHash, (string?)null), ct);
+        await log.AddAsync(SecurityEventKind.PinTakenAway, person.UserName!, ct: ct);
         return PinWords.TakenAway;
     }
 
@@ -51,5 +54,5 @@ public sealed class PinDesk(IDbContextFactory<WearDb> database, IPasswordHasher<
     /// <summary>Whom the PIN let in, or why nobody.</summary>
     /// <param name="Person">The person; null for nobody.</param>
     /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
-    public readonly record struct Answer(PersonRow? Person, string? Fault);
+    public readonly record struct Answer(PersonRow? Person, Phrase? Fault);
 }

@@ -5,7 +5,8 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.People;
 
 /// <summary>Makes browsers shared tablets and withdraws the mark.</summary>
-public sealed class TabletDesk(IDbContextFactory<WearDb> database, PeopleNews news, TimeProvider clock)
+public sealed class TabletDesk(
+    IDbContextFactory<WearDb> database, PeopleNews news, SecurityLog log, TimeProvider clock)
 {
     /// <summary>All tablets, those in use first.</summary>
     public async Task<IReadOnlyList<TabletRow>> AskAsync(CancellationToken ct = default)
@@ -26,6 +27,7 @@ public sealed class TabletDesk(IDbContextFactory<WearDb> database, PeopleNews ne
         var tablet = new TabletRow { Name = name, MarkedBy = by, MarkedAt = clock.GetUtcNow() };
         db.Tablets.Add(tablet);
         await db.SaveChangesAsync(ct);
+        await log.AddAsync(SecurityEventKind.TabletMarked, name, ct: ct);
         return new Marked(tablet, null);
     }
 
@@ -43,11 +45,13 @@ public sealed class TabletDesk(IDbContextFactory<WearDb> database, PeopleNews ne
         await using var db = await database.CreateDbContextAsync(ct);
         await db.Tablets.Where(t => t.Id == id && t.WithdrawnAt == null)
             .ExecuteUpdateAsync(t => t.SetProperty(r => r.WithdrawnAt, now), ct);
+        var name = await db.Tablets.Where(t => t.Id == id).Select(t => t.Name).SingleOrDefaultAsync(ct);
+        await log.AddAsync(SecurityEventKind.TabletWithdrawn, name ?? "", ct: ct);
         news.Tell();
     }
 
     /// <summary>What became of making a tablet: one of both is null.</summary>
     /// <param name="Tablet">The tablet.</param>
     /// <param name="Fault">What stands against it, for a person; null when nothing does.</param>
-    public readonly record struct Marked(TabletRow? Tablet, string? Fault);
+    public readonly record struct Marked(TabletRow? Tablet, Phrase? Fault);
 }

@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
+using WearWatch.Plant.Settings;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -13,6 +14,11 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
 {
     /// <summary>For so long a report can be taken back here.</summary>
     public static readonly TimeSpan UndoTime = TimeSpan.FromDays(14);
+
+    /// <summary>A stop that began early is no slip.</summary>
+    private static readonly TimeSpan BeforeTheStop = TimeSpan.FromDays(1);
+
+    private readonly SwapLengths lengths = new(desk);
 
     /// <summary>The planned swaps whose shutdown has begun, with their chains, for a person to say what became of them.</summary>
     public Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> BegunAsync(CancellationToken ct)
@@ -43,20 +49,39 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
         ];
     }
 
-    /// <summary>The swap was done: a new chain runs. Its life and its forecast follow from the event.</summary>
+    /// <summary>
+    /// The swap was done: a new chain runs. Its life and its forecast follow from the event, and from the lengths that were
+    /// measured. Nothing is kept of a report of which a part is refused. A length that is asked about waits, with its question in
+    /// the answer; the rest is taken.
+    /// </summary>
     public async Task<IntakeAnswer> DoneAsync(long swapId, SwapDone told, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
         var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
+        var isNew = swap.Outcome != SwapEnd.Done;
+        if (isNew && WhenDoubt(swap, told, clock.GetUtcNow()) is { } when) return new IntakeAnswer.Refused([when]);
+        var old = isNew ? await lengths.OldAsync(chain.Name, told, KeyOf(swap), by, ct) : null;
+        if (old is IntakeAnswer.Refused) return old;
         var answer = await desk.TakeEventAsync(Replaced(chain, swap, told, by), ct);
         if (answer is IntakeAnswer.Taken && told.WithSprockets)
             answer = await desk.TakeEventAsync(NewSprockets(chain, swap, told, by), ct);
-        if (answer is not IntakeAnswer.Taken || swap.Outcome == SwapEnd.Done) return answer;
+        if (answer is IntakeAnswer.Taken && !isNew) return answer;
+        var fresh = answer is IntakeAnswer.Taken ? await lengths.NewAsync(chain.Name, told, KeyOf(swap), by, ct) : null;
+        if (fresh is IntakeAnswer.Refused) answer = fresh;
+        if (answer is not IntakeAnswer.Taken)
+        {
+            await TakeBackAsync(db, swap, by, "The report of the swap was not taken.", ct);
+            swap.Undone++; // what is reported next has keys of its own
+            await db.SaveChangesAsync(ct);
+            return answer;
+        }
+
         if (told.FromStock)
             swap.PartsTaken = await TakeAsync(db, PartsOf(chain, told.NewPitches, told.WithSprockets), ct);
+        (swap.HoursWorked, swap.DoneBy) = (told.HoursWorked, told.DoneBy.Length > 0 ? told.DoneBy : by);
         await EndAsync(db, swap, SwapEnd.Done, told.Note, by, ct);
-        return answer;
+        return old as IntakeAnswer.Waiting ?? fresh as IntakeAnswer.Waiting ?? answer;
     }
 
     /// <summary>The swap was not done; the chain comes back into the next plan.</summary>
@@ -70,30 +95,45 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
     /// Takes a report back: the old chain runs on, the new one's parts lie in the stock again, and the swap is to be reported.
     /// </summary>
     /// <returns>Why that cannot be done; null when it is.</returns>
-    public async Task<string?> UndoAsync(long swapId, string by, CancellationToken ct)
+    public async Task<Phrase?> UndoAsync(long swapId, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var swap = await db.Swaps.SingleAsync(s => s.Id == swapId, ct);
-        if (swap.Outcome != SwapEnd.Done) return "It is not reported as done.";
+        if (swap.Outcome != SwapEnd.Done) return $"It is not reported as done.";
         if (await db.Swaps.AnyAsync(s => s.ChainId == swap.ChainId && s.Outcome == SwapEnd.Planned, ct))
-            return "The next swap of this chain is planned already. Take it out of the plan first.";
-        string[] keys = [KeyOf(swap), SprocketKeyOf(swap)];
-        foreach (var id in await db.Events.Where(e => keys.Contains(e.Key)).Select(e => e.Id).ToListAsync(ct))
-            await desk.WithdrawEventAsync(id, by, "The report of the swap was taken back.", ct);
+            return $"The next swap of this chain is planned already. Take it out of the plan first.";
+        await TakeBackAsync(db, swap, by, "The report of the swap was taken back.", ct);
         foreach (var part in swap.PartsTaken)
         {
             if (await SpareAsync(db, part.Kind, part.Designation, ct) is { } spare) spare.InStock += part.Quantity;
         }
 
         (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (SwapEnd.Planned, "", "", null);
-        (swap.PartsTaken, swap.Undone) = ([], swap.Undone + 1);
+        (swap.PartsTaken, swap.Undone, swap.HoursWorked, swap.DoneBy) = ([], swap.Undone + 1, null, "");
         await db.SaveChangesAsync(ct);
         return null;
+    }
+
+    /// <summary>A swap is reported in its stop: before it the date has slipped, or it was done without waiting for it.</summary>
+    private static Refusal? WhenDoubt(SwapRow swap, SwapDone told, DateTimeOffset now) =>
+        !told.Confirmed && swap.Start is { } start && start <= now && told.At < start - BeforeTheStop
+            ? new Refusal(Refusal.ToBeConfirmed, $"The stop began on {start:yyyy-MM-dd}. Was it done on {told.At:yyyy-MM-dd}?")
+            : null;
+
+    /// <summary>Takes the events and the lengths of a report out of use.</summary>
+    private async Task TakeBackAsync(WearDb db, SwapRow swap, string by, string why, CancellationToken ct)
+    {
+        string[] keys = [KeyOf(swap), SprocketKeyOf(swap)];
+        foreach (var id in await db.Events.Where(e => e.KeyOwner == KeyOwner.Program && keys.Contains(e.Key))
+            .Select(e => e.Id).ToListAsync(ct))
+            await desk.WithdrawEventAsync(id, by, why, ct);
+        await lengths.WithdrawAsync(db, KeyOf(swap), by, why, ct);
     }
 
     private static NewEvent Replaced(ChainRow chain, SwapRow swap, SwapDone told, string by) => new()
     {
         Key = KeyOf(swap),
+        KeyOwner = KeyOwner.Program,
         Told = new ChainEvent
         {
             Chain = chain.Name,
@@ -107,19 +147,20 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
             TakeUpMm = told.TakeUpMm,
             Note = told.Note,
         },
-        ToldBy = by,
+        Confirmed = true,
+        ToldBy = by, // it was planned for this chain
     };
 
     private static NewEvent NewSprockets(ChainRow chain, SwapRow swap, SwapDone told, string by) => new()
     {
         Key = SprocketKeyOf(swap),
+        KeyOwner = KeyOwner.Program,
         Told = new ChainEvent { Chain = chain.Name, Kind = ChainEventKind.SprocketReplaced, At = told.At },
         ToldBy = by,
     };
 
     /// <summary>One event a report: what was taken back and reported anew is another one.</summary>
-    private static string KeyOf(SwapRow swap) =>
-        swap.Undone == 0 ? $"swap-{swap.Id}" : FormattableString.Invariant($"swap-{swap.Id}-{swap.Undone}");
+    private static string KeyOf(SwapRow swap) => swap.Undone == 0 ? $"swap-{swap.Id}" : $"swap-{swap.Id}-{swap.Undone}";
 
     private static string SprocketKeyOf(SwapRow swap) => KeyOf(swap) + "-sprockets";
 

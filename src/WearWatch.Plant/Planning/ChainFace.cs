@@ -12,4 +12,20 @@ namespace WearWatch.Plant.Planning;
 /// <param name="ElongationPct">Its elongation at the last reading.</param>
 public sealed record ChainFace(
     ChainRow Row, ShownCondition Condition, DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late,
-    double? ElongationPct);
+    double? ElongationPct)
+{
+    /// <summary>When it is to be shortened at the earliest; null where it is not, or that is not in sight.</summary>
+    public DateTimeOffset? ShortenFrom { get; init; }
+
+    /// <summary>How many pitches go then.</summary>
+    public int? ShortenPitches { get; init; }
+
+    /// <summary>The chains that run together with it, and are shortened with it at the same stop.</summary>
+    public IReadOnlyList<string> ShortenWith { get; init; } = [];
+
+    /// <summary>When it is to be tensioned anew, by its slack; null where that is not in sight.</summary>
+    public DateTimeOffset? TensionFrom { get; init; }
+
+    /// <summary>Whether the teeth of its sprockets are worn so far that they go with the chain.</summary>
+    public bool SprocketsAreWorn { get; init; }
+}

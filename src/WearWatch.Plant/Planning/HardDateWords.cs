@@ -6,11 +6,12 @@ namespace WearWatch.Plant.Planning;
 public static class HardDateWords
 {
     /// <summary>Why a swap cannot stand in a shutdown after the date, and what to do.</summary>
-    public static string TooLate(string chain, DateTimeOffset by, PlantTime time) =>
+    public static Phrase TooLate(string chain, DateTimeOffset by, PlantTime time) =>
         $"{chain} holds a load: {OutOfUse(by, time)}. This shutdown begins later. Choose an earlier one, or take the "
-        + "chain out of use by that day.";
+        + $"chain out of use by that day.";
 
     /// <summary>From when it must not be used.</summary>
-    public static string OutOfUse(DateTimeOffset from, PlantTime time) =>
-        from <= time.Now ? $"out of use now, since {time.Day(from)}" : $"out of use from {time.Day(from)}";
+    public static Phrase OutOfUse(DateTimeOffset from, PlantTime time) => from <= time.Now
+        ? Phrase.Of($"out of use now, since {time.DateOf(from)}")
+        : Phrase.Of($"out of use from {time.DateOf(from)}");
 }

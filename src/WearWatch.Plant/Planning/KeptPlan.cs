@@ -2,7 +2,7 @@ using WearWatch.Planning.Plans;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>Works out the plan that is kept, for the order list and everything that leaves the house.</summary>
+/// <summary>Works out the saved plan, for the order list and everything that leaves the house.</summary>
 public sealed class KeptPlan(PlanQuery query)
 {
     /// <summary>The plan as it is kept, counted with the forecasts, shutdowns and spares of now.</summary>

@@ -1,10 +1,11 @@
+using WearWatch.Chains;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>The plan that is kept, with its orders.</summary>
+/// <summary>The saved plan, with its orders.</summary>
 /// <param name="Picture">What it was made from.</param>
 /// <param name="Plan">The swaps and their costs.</param>
 /// <param name="Orders">What must be ordered.</param>
@@ -34,6 +35,19 @@ public sealed record KeptPlanView(PlanPicture Picture, SwapPlan Plan, IReadOnlyL
             Note = Picture.Swaps.GetValueOrDefault(chain)?.Note ?? "",
         };
     }
+
+    /// <summary>
+    /// What is laid out with a part for the swaps that take it: the chain and its kit, where something of it is on record.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    public IReadOnlyList<(string Chain, SpareKit Kit)> KitsFor(Part part) =>
+    [
+        .. from task in Picture.Input.Tasks
+           where task.Needs.Any(need => need.Part == part)
+           let kit = Picture.Faces[task.Chain].Row.ToCard().Kit.For(part.Kind == PartKind.Sprocket)
+           where kit != SpareKit.None
+           select (task.Chain, kit),
+    ];
 
     private static bool IsBeside(SwapTask other, SwapTask task) =>
         task.ParallelGroup.Length > 0 && other.ParallelGroup == task.ParallelGroup && other.Line == task.Line;

@@ -18,9 +18,9 @@ public static class PlanCheck
     {
         var (places, faults) = (new Dictionary<string, DraftPlace>(), new List<Refusal>());
         if (told.Revision is null)
-            faults.Add(new("revision", "Say from which revision it starts; the plan that is shown has it."));
+            faults.Add(new("revision", $"Say from which revision it starts; the plan that is shown has it."));
         if (told.WhatIf?.ToWhatIf() is { IsReal: false })
-            faults.Add(new("what_if", "It was proposed under circumstances that are supposed. Propose under the real ones."));
+            faults.Add(new("what_if", $"It was proposed under circumstances that are supposed. Propose under the real ones."));
         foreach (var (at, swap) in (told.Swaps ?? []).Index())
         {
             var (place, fault) = PlaceOf(draft, swap);

@@ -6,7 +6,7 @@ namespace WearWatch.Plant.Planning;
 /// <summary>The swap plan for programs, the command line and the API: what a person does at the board, in single steps.</summary>
 public sealed class PlanDesk(PlanQuery query, PlanKeeping keeping)
 {
-    /// <summary>The plan that is kept, as it stands now.</summary>
+    /// <summary>The saved plan, as it stands now.</summary>
     public async Task<PlanDraft> ShowAsync(CancellationToken ct) => new(await query.AskAsync(ct));
 
     /// <summary>Proposes a plan. What a person placed or locked stays where it is; nothing is kept.</summary>

@@ -15,7 +15,7 @@ public sealed class PlanDraft
     private readonly Stack<ImmutableDictionary<string, DraftPlace>> before = [];
     private ImmutableDictionary<string, DraftPlace> places;
 
-    /// <summary>Starts from the plan that is kept.</summary>
+    /// <summary>Starts from the saved plan.</summary>
     public PlanDraft(PlanPicture picture)
     {
         Picture = picture;
@@ -51,7 +51,7 @@ public sealed class PlanDraft
     /// <summary>The draft as it stands now.</summary>
     public SwapPlan Plan { get; private set; }
 
-    /// <summary>The plan that is kept.</summary>
+    /// <summary>The saved plan.</summary>
     public SwapPlan AsItIs { get; private set; }
 
     /// <summary>The plan that goes by the earliest due date.</summary>
@@ -66,7 +66,7 @@ public sealed class PlanDraft
     /// <summary>Whether there is a step to take back.</summary>
     public bool CanUndo => before.Count > 0;
 
-    /// <summary>Whether it differs from the plan that is kept.</summary>
+    /// <summary>Whether it differs from the saved plan.</summary>
     public bool IsChanged =>
         !places.OrderBy(p => p.Key, StringComparer.Ordinal).SequenceEqual(start.OrderBy(p => p.Key, StringComparer.Ordinal));
 
@@ -89,7 +89,7 @@ public sealed class PlanDraft
 
     /// <summary>Moves a swap by hand, and those that go with it.</summary>
     /// <returns>Why it stays where it is, in a sentence; null when it was moved.</returns>
-    public string? Move(string chain, string? windowId)
+    public Phrase? Move(string chain, string? windowId)
     {
         var together = Board.Together(chain);
         if (together.Any(c => PlaceOf(c).Placing == SwapPlacing.Locked)) return $"{chain} stays: it is locked.";
@@ -102,7 +102,7 @@ public sealed class PlanDraft
 
     /// <summary>Says how firmly a swap and those that go with it stand.</summary>
     /// <returns>Why that is refused, in a sentence; null when it is done.</returns>
-    public string? Hold(string chain, SwapPlacing placing)
+    public Phrase? Hold(string chain, SwapPlacing placing)
     {
         if (WhyTooLate(chain, PlaceOf(chain).WindowId) is { } late) return late;
         Change(p => p.SetItems(Board.Together(chain).Select(c => KeyValuePair.Create(c, PlaceOf(c) with { Placing = placing }))));
@@ -110,7 +110,7 @@ public sealed class PlanDraft
     }
 
     /// <summary>Why a chain that holds a load cannot stand in a shutdown, and what to do; null when it can.</summary>
-    public string? WhyTooLate(string chain, string? windowId) => Board.IsTooLate(chain, windowId)
+    public Phrase? WhyTooLate(string chain, string? windowId) => Board.IsTooLate(chain, windowId)
         ? HardDateWords.TooLate(chain, Board.OutOfUseBy(chain)!.Value, Picture.Time)
         : null;
 

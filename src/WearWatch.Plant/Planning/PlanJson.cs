@@ -26,7 +26,7 @@ public sealed record PlanJson
     /// <summary>What it costs in expectation.</summary>
     public required PlanCostJson Cost { get; init; }
 
-    /// <summary>What the plan that is kept costs.</summary>
+    /// <summary>What the saved plan costs.</summary>
     public required double CostAsItIs { get; init; }
 
     /// <summary>What the plan by earliest due date would cost.</summary>

@@ -6,7 +6,7 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.Planning;
 
 /// <summary>Keeps decisions on swaps.</summary>
-public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, TimeProvider clock)
+public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, PlantNews news, TimeProvider clock)
 {
     /// <summary>
     /// Makes a draft the plan: each changed decision is a new row, and the one before keeps its place in the history.
@@ -41,6 +41,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, TimeProvide
                 End = window?.End,
                 Placing = place.Placing,
                 Note = place.Note,
+                PlannedHours = draft.Board.Input.Tasks.Single(t => t.Chain == name).Hours,
                 DecidedBy = by,
                 DecidedAt = now,
             });
@@ -53,6 +54,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, TimeProvide
         db.Swaps.AddRange(fresh);
         await db.SaveChangesAsync(ct);
         await transaction.CommitAsync(ct);
+        if (changed > 0) news.Tell([.. draft.Picture.Faces.Values.Select(f => f.Row.Id)]);
         return new PlanAnswer.Planned(draft, changed);
     }
 
@@ -71,6 +73,7 @@ public sealed class PlanKeeping(IDbContextFactory<WearDb> databases, TimeProvide
         return [.. from c in chains
                    let date = loads.HardDateOf(c.chain, c.forecast)
                    where startOf[c.chain.Id] > date
-                   select new Refusal("swaps", HardDateWords.TooLate(c.chain.Name, date!.Value, draft.Picture.Time))];
+                   select new Refusal(
+                       "swaps", HardDateWords.TooLate(c.chain.Name, date!.Value, draft.Picture.Time))];
     }
 }

@@ -14,5 +14,6 @@ public sealed record PlanOrderJson(
 {
     /// <summary>An order on the wire.</summary>
     public static PlanOrderJson Of(PartOrder order) => new(
-        order.Spare.Part.ToString(), order.Spare.Part.Unit, order.Quantity, order.OnRecord, order.LatestOrder, order.NeededBy);
+        order.Spare.Part.ToString(), order.Spare.Part.Unit.ToString(), order.Quantity, order.OnRecord, order.LatestOrder,
+        order.NeededBy);
 }

@@ -1,4 +1,5 @@
 using WearWatch.Planning.Plans;
+using WearWatch.Planning.Supply;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 
@@ -15,6 +16,12 @@ public sealed record PlanPicture
 
     /// <summary>The decisions that stand, by the chain's name.</summary>
     public required IReadOnlyDictionary<string, SwapRow> Swaps { get; init; }
+
+    /// <summary>From whom parts are usually had, as far as that is known.</summary>
+    public required IReadOnlyDictionary<Part, string> Suppliers { get; init; }
+
+    /// <summary>What is taken from common practice for each chain, by its name.</summary>
+    public required IReadOnlyDictionary<string, IReadOnlyList<PlanAssumption>> Assumed { get; init; }
 
     /// <summary>Which state of the decisions it shows: a number that grows with each decision and each outcome.</summary>
     public required int Revision { get; init; }

@@ -30,6 +30,9 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         var end = now.AddDays(7 * (weeks ?? costs.HorizonWeeks));
         var revision = await RevisionAsync(db, ct); // before the decisions: what comes in between is then seen as newer
         var rules = await db.WindowRules.AsNoTracking().OrderBy(r => r.Id).ToListAsync(ct);
+        var spares = await db.Spares.AsNoTracking().ToListAsync(ct);
+        var orders = (await db.Purchases.AsNoTracking().Where(p => p.State <= PurchaseState.Confirmed).ToListAsync(ct))
+            .ConvertAll(p => new PurchaseLine(p, time.Today));
         var frame = new PlanInput
         {
             Now = now,
@@ -37,7 +40,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             FrozenUntil = now.AddHours(costs.FrozenHours),
             Tasks = [],
             Windows = [.. rules.SelectMany(r => PlanRows.ToRule(r).Between(now, end, time.Zone))],
-            Spares = [.. (await db.Spares.AsNoTracking().ToListAsync(ct)).Select(s => PlanRows.ToSpare(s, time.Zone))],
+            Spares = [.. spares.Select(s => PlanRows.ToSpare(s, orders, time.Zone))],
             Costs = CostRows.ToCosts(costs, await db.LineCosts.AsNoTracking().ToListAsync(ct)),
             Calendar = calendar,
         };
@@ -70,8 +73,12 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
                     .Select(c => loads.WarningOf(c.chain, c.forecast, planned.GetValueOrDefault(c.chain.Id)))
                     .OfType<LoadWarning>()],
             },
-            Faces = tasks.ToDictionary(t => t.chain.Name, t => FaceOf(t.chain, t.forecast)),
+            Faces = ShortenedTogether.Of(tasks.ToDictionary(t => t.chain.Name, t => (FaceOf(t.chain, t.forecast), t.Task))),
             Swaps = tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
+            Assumed = tasks.ToDictionary(t => t.chain.Name, t => AssumedOf(
+                t.chain, costs.Id != 0, spares,
+                works.ContainsKey(t.chain.Family) || terms.GetValueOrDefault(t.chain.Id)?.Hours != null)),
+            Suppliers = spares.Where(s => s.Supplier.Length > 0).ToDictionary(PlanRows.ToPart, s => s.Supplier),
             Revision = revision,
             Time = time,
         };
@@ -109,7 +116,30 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
     private static ChainFace FaceOf(ChainRow chain, ForecastRow forecast) =>
         new(
             chain, ConditionWords.Of(forecast.Condition, chain.HoldsLoad), forecast.EarlyDate, forecast.MiddleDate,
-            forecast.LateDate, forecast.ElongationPct);
+            forecast.LateDate, forecast.ElongationPct)
+        {
+            ShortenFrom = forecast.ShortenEarlyDate,
+            ShortenPitches = forecast.ShortenPitches,
+            TensionFrom = forecast.TensionFrom,
+            SprocketsAreWorn = AreWorn(forecast),
+        };
+
+    // What is worn two thirds of the way does not last another chain.
+    private static bool AreWorn(ForecastRow forecast) =>
+        forecast.SprocketCondition is Condition.PlanASwap or Condition.SwapNow;
+
+    private static IReadOnlyList<PlanAssumption> AssumedOf(
+        ChainRow chain, bool costsAreSet, IReadOnlyList<SpareRow> spares, bool workIsSet)
+    {
+        var spare = spares.FirstOrDefault(s => PlanRows.ToPart(s) == new Part(PartKind.Chain, TypeOf(chain)));
+        return
+        [
+            .. costsAreSet ? [] : new[] { PlanAssumption.Costs },
+            .. workIsSet ? [] : new[] { PlanAssumption.SwapWork },
+            .. spare?.Price > 0 ? [] : new[] { PlanAssumption.ChainPrice },
+            .. spare is not null ? [] : new[] { PlanAssumption.Parts },
+        ];
+    }
 
     private static SwapTask TaskOf(
         ChainRow chain, ForecastRow forecast, SwapTermsRow terms, SwapWork work, PlanInput frame, PlanningCostsRow costs)
@@ -118,6 +148,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         var pitches = PitchesOf(chain);
         var type = TypeOf(chain);
         var spare = frame.Spares.FirstOrDefault(s => s.Part == new Part(PartKind.Chain, type));
+        var takesSprockets = terms.WithSprockets || AreWorn(forecast);
         var price = spare?.Price is > 0 and var each ? each : costs.UsualPitchPrice;
         return new SwapTask
         {
@@ -129,11 +160,11 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             Hours = terms.Hours ?? work.HoursFor(pitches),
             People = terms.People ?? work.People,
             Needs = [.. PartNeed.Of(chain.Family.CutFor(pitches, chain.HoldsLoad), type),
-                .. terms.WithSprockets ? SprocketsOf(chain, type) : []],
+                .. takesSprockets ? SprocketsOf(chain, type) : []],
             MeasureFirst = forecast is { ReadingsUsed: 0, LastLinkMeasureId: null },
             ChainPrice = price * pitches,
             // Sprockets that are replaced in any case are not lost by waiting.
-            SprocketPrice = terms.WithSprockets ? 0 : costs.SprocketPrice,
+            SprocketPrice = takesSprockets ? 0 : costs.SprocketPrice,
         };
     }
 

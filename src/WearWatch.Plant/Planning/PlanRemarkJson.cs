@@ -19,5 +19,6 @@ public sealed record PlanRemarkJson(
 {
     /// <summary>A remark on the wire.</summary>
     public static PlanRemarkJson Of(PlanRemark remark) => new(
-        FileWords.Of(remark.Kind), remark.Subject, remark.At, Math.Round(remark.Amount, 4), remark.Why, remark.WhatWouldHelp);
+        FileWords.Of(remark.Kind), remark.Subject, remark.At, Math.Round(remark.Amount, 4), remark.Why.ToString(),
+        remark.WhatWouldHelp.ToString());
 }

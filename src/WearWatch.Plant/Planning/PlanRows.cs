@@ -28,7 +28,10 @@ public static class PlanRows
     public static Part ToPart(SpareRow row) => new(Enum.Parse<PartKind>(row.Kind), row.Designation);
 
     /// <summary>A part's stock; what is on order comes at the beginning of its day.</summary>
-    public static Spare ToSpare(SpareRow row, TimeZoneInfo zone) => new()
+    /// <param name="row">The part.</param>
+    /// <param name="orders">The orders that are to come, of all parts.</param>
+    /// <param name="zone">The plant's time zone.</param>
+    public static Spare ToSpare(SpareRow row, IEnumerable<PurchaseLine> orders, TimeZoneInfo zone) => new()
     {
         Part = ToPart(row),
         InStock = row.InStock,
@@ -36,7 +39,12 @@ public static class PlanRows
         ExpressLeadTime = TimeSpan.FromDays(row.ExpressLeadDays),
         PackSize = row.PackSize,
         Price = row.Price,
-        OnOrder = [.. row.OnOrder.Select(d => new Delivery(MorningOf(d.Due, zone), d.Quantity))],
+        OnOrder =
+        [
+            .. row.OnOrder.Select(d => new Delivery(MorningOf(d.Due, zone), d.Quantity)),
+            .. orders.Where(o => (o.Row.Kind, o.Row.Designation) == (row.Kind, row.Designation))
+                .Select(o => new Delivery(MorningOf(o.CountedOn, zone), o.Row.Quantity)),
+        ],
     };
 
     private static DateTimeOffset MorningOf(DateOnly day, TimeZoneInfo zone)

@@ -73,7 +73,7 @@ public sealed record PlannedSwapJson
             LimitLate = face.Late,
             OutOfUseBy = draft.Board.OutOfUseBy(placement.Chain),
             OutOfUseFrom = placement.OutOfUseFrom,
-            Caution = face.Row.HoldsLoad ? Chains.Caution.LiftingInBrief : null,
+            Caution = face.Row.HoldsLoad ? Chains.Caution.LiftingInBrief.ToString() : null,
             ProbabilityPastLimit = Math.Round(placement.Own.ProbabilityPast, 4),
             ProbabilityFailed = Math.Round(placement.Own.ProbabilityFailed, 4),
         };

@@ -12,8 +12,23 @@ public sealed record SwapDone(DateTimeOffset At, double? CounterH, string Lot, b
     /// <summary>How many pitches the new chain has, if they were counted.</summary>
     public int? NewPitches { get; init; }
 
+    /// <summary>The old chain's length before it came off, if it was measured.</summary>
+    public MeasuredLength? OldLength { get; init; }
+
+    /// <summary>The new chain's length, tensioned and standing: its baseline, if it was measured.</summary>
+    public MeasuredLength? NewLength { get; init; }
+
+    /// <summary>How long the swap took, if it was said.</summary>
+    public double? HoursWorked { get; init; }
+
+    /// <summary>Who did it; empty for whoever reports it.</summary>
+    public string DoneBy { get; init; } = "";
+
     /// <summary>Whether the sprockets of the drive were replaced with it.</summary>
     public bool WithSprockets { get; init; }
+
+    /// <summary>A person's yes to what was asked about it.</summary>
+    public bool Confirmed { get; init; }
 
     /// <summary>Whether its parts came from the plant's stock.</summary>
     public bool FromStock { get; init; } = true;

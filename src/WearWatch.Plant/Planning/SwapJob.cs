@@ -4,7 +4,7 @@ using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Plant.Planning;
 
-/// <summary>A swap of the plan that is kept, with all that the people who do it have to know.</summary>
+/// <summary>A swap of the saved plan, with all that the people who do it have to know.</summary>
 public sealed record SwapJob
 {
     /// <summary>The chain.</summary>

@@ -19,13 +19,13 @@ public sealed record WhatIf(
     /// <summary>What cannot be supposed, by the names on the wire; empty when it can.</summary>
     public IReadOnlyList<Refusal> Faults =>
     [
-        .. CrewPercent is < 0 or > 500 ? [new Refusal("crew_percent", "0 to 500 percent of the crews' hours.")] : Nothing,
-        .. DeliveriesLateDays is < 0 or > 365 ? [new Refusal("deliveries_late_days", "0 to 365 days.")] : Nothing,
-        .. WindowDays is < -365 or > 365 ? [new Refusal("shutdown_days", "At most 365 days, negative for earlier.")] : Nothing,
-        .. Weeks is < 1 or > 104 ? [new Refusal("weeks", "Plan 1 to 104 weeks ahead.")] : Nothing,
+        .. Fault(CrewPercent is < 0 or > 500, "crew_percent", $"0 to 500 percent of the crews' hours."),
+        .. Fault(DeliveriesLateDays is < 0 or > 365, "deliveries_late_days", $"0 to 365 days."),
+        .. Fault(WindowDays is < -365 or > 365, "shutdown_days", $"At most 365 days, negative for earlier."),
+        .. Fault(Weeks is < 1 or > 104, "weeks", $"Plan 1 to 104 weeks ahead."),
     ];
 
-    private static Refusal[] Nothing { get; } = [];
+    private static Refusal[] Fault(bool isOff, string field, Phrase reason) => isOff ? [new Refusal(field, reason)] : [];
 
     /// <summary>The input under these circumstances; how far it reaches is decided where it is gathered.</summary>
     public PlanInput Apply(PlanInput input) => input with

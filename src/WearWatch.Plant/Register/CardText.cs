@@ -49,7 +49,7 @@ public static class CardText
             return double.TryParse(fields.Text(Pitch), System.Globalization.CultureInfo.InvariantCulture, out var mm)
                 && mm is >= 0.001 and <= 2000 ? mm : null;
         if (ChainCatalogue.Find(fields.Text("chain_type"))?.PitchMm?.Value is { } byType) return byType;
-        fields.Fault(Pitch, "Write the pitch, or a chain type that is known here.");
+        fields.Fault(Pitch, $"Write the pitch, or a chain type that is known here.");
         return null;
     }
 }

@@ -30,7 +30,7 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
         if (await db.Chains.AsNoTracking().SingleOrDefaultAsync(c => c.Name == card.Name, ct) is { } known)
         {
             return CardChanges.Between(known.ToCard(), card).Any()
-                ? new RegisterAnswer.Refused([new Refusal("chain", "A chain of this name is in the register already.")])
+                ? new RegisterAnswer.Refused([new Refusal("chain", $"A chain of this name is in the register already.")])
                 : new RegisterAnswer.Kept(known.Id, known.Revision, []);
         }
 

@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Lubrication;
+using WearWatch.Parts;
 using WearWatch.Rounds;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -21,6 +22,12 @@ public sealed record FloorChain
 
     /// <summary>When its links were last measured; null when they were not.</summary>
     public DateTimeOffset? LinksAt { get; init; }
+
+    /// <summary>The names of the chains that run together with it.</summary>
+    public IReadOnlyList<string> Mates { get; init; } = [];
+
+    /// <summary>What was measured of its parts and its wheels, in the order in which it was told.</summary>
+    public IReadOnlyList<PartReading> Parts { get; init; } = [];
 
     /// <summary>When the shutdown begins in which its swap is planned; null when none is.</summary>
     public DateTimeOffset? PlannedSwap { get; init; }
@@ -49,7 +56,12 @@ public sealed record FloorChain
 
     /// <summary>How many pitches to measure by tape.</summary>
     public SpanProposal Proposal => SpanProposal.For(
-        new MeasuredSpan { PitchMm = Row.PitchMm, Pitches = 1, LengthsMm = [], Family = Row.Family }, LimitPercent, Row.Pitches);
+        SpanCase.Of(Row.ToCard(), ReplacementLimit.For(Row.ToCard()) with { Percent = LimitPercent }) with
+        {
+            ElongationPercent = Forecast?.ElongationPct,
+            LastPitches = Last?.Pitches,
+            LastPlace = Last?.Place ?? "",
+        });
 
     /// <summary>The last reading's elongation in percent, as the gauge has it.</summary>
     public double? LastPercent => Last is { } last
@@ -65,7 +77,7 @@ public sealed record FloorChain
         var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
         if (oil.Task != OilingTask.None)
             yield return new RoundTask(RoundTaskKind.Lubricate, Forecast?.NextOilingAt,
-                (oil.Task == OilingTask.CheckOiler ? "see that the lubricator works: " : "") + oil.Basis);
+                oil.Task == OilingTask.CheckOiler ? Phrase.Of($"see that the lubricator works: {oil.Basis}") : oil.Basis);
         yield return InspectionDue.For(
             Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Replacement), Row.HoldsLoad, now);
     }

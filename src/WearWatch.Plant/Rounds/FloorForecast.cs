@@ -41,6 +41,15 @@ public sealed record FloorForecast
     /// <summary>From when it is out of use, of a chain that lifts or holds a load; null while that is not in sight.</summary>
     public DateTimeOffset? OutOfUseBy { get; init; }
 
+    /// <summary>When it is to be shortened at the earliest; null where it is not, or that is not in sight.</summary>
+    public DateTimeOffset? ShortenFrom { get; init; }
+
+    /// <summary>How many pitches go then.</summary>
+    public int? ShortenPitches { get; init; }
+
+    /// <summary>When it is to be tensioned anew, by its slack; null where that is not in sight.</summary>
+    public DateTimeOffset? TensionFrom { get; init; }
+
     /// <summary>When it is to be oiled next; null when nothing is foreseen.</summary>
     public required DateTimeOffset? NextOilingAt { get; init; }
 }

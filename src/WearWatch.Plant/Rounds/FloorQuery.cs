@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
+using WearWatch.Plant.Tracking;
 using WearWatch.Rounds;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
@@ -34,6 +35,8 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         var lastAt = await LastAtAsync(db, ct);
         var linksAt = await db.LinkMeasures.Where(m => !m.Withdraws).GroupBy(m => m.ChainId)
             .Select(g => new { g.Key, At = g.Max(m => m.TakenAt) }).ToDictionaryAsync(g => g.Key, g => g.At, ct);
+        var parts = (await db.PartReadings.AsNoTracking().OrderBy(p => p.Id).ToListAsync(ct)).ToLookup(p => p.ChainId);
+        var mates = await RunningGroups.MatesAsync(db, ct);
         return WalkingOrder.Of(
             chains.Select(chain => Of(chain, [.. readings[chain.Id]], [.. changes[chain.Id]], doubted.Contains(chain.Id)) with
             {
@@ -42,6 +45,8 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
                 Place = places.GetValueOrDefault(chain.Id),
                 PlannedSwap = swaps.GetValueOrDefault(chain.Id),
                 LinksAt = linksAt.GetValueOrDefault(chain.Id),
+                Mates = mates.GetValueOrDefault(chain.Id) ?? [],
+                Parts = [.. StandingRows.Standing([.. parts[chain.Id]]).Select(p => p.ToReading())],
                 LastAt = lastAt[chain.Id].ToDictionary(e => e.Kind, e => e.At),
             }),
             chain => chain.Row.Line, chain => $"{chain.Row.Position} {chain.Row.Name}", chain => chain.Place);
@@ -71,6 +76,9 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             MiddleHours = forecast.MiddleHours,
             NextOilingAt = row.NextOilingAt,
             OutOfUseBy = row.OutOfUseBy,
+            ShortenFrom = row.ShortenEarlyDate,
+            ShortenPitches = row.ShortenPitches,
+            TensionFrom = row.TensionFrom,
         };
     }
 

@@ -21,7 +21,7 @@ public sealed record RoundStop(FloorChain Chain, IReadOnlyList<StopTask> Tasks);
 public sealed record LineRound(string Line, IReadOnlyList<RoundStop> Stops, string? Person)
 {
     /// <summary>The line as screens call it.</summary>
-    public string Name => Line.Length > 0 ? Line : "Without a line";
+    public Phrase Name => Line.Length > 0 ? Phrase.Verbatim(Line) : Phrase.Of($"Without a line");
 
     /// <summary>How many tasks there are.</summary>
     public int All => Stops.Sum(s => s.Tasks.Count);

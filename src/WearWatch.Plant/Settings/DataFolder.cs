@@ -1,3 +1,5 @@
+using System.Runtime.Versioning;
+
 namespace WearWatch.Plant.Settings;
 
 /// <summary>Where everything is kept: the database and the inbox.</summary>
@@ -8,7 +10,26 @@ public sealed class DataFolder
     public DataFolder(string path)
     {
         Root = Path.GetFullPath(path);
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(Inbox);
+            return;
+        }
+
+        Directory.CreateDirectory(Root, OwnersOnly);
+        Close(Root);
         Directory.CreateDirectory(Inbox);
+    }
+
+    private const UnixFileMode OwnersOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+
+    private const UnixFileMode Others = UnixFileMode.OtherRead | UnixFileMode.OtherWrite | UnixFileMode.OtherExecute;
+
+    /// <summary>Takes everybody's rights away; a group that the plant let in stays.</summary>
+    [UnsupportedOSPlatform("windows")]
+    private static void Close(string path)
+    {
+        if (File.GetUnixFileMode(path) is var mode && (mode & Others) != 0) File.SetUnixFileMode(path, mode & ~Others);
     }
 
     /// <summary>The folder itself.</summary>

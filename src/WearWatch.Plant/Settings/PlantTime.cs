@@ -27,25 +27,29 @@ public sealed record PlantTime(DateTimeOffset Now, TimeZoneInfo Zone)
     public string Day(DateTimeOffset at) => Day(DateOf(at));
 
     /// <summary>A date such as 14 Jan 2027.</summary>
-    public static string Day(DateOnly date) => date.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public static string Day(DateOnly date) => DateWords.Day(date, CultureInfo.CurrentCulture);
 
     /// <summary>A date and time such as 14 Jan 2027 06:30.</summary>
     public string Moment(DateTimeOffset at) =>
-        TimeZoneInfo.ConvertTime(at, Zone).ToString("d MMM yyyy HH:mm", CultureInfo.InvariantCulture);
+        DateWords.Moment(TimeZoneInfo.ConvertTime(at, Zone).DateTime, CultureInfo.CurrentCulture);
 
     /// <summary>How far a moment lies away, such as <c>3 days ago</c> or <c>in 5 weeks</c>.</summary>
-    public string Away(DateTimeOffset at)
+    public Phrase Away(DateTimeOffset at)
     {
         var days = DateOf(at).DayNumber - Today.DayNumber;
-        var (count, unit) = Math.Abs(days) switch
+        if (days == 0) return $"today";
+        return (days > 0, Math.Abs(days)) switch
         {
-            < 14 => (Math.Abs(days), "day"),
-            < 60 => ((int)Math.Round(Math.Abs(days) / 7.0), "week"),
-            < 730 => ((int)Math.Round(Math.Abs(days) / 30.44), "month"),
-            _ => ((int)Math.Round(Math.Abs(days) / 365.25), "year"),
+            (true, 1) => $"in 1 day",
+            (false, 1) => $"1 day ago",
+            (true, < 14 and var n) => $"in {n} days",
+            (false, < 14 and var n) => $"{n} days ago",
+            (true, < 60 and var n) => $"in {Math.Round(n / 7.0):0} weeks",
+            (false, < 60 and var n) => $"{Math.Round(n / 7.0):0} weeks ago",
+            (true, < 730 and var n) => $"in {Math.Round(n / 30.44):0} months",
+            (false, < 730 and var n) => $"{Math.Round(n / 30.44):0} months ago",
+            (true, var n) => $"in {Math.Round(n / 365.25):0} years",
+            (false, var n) => $"{Math.Round(n / 365.25):0} years ago",
         };
-        if (days == 0) return "today";
-        var words = count == 1 ? $"1 {unit}" : $"{count} {unit}s";
-        return days > 0 ? "in " + words : words + " ago";
     }
 }

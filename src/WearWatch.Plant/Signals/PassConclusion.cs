@@ -50,6 +50,7 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
         return new NewReading
         {
             Key = string.Create(CultureInfo.InvariantCulture, $"passes:{chain}:{day.Start:yyyyMMddHH}"),
+            KeyOwner = KeyOwner.Program,
             Chain = chain,
             TakenAt = at,
             Tool = Tool.Sensor,
@@ -78,7 +79,7 @@ public sealed class PassConclusion(IDbContextFactory<WearDb> database, IntakeDes
             Pitches = measured?.Reading.Pitches,
             Bursts = measured?.Reading.Bursts ?? 0,
             Doubt = doubted?.Doubt,
-            Why = doubted?.Why ?? "",
+            Why = doubted?.Why.ToString() ?? "",
             Passes = outcome.Faults.Passes,
             Missed = outcome.Faults.Missed,
             Doubled = outcome.Faults.Doubled,

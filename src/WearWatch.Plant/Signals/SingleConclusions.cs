@@ -59,6 +59,7 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
     private static NewEvent Oiling(string word, ChainCard chain, TelemetryRow stroke, PlantDay day, double? ml) => new()
     {
         Key = string.Create(CultureInfo.InvariantCulture, $"{word}:{chain.Name}:{day.Start:yyyyMMddHH}"),
+        KeyOwner = KeyOwner.Program,
         Told = new ChainEvent
         {
             Chain = chain.Name,
@@ -75,6 +76,7 @@ public sealed class SingleConclusions(IDbContextFactory<WearDb> database, Intake
         return new NewReading
         {
             Key = $"telemetry:{message.MessageId}",
+            KeyOwner = KeyOwner.Program,
             Chain = chain,
             TakenAt = message.At,
             Tool = Tool.Sensor,

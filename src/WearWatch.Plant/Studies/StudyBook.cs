@@ -19,12 +19,12 @@ public sealed class StudyBook(IDbContextFactory<WearDb> databases, TimeProvider 
 
     /// <summary>Keeps a study.</summary>
     /// <returns>Why it is not kept; null when it is.</returns>
-    public async Task<string?> KeepAsync(
+    public async Task<Phrase?> KeepAsync(
         MeasuringStudyKind kind, string name, string by, string readings, double? limit, CancellationToken ct = default)
     {
         if (name.Trim().Length is 0 or > LongestName)
             return $"Give the study a name of 1 to {LongestName} characters, such as 'Tapes, May'.";
-        if (readings.Length > LongestReadings) return "This is too long for a study; keep its readings in a file.";
+        if (readings.Length > LongestReadings) return $"This is too long for a study; keep its readings in a file.";
         await using var db = await databases.CreateDbContextAsync(ct);
         db.MeasuringStudies.Add(new MeasuringStudyRow
         {

@@ -14,7 +14,7 @@ internal sealed class MessageFields
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
-            Fault = "A message is one JSON object.";
+            Fault = $"A message is one JSON object.";
             return;
         }
 
@@ -23,7 +23,7 @@ internal sealed class MessageFields
     }
 
     /// <summary>What is wrong; null while nothing is.</summary>
-    public string? Fault { get; private set; }
+    public Phrase? Fault { get; private set; }
 
     public bool Has(string name) => fields.ContainsKey(name);
 
@@ -42,7 +42,7 @@ internal sealed class MessageFields
         var hasOffset = text.EndsWith('Z') || (text.Length > 6 && text[^6] is '+' or '-' && text[^3] == ':');
         return hasOffset && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var at)
             ? at.ToUniversalTime()
-            : Wrong(name, "a time with its offset such as 2026-11-25T06:30:00.125Z", default(DateTimeOffset));
+            : Wrong(name, $"a time with its offset such as 2026-11-25T06:30:00.125Z", default(DateTimeOffset));
     }
 
     public double Number(string name, double least, double most) => Optional(name, least, most, required: true) ?? 0;
@@ -52,8 +52,7 @@ internal sealed class MessageFields
         if (Take(name, required) is not { } field) return null;
         return field.ValueKind == JsonValueKind.Number && field.TryGetDouble(out var number) && number >= least && number <= most
             ? number
-            : Wrong(name, string.Create(CultureInfo.InvariantCulture, $"a number from {least:#,0.###} to {most:#,0.###}"),
-                default(double?));
+            : Wrong(name, $"a number from {least:#,0.###} to {most:#,0.###}", default(double?));
     }
 
     public long Whole(string name, long least, long most)
@@ -61,7 +60,7 @@ internal sealed class MessageFields
         if (Take(name, required: true) is not { } field) return 0;
         return field.ValueKind == JsonValueKind.Number && field.TryGetInt64(out var number) && number >= least && number <= most
             ? number
-            : Wrong(name, string.Create(CultureInfo.InvariantCulture, $"a whole number from {least:#,0} to {most:#,0}"), 0L);
+            : Wrong(name, $"a whole number from {least:#,0} to {most:#,0}", 0L);
     }
 
     public bool Truth(string name)
@@ -69,15 +68,14 @@ internal sealed class MessageFields
         if (Take(name, required: true) is not { } field) return false;
         return field.ValueKind is JsonValueKind.True or JsonValueKind.False
             ? field.GetBoolean()
-            : Wrong(name, "true or false", false);
+            : Wrong(name, $"true or false", false);
     }
 
     /// <summary>Rising whole numbers.</summary>
     public IReadOnlyList<long> Rising(string name, int fewest, int mostNumbers, long most)
     {
         if (Take(name, required: true) is not { } field) return [];
-        var wanted = string.Create(
-            CultureInfo.InvariantCulture, $"{fewest} to {mostNumbers:#,0} rising whole numbers from 0 to {most:#,0}");
+        Phrase wanted = $"{fewest} to {mostNumbers:#,0} rising whole numbers from 0 to {most:#,0}";
         if (field.ValueKind != JsonValueKind.Array || field.GetArrayLength() < fewest || field.GetArrayLength() > mostNumbers)
             return Wrong<IReadOnlyList<long>>(name, wanted, []);
         var numbers = new List<long>(field.GetArrayLength());
@@ -107,7 +105,7 @@ internal sealed class MessageFields
         return null;
     }
 
-    private T Wrong<T>(string name, string wanted, T instead)
+    private T Wrong<T>(string name, Phrase wanted, T instead)
     {
         var raw = fields[name].GetRawText();
         Fault ??= $"The field '{name}' has to be {wanted}, not {(raw.Length <= 40 ? raw : raw[..40] + "...")}.";

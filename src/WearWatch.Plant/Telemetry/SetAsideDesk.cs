@@ -9,13 +9,14 @@ public sealed class SetAsideDesk(IDbContextFactory<WearDb> database, TelemetryDe
 {
     /// <summary>Takes a message in as if it arrived now.</summary>
     /// <returns>Null when it is in; else why it still cannot be.</returns>
-    public async Task<string?> ReleaseAsync(long id, string by, CancellationToken ct = default)
+    public async Task<Phrase?> ReleaseAsync(long id, string by, CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
         if (await db.SetAside.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id, ct) is not { } row)
-            return "There is no such message.";
+            return $"There is no such message.";
         var taken = await desk.TakeAsync([new Arrival(row.Topic, row.Payload)], ct);
-        if (taken.SetAside > 0) return await db.SetAside.Where(s => s.Id == id).Select(s => s.Reason).SingleAsync(ct);
+        if (taken.SetAside > 0)
+            return await db.SetAside.Where(s => s.Id == id).Select(s => s.Reason).SingleAsync(ct);
         await SettleAsync(db, id, Settlement.Released, by, ct);
         return null;
     }

@@ -14,7 +14,7 @@ internal static class SettingAside
     /// settled.
     /// </summary>
     public static async Task KeepAsync(
-        WearDb db, IReadOnlyCollection<(Arrival Arrival, string Reason)> aside, DateTimeOffset now, CancellationToken ct)
+        WearDb db, IReadOnlyCollection<(Arrival Arrival, Phrase Reason)> aside, DateTimeOffset now, CancellationToken ct)
     {
         if (aside.Count == 0) return;
         var rows = aside.GroupBy(a => Fingerprint(a.Arrival))
@@ -26,7 +26,7 @@ internal static class SettingAside
                     .SetProperty(s => s.Reason, again.Reason).SetProperty(s => s.Settlement, Settlement.Waiting), ct);
     }
 
-    private static SetAsideRow Row(string fingerprint, Arrival arrival, string reason, int times, DateTimeOffset now) => new()
+    private static SetAsideRow Row(string fingerprint, Arrival arrival, Phrase reason, int times, DateTimeOffset now) => new()
     {
         Fingerprint = fingerprint,
         Topic = arrival.Topic,

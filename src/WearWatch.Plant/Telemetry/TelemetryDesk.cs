@@ -29,7 +29,7 @@ public sealed class TelemetryDesk(
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
         var ids = await chains.FindAsync(
             db, read.Select(r => r.Text).OfType<TelemetryText.Understood>().Select(u => u.Message.Chain), ct);
-        var aside = new List<(Arrival, string)>();
+        var aside = new List<(Arrival, Phrase)>();
         var good = new List<(Arrival Arrival, TelemetryRow Row)>();
         foreach (var (arrival, text) in read)
         {
@@ -53,16 +53,16 @@ public sealed class TelemetryDesk(
         return new TelemetryTaken(added.Count, arrivals.Count - added.Count - aside.Count, aside.Count);
     }
 
-    private const string IdIsUsed = "This id came before with something else. Every message needs an id of its own.";
+    private static readonly Phrase IdIsUsed = $"This id came before with something else. Every message needs an id of its own.";
 
-    private string? Fault(TelemetryText text, IReadOnlyDictionary<string, int> ids, DateTimeOffset now)
+    private Phrase? Fault(TelemetryText text, IReadOnlyDictionary<string, int> ids, DateTimeOffset now)
     {
         if (text is not TelemetryText.Understood { Message: var message }) return ((TelemetryText.NotUnderstood)text).Reason;
         if (!ids.ContainsKey(message.Chain))
             return $"There is no chain '{message.Chain}' in the register. Register it, then release this message.";
-        if (message.At > now + Ahead) return "The time lies in the future: set the sender's clock.";
+        if (message.At > now + Ahead) return $"The time lies in the future: set the sender's clock.";
         return message.At < now - TimeSpan.FromDays(options.Value.RawDays - 1)
-            ? $"Older than single messages are kept ({options.Value.RawDays} days): its day is closed."
+            ? Phrase.Of($"Older than single messages are kept ({options.Value.RawDays} days): its day is closed.")
             : null;
     }
 

@@ -30,19 +30,25 @@ public abstract record TelemetryText
 
     /// <summary>It does not; the reason is for a person.</summary>
     /// <param name="Reason">What is wrong with it.</param>
-    public sealed record NotUnderstood(string Reason) : TelemetryText;
+    public sealed record NotUnderstood(Phrase Reason) : TelemetryText;
 
     /// <summary>Reads a message.</summary>
     public static TelemetryText Read(Arrival arrival)
     {
         if (TelemetryTopic.Read(arrival.Topic) is not { } topic)
             return new NotUnderstood(
-                "The topic is not wearwatch/v1/PLANT/CHAIN/ and one of " + string.Join(", ", TelemetryTopic.Words) + ".");
+                $"The topic is not wearwatch/v1/PLANT/CHAIN/ and one of {string.Join(", ", TelemetryTopic.Words)}.");
         if (arrival.Payload.Length > LongestBytes) return new NotUnderstood($"Longer than {LongestBytes / 1024} KiB.");
+        // PostgreSQL keeps no text with NUL in it: one message would hold up all that came with it.
+        if (arrival.Payload.Span.IndexOf("\\u0000"u8) >= 0) return new NotUnderstood($"A text holds no NUL character.");
         try
         {
             using var json = JsonDocument.Parse(arrival.Payload);
             return Read(topic, new MessageFields(json.RootElement), arrival.Payload);
+        }
+        catch (InvalidOperationException)
+        {
+            return new NotUnderstood($"A text in it is not Unicode (UTF-8).");
         }
         catch (JsonException broken)
         {

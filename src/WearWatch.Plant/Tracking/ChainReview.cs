@@ -79,7 +79,7 @@ public sealed class ChainReview(
         var (chains, lifting, mates) = await LiftingKeeping.KeepAsync(
             db, [.. made.Where(m => stamps[m.Raw.Id] == m.Raw.Stamp)], calendar.TimeZone, now, ct);
         overtaken.AddRange(made.Where(m => stamps[m.Raw.Id] != m.Raw.Stamp).Select(m => m.Raw.Id));
-        foreach (var chain in chains)
+        foreach (var chain in await RunningGroups.CompareAsync(db, chains, ct))
         {
             if (Keep(db, chain, kept.GetValueOrDefault(chain.Raw.Id), [.. notices[chain.Raw.Id]], calendar, now)
                 | lifting.Contains(chain.Raw.Id)) told.Add(chain.Raw.Id);

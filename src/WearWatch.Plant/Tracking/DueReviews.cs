@@ -23,7 +23,8 @@ public sealed class DueReviews(
                 f.ChainId == c.Id && f.IsLatest && f.MadeAt >= today && f.ModelVersion == version && f.ChainRevision == c.Revision
                 && f.LastReadingId == db.Readings.Where(r => r.ChainId == c.Id).Max(r => (long?)r.Id)
                 && f.LastEventId == db.Events.Where(e => e.ChainId == c.Id).Max(e => (long?)e.Id)
-                && f.LastLinkMeasureId == db.LinkMeasures.Where(m => m.ChainId == c.Id).Max(m => (long?)m.Id)))
+                && f.LastLinkMeasureId == db.LinkMeasures.Where(m => m.ChainId == c.Id).Max(m => (long?)m.Id)
+                && f.LastPartReadingId == db.PartReadings.Where(p => p.ChainId == c.Id).Max(p => (long?)p.Id)))
             .OrderBy(c => c.Id).Select(c => c.Id).ToListAsync(ct);
     }
 }

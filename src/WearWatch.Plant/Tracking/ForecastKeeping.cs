@@ -13,7 +13,8 @@ public static class ForecastKeeping
         kept is null || !IsSameForecast(kept, made) || Day(kept.MadeAt, zone) != Day(made.MadeAt, zone)
         || HasMoved(kept.EarlyDate, made.EarlyDate) || HasMoved(kept.MiddleDate, made.MiddleDate)
         || HasMoved(kept.OutOfUseBy, made.OutOfUseBy) || HasMoved(kept.NextOilingAt, made.NextOilingAt)
-        || HasMoved(kept.LinksEarlyDate, made.LinksEarlyDate);
+        || HasMoved(kept.LinksEarlyDate, made.LinksEarlyDate) || HasMoved(kept.ShortenEarlyDate, made.ShortenEarlyDate)
+        || HasMoved(kept.TensionFrom, made.TensionFrom);
 
     /// <summary>Whether two rows hold the same forecast, bit for bit, whenever they were made.</summary>
     public static bool IsSameForecast(ForecastRow a, ForecastRow b) =>
@@ -23,9 +24,10 @@ public static class ForecastKeeping
         && a.LogRateSd.Equals(b.LogRateSd) && a.LimitPct.Equals(b.LimitPct) && a.LimitReason == b.LimitReason
         && a.LimitSource == b.LimitSource && a.Condition == b.Condition && a.OilingIntervalH.Equals(b.OilingIntervalH)
         && a.ProbabilityPassed.Equals(b.ProbabilityPassed) && a.PercentilesH.SequenceEqual(b.PercentilesH)
-        && (a.ChainRevision, a.LastReadingId, a.LastEventId, a.LastLinkMeasureId)
-        == (b.ChainRevision, b.LastReadingId, b.LastEventId, b.LastLinkMeasureId)
-        && (a.LinksCondition, a.LinksSaid) == (b.LinksCondition, b.LinksSaid);
+        && (a.ChainRevision, a.LastReadingId, a.LastEventId, a.LastLinkMeasureId, a.LastPartReadingId)
+        == (b.ChainRevision, b.LastReadingId, b.LastEventId, b.LastLinkMeasureId, b.LastPartReadingId)
+        && (a.LinksCondition, a.LinksSaid, a.SprocketCondition) == (b.LinksCondition, b.LinksSaid, b.SprocketCondition)
+        && (a.ShortenAtPct, a.ShortenPitches) == (b.ShortenAtPct, b.ShortenPitches);
 
     /// <summary>Within a day dates creep by minutes as hours are counted anew; a changed calendar moves them farther.</summary>
     private static bool HasMoved(DateTimeOffset? kept, DateTimeOffset? made) =>

@@ -22,7 +22,7 @@ public sealed record Knowledge(FleetModel? Model, WearConstants Constants, strin
     public LawRegion Region { get; init; }
 
     /// <summary>Names the knowledge: forecasts are kept with it, and made anew when it changes.</summary>
-    public string Version { get; } = (Model?.Version ?? WearPrior.Broad.Source)
+    public string Version { get; } = (Model?.Version ?? WearPrior.Broad.Source.ToString())
         + (ConstantsText is null
             ? ""
             : $" own {Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(ConstantsText)))[..8]}")

@@ -78,7 +78,7 @@ public sealed class LiftingRows
             Wear = chain.WearCondition,
             OutOfUseBy = chain.Assessment.OutOfUseBy,
             Links = chain.Links?.Condition ?? Condition.NotKnown,
-            LinksSaid = chain.Links?.Sentence ?? "",
+            LinksSaid = chain.Links?.Sentence ?? Phrase.None,
             ReadingInDoubt = chain.Assessment.ReadingInDoubt,
             CondemnedMates = [.. sets.MatesOf(id).Where(m => m.IsCondemned).Select(m => m.Name)],
             ReplacedMates = [.. sets.MatesOf(id).Where(m => m.ReplacedAt is not null).Select(m => (m.Name, m.ReplacedAt!.Value))],

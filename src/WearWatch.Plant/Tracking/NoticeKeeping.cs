@@ -1,6 +1,7 @@
 using WearWatch.Inspections;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Lubrication;
+using WearWatch.Signals.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -11,7 +12,7 @@ namespace WearWatch.Plant.Tracking;
 internal static class NoticeKeeping
 {
     /// <summary>What asks for attention: the assessment's notices, oil that is due, readings that wait, lifting.</summary>
-    private static IEnumerable<Notice> Of(ReviewedChain chain, DateOnly today)
+    private static IEnumerable<Notice> Of(ReviewedChain chain, DateOnly today, TimeZoneInfo zone)
     {
         if (chain.Lifting is { } lifting)
             foreach (var notice in LiftingNotices.Of(lifting, today)) yield return notice;
@@ -19,26 +20,35 @@ internal static class NoticeKeeping
         foreach (var notice in all) yield return notice;
         if (chain.Oiling.IsDue && !all.Any(n => n.Kind == NoticeKind.OilingDue))
             yield return new Notice(NoticeKind.OilingDue, Urgent: false, chain.Oiling.Basis,
-                chain.Oiling.Task == OilingTask.CheckOiler ? "Inspect the lubricator and record it."
-                        : "Lubricate the chain and record it.");
+                chain.Oiling.Task == OilingTask.CheckOiler ? Phrase.Of($"Inspect the lubricator and record it.")
+                        : $"Lubricate the chain and record it.");
+        if (chain.Group?.ToNotice() is { } unlike) yield return unlike;
         if (chain.Lubricator is { } silent) yield return LubricatorSilent(silent);
+        if (chain.CounterJump is { } jump) yield return CounterJumped(jump, zone);
         if (InspectionNotice.Of(chain.Raw.Card, chain.Raw.Looks, chain.Raw.Events) is { } found) yield return found;
         if (chain.Raw.WaitingRows is [var first, ..] && !all.Any(n => n.Kind == NoticeKind.ReadingHeldBack))
             yield return new Notice(NoticeKind.ReadingHeldBack, Urgent: false, first.WhyWaiting,
-                "Say yes to the reading, correct it or withdraw it.");
+                $"Say yes to the reading, correct it or withdraw it.");
     }
 
     private static Notice LubricatorSilent(LubricatorWatch silent) => new(
         NoticeKind.LubricatorSilent, Urgent: false,
-        FormattableString.Invariant(
-            $"The automatic lubricator gave no oil for {silent.HoursSinceLast:0} running hours; it usually gives some every ")
-            + FormattableString.Invariant($"{silent.UsualHours:0} h. ")
-            + (silent.IsBlocked
-                ? "Its pulses come, but with no oil: the line is blocked, or it is empty."
-                : "No pulse comes: it is empty, switched off or not heard."),
+        Phrase.Join(" ",
+        [
+            $"The automatic lubricator gave no oil for {silent.HoursSinceLast:0} running hours; it usually gives some every "
+                + $"{silent.UsualHours:0} h.",
+            silent.IsBlocked ? Phrase.Of($"Its pulses come, but with no oil: the line is blocked, or it is empty.")
+                : $"No pulse comes: it is empty, switched off or not heard.",
+        ]),
         silent.IsBlocked
-            ? "Clear the line and fill it; the next pulse with oil ends this notice."
-            : "Fill it and see that it runs; the next pulse ends this notice.");
+            ? Phrase.Of($"Clear the line and fill it; the next pulse with oil ends this notice.")
+            : $"Fill it and see that it runs; the next pulse ends this notice.");
+
+    private static Notice CounterJumped(CounterJump jump, TimeZoneInfo zone) => new(
+        NoticeKind.CounterJumped, Urgent: false,
+        $"The counter from the controller jumped or began again on {TimeZoneInfo.ConvertTime(jump.Day, zone)}. "
+            + $"The calendar stands in for its hours.",
+        $"Compare it with the hour counter on site. If that was changed, record the change.");
 
     /// <summary>Brings the kept notices of a chain in line.</summary>
     /// <param name="db">Where new ones are added.</param>
@@ -51,12 +61,13 @@ internal static class NoticeKeeping
         WearDb db, ReviewedChain chain, IReadOnlyCollection<NoticeRow> kept, TimeZoneInfo zone, DateTimeOffset now)
     {
         var today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
-        var asked = Of(chain, today).ToDictionary(n => n.Kind);
+        var asked = Of(chain, today, zone).ToDictionary(n => n.Kind);
         var changed = false;
         foreach (var open in kept.Where(n => n.EndedAt is null))
         {
+            var wasUrgent = open.Urgent;
             if (!asked.Remove(open.Kind, out var notice)) (open.EndedAt, changed) = (now, true);
-            else changed |= Update(open, notice);
+            else changed |= Update(open, notice) | Wake(db, open, chain.Raw.Card.HoldsLoad, wasUrgent, now);
         }
 
         foreach (var notice in asked.Values.Where(n => !IsSettled(n, chain, kept)))
@@ -80,6 +91,19 @@ internal static class NoticeKeeping
     {
         if ((open.Urgent, open.Why, open.WhatToDo) == (notice.Urgent, notice.Why, notice.WhatToDo)) return false;
         (open.Urgent, open.Why, open.WhatToDo) = (notice.Urgent, notice.Why, notice.WhatToDo);
+        return true;
+    }
+
+    /// <summary>
+    /// What became urgent, and what takes a chain that lifts out of use, asks again whatever a person said of it.
+    /// </summary>
+    private static bool Wake(WearDb db, NoticeRow open, bool holdsLoad, bool wasUrgent, DateTimeOffset now)
+    {
+        var hasWorsened = open.Urgent && !wasUrgent;
+        var mayStayQuiet = !hasWorsened && new NoticeAttention(open.Kind, open.Urgent, holdsLoad).MayBeQuiet;
+        if (!open.IsQuiet(now) || mayStayQuiet) return false;
+        (open.Acknowledged, open.SnoozedUntil) = (false, null);
+        db.NoticeSteps.Add(new NoticeStepRow { NoticeId = open.Id, Kind = NoticeStepKind.Worsened, At = now });
         return true;
     }
 

@@ -2,7 +2,9 @@ using WearWatch.Chains;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Links;
 using WearWatch.Lubrication;
+using WearWatch.Parts;
 using WearWatch.Running;
+using WearWatch.Signals.Running;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -26,14 +28,25 @@ public sealed record ReviewedChain(
     /// <summary>Its automatic lubricator, when that has fallen silent.</summary>
     public required LubricatorWatch? Lubricator { get; init; }
 
+    /// <summary>A jump of the counter that its controller tells, of which nobody has said why.</summary>
+    public required CounterJump? CounterJump { get; init; }
+
     /// <summary>Its state by the register of lifting chains, on the plant's day; null for a chain that holds no load.</summary>
     public LiftingState? Lifting { get; init; }
+
+    /// <summary>
+    /// By how much it differs from the chains that run together with it; null where none do, or one is not measured.
+    /// </summary>
+    public GroupDifference? Group { get; init; }
 
     /// <summary>The condition by its readings alone, without what its links say.</summary>
     public required Condition WearCondition { get; init; }
 
     /// <summary>What the measures of its links say; null where there is no table of them, or nothing was measured.</summary>
     public required LinksState? Links { get; init; }
+
+    /// <summary>What the readings of its parts and its wheels say.</summary>
+    public required PartsState Parts { get; init; }
 
     /// <summary>Whether its track has moved from the stored one.</summary>
     public required bool TrackMoved { get; init; }
@@ -53,8 +66,9 @@ public sealed record ReviewedChain(
             raw.Card, raw.Readings, raw.Events, knowledge.PriorFor(seen), calendar, now, knowledge.Constants, from,
             knowledge.Spread);
         var links = LinksState.Of(raw.Card, raw.LinkMeasures, raw.Readings, raw.Events, knowledge.Region, calendar, now);
+        var parts = PartsState.Of(raw.Card, raw.Parts, raw.Readings, raw.Events, calendar, now);
         var governed = LiftingDoubt.Govern(
-            links?.Govern(assessment, now) ?? assessment, raw.Readings,
+            parts.Govern(links?.Govern(assessment, now) ?? assessment), raw.Readings,
             [.. raw.WaitingRows.Select(r => r.ToReading(raw.Card.Name))]);
         return new ReviewedChain(
             raw, governed,
@@ -65,9 +79,11 @@ public sealed record ReviewedChain(
                 && watch.IsSilent(knowledge.Oil.PulsesMissed)
                 ? watch
                 : null,
+            CounterJump = CounterJump.Of(raw.Ran, raw.Events, now),
             Seen = seen,
             WearCondition = assessment.Condition,
             Links = links,
+            Parts = parts,
             TrackMoved = !ReferenceEquals(assessment.Carried, from),
         };
     }
@@ -94,6 +110,7 @@ public sealed record ReviewedChain(
         LastReadingId = Raw.Stamp.LastReadingId,
         LastEventId = Raw.Stamp.LastEventId,
         LastLinkMeasureId = Raw.Stamp.LastLinkMeasureId,
+        LastPartReadingId = Raw.Stamp.LastPartReadingId,
         ChainRevision = Raw.Stamp.Revision,
         ModelVersion = ModelVersion,
         Life = Assessment.History.Lives.Count - 1,
@@ -114,11 +131,17 @@ public sealed record ReviewedChain(
         EarlyDate = Earlier(Assessment.DateAt(5, calendar, now), Links?.EarlyDate),
         MiddleDate = Earlier(Assessment.DateAt(50, calendar, now), Links?.MiddleDate),
         LateDate = Earlier(Assessment.DateAt(95, calendar, now), null),
+        ShortenAtPct = Assessment.TakeUp?.End.Percent,
+        ShortenPitches = Assessment.TakeUp?.End.PitchesToRemove,
+        ShortenEarlyDate = Assessment.ShortenAt(5, calendar, now),
+        ShortenMiddleDate = Assessment.ShortenAt(50, calendar, now),
         Condition = Assessment.Condition,
         OutOfUseBy = Assessment.OutOfUseBy,
         LinksCondition = Links?.Condition ?? Condition.NotKnown,
-        LinksSaid = Links?.Sentence ?? "",
+        LinksSaid = Links?.Sentence ?? Phrase.None,
         LinksEarlyDate = Links?.EarlyDate,
+        SprocketCondition = Parts.SprocketCondition,
+        TensionFrom = Parts.TensionFrom,
         OilingIntervalH = Oiling.IntervalHours,
         HoursSinceOiling = Oiling.HoursSinceLast,
         MeanHoursSinceOiling = Seen.Duty.HoursSinceOiling,

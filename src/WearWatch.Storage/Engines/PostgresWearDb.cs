@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata;
+using WearWatch.Phrases;
 
 namespace WearWatch.Storage.Engines;
 
@@ -12,6 +13,7 @@ public sealed class PostgresWearDb(DbContextOptions<PostgresWearDb> options) : W
         base.ConfigureConventions(configurationBuilder);
         // Names are ordered by their letters' codes, as SQLite orders them, whatever language the server was set up in.
         configurationBuilder.Properties<string>().UseCollation("C");
+        configurationBuilder.Properties<Phrase>().UseCollation("C");
         // A time by the plant's wall clock has no zone.
         configurationBuilder.Properties<DateTime>().HaveColumnType("timestamp without time zone");
     }

@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Npgsql;
 
 namespace WearWatch.Storage.Engines;
@@ -27,16 +28,19 @@ public sealed class WearStore : IDbContextFactory<WearDb>
     /// <summary>Keeps the memory in this file, which <see cref="PrepareAsync"/> makes.</summary>
     /// <param name="path">The file.</param>
     /// <param name="host">Where its log goes; nowhere if not given.</param>
-    public static WearStore InSqlite(string path, IServiceProvider? host = null)
+    /// <param name="pooling">Whether the file stays open for the next who asks.</param>
+    public static WearStore InSqlite(string path, IServiceProvider? host = null, bool pooling = true)
     {
         var connection = new SqliteConnectionStringBuilder
         {
             DataSource = path,
             ForeignKeys = true,
+            Pooling = pooling,
             DefaultTimeout = (int)BusyTimeout.TotalSeconds,
         };
         var options = new DbContextOptionsBuilder<WearDb>().UseSqlite(connection.ConnectionString)
-            .AddInterceptors(DurableConnection.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host).Options;
+            .AddInterceptors(DurableConnection.Instance, AppendOnly.Instance).UseApplicationServiceProvider(host)
+            .ConfigureWarnings(AsReleased).Options;
         return new WearStore(() => new WearDb((DbContextOptions<WearDb>)options));
     }
 
@@ -52,7 +56,7 @@ public sealed class WearStore : IDbContextFactory<WearDb>
         var name = Guid.NewGuid();
         var options = new DbContextOptionsBuilder<PostgresWearDb>().UseNpgsql(connection.ConnectionString)
             .AddInterceptors(OneWriter.Instance, AppendOnly.Instance, new NewsSender(name))
-            .UseApplicationServiceProvider(host).Options;
+            .UseApplicationServiceProvider(host).ConfigureWarnings(AsReleased).Options;
         return new WearStore(
             () => new PostgresWearDb((DbContextOptions<PostgresWearDb>)options), connection.ConnectionString, name);
     }
@@ -63,19 +67,35 @@ public sealed class WearStore : IDbContextFactory<WearDb>
     /// Makes the tables where they are missing and brings them to the present layout. Processes that start together wait for each
     /// other.
     /// </summary>
+    /// <exception cref="NewerLayoutException">A newer program wrote it; nothing was changed.</exception>
     public async Task PrepareAsync(CancellationToken ct = default)
     {
         await using var db = CreateDbContext();
+        if (Postgres is null) ClosedFile.Make(db.Database.GetDbConnection().DataSource);
+        await RefuseNewerAsync(db, ct);
         if (Postgres is not null)
         {
             await MigrateAloneAsync(db, ct);
             return;
         }
 
+        await BeforeUpgrade.KeepAsync(db, ct);
         await db.Database.MigrateAsync(ct);
         // Write-ahead logging lets screens read while a file is imported; it stays switched on in the file.
         await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", ct);
     }
+
+    /// <summary>A program that does not know the layout would misread it, or write what the newer one misreads.</summary>
+    private static async Task RefuseNewerAsync(WearDb db, CancellationToken ct)
+    {
+        var known = db.Database.GetMigrations().ToHashSet(StringComparer.Ordinal);
+        if ((await db.Database.GetAppliedMigrationsAsync(ct)).FirstOrDefault(m => !known.Contains(m)) is { } newer)
+            throw new NewerLayoutException(newer);
+    }
+
+    /// <summary>That the migrations make what the model says is tested; a start need not work it out again.</summary>
+    private static void AsReleased(WarningsConfigurationBuilder warnings) =>
+        warnings.Ignore(RelationalEventId.PendingModelChangesWarning);
 
     /// <summary>
     /// Migrates PostgreSQL while no other process does. EF's own lock ends after each migration; this one after all, or with the

@@ -91,6 +91,7 @@ namespace WearWatch.Storage.Migrations
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
                     b.Property<double?>("AmbientC").HasColumnType("REAL");
+                    b.Property<string>("Attachments").IsRequired().HasColumnType("TEXT");
                     b.Property<double?>("CentreDistanceMm").HasColumnType("REAL");
                     b.Property<string>("ChainType").IsRequired().HasColumnType("TEXT");
                     b.Property<int?>("Dust").HasColumnType("INTEGER");
@@ -98,6 +99,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("FittedAt").HasColumnType("INTEGER");
                     b.Property<double?>("FittedCounterH").HasColumnType("REAL");
                     b.Property<bool>("FixedCentres").HasColumnType("INTEGER");
+                    b.Property<double?>("GroupDifferenceMm").HasColumnType("REAL");
                     b.Property<bool>("HighPerformance").HasColumnType("INTEGER");
                     b.Property<bool>("Lifts").HasColumnType("INTEGER");
                     b.Property<double?>("LimitPct").HasColumnType("REAL");
@@ -115,10 +117,12 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("LoadRel").HasColumnType("REAL");
                     b.Property<string>("Lot").IsRequired().HasColumnType("TEXT");
                     b.Property<int?>("Lubrication").HasColumnType("INTEGER");
+                    b.Property<int>("Material").HasColumnType("INTEGER");
                     b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("NotLiftingReason").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("OilGrade").IsRequired().HasColumnType("TEXT");
                     b.Property<int?>("OilMethod").HasColumnType("INTEGER");
+                    b.Property<int>("OilPlace").HasColumnType("INTEGER");
                     b.Property<double?>("OilingIntervalH").HasColumnType("REAL");
                     b.Property<double>("OilingSurroundingsFactor").HasColumnType("REAL");
                     b.Property<double>("PitchMm").HasColumnType("REAL");
@@ -128,7 +132,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("Revision").HasColumnType("INTEGER");
                     b.Property<bool>("RunsInParallel").HasColumnType("INTEGER");
                     b.Property<double?>("SpeedMS").HasColumnType("REAL");
+                    b.Property<string>("SprocketNumber").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("SprocketTeeth").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("StoreNumber").IsRequired().HasColumnType("TEXT");
                     b.Property<int>("Strands").HasColumnType("INTEGER");
                     b.Property<double?>("TakeUpTravelMm").HasColumnType("REAL");
                     b.Property<bool>("Timing").HasColumnType("INTEGER");
@@ -136,6 +142,17 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("Name").IsUnique();
                     b.HasIndex("Line", "Position");
                     b.ToTable("Chains");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ColumnNameRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Kind").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Ours").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Theirs").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("Kind", "Theirs").IsUnique();
+                    b.ToTable("ColumnNames");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
@@ -149,6 +166,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("CounterBeforeH").HasColumnType("REAL");
                     b.Property<string>("Fingerprint").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("KeyOwner").HasColumnType("INTEGER");
                     b.Property<int>("Kind").HasColumnType("INTEGER");
                     b.Property<string>("Lot").IsRequired().HasColumnType("TEXT");
                     b.Property<int?>("NewPitches").HasColumnType("INTEGER");
@@ -166,7 +184,7 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
                     b.HasIndex("Fingerprint");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("Events");
                 });
 
@@ -181,6 +199,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("ExaminerAddress").IsRequired().HasColumnType("TEXT");
                     b.Property<long?>("FileId").HasColumnType("INTEGER");
                     b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("KeyOwner").HasColumnType("INTEGER");
                     b.Property<DateOnly?>("NextOn").HasColumnType("TEXT");
                     b.Property<int>("Occasion").HasColumnType("INTEGER");
                     b.Property<DateOnly>("On").HasColumnType("TEXT");
@@ -197,7 +216,7 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
                     b.HasIndex("FileId");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("Examinations");
                 });
 
@@ -231,6 +250,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<bool>("IsLatest").HasColumnType("INTEGER");
                     b.Property<long?>("LastEventId").HasColumnType("INTEGER");
                     b.Property<long?>("LastLinkMeasureId").HasColumnType("INTEGER");
+                    b.Property<long?>("LastPartReadingId").HasColumnType("INTEGER");
                     b.Property<long?>("LastReadingId").HasColumnType("INTEGER");
                     b.Property<long?>("LateDate").HasColumnType("INTEGER");
                     b.Property<double>("LateExponent").HasColumnType("REAL");
@@ -253,6 +273,12 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double>("ProbabilityPassed").HasColumnType("REAL");
                     b.Property<double>("RatePctPer1000H").HasColumnType("REAL");
                     b.Property<int>("ReadingsUsed").HasColumnType("INTEGER");
+                    b.Property<double?>("ShortenAtPct").HasColumnType("REAL");
+                    b.Property<long?>("ShortenEarlyDate").HasColumnType("INTEGER");
+                    b.Property<long?>("ShortenMiddleDate").HasColumnType("INTEGER");
+                    b.Property<int?>("ShortenPitches").HasColumnType("INTEGER");
+                    b.Property<int>("SprocketCondition").HasColumnType("INTEGER");
+                    b.Property<long?>("TensionFrom").HasColumnType("INTEGER");
                     b.HasKey("Id");
                     b.HasIndex("ChainId", "IsLatest");
                     b.HasIndex("IsLatest", "EarlyDate");
@@ -266,9 +292,11 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("FileName").IsRequired().HasColumnType("TEXT");
                     b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
                     b.Property<int>("Refused").HasColumnType("INTEGER");
+                    b.Property<string>("RefusedRows").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Report").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Sha256").IsRequired().HasColumnType("TEXT");
                     b.Property<int>("Taken").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
                     b.Property<int>("Waiting").HasColumnType("INTEGER");
                     b.HasKey("Id");
                     b.HasIndex("ReceivedAt");
@@ -409,6 +437,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("D1Mm").HasColumnType("REAL");
                     b.Property<double?>("D2Mm").HasColumnType("REAL");
                     b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("KeyOwner").HasColumnType("INTEGER");
                     b.Property<int?>("Links").HasColumnType("INTEGER");
                     b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
                     b.Property<double?>("OneLinkMm").HasColumnType("REAL");
@@ -426,7 +455,7 @@ namespace WearWatch.Storage.Migrations
                     b.HasKey("Id");
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("LinkMeasures");
                 });
 
@@ -446,18 +475,38 @@ namespace WearWatch.Storage.Migrations
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
                 {
                     b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<bool>("Acknowledged").HasColumnType("INTEGER");
+                    b.Property<string>("AssignedTo").IsRequired().HasColumnType("TEXT");
                     b.Property<int>("ChainId").HasColumnType("INTEGER");
                     b.Property<long?>("EndedAt").HasColumnType("INTEGER");
                     b.Property<string>("JudgedBy").IsRequired().HasColumnType("TEXT");
                     b.Property<bool?>("JudgedReal").HasColumnType("INTEGER");
                     b.Property<int>("Kind").HasColumnType("INTEGER");
                     b.Property<long>("RaisedAt").HasColumnType("INTEGER");
+                    b.Property<long?>("SnoozedUntil").HasColumnType("INTEGER");
                     b.Property<bool>("Urgent").HasColumnType("INTEGER");
                     b.Property<string>("WhatToDo").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Why").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
                     b.HasIndex("ChainId", "Kind").IsUnique().HasFilter("EndedAt IS NULL");
                     b.ToTable("Notices");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.NoticeStepRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<string>("By").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Comment").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Key").HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<long>("NoticeId").HasColumnType("INTEGER");
+                    b.Property<string>("Person").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly?>("Until").HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("NoticeId");
+                    b.ToTable("NoticeSteps");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
@@ -481,6 +530,33 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("Reason").IsRequired().HasColumnType("TEXT");
                     b.HasKey("TelemetryId");
                     b.ToTable("Parked");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PartReadingRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("ChainId").HasColumnType("INTEGER");
+                    b.Property<long?>("CorrectsId").HasColumnType("INTEGER");
+                    b.Property<double?>("CounterH").HasColumnType("REAL");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("KeyOwner").HasColumnType("INTEGER");
+                    b.Property<double?>("LimitMm").HasColumnType("REAL");
+                    b.Property<string>("LimitSource").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("Mm").HasColumnType("REAL");
+                    b.Property<double?>("NewMm").HasColumnType("REAL");
+                    b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Part").HasColumnType("INTEGER");
+                    b.Property<string>("Place").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<long?>("TakenAt").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("Withdraws").HasColumnType("INTEGER");
+                    b.Property<string>("Written").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("ChainId");
+                    b.HasIndex("CorrectsId");
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
+                    b.ToTable("PartReadings");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
@@ -511,6 +587,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<bool?>("IsFirst").HasColumnType("INTEGER");
                     b.Property<bool>("IsOff").HasColumnType("INTEGER");
                     b.Property<long>("JoinedAt").HasColumnType("INTEGER");
+                    b.Property<string>("Language").HasColumnType("TEXT");
                     b.Property<bool>("LockoutEnabled").HasColumnType("INTEGER");
                     b.Property<long?>("LockoutEnd").HasColumnType("INTEGER");
                     b.Property<bool>("MustChoosePassword").HasColumnType("INTEGER");
@@ -542,6 +619,21 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("Key").IsUnique();
                     b.HasIndex("LookKey");
                     b.ToTable("Photos");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PlanVersionRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long?>("ApprovedAt").HasColumnType("INTEGER");
+                    b.Property<string>("ApprovedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("Cost").HasColumnType("REAL");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("SavedAt").HasColumnType("INTEGER");
+                    b.Property<string>("SavedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Swaps").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("Name").IsUnique();
+                    b.ToTable("PlanVersions");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
@@ -586,10 +678,29 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("Mark").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Shifts").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("StepsSkipped").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("TimeZone").IsRequired().HasColumnType("TEXT");
                     b.Property<double>("Utilisation").HasColumnType("REAL");
                     b.HasKey("Id");
                     b.ToTable("Plants");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PurchaseRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Designation").IsRequired().HasColumnType("TEXT");
+                    b.Property<DateOnly>("ExpectedOn").HasColumnType("TEXT");
+                    b.Property<bool>("IsExpress").HasColumnType("INTEGER");
+                    b.Property<string>("Kind").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("Price").HasColumnType("REAL");
+                    b.Property<int>("Quantity").HasColumnType("INTEGER");
+                    b.Property<int>("ReceivedQuantity").HasColumnType("INTEGER");
+                    b.Property<int>("State").HasColumnType("INTEGER");
+                    b.Property<string>("Steps").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Supplier").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("State");
+                    b.ToTable("Purchases");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
@@ -600,6 +711,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<double?>("CounterH").HasColumnType("REAL");
                     b.Property<string>("Fingerprint").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("KeyOwner").HasColumnType("INTEGER");
                     b.Property<double>("LengthMm").HasColumnType("REAL");
                     b.Property<double?>("LengthUncertaintyMm").HasColumnType("REAL");
                     b.Property<double?>("LoadN").HasColumnType("REAL");
@@ -623,7 +735,7 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
                     b.HasIndex("Fingerprint");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("Readings");
                 });
 
@@ -656,6 +768,19 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("RunDays", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SecurityEventRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("About").IsRequired().HasMaxLength(200).HasColumnType("TEXT");
+                    b.Property<string>("Address").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<string>("Who").IsRequired().HasMaxLength(200).HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("At");
+                    b.ToTable("SecurityEvents");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -668,6 +793,22 @@ namespace WearWatch.Storage.Migrations
                     b.HasKey("Id");
                     b.HasIndex("ChainId", "From");
                     b.ToTable("SensorPairs", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SessionRow", b =>
+                {
+                    b.Property<string>("Id").HasMaxLength(64).HasColumnType("TEXT");
+                    b.Property<string>("Address").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("BegunAt").HasColumnType("INTEGER");
+                    b.Property<string>("Device").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("EndedAt").HasColumnType("INTEGER");
+                    b.Property<long>("EndsAt").HasColumnType("INTEGER");
+                    b.Property<int>("PersonId").HasColumnType("INTEGER");
+                    b.Property<long>("SeenAt").HasColumnType("INTEGER");
+                    b.Property<int?>("TabletId").HasColumnType("INTEGER");
+                    b.HasKey("Id");
+                    b.HasIndex("PersonId");
+                    b.ToTable("Sessions");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
@@ -698,6 +839,17 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("SharedKeys");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SignInTryRow", b =>
+                {
+                    b.Property<string>("Subject").HasMaxLength(64).HasColumnType("TEXT");
+                    b.Property<long>("FreeAt").HasColumnType("INTEGER");
+                    b.Property<long>("LastAt").HasColumnType("INTEGER");
+                    b.Property<int>("Tries").HasColumnType("INTEGER");
+                    b.HasKey("Subject");
+                    b.HasIndex("LastAt");
+                    b.ToTable("SignInTries");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -709,6 +861,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("OnOrder").IsRequired().HasColumnType("TEXT");
                     b.Property<int>("PackSize").HasColumnType("INTEGER");
                     b.Property<double>("Price").HasColumnType("REAL");
+                    b.Property<string>("Supplier").IsRequired().HasColumnType("TEXT");
                     b.HasKey("Id");
                     b.HasIndex("Kind", "Designation").IsUnique();
                     b.ToTable("Spares");
@@ -732,7 +885,9 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("ChainId").HasColumnType("INTEGER");
                     b.Property<long>("DecidedAt").HasColumnType("INTEGER");
                     b.Property<string>("DecidedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("DoneBy").IsRequired().HasColumnType("TEXT");
                     b.Property<long?>("End").HasColumnType("INTEGER");
+                    b.Property<double?>("HoursWorked").HasColumnType("REAL");
                     b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
                     b.Property<int>("Outcome").HasColumnType("INTEGER");
                     b.Property<long?>("OutcomeAt").HasColumnType("INTEGER");
@@ -740,6 +895,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("OutcomeNote").IsRequired().HasColumnType("TEXT");
                     b.Property<string>("PartsTaken").IsRequired().ValueGeneratedOnAdd().HasColumnType("TEXT").HasDefaultValueSql("'[]'");
                     b.Property<int>("Placing").HasColumnType("INTEGER");
+                    b.Property<double?>("PlannedHours").HasColumnType("REAL");
                     b.Property<long?>("Start").HasColumnType("INTEGER");
                     b.Property<int>("Undone").HasColumnType("INTEGER");
                     b.Property<string>("WindowId").HasColumnType("TEXT");
@@ -977,6 +1133,17 @@ namespace WearWatch.Storage.Migrations
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.NoticeStepRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PartReadingRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.PartReadingRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
@@ -1001,6 +1168,11 @@ namespace WearWatch.Storage.Migrations
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SessionRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

@@ -1,12 +1,11 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
-using WearWatch.Chains.Links;
 using WearWatch.Running;
 
 namespace WearWatch.Storage.Rows;
 
 /// <summary>A chain as the register has it.</summary>
-public sealed class ChainRow
+public sealed partial class ChainRow
 {
     public int Id { get; init; }
 
@@ -68,6 +67,18 @@ public sealed class ChainRow
 
     public double? TakeUpTravelMm { get; set; }
 
+    public double? GroupDifferenceMm { get; set; }
+
+    public OilPlace OilPlace { get; set; }
+
+    public ChainMaterial Material { get; set; }
+
+    public string Attachments { get; set; } = "";
+
+    public string StoreNumber { get; set; } = "";
+
+    public string SprocketNumber { get; set; } = "";
+
     public double? AmbientC { get; set; }
 
     public OilMethod? OilMethod { get; set; }
@@ -77,33 +88,6 @@ public sealed class ChainRow
     public double? OilingIntervalH { get; set; }
 
     public double OilingSurroundingsFactor { get; set; } = 1;
-
-    /// <summary>Round links: what they are used in; null where it is not told.</summary>
-    public LinkUse? LinkUse { get; set; }
-
-    /// <summary>Their nominal diameter, d.</summary>
-    public double? LinkDiameterMm { get; set; }
-
-    /// <summary>Over how many links the maker's table gives a length.</summary>
-    public int? LinkCount { get; set; }
-
-    /// <summary>Whether that length is taken over outer edges.</summary>
-    public bool LinkOuterEdges { get; set; }
-
-    /// <summary>The table's longest inner length of one link.</summary>
-    public double? LinkOneLimitMm { get; set; }
-
-    /// <summary>The table's longest length over <see cref="LinkCount"/> links.</summary>
-    public double? LinkSeveralLimitMm { get; set; }
-
-    /// <summary>The table's smallest mean diameter.</summary>
-    public double? LinkDiameterLimitMm { get; set; }
-
-    /// <summary>The length over <see cref="LinkCount"/> links of an unworn stretch of the same chain.</summary>
-    public double? LinkUnusedSeveralMm { get; set; }
-
-    /// <summary>Which table of whom.</summary>
-    public string LinkTableSource { get; set; } = "";
 
     /// <summary>Goes up with every change, so that a forecast made from an older entry is noticed.</summary>
     public int Revision { get; set; }
@@ -138,6 +122,10 @@ public sealed class ChainRow
         LinkEntry = LinkEntry(),
         CentreDistanceMm = CentreDistanceMm,
         TakeUpTravelMm = TakeUpTravelMm,
+        GroupDifferenceMm = GroupDifferenceMm,
+        OilPlace = OilPlace,
+        Material = Material,
+        Kit = new SpareKit(Attachments, StoreNumber, SprocketNumber),
         OilingIntervalHours = OilingIntervalH,
         OilingSurroundingsFactor = OilingSurroundingsFactor,
         OilMethod = OilMethod,
@@ -165,30 +153,12 @@ public sealed class ChainRow
         NotLiftingReason = card.NotLiftingReason;
         Take(card.LinkEntry);
         (CentreDistanceMm, TakeUpTravelMm) = (card.CentreDistanceMm, card.TakeUpTravelMm);
+        (GroupDifferenceMm, OilPlace, Material) = (card.GroupDifferenceMm, card.OilPlace, card.Material);
+        (Attachments, StoreNumber, SprocketNumber) =
+            (card.Kit.Attachments, card.Kit.StoreNumber, card.Kit.SprocketNumber);
         (OilMethod, OilGrade) = (card.OilMethod, card.OilGrade);
         (OilingIntervalH, OilingSurroundingsFactor) = (card.OilingIntervalHours, card.OilingSurroundingsFactor);
         (LoadRel, SpeedMS, Lubrication, Dust, AmbientC) = (
             card.Duty.RelativeLoad, card.Duty.SpeedMetresPerSecond, card.Duty.Lubrication, card.Duty.Dust, card.Duty.AmbientC);
-    }
-
-    private LinkTableEntry LinkEntry() => new()
-    {
-        Use = LinkUse,
-        DiameterMm = LinkDiameterMm,
-        Links = LinkCount,
-        OuterEdges = LinkOuterEdges,
-        OneLinkLimitMm = LinkOneLimitMm,
-        SeveralLinksLimitMm = LinkSeveralLimitMm,
-        DiameterLimitMm = LinkDiameterLimitMm,
-        UnusedSeveralLinksMm = LinkUnusedSeveralMm,
-        Source = LinkTableSource,
-    };
-
-    private void Take(LinkTableEntry links)
-    {
-        (LinkUse, LinkDiameterMm, LinkCount, LinkOuterEdges) = (links.Use, links.DiameterMm, links.Links, links.OuterEdges);
-        (LinkOneLimitMm, LinkSeveralLimitMm, LinkDiameterLimitMm) =
-            (links.OneLinkLimitMm, links.SeveralLinksLimitMm, links.DiameterLimitMm);
-        (LinkUnusedSeveralMm, LinkTableSource) = (links.UnusedSeveralLinksMm, links.Source);
     }
 }

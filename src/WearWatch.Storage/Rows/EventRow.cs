@@ -13,6 +13,9 @@ public sealed class EventRow
     /// <summary>Given by whoever sends it, or made from its content: the same event sent twice is stored once.</summary>
     public required string Key { get; init; }
 
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
+
     /// <summary>A hash of what was told: a file that holds this event again, such as an export, is recognised by it.</summary>
     public string Fingerprint { get; init; } = "";
 

@@ -15,6 +15,9 @@ public sealed class ExaminationRow
     /// <summary>Given by whoever sends it: sent twice, it is stored once.</summary>
     public required string Key { get; init; }
 
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
+
     public DateOnly On { get; init; }
 
     public required string Examiner { get; init; }

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Storage.Rows;
@@ -71,6 +72,18 @@ public sealed class ForecastRow
 
     public DateTimeOffset? LateDate { get; init; }
 
+    /// <summary>The elongation at which it is to be shortened; null where wear ends it first, or that is not known.</summary>
+    public double? ShortenAtPct { get; init; }
+
+    /// <summary>How many pitches go then; null as before.</summary>
+    public int? ShortenPitches { get; init; }
+
+    /// <summary>The date that nineteen of twenty such chains reach later; null where it is not in sight.</summary>
+    public DateTimeOffset? ShortenEarlyDate { get; init; }
+
+    /// <summary>The date that half of them reach later.</summary>
+    public DateTimeOffset? ShortenMiddleDate { get; init; }
+
     public Condition Condition { get; init; }
 
     /// <summary>Of a chain that holds a load: when it is out of use, whatever the forecast says; null for none.</summary>
@@ -79,14 +92,23 @@ public sealed class ForecastRow
     /// <summary>The newest row of link measures that was there when it was made; null when there was none.</summary>
     public long? LastLinkMeasureId { get; init; }
 
+    /// <summary>The newest row of a part's reading that was there when it was made; null when there was none.</summary>
+    public long? LastPartReadingId { get; init; }
+
     /// <summary>The condition by the measures of its links.</summary>
     public Condition LinksCondition { get; init; }
 
     /// <summary>The worst of those measures in a sentence, or empty.</summary>
-    public string LinksSaid { get; init; } = "";
+    public Phrase LinksSaid { get; init; } = Phrase.None;
 
     /// <summary>The early date of the first of those measures to reach its limit.</summary>
     public DateTimeOffset? LinksEarlyDate { get; init; }
+
+    /// <summary>The condition of the sprockets by the readings of their teeth.</summary>
+    public Condition SprocketCondition { get; init; }
+
+    /// <summary>The date that nineteen of twenty such slacks stay within their limit to: then it is tensioned anew.</summary>
+    public DateTimeOffset? TensionFrom { get; init; }
 
     public double? OilingIntervalH { get; init; }
 

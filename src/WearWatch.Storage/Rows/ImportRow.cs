@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Storage.Rows;
 
 /// <summary>One file that was taken in, with what became of its rows.</summary>
@@ -8,6 +10,9 @@ public sealed class ImportRow
     public required string FileName { get; init; }
 
     public required string Sha256 { get; init; }
+
+    /// <summary>Whose import it was: a person, a key, the inbox, the command line; empty before that was kept.</summary>
+    public string ToldBy { get; init; } = "";
 
     public DateTimeOffset ReceivedAt { get; init; }
 
@@ -20,5 +25,10 @@ public sealed class ImportRow
     public int Refused { get; init; }
 
     /// <summary>The refusals and warnings, a line each.</summary>
-    public required string Report { get; init; }
+    public required Phrase Report { get; init; }
+
+    /// <summary>
+    /// The refused rows with why, to be written as a file again; empty for none. An old row has the file itself.
+    /// </summary>
+    public string RefusedRows { get; init; } = "";
 }

@@ -1,5 +1,6 @@
 using WearWatch.Gauging;
 using WearWatch.Links;
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Storage.Rows;
@@ -16,6 +17,9 @@ public sealed class LinkMeasureRow
 
     /// <summary>Given by whoever sends it, or made from its content: the same measures sent twice are stored once.</summary>
     public required string Key { get; init; }
+
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
 
     public DateTimeOffset? TakenAt { get; init; }
 
@@ -48,7 +52,7 @@ public sealed class LinkMeasureRow
     public ReadingStanding Standing { get; init; }
 
     /// <summary>Why they wait; empty when they do not.</summary>
-    public string WhyWaiting { get; init; } = "";
+    public Phrase WhyWaiting { get; init; } = Phrase.None;
 
     /// <summary>The measures that these replace, or null.</summary>
     public long? CorrectsId { get; init; }

@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Storage.Rows;
@@ -13,9 +14,9 @@ public sealed class NoticeRow
 
     public bool Urgent { get; set; }
 
-    public required string Why { get; set; }
+    public required Phrase Why { get; set; }
 
-    public required string WhatToDo { get; set; }
+    public required Phrase WhatToDo { get; set; }
 
     public DateTimeOffset RaisedAt { get; init; }
 
@@ -26,4 +27,16 @@ public sealed class NoticeRow
     public bool? JudgedReal { get; set; }
 
     public string JudgedBy { get; set; } = "";
+
+    /// <summary>Whether a person has acknowledged it, as severe as it is.</summary>
+    public bool Acknowledged { get; set; }
+
+    /// <summary>Until when a person has put it off; null when nobody has.</summary>
+    public DateTimeOffset? SnoozedUntil { get; set; }
+
+    /// <summary>Who deals with it; empty for nobody.</summary>
+    public string AssignedTo { get; set; } = "";
+
+    /// <summary>Whether a person's word keeps it from asking.</summary>
+    public bool IsQuiet(DateTimeOffset now) => Acknowledged || SnoozedUntil > now;
 }

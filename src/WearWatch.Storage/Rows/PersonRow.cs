@@ -25,4 +25,7 @@ public sealed class PersonRow : IdentityUser<int>
 
     /// <summary>Wrong PINs since the last right one.</summary>
     public int PinMisses { get; set; }
+
+    /// <summary>The code of the language that the person chose; null while none was.</summary>
+    public string? Language { get; set; }
 }

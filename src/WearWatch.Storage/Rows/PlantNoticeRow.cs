@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Storage.Rows;
 
 /// <summary>What a notice about the whole plant is about.</summary>
@@ -5,6 +7,12 @@ public enum PlantNoticeKind
 {
     /// <summary>Forecasts held too seldom or too often, and were given another spread.</summary>
     ForecastsDrifted,
+
+    /// <summary>Technicians handed entries to the planner that were refused and that they cannot put right.</summary>
+    EntriesHanded,
+
+    /// <summary>The night's backup failed, or the newest one is old.</summary>
+    BackupMissing,
 }
 
 /// <summary>A notice about no single chain, from its raising to its end. At most one of a kind is open.</summary>
@@ -14,9 +22,9 @@ public sealed class PlantNoticeRow
 
     public PlantNoticeKind Kind { get; init; }
 
-    public required string Why { get; set; }
+    public required Phrase Why { get; set; }
 
-    public required string WhatToDo { get; set; }
+    public required Phrase WhatToDo { get; set; }
 
     public DateTimeOffset RaisedAt { get; init; }
 

@@ -27,6 +27,9 @@ public sealed class PlantRow
     /// <summary>Whether the simulated mill was loaded, so that screens say so.</summary>
     public bool IsDemo { get; set; }
 
+    /// <summary>The first steps that a person has left out, by their names with blanks between.</summary>
+    public string StepsSkipped { get; set; } = "";
+
     /// <summary>
     /// What tells this plant's labels from another plant's; made by chance when first needed, then kept. Empty before.
     /// </summary>

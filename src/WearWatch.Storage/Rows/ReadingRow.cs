@@ -1,4 +1,5 @@
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Running;
 using WearWatch.Units;
 
@@ -25,6 +26,9 @@ public sealed class ReadingRow
 
     /// <summary>Given by whoever sends it, or made from its content: the same reading sent twice is stored once.</summary>
     public required string Key { get; init; }
+
+    /// <summary>Who made the key.</summary>
+    public KeyOwner KeyOwner { get; init; }
 
     /// <summary>A hash of what was told: a file that holds this reading again, such as an export, is recognised by it.</summary>
     public string Fingerprint { get; init; } = "";
@@ -70,7 +74,7 @@ public sealed class ReadingRow
     public ReadingStanding Standing { get; init; }
 
     /// <summary>Why it waits; empty when it does not.</summary>
-    public string WhyWaiting { get; init; } = "";
+    public Phrase WhyWaiting { get; init; } = Phrase.None;
 
     /// <summary>The reading that this one replaces, or null.</summary>
     public long? CorrectsId { get; init; }

@@ -26,4 +26,9 @@ public sealed class RunDayRow
     public int Resets { get; set; }
 
     public TelemetryKind Source { get; set; }
+
+    /// <summary>
+    /// Whether an hour counter was set or began again: a roll-over costs no hours, so no calendar stands in for it.
+    /// </summary>
+    public bool CounterJumped => Source == TelemetryKind.RunningCounter && Resets > 0 && GapHours > 0;
 }

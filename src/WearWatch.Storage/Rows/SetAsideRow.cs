@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Storage.Rows;
 
 /// <summary>What became of a message that was set aside.</summary>
@@ -28,7 +30,8 @@ public sealed class SetAsideRow
 
     public required byte[] Payload { get; init; }
 
-    public required string Reason { get; set; }
+    /// <summary>Why, said in the language of whoever reads it.</summary>
+    public required Phrase Reason { get; set; }
 
     public int Times { get; set; } = 1;
 

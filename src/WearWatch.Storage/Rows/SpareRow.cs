@@ -26,6 +26,9 @@ public sealed class SpareRow
 
     public double Price { get; set; }
 
+    /// <summary>From whom it is usually had; empty for not known.</summary>
+    public string Supplier { get; set; } = "";
+
     /// <summary>What is on order.</summary>
     public IReadOnlyList<SpareDelivery> OnOrder { get; set; } = [];
 }

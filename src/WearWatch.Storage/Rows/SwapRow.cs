@@ -63,6 +63,15 @@ public sealed class SwapRow
 
     public DateTimeOffset? OutcomeAt { get; set; }
 
+    /// <summary>How long the swap was to take when it was decided; null for what was decided before that was kept.</summary>
+    public double? PlannedHours { get; init; }
+
+    /// <summary>How long it took.</summary>
+    public double? HoursWorked { get; set; }
+
+    /// <summary>Who did it.</summary>
+    public string DoneBy { get; set; } = "";
+
     /// <summary>What it took from the stock.</summary>
     public IReadOnlyList<PartTaken> PartsTaken { get; set; } = [];
 

@@ -36,7 +36,12 @@ public static class CommandLine
         {
             return ExitCode.Refused;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (BrokenStart.Of(e) is { } broken)
+        {
+            await screen.Error.WriteLineAsync(broken.ToString());
+            return broken.Code;
+        }
+        catch (Exception e) when (e is IOException or InvalidDataException)
         {
             await screen.Error.WriteLineAsync(e.Message);
             return ExitCode.Refused;
@@ -55,6 +60,9 @@ public static class CommandLine
             BacktestCommand.Make(screen),
             ImportCommand.Make(screen),
             ExportCommand.Make(screen),
+            BackupCommand.Make(screen),
+            RestoreCommand.Make(screen),
+            VerifyCommand.Make(screen),
             PlanCommand.Make(screen),
             LiftingCommand.Make(screen),
             ServeCommand.Make(),
@@ -67,6 +75,6 @@ public static class CommandLine
             "wearwatch forecast ./plant-files --out forecasts.csv",
             "wearwatch import ./plant-files --data ./data",
             "Exit codes: 0 done, 1 input was refused (each refusal on standard error as file:line: column: reason), 2 "
-            + "wrong usage.");
+            + "wrong usage, 3 to 10 a start that could not be: docs/operating.md lists them.");
     }
 }

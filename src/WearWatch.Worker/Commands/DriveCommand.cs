@@ -31,6 +31,9 @@ internal static class DriveCommand
             BenchOptions.Text("power", "Power: 30 (kW) or \"40 hp\"."),
             BenchOptions.Whole("pitches", "Length of the chain in pitches."),
             BenchOptions.Text("centre", "Centre distance in millimetres (or \"40 in\") in place of --pitches."),
+            BenchOptions.Whole("idlers", "Idlers, tensioners and third shafts that the chain bends at besides."),
+            BenchOptions.Number("carried-kg", "Of a level conveyor: the mass that its chains carry, for the relative load."),
+            BenchOptions.Number("friction", "Its coefficient of friction, such as 0.2."),
             BenchOptions.Text("load", "How evenly the driven machine pulls: smooth, some_impact or high_impact."),
             BenchOptions.Text("mover", "What drives: motor_or_turbine, engine_hydraulic or engine_mechanical."),
             BenchOptions.Text("lubrication", "How it is lubricated: auto, manual, poor or dry."),
@@ -56,7 +59,7 @@ internal static class DriveCommand
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(DriveJson.Of(worked), BenchJson.Default.DriveJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(DriveJson.Of(worked), BenchJson.InEnglish.DriveJson));
             return;
         }
 
@@ -75,6 +78,9 @@ internal static class DriveCommand
         Line($"Articulations     {figures.ArticulationsPerHour:#,0} an hour{slips}");
         var rated = rating.Rated is { } power ? Invariant($"{power.Kilowatts:0.0} kW ({power.Horsepower:0} hp)") : "none";
         var asked = Invariant($"{rating.Asked.Kilowatts:0.0} kW asked, service factor {rating.ServiceFactor:0.0}");
+        if (!figures.PullWarning.IsEmpty) Line($"Pull warning      {figures.PullWarning}");
+        var relative = worked.RelativeLoad.Share is { } share ? Invariant($"{share:P0}, ") : "";
+        Line($"Relative load     {relative}{worked.RelativeLoad.Basis}");
         Line($"Classic rating    {rated} for {asked}. {rating.Basis} ({ClassicRating.Generation})");
         var (oiling, oilSource) = worked.OilFeed is { } feed ? (feed.Text, feed.Source)
             : (OilAmount.OfLifting.Text, OilAmount.OfLifting.Source);

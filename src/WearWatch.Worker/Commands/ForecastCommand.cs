@@ -48,6 +48,6 @@ internal static class ForecastCommand
         RowFields.Text(assessment.Forecast.EarlyHours),
         RowFields.Text(assessment.Forecast.MiddleHours),
         RowFields.Text(assessment.Forecast.LateHours),
-        assessment.ShownCondition.Words,
+        assessment.ShownCondition.Words.ToString(),
     ];
 }

@@ -85,13 +85,13 @@ internal static class GaugeCommand
     }
 
     private static Refusal? Doubted(GaugeCalculation worked) =>
-        worked.Doubt is { } doubt ? new Refusal("length", doubt + " If it is right all the same, add --confirmed.") : null;
+        worked.Doubt is { } doubt ? new Refusal("length", $"{doubt} If it is right all the same, add --confirmed.") : null;
 
     private static void Tell(Screen screen, GaugeCalculation worked, bool asJson)
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(GaugeJson.Of(worked), BenchJson.Default.GaugeJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(GaugeJson.Of(worked), BenchJson.InEnglish.GaugeJson));
             return;
         }
 
@@ -107,7 +107,7 @@ internal static class GaugeCommand
             Line($"  {part.Name,-28}{part.StandardUncertaintyPercent,7:0.0000}  {share,4:0} %  {part.Source}");
         }
 
-        Line($"{worked.Proposal.Advice}, {(worked.Proposal.GoodEnough ? "below" : "not below")} a tenth of the limit.");
+        Line($"{worked.Proposal.Advice}");
         Line($"{worked.HeldAdvice}");
         if (worked.Links is { } links) LinkOptions.TellMeasures(screen, links);
 

@@ -10,6 +10,7 @@ namespace WearWatch.Worker.Commands;
 /// <summary><c>wearwatch import</c>: files into the plant's memory.</summary>
 internal static class ImportCommand
 {
+    private const string Maker = "command line";
     private static readonly string[] Names = ["chains.csv", "events.csv", "readings.csv"];
 
     public static Command Make(Screen screen)
@@ -79,8 +80,8 @@ internal static class ImportCommand
     }
 
     private static IEnumerable<ImportFile> FilesOf(FileSystemInfo path) => path is DirectoryInfo
-        ? Names.Select(n => Path.Combine(path.FullName, n)).Where(File.Exists).Select(ImportFile.OnDisk)
-        : [ImportFile.OnDisk(path.FullName)];
+        ? Names.Select(n => Path.Combine(path.FullName, n)).Where(File.Exists).Select(path => ImportFile.OnDisk(path, Maker))
+        : [ImportFile.OnDisk(path.FullName, Maker)];
 
     /// <summary>The share of all files that has been read, each counted alike.</summary>
     internal sealed class ShareOfAll(int files, IProgress<double> all) : IProgress<ImportProgress>

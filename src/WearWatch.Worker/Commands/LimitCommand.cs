@@ -47,15 +47,21 @@ internal static class LimitCommand
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(LimitJson.Of(worked), BenchJson.Default.LimitJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(LimitJson.Of(worked), BenchJson.InEnglish.LimitJson));
             return;
         }
 
         screen.Output.WriteLine(Line(worked.Case.Lifts ? "Out of use at" : "Replace at", worked.Limits.Governing));
+        if (worked.Limits.LowestByTeethPercent is { } lowest)
+            screen.Output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"  teeth not known: between {lowest:0.##} and {worked.Limits.Governing.Percent:0.##} %; count them"));
         if (worked.Case.Lifts) foreach (var caution in worked.Cautions) screen.Output.WriteLine("Caution: " + caution);
         foreach (var other in worked.Limits.AlsoHold) screen.Output.WriteLine(Line("  also holds:", other));
         foreach (var advice in worked.Limits.Advice) screen.Output.WriteLine(Line("  advice:", advice));
         screen.Output.WriteLine((worked.Case.Lifts ? "Replacement: " : "Sprockets: ") + worked.Sprockets);
+        if (worked.Limits.TakeUp is { } end)
+            screen.Output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"Take-up at its end at {end.Percent:0.##} %: {end.Why}"));
         if (worked.SlackAdvice is { } slack) screen.Output.WriteLine("Slack: " + slack);
     }
 

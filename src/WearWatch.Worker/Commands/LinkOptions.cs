@@ -45,7 +45,7 @@ internal static class LinkOptions
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(LinkGaugeJson.Of(worked), BenchJson.Default.LinkGaugeJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(LinkGaugeJson.Of(worked), BenchJson.InEnglish.LinkGaugeJson));
             return;
         }
 
@@ -64,7 +64,8 @@ internal static class LinkOptions
                 ? Text($"{Math.Max(0, finding.UsedPercent!.Value),4:0} % of the way to {limit.Mm:0.00} mm, {limit.Basis}")
                 : "no limit is known";
             screen.Output.WriteLine(
-                Text($"  {LinkWords.Of(finding.Measure),-28}{finding.ValueMm,8:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00}  ")
+                Text($"  {LinkWords.Of(finding.Measure).ToString(),-28}{finding.ValueMm,8:0.00} mm ")
+                    + Text($"± {finding.ExpandedUncertaintyMm:0.00}  ")
                     + used);
         }
 

@@ -33,23 +33,10 @@ internal sealed class LiveOptions
         speed.Validators.Add(result => Within(result, result.GetValueOrDefault<double>(), 1, 1e6));
     }
 
-    private static IReadOnlyDictionary<string, LiveFault> Faults { get; } = new Dictionary<string, LiveFault>
-    {
-        ["none"] = LiveFault.None,
-        ["missed-pulses"] = LiveFault.MissedPulses,
-        ["moved-sensor"] = LiveFault.MovedSensor,
-        ["stopped-counter"] = LiveFault.StoppedCounter,
-        ["blocked-lubricator"] = LiveFault.BlockedLubricator,
-        ["creeping-sensor"] = LiveFault.CreepingSensor,
-        ["swapped-sensors"] = LiveFault.SwappedSensors,
-        ["runs-backwards"] = LiveFault.RunsBackwards,
-        ["every-second-roller"] = LiveFault.EverySecondRoller,
-        ["half-pitches"] = LiveFault.HalfPitches,
-        ["run-out"] = LiveFault.RunOut,
-        ["swinging-speed"] = LiveFault.SwingingSpeed,
-        ["fast-clock"] = LiveFault.FastClock,
-        ["late-channel"] = LiveFault.LateChannel,
-    };
+    /// <summary>Each fault by its name in small letters, such as <c>moved-sensor</c>.</summary>
+    private static IReadOnlyDictionary<string, LiveFault> Faults { get; } = Enum.GetValues<LiveFault>().ToDictionary(
+        fault => string.Concat(fault.ToString().Select((c, i) =>
+            (i > 0 && char.IsUpper(c) ? "-" : "") + char.ToLowerInvariant(c))));
 
     public void AddTo(Command command)
     {

@@ -22,6 +22,8 @@ internal static class OilCommand
             BenchOptions.Text("method", "How it is lubricated now: hand, drip, bath, stream or lubricator."),
             BenchOptions.Text("lubrication", "auto, manual, poor or dry; manual if not given."),
             BenchOptions.Text("dust", "clean, moderate or heavy."),
+            BenchOptions.Text("place", "What the place asks of the oil: food, explosive_atmosphere or dry_film."),
+            BenchOptions.Text("material", "stainless, plated or plastic; steel if not given."),
             BenchOptions.Tick("lifts", "It lifts or holds a load; leaf and round-link chain do by their kind."),
             BenchOptions.Number("interval-h", "The plant's own interval in running hours."),
             BenchOptions.Number("surroundings-factor", "What the surroundings make of the handbook's interval."),
@@ -39,16 +41,17 @@ internal static class OilCommand
     {
         if (asJson)
         {
-            screen.Output.WriteLine(JsonSerializer.Serialize(ChainOilJson.Of(worked), BenchJson.Default.ChainOilJson));
+            screen.Output.WriteLine(JsonSerializer.Serialize(ChainOilJson.Of(worked), BenchJson.InEnglish.ChainOilJson));
             return;
         }
 
         var advice = worked.Advice;
+        foreach (var caution in advice.Cautions) screen.Output.WriteLine($"Caution: {caution.Words} ({caution.Source})");
         if (advice.Warning is { } warning) screen.Output.WriteLine("Warning: " + warning);
         if (worked.HoldsLoad) foreach (var caution in worked.Cautions) screen.Output.WriteLine("Caution: " + caution);
         if (advice.Feed is { } feed) screen.Output.WriteLine($"How: {feed.Text} ({feed.Source})");
         if (advice.Grade is { } grade) screen.Output.WriteLine(
-            $"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.Length > 0 ? "; " + grade.Remark : "")}");
+            $"With what: {grade.Name}, {grade.Sae} ({grade.Source}){(grade.Remark.IsEmpty ? "" : $"; {grade.Remark}")}");
         if (advice.Amount is { } amount) screen.Output.WriteLine($"How much: {amount.Text} ({amount.Source})");
         screen.Output.WriteLine(worked.Plan.IntervalHours is { } hours
             ? string.Create(CultureInfo.InvariantCulture, $"How often: every {hours:0.#} h of running; {worked.Plan.Basis}")

@@ -4,7 +4,7 @@ using WearWatch.Plant.Planning;
 
 namespace WearWatch.Worker.Commands;
 
-/// <summary><c>wearwatch plan show</c>: the plan that is kept.</summary>
+/// <summary><c>wearwatch plan show</c>: the saved plan.</summary>
 internal static class PlanShowCommand
 {
     public static Command Make(Screen screen)

@@ -25,7 +25,7 @@ internal static class PlanText
         {
             var (row, place) = (draft.Picture.Faces[swap.Chain].Row, draft.PlaceOf(swap.Chain));
             var when = swap.Window is { } window ? time.Moment(window.Start)
-                : swap.OutOfUseFrom is { } from ? HardDateWords.OutOfUse(from, time)
+                : swap.OutOfUseFrom is { } from ? HardDateWords.OutOfUse(from, time).ToString()
                 : "not in the horizon";
             var decided = place.IsNothing ? "" : ", " + Words(place.Placing);
             var note = place.Note.Length > 0 ? $": {place.Note}" : "";
@@ -45,10 +45,10 @@ internal static class PlanText
             var by = order.LatestOrder is not { } latest ? ""
                 : order.TooLateAt(input.Now) ? ", by express"
                 : $", by {time.Day(latest)}";
-            Line($"Order {order.Quantity} {order.Spare.Part.Unit} of {order.Spare.Part}{by}");
+            Line($"Order {order.Spare.Part.Quantity(order.Quantity)}{by}");
         }
 
-        void Tell(PlanRemark remark) => Line($"{Words(remark.Kind)}: {remark.Subject}. {remark.Why} {remark.WhatWouldHelp}");
+        void Tell(PlanRemark remark) => Line($"{Words(remark.Kind)}: {remark.About}. {remark.Why} {remark.WhatWouldHelp}");
 
         void Line(FormattableString text) => to.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }

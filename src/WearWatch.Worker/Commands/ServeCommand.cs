@@ -18,6 +18,7 @@ internal static class ServeCommand
         command.SetAction(async (parsed, ct) =>
         {
             using var host = Shared.Host(parsed.GetRequiredValue(data), LogLevel.Information);
+            await host.OpenMemoryAsync(ct);
             await host.RunAsync(ct);
             return ExitCode.Done;
         });

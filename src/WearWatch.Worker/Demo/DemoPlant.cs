@@ -39,7 +39,8 @@ public sealed class DemoPlant(
         }, ct);
         await DemoWorkshop.EquipAsync(database, DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime), ct);
         var written = await Task.Run(Write, ct);
-        var report = await import.ImportAsync([.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f)))], progress, ct);
+        var report = await import.ImportAsync(
+            [.. Files.Select(f => ImportFile.OnDisk(Path.Combine(written, f), "demo"))], progress, ct);
         await register.FillAsync(ct);
         return report;
     }
@@ -73,7 +74,7 @@ public sealed class DemoPlant(
         Remarks =
         [
             new RowRemark(
-                "demo", 0, "", "The register holds a plant already. Load the demo mill into another, empty data folder.",
+                "demo", 0, "", $"The register holds a plant already. Load the demo mill into another, empty data folder.",
                 RemarkKind.Refused),
         ],
         RemarkCount = 1,

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Options;
 using WearWatch.Plant.Books;
-using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
@@ -10,9 +9,8 @@ namespace WearWatch.Worker.Jobs;
 /// </summary>
 /// <remarks>The review that comes next takes up what is new.</remarks>
 public sealed class FleetSchool(
-    FleetModels models, Calibrations calibrations, SpreadCheck spread, PlantSettings plant, JobBook book,
-    IOptions<WearWatchOptions> options,
-    TimeProvider clock)
+    FleetModels models, Calibrations calibrations, SpreadCheck spread, PlantNight night, JobBook book,
+    IOptions<WearWatchOptions> options)
 {
     /// <summary>The training in the book of jobs.</summary>
     public const string Job = "training of the fleet model";
@@ -23,21 +21,12 @@ public sealed class FleetSchool(
     /// <returns>Whether there is something new.</returns>
     public async Task<bool> RunOnceAsync(CancellationToken ct = default)
     {
-        var due = await LastTrainingHourAsync(ct);
+        var due = await night.LastAsync(options.Value.TrainingHour, ct);
         if (await book.DoneAtAsync(Job, ct) >= due || await models.TrainedAtAsync(ct) >= due) return false;
         var isNew = false;
         await book.RunAsync(
             Job, async stop => isNew =
                 await models.TrainAsync(stop) | await calibrations.CalibrateAsync(stop) | await spread.RunOnceAsync(stop), ct);
         return isNew;
-    }
-
-    private async Task<DateTimeOffset> LastTrainingHourAsync(CancellationToken ct)
-    {
-        var zone = (await plant.CalendarAsync(ct)).TimeZone;
-        var now = TimeZoneInfo.ConvertTime(clock.GetUtcNow(), zone).DateTime;
-        var hour = now.Date.AddHours(options.Value.TrainingHour);
-        if (hour > now) hour = hour.AddDays(-1);
-        return new DateTimeOffset(hour, zone.GetUtcOffset(hour));
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.Extensions.Logging;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
+using WearWatch.Storage.Engines;
 
 namespace WearWatch.Worker.Jobs;
 
@@ -14,8 +15,13 @@ namespace WearWatch.Worker.Jobs;
 /// </remarks>
 public sealed class Inbox(DataFolder folder, FileImport import, TimeProvider clock, ILogger<Inbox> logger)
 {
-    /// <summary>A file that does not come to rest holds the others up for so many looks and no longer.</summary>
+    /// <summary>
+    /// A file that does not come to rest, or one new file after the other, holds those that are complete up for so many looks and
+    /// no longer.
+    /// </summary>
     private const int MostLooks = 12;
+
+    private const string By = "inbox";
 
     private Dictionary<string, SeenFile> seen = [];
 
@@ -26,16 +32,55 @@ public sealed class Inbox(DataFolder folder, FileImport import, TimeProvider clo
         var now = Directory.EnumerateFiles(folder.Inbox).Where(IsOurs).Select(Look).ToDictionary(f => f.Path);
         seen = now;
         // The register may come last: as long as one file is still being written, those that are complete wait for it.
-        if (now.Values.Any(f => !f.IsAtRest && f.Looks < MostLooks)) return 0;
+        if (now.Values.Any(f => !f.IsAtRest && f.Looks < MostLooks) && !now.Values.Any(f => f.IsAtRest && f.Looks > MostLooks))
+            return 0;
         var complete = now.Values.Where(f => f.IsAtRest && CanBeTaken(f.Path)).ToList();
         if (complete.Count == 0) return 0;
-        var report = await import.ImportAsync([.. complete.Select(f => ImportFile.OnDisk(f.Path))], null, ct);
+        try
+        {
+            return await TakeAsync(complete, ct);
+        }
+        catch (Exception e) when (complete.Count > 1 && IsOfTheFile(e))
+        {
+            var taken = 0;
+            foreach (var file in complete) taken += await TakeAloneAsync(file, ct);
+            return taken;
+        }
+        catch (Exception e) when (IsOfTheFile(e))
+        {
+            SetAside(complete[0].Path, e);
+            return 0;
+        }
+    }
+
+    /// <summary>Where one of several cannot be taken in, the others go on without it.</summary>
+    private async Task<int> TakeAloneAsync(SeenFile file, CancellationToken ct)
+    {
+        try
+        {
+            return await TakeAsync([file], ct);
+        }
+        catch (Exception e) when (IsOfTheFile(e))
+        {
+            SetAside(file.Path, e);
+            return 0;
+        }
+    }
+
+    private async Task<int> TakeAsync(IReadOnlyList<SeenFile> files, CancellationToken ct)
+    {
+        var report = await import.ImportAsync([.. files.Select(f => ImportFile.OnDisk(f.Path, By))], null, ct);
         foreach (var file in report.Files) PutAway(file);
         return report.Files.Count;
     }
 
+    // A full disk, a database that is away or a stop is no fault of the file: it is tried again.
+    private static bool IsOfTheFile(Exception e) =>
+        e is not OperationCanceledException && StoreFaults.Of(e) == StoreFault.None && e is not IOException;
+
     private static bool IsOurs(string path) =>
-        path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) && !Path.GetFileName(path).StartsWith('.');
+        (path.EndsWith(".csv", StringComparison.OrdinalIgnoreCase) || Workbook.IsNamedSo(path))
+        && !Path.GetFileName(path).StartsWith('.');
 
     private SeenFile Look(string path)
     {
@@ -67,6 +112,17 @@ public sealed class Inbox(DataFolder folder, FileImport import, TimeProvider clo
         File.Move(Path.Combine(folder.Inbox, report.Name), target);
         if (report.Refused > 0) logger.FileRefused(report.Name, report.Refused, to);
         else logger.FileTaken(report.Name, report.Taken, report.AlreadyKnown, report.Waiting, report.Refused);
+    }
+
+    private void SetAside(string path, Exception why)
+    {
+        var name = Path.GetFileName(path);
+        var target = FreeName(Path.Combine(folder.Inbox, "refused"), name);
+        File.WriteAllText(
+            target + ".report.txt",
+            $"{name} could not be taken in: {why.Message}\nWhat had been taken in before stays. Correct it and drop it again.\n");
+        File.Move(path, target);
+        logger.FileFailed(why, name);
     }
 
     private string FreeName(string directory, string name)

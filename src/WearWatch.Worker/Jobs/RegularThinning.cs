@@ -1,11 +1,22 @@
 using Microsoft.Extensions.Logging;
+using WearWatch.Plant.People;
 using WearWatch.Plant.Telemetry;
+using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>Thins telemetry a few times a day.</summary>
-public sealed class RegularThinning(TelemetryThinning thinning, JobBook book, ILogger<RegularThinning> logger)
-    : RegularJob("thinning of telemetry", book, logger)
+/// <summary>Thins what grows by itself a few times a day: telemetry, forecasts, ended sessions, the security log.</summary>
+public sealed class RegularThinning(
+    TelemetryThinning telemetry, ForecastThinning forecasts, SessionDesk sessions, SignInTries tries, SecurityLog log,
+    JobBook book, ILogger<RegularThinning> logger)
+    : RegularJob("thinning", book, logger)
 {
-    protected override Task RunOnceAsync(CancellationToken ct) => thinning.RunOnceAsync(ct);
+    protected override async Task RunOnceAsync(CancellationToken ct)
+    {
+        await telemetry.RunOnceAsync(ct);
+        await forecasts.RunOnceAsync(ct);
+        await sessions.ThinAsync(ct);
+        await tries.ThinAsync(ct);
+        await log.ThinAsync(ct);
+    }
 }

@@ -18,6 +18,7 @@ internal static class Timetable
             if (options.Database.Length > 0) Share(quartz, options.Database);
             Add<PeriodicReview>(quartz, options.ReviewEvery);
             Add<NightlyTraining>(quartz, TimeSpan.FromMinutes(10));
+            Add<NightlyBackup>(quartz, TimeSpan.FromMinutes(10));
             Add<RegularThinning>(quartz, TimeSpan.FromHours(6));
         });
         services.AddQuartzHostedService(hosted => hosted.WaitForJobsToComplete = true);

@@ -1,5 +1,9 @@
 using System.Net;
 using System.Net.Sockets;
+using System.Security.Authentication;
+using System.Security.Cryptography;
+using System.Security.Cryptography.X509Certificates;
+using System.Text;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
@@ -30,12 +34,22 @@ public sealed class EmbeddedBroker(
         var address = IPAddress.Parse(mqtt.Value.EmbeddedAddress);
         var isSix = address.AddressFamily == AddressFamily.InterNetworkV6;
         Port = mqtt.Value.EmbeddedPort > 0 ? mqtt.Value.EmbeddedPort : FreePort(address);
-        server = new MqttServerFactory().CreateMqttServer(new MqttServerOptionsBuilder()
-            .WithDefaultEndpoint()
-            .WithDefaultEndpointPort(Port)
-            .WithDefaultEndpointBoundIPAddress(isSix ? IPAddress.None : address)
-            .WithDefaultEndpointBoundIPV6Address(isSix ? address : IPAddress.None)
-            .Build());
+        var (four, six) = isSix ? (IPAddress.None, address) : (address, IPAddress.None);
+        var options = new MqttServerOptionsBuilder();
+        if (mqtt.Value.EmbeddedCertificate is { Length: > 0 } file)
+        {
+            options.WithoutDefaultEndpoint().WithEncryptedEndpoint().WithEncryptedEndpointPort(Port)
+                .WithEncryptedEndpointBoundIPAddress(four).WithEncryptedEndpointBoundIPV6Address(six)
+                .WithEncryptionSslProtocol(SslProtocols.None) // whatever the system takes for safe
+                .WithEncryptionCertificate(X509CertificateLoader.LoadPkcs12FromFile(file, null));
+        }
+        else
+        {
+            options.WithDefaultEndpoint().WithDefaultEndpointPort(Port)
+                .WithDefaultEndpointBoundIPAddress(four).WithDefaultEndpointBoundIPV6Address(six);
+        }
+
+        server = new MqttServerFactory().CreateMqttServer(options.Build());
         server.InterceptingPublishAsync += StoreAsync;
         server.ValidatingConnectionAsync += CheckAsync;
         await server.StartAsync();
@@ -75,10 +89,13 @@ public sealed class EmbeddedBroker(
     private Task CheckAsync(ValidatingConnectionEventArgs connection)
     {
         if (mqtt.Value.UserName.Length > 0
-            && (connection.UserName != mqtt.Value.UserName || connection.Password != mqtt.Value.Password))
+            && (connection.UserName != mqtt.Value.UserName || !IsSame(connection.Password, mqtt.Value.Password)))
             connection.ReasonCode = MqttConnectReasonCode.BadUserNameOrPassword;
         return Task.CompletedTask;
     }
+
+    private static bool IsSame(string? told, string password) =>
+        CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(told ?? ""), Encoding.UTF8.GetBytes(password));
 
     private static int FreePort(IPAddress address)
     {

@@ -1,9 +1,10 @@
 using System.ComponentModel.DataAnnotations;
+using System.Net;
 
 namespace WearWatch.Worker.Mqtt;
 
 /// <summary>The settings of the section <c>WearWatch:Mqtt</c>.</summary>
-public sealed class MqttOptions
+public sealed class MqttOptions : IValidatableObject
 {
     /// <summary>The broker to take telemetry from; empty for none.</summary>
     public string Server { get; set; } = "";
@@ -51,4 +52,23 @@ public sealed class MqttOptions
     /// </summary>
     [Required(AllowEmptyStrings = false)]
     public string EmbeddedAddress { get; set; } = "127.0.0.1";
+
+    /// <summary>
+    /// A certificate with its key (PKCS #12, without password, readable by WearWatch's own user) by which the embedded broker
+    /// speaks TLS; empty for clear text.
+    /// </summary>
+    public string EmbeddedCertificate { get; set; } = "";
+
+    /// <summary>What the settings together must not say: what the network reaches asks for a password.</summary>
+    public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)
+    {
+        if (!Embedded) yield break;
+        if (!IPAddress.TryParse(EmbeddedAddress, out var address))
+            yield return new($"Mqtt:EmbeddedAddress '{EmbeddedAddress}' is no IP address, such as 127.0.0.1.");
+        else if (!IPAddress.IsLoopback(address) && (UserName.Length == 0 || Password.Length < 12))
+            yield return new("Mqtt:EmbeddedAddress can be reached from other machines: set Mqtt:UserName, and Mqtt:Password of "
+                + "12 characters or more.");
+        if (EmbeddedCertificate.Length > 0 && !File.Exists(EmbeddedCertificate))
+            yield return new($"Mqtt:EmbeddedCertificate: there is no file {EmbeddedCertificate}.");
+    }
 }

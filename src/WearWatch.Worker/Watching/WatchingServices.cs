@@ -12,6 +12,7 @@ internal static class WatchingServices
 {
     public static void AddWatching(this IServiceCollection services, IConfiguration section)
     {
+        services.AddSingleton<StoreHealth>();
         services.AddHealthChecks()
             .AddCheck<StoreHealth>("store")
             .AddCheck<BrokerHealth>("broker")

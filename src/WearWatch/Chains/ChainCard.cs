@@ -75,10 +75,12 @@ public sealed record ChainCard
     /// <summary>More strands than this no chain has.</summary>
     public const int MostStrands = 24;
 
-    /// <summary>Strands of a multi-strand chain on common pins, such as 3 for a <c>16B-3</c>.</summary>
+    /// <summary>
+    /// Strands of a multi-strand chain on common pins, such as 3 for a <c>16B-3</c>: where its type names them, they are its.
+    /// </summary>
     public int Strands
     {
-        get;
+        get => ChainCatalogue.StrandsNamed(ChainType) ?? field;
         init => field = value is >= 1 and <= MostStrands
             ? value
             : throw new ArgumentOutOfRangeException(nameof(value), value, "A chain has 1 to 24 strands.");
@@ -117,26 +119,6 @@ public sealed record ChainCard
     /// <summary>What was copied from the maker's table of a round-link chain.</summary>
     public LinkTableEntry LinkEntry { get; init; } = LinkTableEntry.None;
 
-    /// <summary>
-    /// Size and limits of a round-link chain's links; null for other kinds, and where the diameter is not known. It is that of
-    /// the chain type where the card has none.
-    /// </summary>
-    public LinkTable? Links => HasLinks && LinkTableCheck.Faults(LinkEntryOfType, PitchMm).Count == 0
-        ? LinkTable.Of(LinkEntryOfType, PitchMm)
-        : null;
-
-    /// <summary>What cannot be of the maker's table, by its fields; empty where nothing was copied.</summary>
-    public IReadOnlyList<LinkTableFault> LinkFaults => LinkEntry == LinkTableEntry.None ? []
-        : HasLinks ? LinkTableCheck.Faults(LinkEntryOfType, PitchMm)
-        : [new(nameof(LinkEntry.DiameterMm), "Only a chain of round links has a table of links.")];
-
-    /// <summary>Whether it is made of round links, which are measured one by one.</summary>
-    public bool HasLinks => Family.Measured == MeasuredPoints.LinkEdges;
-
-    private LinkTableEntry LinkEntryOfType => LinkEntry.DiameterMm is null
-        ? LinkEntry with { DiameterMm = ChainCatalogue.Find(ChainType)?.LinkDiameterMm?.Value }
-        : LinkEntry;
-
     /// <summary>Distance of the two shafts in millimetres.</summary>
     public double? CentreDistanceMm
     {
@@ -154,6 +136,21 @@ public sealed record ChainCard
             ? value
             : throw new ArgumentOutOfRangeException(nameof(value), value, "A travel of the take-up is not negative.");
     }
+
+    /// <summary>
+    /// By how much it may differ in length from the chains that run together with it, in millimetres, as the plant set it; null
+    /// where it has not.
+    /// </summary>
+    public double? GroupDifferenceMm
+    {
+        get;
+        init => field = value is null or > 0
+            ? value
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "A difference of length lies above 0.");
+    }
+
+    /// <summary>What is laid out for its next swap besides pitches and links.</summary>
+    public SpareKit Kit { get; init; } = SpareKit.None;
 
     /// <summary>
     /// The plant's own interval between two oilings (or looks at the oiler) in running hours; null leaves it to the handbook.
@@ -179,6 +176,12 @@ public sealed record ChainCard
                 "A factor for the surroundings lies between 0.05 and 20.");
     } = 1;
 
+    /// <summary>What its place asks of its oil.</summary>
+    public OilPlace OilPlace { get; init; }
+
+    /// <summary>Of what it is made.</summary>
+    public ChainMaterial Material { get; init; }
+
     /// <summary>How oil is brought to it; null when it is not recorded.</summary>
     public OilMethod? OilMethod { get; init; }
 
@@ -187,11 +190,4 @@ public sealed record ChainCard
 
     /// <summary>What the chain has to stand.</summary>
     public Duty Duty { get; init; } = new();
-
-    /// <summary>The card of the chain that runs after these events: with the lot that the last replacement told.</summary>
-    /// <param name="events">The chain's events in the order in which they happened.</param>
-    public ChainCard After(IEnumerable<ChainEvent> events) =>
-        events.LastOrDefault(e => e.Kind == ChainEventKind.Replacement && (e.At is null || e.At != FittedAt)) is { } swap
-            ? this with { Lot = swap.Lot }
-            : this;
 }

@@ -9,7 +9,10 @@ public static class ChainCatalogue
     private const int MostStrands = 12;
 
     private static readonly string[] Prefixes =
-        ["ISO606", "ISO1275", "ISO1977", "ISO4347", "DIN8187", "DIN8188", "DIN8165", "DIN22252", "ANSI", "ASME", "NO.", "#"];
+    [
+        "ISO606", "ISO1275", "ISO1977", "ISO4347", "DIN8187", "DIN8188", "DIN8165", "DIN22252", "DIN764", "DIN766", "EN818-7",
+        "ANSI", "ASME", "NO.", "#",
+    ];
 
     private static readonly Dictionary<string, ChainTypeText> ByName = ChainTypeText.ReadAll()
         .SelectMany(row => row.Names.Select(name => (name: Normal(name), row)))
@@ -49,6 +52,16 @@ public static class ChainCatalogue
                 ? type.WithPitch(pitchMm)
                 : null;
     }
+
+    /// <summary>
+    /// The strands that a designation names, such as 2 of <c>24A-2</c>; null where it names none, or is not known.
+    /// </summary>
+    public static int? StrandsNamed(string designation) =>
+        designation.LastIndexOf('-') is > 0 and var dash
+            && int.TryParse(designation.AsSpan(dash + 1), NumberStyles.None, CultureInfo.InvariantCulture, out _)
+            && Find(designation) is { RowSpacingMm: not null } type
+            ? type.Strands
+            : null;
 
     /// <summary>
     /// Types in whose names, kind or standard every word of a text occurs; those whose name begins with it first.

@@ -25,6 +25,9 @@ internal sealed class ChainTypeText(IReadOnlyDictionary<string, string> cells)
     /// <summary>Only a chain with a row spacing can have several strands.</summary>
     public bool IsMultiStrand => Cell("row_spacing_mm").Length > 0;
 
+    /// <summary>The same chain by the other standard; null where there is none.</summary>
+    private ChainTypeText? Twin { get; set; }
+
     private string[] Also => Cell("also").Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     public ChainType WithStrands(int strands) => new()
@@ -42,7 +45,7 @@ internal sealed class ChainTypeText(IReadOnlyDictionary<string, string> cells)
         BushMm = Number("bush_mm"),
         InnerWidthMm = Number("inner_width_mm"),
         PinMm = Number("pin_mm"),
-        BushLengthMm = Number("bush_length_mm"),
+        BushLengthMm = Number("bush_length_mm") ?? Twin?.Number("bush_length_mm"),
         LinkDiameterMm = Number("link_diameter_mm"),
         PlateMm = Number("plate_mm"),
         Lacing = Cell("lacing"),
@@ -53,9 +56,16 @@ internal sealed class ChainTypeText(IReadOnlyDictionary<string, string> cells)
     };
 
     /// <summary>The rows of all tables, in the order of the kinds that they are of.</summary>
-    public static IEnumerable<ChainTypeText> ReadAll() => Assembly.GetExecutingAssembly().GetManifestResourceNames()
-        .Where(name => name.StartsWith("types/", StringComparison.Ordinal))
-        .Select(name => Read(name).ToList()).OrderBy(table => table[0].Family.Place).SelectMany(rows => rows);
+    public static IReadOnlyList<ChainTypeText> ReadAll()
+    {
+        List<ChainTypeText> rows = [.. Assembly.GetExecutingAssembly().GetManifestResourceNames()
+            .Where(name => name.StartsWith("types/", StringComparison.Ordinal)).Order(StringComparer.Ordinal)
+            .Select(name => Read(name).ToList()).OrderBy(table => table[0].Family.Place).SelectMany(table => table)];
+        // Sizes of ASME and ISO that are the same chain share what is known of one; heavy ones have other plates and bushes.
+        foreach (var row in rows.Where(row => row.Cell("standard") == "ASME B29.1" && !row.Designation.EndsWith('H')))
+            row.Twin = rows.Find(other => other.Designation == row.Cell("counterpart"));
+        return rows;
+    }
 
     private static IEnumerable<ChainTypeText> Read(string table)
     {
@@ -72,8 +82,9 @@ internal sealed class ChainTypeText(IReadOnlyDictionary<string, string> cells)
         }
     }
 
+    // No pitch is shorter than the bush is thick: its neighbour's would stand in the same place.
     private double[] PitchChoices() => Cell("pitch_range_mm").Split('-') is [var low, var high]
-        ? [.. ConveyorPitchesMm.Where(p => p >= Parse(low) && p <= Parse(high))]
+        ? [.. ConveyorPitchesMm.Where(p => p >= Parse(low) && p <= Parse(high) && !(p <= Number("bush_mm")?.Value))]
         : [];
 
     /// <summary>A value for so many strands; of ASME chains the strength is a multiple of the single one (from memory).</summary>

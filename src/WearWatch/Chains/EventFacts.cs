@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains;
 
 /// <summary>Which facts an event of its kind can tell, and which cannot be; fields by their names in the file format.</summary>
@@ -23,31 +25,31 @@ public static class EventFacts
         ChainEventKind.Tensioned or ChainEventKind.Shortened or ChainEventKind.Replacement or ChainEventKind.Inspection;
 
     /// <summary>What an event tells that only another kind can tell.</summary>
-    public static IEnumerable<(string Field, string Reason)> Faults(ChainEvent told)
+    public static IEnumerable<(string Field, Phrase Reason)> Faults(ChainEvent told)
     {
         if (told.Kind != ChainEventKind.Replacement && told.Lot.Length > 0)
-            yield return ("lot", "Only a chain that was fitted has a lot: leave it empty.");
+            yield return ("lot", $"Only a chain that was fitted has a lot: leave it empty.");
         if (told.Kind != ChainEventKind.Replacement && told.Broke)
-            yield return ("broke", "Only a replacement records that the old chain broke: leave it empty.");
+            yield return ("broke", $"Only a replacement records that the old chain broke: leave it empty.");
         if (told.Kind != ChainEventKind.Shortened && told.PitchesOut is not null)
-            yield return ("pitches_out", "Only a shortening takes pitches out: leave it empty.");
+            yield return ("pitches_out", $"Only a shortening takes pitches out: leave it empty.");
         if (told.Kind != ChainEventKind.Replacement && told.NewPitches is not null)
-            yield return ("new_pitches", "Only a replacement records how many pitches the new chain has: leave it empty.");
+            yield return ("new_pitches", $"Only a replacement records how many pitches the new chain has: leave it empty.");
         if (told.Kind != ChainEventKind.SprocketReplaced && told.NewTeeth is not null)
-            yield return ("new_teeth", "Only a replaced sprocket records how many teeth the new one has: leave it empty.");
+            yield return ("new_teeth", $"Only a replaced sprocket records how many teeth the new one has: leave it empty.");
         if (told.Kind != ChainEventKind.Oiling && told.Oil != OilApplied.Untold)
-            yield return ("oil_method", "Only a lubrication has a method, a grade or an amount: leave them empty.");
+            yield return ("oil_method", $"Only a lubrication has a method, a grade or an amount: leave them empty.");
     }
 
     /// <summary>What an event tells that cannot be at this chain.</summary>
     /// <param name="told">The event.</param>
     /// <param name="card">The chain.</param>
     /// <param name="pitchesOutBefore">Pitches that were taken out of it before.</param>
-    public static IEnumerable<(string Field, string Reason)> FaultsAt(ChainEvent told, ChainCard card, int pitchesOutBefore = 0)
+    public static IEnumerable<(string Field, Phrase Reason)> FaultsAt(ChainEvent told, ChainCard card, int pitchesOutBefore = 0)
     {
         if (told.Kind == ChainEventKind.Shortened && !card.MayBeShortened)
         {
-            yield return ("event", "This chain is never shortened, spliced or mended in part: it is replaced whole.");
+            yield return ("event", $"This chain is never shortened, spliced or mended in part: it is replaced whole.");
             yield break;
         }
 
@@ -55,6 +57,6 @@ public static class EventFacts
         if (card.Pitches - pitchesOutBefore is { } left && pitches >= left)
             yield return ("pitches_out", $"The chain has only {left} pitches.");
         if (int.IsOddInteger(pitches) && !card.Family.ClosesAtOdd)
-            yield return ("pitches_out", "There is no offset link for such a chain: pitches are taken out of it in pairs.");
+            yield return ("pitches_out", $"There is no offset link for such a chain: pitches are taken out of it in pairs.");
     }
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains;
 
 /// <summary>What a card of a chain that lifts or holds a load must not say. Held wherever a card is entered.</summary>
@@ -5,7 +7,7 @@ namespace WearWatch.Chains;
 public static class LiftingCard
 {
     /// <summary>What is wrong, each with its column of chains.csv; empty when the card may stand.</summary>
-    public static IEnumerable<(string Column, string Reason)> Faults(ChainCard card)
+    public static IEnumerable<(string Column, Phrase Reason)> Faults(ChainCard card)
     {
         if (card.NotLiftingReason.Length > 0 && card.Family.AlwaysLifts)
             yield return (
@@ -17,7 +19,7 @@ public static class LiftingCard
 
     /// <summary>Why a limit of one's own cannot stand above what the rules say of a chain that lifts.</summary>
     /// <param name="byRules">The limit by the rules.</param>
-    public static string LimitTooHigh(ReplacementLimit byRules) =>
-        FormattableString.Invariant($"It lifts or holds a load: a limit of your own may be lower than {byRules.Percent:0.##} % ")
-        + $"({byRules.Source}), never higher.";
+    public static Phrase LimitTooHigh(ReplacementLimit byRules) =>
+        $"It lifts or holds a load: a limit of your own may be lower than {byRules.Percent:0.##} % "
+        + $"({SourceWords.Of(byRules.Source)}), never higher.";
 }

@@ -40,6 +40,11 @@ public sealed record LimitCase
     /// </summary>
     public double? TakeUpTravelMm { get; init; }
 
+    /// <summary>
+    /// How much sooner than by its elongation the take-up ends, in millimetres of its travel; see <see cref="TakeUpEnd"/>.
+    /// </summary>
+    public double TakeUpAheadMm { get; init; }
+
     /// <summary>Length of the whole chain in pitches; null when not known.</summary>
     public int? ChainPitches { get; init; }
 

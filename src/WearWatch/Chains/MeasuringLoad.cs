@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains;
 
 /// <summary>
@@ -29,11 +31,11 @@ public static class MeasuringLoad
     }
 
     /// <summary>What to tell who measures, in plain words.</summary>
-    public static string Advice(ChainType type) => For(type) is { } force
-        ? FormattableString.Invariant(
-            $"Pull it straight with about {force.Value:0} N ({force.Source}), or measure in place, taut, and say so.")
+    public static Phrase Advice(ChainType type) => For(type) is { } force
+        ? Phrase.Of($"Pull it straight with about {force.Value:0} N ({SourceWords.Of(force.Source)}), or measure in place, "
+            + $"taut, and say so.")
         : AdviceWithoutType;
 
     /// <summary>What to tell who measures a chain of which no tensile strength is known.</summary>
-    public const string AdviceWithoutType = "Measure in place, taut, and say so.";
+    public static Phrase AdviceWithoutType { get; } = $"Measure in place, taut, and say so.";
 }

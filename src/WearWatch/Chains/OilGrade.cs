@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Chains;
@@ -8,9 +9,11 @@ namespace WearWatch.Chains;
 /// <param name="Sae">SAE grade of an engine oil.</param>
 /// <param name="IsoVg">ISO viscosity grade.</param>
 /// <param name="Source">Who says so.</param>
-/// <param name="Remark">What to know besides, such as that the temperature stands at a band's edge; or empty.</param>
-public sealed record OilGrade(string Sae, string IsoVg, string Source, string Remark = "")
+public sealed record OilGrade(string Sae, string IsoVg, string Source)
 {
+    /// <summary>What to know besides, such as that the temperature stands at a band's edge; or nothing.</summary>
+    public Phrase Remark { get; init; } = Phrase.None;
+
     // Upper edge in degrees Celsius, SAE, ISO VG; the first begins at -5. Source: docs/references.md [13].
     private static readonly (double UpToC, string Sae, string IsoVg)[] Bands =
         [(5, "SAE 20", "46-68"), (40, "SAE 30", "100"), (50, "SAE 40", "150-220"), (60, "SAE 50", "320")];
@@ -34,8 +37,10 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
         {
             if (ambient.Celsius > upToC) continue;
             var atEdge = ambient.Celsius == upToC && upToC < Highest.Celsius;
-            return new OilGrade(
-                sae, isoVg, "docs/references.md [13]", atEdge ? "at the edge of two bands; the thinner oil is given" : "");
+            return new OilGrade(sae, isoVg, "docs/references.md [13]")
+            {
+                Remark = atEdge ? Phrase.Of($"at the edge of two bands; the thinner oil is given") : Phrase.None,
+            };
         }
 
         return null;
@@ -58,6 +63,17 @@ public sealed record OilGrade(string Sae, string IsoVg, string Source, string Re
         if (grades.Length == 0 || ambient.Celsius is < -10 or > 60) return null;
         return new OilGrade(grades[Array.FindIndex(upToC, edge => ambient.Celsius <= edge)], "", "docs/references.md [11]");
     }
+
+    /// <summary>This grade, with what another maker says for the size of the chain, where that differs.</summary>
+    /// <param name="card">The chain.</param>
+    /// <param name="ambient">Temperature where it runs.</param>
+    public OilGrade BesideSize(ChainCard card, Temperature ambient) =>
+        card.Family.OilTablePitchMm(card.PitchMm) is { } pitchMm && BySize(pitchMm, ambient) is { } bySize && bySize.Sae != Sae
+            ? this with
+            {
+                Remark = Phrase.Join("; ", [Remark, $"for this size another maker says {bySize.Sae} [11]"]),
+            }
+            : this;
 
     /// <summary>The grade for conveyor chain. Source: docs/references.md [49].</summary>
     /// <param name="ambient">Temperature where the chain runs.</param>

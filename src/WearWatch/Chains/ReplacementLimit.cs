@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains;
 
 /// <summary>The elongation at which a chain is to be replaced, and what says so.</summary>
@@ -12,7 +14,7 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     public const double GeneralPercent = 3.0;
 
     /// <summary>The rule in plain words, for the screen.</summary>
-    public string Rule { get; init; } = "";
+    public Phrase Rule { get; init; } = Phrase.None;
 
     /// <summary>
     /// Whether its source was read. A figure that was only recalled never governs while one that was read applies.
@@ -27,13 +29,13 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     /// </summary>
     internal static ReplacementLimit OfAnyChain { get; } = Read(
         2, LimitReason.General, 28,
-        "a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and sprockets together");
+        $"a maker's rule for any chain: above 2 %, or plates worn by 5 % of their height, chain and sprockets together");
 
     /// <summary>The same rule for a chain that lifts, where its kind has no stricter one of its own.</summary>
     internal static ReplacementLimit OfAnyChainThatLifts { get; } = OfAnyChain with
     {
         Reason = LimitReason.Lifting,
-        Rule = "a chain that lifts: 2 %, and a competent person's judgement before that",
+        Rule = $"a chain that lifts: 2 %, and a competent person's judgement before that",
     };
 
     /// <summary>The limit of a roller chain: <c>min(3, 200/N)</c> percent, N the teeth of the largest sprocket.</summary>
@@ -49,10 +51,10 @@ public sealed record ReplacementLimit(double Percent, LimitReason Reason, string
     public static ReplacementLimit For(ChainCard card, int pitchesOut = 0) => LimitRules.For(card, pitchesOut).Governing;
 
     /// <summary>A limit that was read at a numbered source of docs/references.md.</summary>
-    internal static ReplacementLimit Read(double percent, LimitReason reason, int reference, string rule) =>
+    internal static ReplacementLimit Read(double percent, LimitReason reason, int reference, Phrase rule) =>
         new(percent, reason, $"docs/references.md [{reference}]") { Rule = rule };
 
     /// <summary>A limit that was recalled and not read.</summary>
-    internal static ReplacementLimit Recalled(double percent, LimitReason reason, string rule) =>
+    internal static ReplacementLimit Recalled(double percent, LimitReason reason, Phrase rule) =>
         new(percent, reason, Sourced.Memory) { Rule = rule, IsVerified = false };
 }

@@ -1,4 +1,5 @@
 using WearWatch.Chains.Families;
+using WearWatch.Phrases;
 
 namespace WearWatch.Chains;
 
@@ -36,7 +37,10 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
         var pairs = (int)Math.Floor(extraPitches / UsualRemovalPitches + 1e-9);
         return new Shortening(
             extraPitches * pitchMm, extraPitches * pitchMm / 2, UsualRemovalPitches * pairs,
-            100.0 * (UsualRemovalPitches * (pairs + 1) + pitchesOut) / left);
+            100.0 * (UsualRemovalPitches * (pairs + 1) + pitchesOut) / left)
+        {
+            ElongationPercent = elongationPercent,
+        };
     }
 
     /// <summary>
@@ -51,19 +55,30 @@ public sealed record Shortening(double ExtraLengthMm, double TakeUpUsedMm, int R
     public static double? TakeUpLimitPercent(LimitCase @case) =>
         @case is { TakeUpTravelMm: > 0 and var travel, ChainPitches: > 0 and var pitches, PitchMm: > 0 and var pitchMm }
             && @case.PitchesOut < pitches
-            ? 100 * (2 * travel + @case.PitchesOut * pitchMm) / ((pitches - @case.PitchesOut) * pitchMm)
+            ? 100 * (2 * Math.Max(0, travel - @case.TakeUpAheadMm) + @case.PitchesOut * pitchMm)
+                / ((pitches - @case.PitchesOut) * pitchMm)
             : null;
+
+    /// <summary>The elongation in percent for which it was worked out.</summary>
+    public double ElongationPercent { get; init; }
 
     /// <summary>What to do about the slack of a chain, in plain words.</summary>
     /// <param name="family">The kind of chain.</param>
     /// <param name="lifts">Whether its card says that it lifts.</param>
-    public string AdviceFor(ChainFamily family, bool lifts) => family.Shortens(lifts) ? AdviceToShorten : Never;
-
-    private const string Never =
-        "Never shorten or splice this chain: it is judged by its wear, and replaced whole. "
-        + "Slack that the take-up cannot hold needs a competent person.";
-
-    private string AdviceToShorten => RemovablePitches > 0
-        ? $"Take out {RemovablePitches} pitches and set the take-up back; join with a new connecting link, not an offset link."
-        : FormattableString.Invariant($"Nothing to take out yet: two pitches can go at {NextRemovalPercent:0.0} %.");
+    /// <param name="limitPercent">The elongation in percent at which it is replaced.</param>
+    public Phrase AdviceFor(ChainFamily family, bool lifts, double limitPercent)
+    {
+        if (!family.Shortens(lifts))
+            return $"Never shorten or splice this chain: it is judged by its wear, and replaced whole. Slack that the take-up "
+                + $"cannot hold needs a competent person.";
+        if (ElongationPercent >= TakeUpEnd.WornOutShare * limitPercent)
+            return $"Do not shorten it any more: {ElongationPercent:0.00} % of {limitPercent:0.0#} % are used. Plan its "
+                + $"replacement.";
+        return RemovablePitches > 0
+            ? Phrase.Of($"Take out {RemovablePitches} pitches and set the take-up back; join with a new connecting link, not an "
+                + $"offset link.")
+            : NextRemovalPercent < TakeUpEnd.WornOutShare * limitPercent
+                ? Phrase.Of($"Nothing to take out yet: two pitches can go at {NextRemovalPercent:0.0} %.")
+                : $"Nothing to take out before it is nearly worn out.";
+    }
 }

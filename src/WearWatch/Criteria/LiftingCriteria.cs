@@ -46,10 +46,10 @@ public static class LiftingCriteria
     {
         Id = cells[0],
         Family = Word<CriterionFamily>(cells[1]),
-        Part = cells[2],
-        Words = cells[3],
+        Part = CriterionText.Read(cells[2]),
+        Words = CriterionText.Read(cells[3]),
         Value = cells[4].Length > 0 ? double.Parse(cells[4], CultureInfo.InvariantCulture) : null,
-        Unit = cells[5],
+        Unit = CriterionText.Read(cells[5]),
         Action = Word<CriterionAction>(cells[6]),
         Regions = cells[7].Split(' '),
         Source =

@@ -1,8 +1,12 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Criteria;
 
 /// <summary>A criterion for chains that lift or hold a load, as it was read: what, how much, where, and who says so.</summary>
 public sealed record LiftingCriterion
 {
+    private const string Memory = "from memory, not verified";
+
     /// <summary>Its name in the table, such as <c>leaf-plate-height</c>.</summary>
     public required string Id { get; init; }
 
@@ -10,16 +14,16 @@ public sealed record LiftingCriterion
     public required CriterionFamily Family { get; init; }
 
     /// <summary>What it is about, in a word or two, such as <c>plate</c>.</summary>
-    public required string Part { get; init; }
+    public required Phrase Part { get; init; }
 
-    /// <summary>The criterion in words.</summary>
-    public required string Words { get; init; }
+    /// <summary>The criterion in words; what is never done says so.</summary>
+    public required Phrase Words { get; init; }
 
     /// <summary>Its figure; null where the words alone are the criterion, so that any such finding counts.</summary>
     public required double? Value { get; init; }
 
-    /// <summary>Its unit in words, such as <c>percent</c>, <c>mm</c> or <c>months</c>; empty without a figure.</summary>
-    public required string Unit { get; init; }
+    /// <summary>Its unit in words, such as <c>percent</c>, <c>mm</c> or <c>months</c>; nothing without a figure.</summary>
+    public required Phrase Unit { get; init; }
 
     /// <summary>What it asks for.</summary>
     public required CriterionAction Action { get; init; }
@@ -33,24 +37,26 @@ public sealed record LiftingCriterion
     /// <summary>How sure it is.</summary>
     public required CriterionCertainty Certainty { get; init; }
 
-    /// <summary>Who says so and how sure it is, as it stands on a screen.</summary>
+    /// <summary>Who says so: numbers of docs/references.md, or common practice.</summary>
+    public string Citation => CitationOf([this]);
+
+    /// <summary>How sure it is and who says so, in parts between semicolons; a screen says them in its language.</summary>
     public string SourceWords => SourceWordsOf([this]);
 
     /// <summary>Who says several at once, each source named once.</summary>
     public static string SourceWordsOf(IEnumerable<LiftingCriterion> criteria) => string.Join("; ", criteria
         .GroupBy(c => (c.Certainty, IsRead: c.Source.Count > 0))
-        .Select(g => Say(g.Key.Certainty, [.. g.SelectMany(c => c.Source).Distinct().Order()])));
-
-    private static string Say(CriterionCertainty certainty, IReadOnlyList<int> sources)
-    {
-        var read = "docs/references.md " + string.Join(", ", sources.Select(number => $"[{number}]"));
-        return (certainty, sources.Count) switch
+        .SelectMany(g => g.Key switch
         {
-            (CriterionCertainty.FromMemory, 0) => "from memory, not verified",
-            (CriterionCertainty.FromMemory, _) => $"from memory, not verified; {read}",
-            (CriterionCertainty.Derived, _) => $"{read}, worked out from it",
-            (_, 0) => "common practice",
-            _ => read,
-        };
+            (CriterionCertainty.FromMemory, false) => [Memory],
+            (CriterionCertainty.FromMemory, true) => [Memory, CitationOf(g)],
+            (CriterionCertainty.Derived, _) => ["worked out", CitationOf(g)],
+            _ => new[] { CitationOf(g) },
+        }));
+
+    private static string CitationOf(IEnumerable<LiftingCriterion> criteria)
+    {
+        var numbers = criteria.SelectMany(c => c.Source).Distinct().Order().Select(number => $"[{number}]").ToList();
+        return numbers.Count == 0 ? "common practice" : "docs/references.md " + string.Join(", ", numbers);
     }
 }

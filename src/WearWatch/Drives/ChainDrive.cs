@@ -23,6 +23,9 @@ public sealed record ChainDrive
     /// <summary>Length of the chain in pitches.</summary>
     public required int Pitches { get; init; }
 
+    /// <summary>Idlers, tensioners and third shafts that the chain bends at besides.</summary>
+    public int Idlers { get; init; }
+
     /// <summary>Strands on common pins.</summary>
     public int Strands { get; init; } = 1;
 

@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Drives;
@@ -12,7 +13,7 @@ namespace WearWatch.Drives;
 public static class ClassicRating
 {
     /// <summary>What must stand beside every figure of this rating.</summary>
-    public const string Generation = "classic formulas; newer tables differ and are not mixed in";
+    public static Phrase Generation { get; } = $"classic formulas; newer tables differ and are not mixed in";
 
     /// <summary>Limit by the fatigue of the link plates in horsepower: <c>K1 N^1.08 n^0.9 p^(3 - 0.07 p)</c>.</summary>
     /// <remarks>K1 = 0.004, for the light No. 41 0.0022; N teeth of the small sprocket, n its rpm, p pitch in inches.</remarks>

@@ -1,4 +1,4 @@
-using System.Globalization;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Drives;
@@ -6,9 +6,19 @@ namespace WearWatch.Drives;
 /// <summary>What follows from a drive's geometry, speed and power. What needs an input that is not known is null.</summary>
 public sealed record DriveFigures
 {
-    /// <summary>A pull above this share of the tensile strength no chain drive runs with.</summary>
-    /// <remarks>Seventh part: common practice; a handbook allows a sixth at most in service, docs/references.md [43].</remarks>
-    public const double LargestPullShare = 1.0 / 7;
+    /// <summary>
+    /// A pull above this share of the tensile strength no chain may run with: a sixth at most in service,
+    /// docs/references.md [43].
+    /// </summary>
+    public const double LargestPullShare = 1.0 / 6;
+
+    /// <summary>Above this share a drive is warned of: a seventh is what drives are laid out for. Common practice.</summary>
+    public const double UsualPullShare = 1.0 / 7;
+
+    /// <summary>
+    /// Why the pull is more than a drive is usually laid out for; nothing where it is not, or that is not known.
+    /// </summary>
+    public required Phrase PullWarning { get; init; }
 
     /// <summary>Mean speed of the chain: <c>v = z n p/60,000</c> m/s.</summary>
     public required Speed Speed { get; init; }
@@ -37,8 +47,10 @@ public sealed record DriveFigures
     /// <summary>Times an hour that the whole chain goes round: <c>60 n z/X</c>.</summary>
     public required double LoopsPerHour { get; init; }
 
-    /// <summary>Times an hour that a joint bends: twice at each of two sprockets in every loop.</summary>
-    public double ArticulationsPerHour => 4 * LoopsPerHour;
+    /// <summary>
+    /// Times an hour that a joint bends: twice at each wheel in every loop, at two sprockets and at every idler and third shaft.
+    /// </summary>
+    public required double ArticulationsPerHour { get; init; }
 
     /// <summary>Way that a pin slips under load, in metres an hour: <c>pi d (1/z1 + 1/z2)</c> in every loop.</summary>
     /// <remarks>
@@ -61,10 +73,10 @@ public sealed record DriveFigures
         var speed = new Speed(drive.Teeth * drive.Rpm * drive.PitchMm / 60_000);
         var pull = new Force(drive.Power.Watts / speed.MetresPerSecond);
         if (drive.TensileKilonewtons is { } tensile && pull.Kilonewtons > LargestPullShare * tensile)
-            return new DriveOutcome.Refused("power", string.Create(CultureInfo.InvariantCulture,
-                $"{drive.Power.Kilowatts:0.#} kW at {speed.MetresPerSecond:0.####} m/s is a pull of {pull.Kilonewtons:0.#} kN, "
-                + $"more than a seventh of the chain's {tensile:0.#} kN. "
-                + $"These are figures of two different machines, or the chain is too small."));
+            return new DriveOutcome.Refused("power", $"{drive.Power.Kilowatts:0.#} kW at {speed.MetresPerSecond:0.####} m/s is "
+                + $"a pull of {pull.Kilonewtons:0.#} kN, "
+                + $"more than a sixth of the chain's {tensile:0.#} kN. "
+                + $"These are figures of two different machines, or the chain is too small.");
 
         Force? centrifugal = drive.KilogramsPerMetre is { } q
             ? new Force(q * speed.MetresPerSecond * speed.MetresPerSecond)
@@ -81,7 +93,9 @@ public sealed record DriveFigures
             CentreDistanceMm = centre * drive.PitchMm,
             PitchDiameterMm = Sprocket.PitchDiameterMm(drive.PitchMm, drive.Teeth),
             DrivenPitchDiameterMm = Sprocket.PitchDiameterMm(drive.PitchMm, drive.DrivenTeeth),
+            PullWarning = Warning(drive, pull),
             LoopsPerHour = loopsPerHour,
+            ArticulationsPerHour = 2 * (2 + drive.Idlers) * loopsPerHour,
             LoadedSlipMetresPerHour = drive.PinMm is { } pin
                 ? loopsPerHour * (Sprocket.SlipMm(pin, drive.Teeth) + Sprocket.SlipMm(pin, drive.DrivenTeeth)) / 1000
                 : null,
@@ -91,15 +105,21 @@ public sealed record DriveFigures
 
     private static DriveOutcome.Refused? Wrong(ChainDrive drive)
     {
-        if (!(drive.PitchMm > 0 && double.IsFinite(drive.PitchMm))) return new("pitch_mm", "The pitch must be above zero.");
+        if (!(drive.PitchMm > 0 && double.IsFinite(drive.PitchMm))) return new("pitch_mm", $"The pitch must be above zero.");
         if (Math.Min(drive.Teeth, drive.DrivenTeeth) < 5 || Math.Max(drive.Teeth, drive.DrivenTeeth) > 1000)
-            return new("teeth", "A sprocket has 5 to 1,000 teeth.");
-        if (!(drive.Rpm > 0 && double.IsFinite(drive.Rpm))) return new("rpm", "The speed must be above zero.");
+            return new("teeth", $"A sprocket has 5 to 1,000 teeth.");
+        if (!(drive.Rpm > 0 && double.IsFinite(drive.Rpm))) return new("rpm", $"The speed must be above zero.");
         if (!(drive.Power.Watts >= 0 && double.IsFinite(drive.Power.Watts)))
-            return new("power", "The power must not be negative.");
-        if (drive.Strands < 1) return new("strands", "A chain has at least one strand.");
-        return drive.Pitches < 1 ? new("pitches", "The chain must have pitches.") : null;
+            return new("power", $"The power must not be negative.");
+        if (drive.Strands < 1) return new("strands", $"A chain has at least one strand.");
+        return drive.Pitches < 1 ? new("pitches", $"The chain must have pitches.") : null;
     }
+
+    private static Phrase Warning(ChainDrive drive, Force pull) =>
+        drive.TensileKilonewtons is { } tensile && pull.Kilonewtons > UsualPullShare * tensile
+            ? $"The pull of {pull.Kilonewtons:0.#} kN is more than a seventh of the chain's {tensile:0.#} kN: more than a drive "
+                + $"is usually laid out for. A sixth is the most."
+            : Phrase.None;
 
     private static bool SprocketsClear(ChainDrive drive, double centrePitches) =>
         2 * centrePitches > Sprocket.PitchDiameterMm(1, drive.Teeth) + Sprocket.PitchDiameterMm(1, drive.DrivenTeeth);

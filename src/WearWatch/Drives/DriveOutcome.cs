@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Drives;
 
 /// <summary>What comes of working out a drive.</summary>
@@ -14,5 +16,5 @@ public abstract record DriveOutcome
     /// <summary>A drive that cannot be.</summary>
     /// <param name="Field">Which input to look at.</param>
     /// <param name="Reason">Why not, with its numbers.</param>
-    public sealed record Refused(string Field, string Reason) : DriveOutcome;
+    public sealed record Refused(string Field, Phrase Reason) : DriveOutcome;
 }

@@ -29,6 +29,12 @@ public static class ExpectedWear
     /// <summary>Otherwise nobody has published by how much worse it is, so only the width grows. Common practice.</summary>
     private const double SpreadElse = 1.0;
 
+    /// <summary>
+    /// Whether the law tells anything of a drive: it is set at the rated pull, and holds near it, from a quarter to one and a
+    /// half of it (common practice). A conveyor or a drive that idles wears by dirt and corrosion, not by this law.
+    /// </summary>
+    public static bool Covers(RelativeLoad load) => load.Share is >= 0.25 and <= 1.5;
+
     /// <summary>The expected rate in percent per 1,000 running hours; null when pin or area are not known.</summary>
     /// <param name="figures">The drive's figures.</param>
     /// <param name="pitchMm">Its pitch in millimetres.</param>
@@ -48,7 +54,7 @@ public static class ExpectedWear
         {
             MeanLogRate = Math.Log(rate),
             VarianceLogRate = spread * spread,
-            Source = "Archard's law, set to 3 % in 15,000 h at rated load (wide)",
+            Source = $"Archard's law, set to 3 % in 15,000 h at rated load (wide)",
         };
     }
 }

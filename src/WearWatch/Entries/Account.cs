@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -17,7 +18,7 @@ internal sealed record Account
     /// <summary>The slip; null for a reading that is what it says.</summary>
     public required SlipKind? Kind { get; init; }
 
-    public required string Words { get; init; }
+    public required Phrase Words { get; init; }
 
     public required string Chain { get; init; }
 
@@ -37,14 +38,14 @@ internal sealed record Account
     public required double LogWeight { get; init; }
 
     public static Account Honest(ChainCard card, Reading entry, Expectation expected) =>
-        Of(null, "", HonestShare * (1 - RateRoseShare), card, entry, entry.Pitches, entry.LengthMm, expected)
+        Of(null, Phrase.None, HonestShare * (1 - RateRoseShare), card, entry, entry.Pitches, entry.LengthMm, expected)
         ?? throw new ArgumentException("The gauge refuses this reading; there is nothing to weigh.", nameof(entry));
 
     /// <summary>The reading is what it says, and the chain has begun to wear faster: bad news is no slip.</summary>
     public static Account RateRose(ChainCard card, Reading entry, Expectation expected) => Honest(card, entry, expected) with
     {
         LogWeight =
-            Of(null, "", HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose())!
+            Of(null, Phrase.None, HonestShare * RateRoseShare, card, entry, entry.Pitches, entry.LengthMm, expected.IfRateRose())!
                 .LogWeight,
     };
 
@@ -71,7 +72,7 @@ internal sealed record Account
 
     /// <summary>An account of a slip; null when its correction would be no measurement at all.</summary>
     public static Account? Of(
-        SlipKind? kind, string words, double share, ChainCard card, Reading entry, int pitches, double lengthMm,
+        SlipKind? kind, Phrase words, double share, ChainCard card, Reading entry, int pitches, double lengthMm,
         Expectation expected, double spreadPercent = 0)
     {
         var elongation = Gauge.Measure(card.PitchMm, pitches, lengthMm, entry.Tool, entry.TemperatureC) switch

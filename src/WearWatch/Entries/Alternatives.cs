@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Entries;
 
 /// <summary>What else is known when a reading is entered, so that more slips can be tried.</summary>
@@ -15,7 +17,7 @@ public sealed record Alternatives
     public int? UsualPitches { get; init; }
 
     /// <summary>The other strands and places of the chain, with what they would show.</summary>
-    public IReadOnlyList<(string Words, Expectation Expected)> OtherStrands { get; init; } = [];
+    public IReadOnlyList<(Phrase Words, Expectation Expected)> OtherStrands { get; init; } = [];
 
     /// <summary>What a chain would show that was fitted since the last reading.</summary>
     public Expectation IfReplaced { get; init; } = Expectation.NewChain;

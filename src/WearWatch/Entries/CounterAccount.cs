@@ -1,4 +1,5 @@
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -8,4 +9,4 @@ namespace WearWatch.Entries;
 /// <param name="Words">What it was, for the person who entered it.</param>
 /// <param name="LogWeight">ln of share times probability density of the counter that was told, an hour.</param>
 /// <param name="Expected">The elongation that is expected then; null where nothing says.</param>
-public sealed record CounterAccount(SlipKind Kind, Reading Entry, string Words, double LogWeight, Expectation? Expected = null);
+public sealed record CounterAccount(SlipKind Kind, Reading Entry, Phrase Words, double LogWeight, Expectation? Expected = null);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Gauging;
 using WearWatch.Running;
 
@@ -20,7 +19,4 @@ internal sealed record CounterCase(
 
     /// <summary>The entry with the counter that was expected, for slips that do not say what it was.</summary>
     public Reading AsExpected => With(Math.Round(Expected.AboutH));
-
-    /// <summary>A counter in words: <c>45,123 h</c>.</summary>
-    public static string Hours(double counterH) => string.Create(CultureInfo.InvariantCulture, $"{counterH:#,0.#} h");
 }

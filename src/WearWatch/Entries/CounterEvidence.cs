@@ -1,4 +1,5 @@
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -46,8 +47,8 @@ public sealed record CounterEvidence
     public bool IsDoubted => ProbabilityHonest < EntryDoubt.DoubtBelow;
 
     /// <summary>What to tell the person who entered it, in plain words.</summary>
-    public string Question => Accounts is [var first, ..] && first.Kind != SlipKind.CounterWrong
-        ? $"{Expected.Words} Was it {first.Words}?"
+    public Phrase Question => Accounts is [var first, ..] && first.Kind != SlipKind.CounterWrong
+        ? Phrase.Of($"{Expected.Words} Was it {first.Words}?")
         : $"{Expected.Words} Please read the counter again.";
 
     /// <summary>Weighs an entry's counter; null where it has none or nothing was told before it.</summary>

@@ -1,5 +1,5 @@
-using System.Globalization;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -13,29 +13,29 @@ internal static class CounterSlips
 
     public static IReadOnlyList<CounterSlip> All { get; } =
     [
-        new(SlipKind.CounterDigitsSwapped, 0.003, c => ByDigits(c, DigitSlip.Swapped, "two digits swapped")),
-        new(SlipKind.CounterDigitMissing, 0.003, c => ByDigits(c, DigitSlip.Missing, "a digit left out")),
-        new(SlipKind.CounterDigitExtra, 0.002, c => ByDigits(c, DigitSlip.Extra, "a digit too many")),
-        new(SlipKind.CounterDigitExtra, 0.002, c => ByDigits(c, DigitSlip.Repeated, "a digit struck twice")),
-        new(SlipKind.CounterDigitWrong, 0.002, c => ByDigits(c, DigitSlip.Wrong, "one digit wrong")),
-        new(SlipKind.CounterTenfold, 0.003, c => [Factor(c, 0.1, "its tenths read as hours")]),
-        new(SlipKind.CounterTenfold, 0.001, c => [Factor(c, 10, "its last digit read as tenths")]),
+        new(SlipKind.CounterDigitsSwapped, 0.003, c => ByDigits(c, DigitSlip.Swapped, $"two digits swapped")),
+        new(SlipKind.CounterDigitMissing, 0.003, c => ByDigits(c, DigitSlip.Missing, $"a digit left out")),
+        new(SlipKind.CounterDigitExtra, 0.002, c => ByDigits(c, DigitSlip.Extra, $"a digit too many")),
+        new(SlipKind.CounterDigitExtra, 0.002, c => ByDigits(c, DigitSlip.Repeated, $"a digit struck twice")),
+        new(SlipKind.CounterDigitWrong, 0.002, c => ByDigits(c, DigitSlip.Wrong, $"one digit wrong")),
+        new(SlipKind.CounterTenfold, 0.003, c => [Factor(c, 0.1, $"its tenths read as hours")]),
+        new(SlipKind.CounterTenfold, 0.001, c => [Factor(c, 10, $"its last digit read as tenths")]),
         new(SlipKind.CounterOfOtherChain, 0.003, OfOtherChains),
         new(SlipKind.DateSlipped, 0.003, OfOtherDays),
         new(SlipKind.CounterReset, 0.005, SetBack),
-        new(SlipKind.CounterReset, 0.001, c => [new(c.AsExpected, "after the hour counter was changed without record", Any(c))]),
-        new(SlipKind.CounterWrong, 0.001, c => [new(c.AsExpected, "a counter that is wrong altogether", Any(c))]),
+        new(SlipKind.CounterReset, 0.001, c => [new(c.AsExpected, $"after the hour counter was changed without record", Any(c))]),
+        new(SlipKind.CounterWrong, 0.001, c => [new(c.AsExpected, $"a counter that is wrong altogether", Any(c))]),
     ];
 
-    private static IEnumerable<MeantEntry> ByDigits(CounterCase told, DigitSlip how, string words) =>
+    private static IEnumerable<MeantEntry> ByDigits(CounterCase told, DigitSlip how, Phrase words) =>
         Digits.Meant(told.ToldH).Where(m => m.How == how && CanBe(told, m.Value))
             .Select(m => Meant(told, told.With(m.Value), words, m.Chance));
 
-    private static MeantEntry Factor(CounterCase told, double factor, string words) =>
+    private static MeantEntry Factor(CounterCase told, double factor, Phrase words) =>
         Meant(told, told.With(Math.Round(told.ToldH * factor, 2)), words, 1);
 
-    private static MeantEntry Meant(CounterCase told, Reading entry, string words, double chance) => new(
-        entry, $"{CounterCase.Hours(entry.Counter!.Value.Hours)}, {words}",
+    private static MeantEntry Meant(CounterCase told, Reading entry, Phrase words, double chance) => new(
+        entry, $"{entry.Counter!.Value.Hours:#,0.#} h, {words}",
         Math.Log(chance) + (told.Clock.LogDensity(entry) ?? double.NegativeInfinity));
 
     /// <summary>Only the numbers near to what was expected are worth being weighed: there are a hundred others.</summary>
@@ -52,7 +52,7 @@ internal static class CounterSlips
     private static IEnumerable<MeantEntry> OfOtherDays(CounterCase told) => told.Entry.TakenAt is not { } at ? [] :
         from day in OtherDays(at).Distinct()
         select new MeantEntry(told.Entry with { TakenAt = day },
-            string.Create(CultureInfo.InvariantCulture, $"read on {day:yyyy-MM-dd}, its date slipped"),
+            $"read on {day:yyyy-MM-dd}, its date slipped",
             (told.Clock.LogDensity(told.Entry with { TakenAt = day }) ?? double.NegativeInfinity) - Math.Log(OtherDayCount));
 
     private const int OtherDayCount = 7;
@@ -75,7 +75,7 @@ internal static class CounterSlips
     {
         var since = (told.Expected.MostH ?? 2 * told.Expected.AboutH - told.Expected.LastH) - told.Expected.LastH;
         if (told.ToldH < told.Expected.LastH && told.ToldH <= since)
-            yield return new(told.AsExpected, "after the hour counter was set back without record", -Math.Log(since));
+            yield return new(told.AsExpected, $"after the hour counter was set back without record", -Math.Log(since));
     }
 
     private static double Any(CounterCase told) => -Math.Log(LogRange) - Math.Log(Math.Max(1, told.ToldH));

@@ -1,6 +1,6 @@
-using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -28,7 +28,7 @@ public sealed record EntryDoubt
     private const double NearShare = 0.5;
     private const int MostOffered = 2;
 
-    private const string Again = "Please measure again.";
+    private static readonly Phrase Again = $"Please measure again.";
 
     /// <summary>The elongation as entered, in percent.</summary>
     public required double ElongationPercent { get; init; }
@@ -43,13 +43,13 @@ public sealed record EntryDoubt
     public required IReadOnlyList<Slip> Slips { get; init; }
 
     /// <summary>Whether it should wait for a person's word before it moves a forecast.</summary>
-    public bool IsDoubted => ProbabilityHonest < DoubtBelow || MovesFar || TemperatureOff.Length > 0;
+    public bool IsDoubted => ProbabilityHonest < DoubtBelow || MovesFar || !TemperatureOff.IsEmpty;
 
     /// <summary>By how many days it puts off the early date, against a length as expected; where it is unusual.</summary>
     public double MovesEarlyDays { get; init; }
 
     /// <summary>What does not fit about the chain's temperature, in plain words; empty when it fits or was not told.</summary>
-    public string TemperatureOff { get; init; } = "";
+    public Phrase TemperatureOff { get; init; } = Phrase.None;
 
     /// <summary>A swap is not put off or brought forward so far by one unusual reading that nobody was asked about.</summary>
     private bool MovesFar => Math.Abs(MovesEarlyDays) > MostDaysUnasked;
@@ -71,7 +71,7 @@ public sealed record EntryDoubt
     public ExpectedCounter? ExpectedCounter { get; init; }
 
     /// <summary>What looks wrong, in the words of the file format: counter, date, length or temperature.</summary>
-    public string Column => TemperatureOff.Length > 0 ? "temperature_c"
+    public string Column => !TemperatureOff.IsEmpty ? "temperature_c"
         : ProbabilityHonest >= DoubtBelow ? "length"
         : Slips is [{ Kind: SlipKind.DateSlipped }, ..] ? "taken_at"
         : Slips is [var first, ..] && first.Kind.IsOfCounter() ? "counter_h"
@@ -121,7 +121,7 @@ public sealed record EntryDoubt
     /// What is offered instead: nothing where it is to be read again, the likeliest, or the two likeliest where they are near
     /// each other.
     /// </summary>
-    public IReadOnlyList<Slip> Offered => ProbabilityHonest < DoubtBelow && TemperatureOff.Length == 0
+    public IReadOnlyList<Slip> Offered => ProbabilityHonest < DoubtBelow && TemperatureOff.IsEmpty
         ? [.. Slips.Where(s => !s.Kind.MeansReadAgain() && s.Probability > NearShare * Slips[0].Probability).Take(MostOffered)]
         : [];
 
@@ -130,30 +130,30 @@ public sealed record EntryDoubt
         && (Slips is [_] || Slips[1].Probability <= NearShare * only.Probability) ? only : null;
 
     /// <summary>What to tell the person who entered it, in plain words; empty when it fits.</summary>
-    public string Question => !IsDoubted ? ""
-        : TemperatureOff.Length > 0 ? TemperatureOff
-        : ProbabilityHonest >= DoubtBelow ? $"{WhatDoesNotFit} {HowFar} {Again}"
-        : $"{WhatDoesNotFit} {(Slips is [var likeliest, ..] ? Ask(likeliest) : Again)}";
+    public Phrase Question => !IsDoubted ? Phrase.None
+        : !TemperatureOff.IsEmpty ? TemperatureOff
+        : ProbabilityHonest >= DoubtBelow ? Phrase.Join(" ", [WhatDoesNotFit, HowFar, Again])
+        : Phrase.Join(" ", [WhatDoesNotFit, Slips is [var likeliest, ..] ? Ask(likeliest) : Again]);
 
     /// <summary>How far it would move the swap, in plain words; empty where it does not move it far.</summary>
-    public string HowFar => !MovesFar ? "" : string.Create(CultureInfo.InvariantCulture,
-        $"It would {(MovesEarlyDays > 0 ? "put off the swap" : "bring the swap forward")} by {HowManyDays}.");
+    public Phrase HowFar => !MovesFar ? Phrase.None
+        : MovesEarlyDays > 0 ? Phrase.Of($"It would put off the swap by {HowManyDays}.")
+        : $"It would bring the swap forward by {HowManyDays}.";
 
-    private string HowManyDays => Math.Abs(MovesEarlyDays) is var days && days > MostDaysToTell
-        ? "years"
-        : string.Create(CultureInfo.InvariantCulture, $"{days:0} days");
+    private Phrase HowManyDays => Math.Abs(MovesEarlyDays) is var days && days > MostDaysToTell
+        ? Phrase.Of($"years")
+        : $"{days:0} days";
 
-    private string WhatDoesNotFit => Column is not ("length" or "temperature_c") && ExpectedCounter is { } counter ? counter.Words
-        : string.Create(CultureInfo.InvariantCulture,
-            $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected.");
+    private Phrase WhatDoesNotFit => Column is not ("length" or "temperature_c") && ExpectedCounter is { } counter ? counter.Words
+        : $"{ElongationPercent:0.00} % does not fit: about {Expected.MeanPercent:0.00} % was expected.";
 
-    private string Ask(Slip first)
+    private Phrase Ask(Slip first)
     {
-        if (first.Kind == SlipKind.CounterWrong) return "Please read the counter again.";
+        if (first.Kind == SlipKind.CounterWrong) return $"Please read the counter again.";
         if (first.Kind == SlipKind.Misread) return Again;
-        var either = Offered is [_, var second] ? $"{first.Words}; or {second.Words}" : first.Words;
+        var either = Offered is [_, var second] ? Phrase.Of($"{first.Words}; or {second.Words}") : first.Words;
         return first.Kind.IsOfCounter()
-            ? $"Was it {either}?"
-            : string.Create(CultureInfo.InvariantCulture, $"Was it {either}? That would be {first.ElongationPercent:0.00} %.");
+            ? Phrase.Of($"Was it {either}?")
+            : $"Was it {either}? That would be {first.ElongationPercent:0.00} %.";
     }
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -13,12 +13,10 @@ public readonly record struct ExpectedCounter(double LastH, double AboutH, doubl
     private const double SameVisitHours = 12;
 
     /// <summary>That a counter does not fit, and what was expected.</summary>
-    public string Words => string.Create(CultureInfo.InvariantCulture,
-        $"This counter does not fit: after {LastH:#,0.#} h about {AboutH:#,0} h was expected{Most}.");
-
-    private string Most => MostH is { } most
-        ? string.Create(CultureInfo.InvariantCulture, $", at most {most:#,0} h by the days that have passed")
-        : "";
+    public Phrase Words => MostH is { } most
+        ? Phrase.Of($"This counter does not fit: after {LastH:#,0.#} h about {AboutH:#,0} h was expected, "
+            + $"at most {most:#,0} h by the days that have passed.")
+        : $"This counter does not fit: after {LastH:#,0.#} h about {AboutH:#,0} h was expected.";
 
     /// <summary>Whether a counter lies within so many standard deviations; without dates those of ln(hours).</summary>
     internal bool IsNear(double counterH, double deviations)

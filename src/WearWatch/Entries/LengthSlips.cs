@@ -1,6 +1,7 @@
 using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Entries;
@@ -26,38 +27,38 @@ internal static class LengthSlips
 
     public static IEnumerable<Account?> For(ChainCard card, Reading entry, Expectation expected, int? usualPitches)
     {
-        Account? Try(SlipKind kind, string words, double share, int pitches, double lengthMm) =>
+        Account? Try(SlipKind kind, Phrase words, double share, int pitches, double lengthMm) =>
             Account.Of(kind, words, share, card, entry, pitches, lengthMm, expected);
 
         // One and two pitches off are tried anyway.
         if (usualPitches is { } usual && Math.Abs(usual - entry.Pitches) > 2)
         {
             yield return Try(
-                SlipKind.PitchesMiscounted, Text($"over {usual} pitches as usual"), UsualCount, usual, entry.LengthMm);
+                SlipKind.PitchesMiscounted, $"over {usual} pitches as usual", UsualCount, usual, entry.LengthMm);
         }
 
         if (entry.Pitches > 2)
         {
-            yield return Try(SlipKind.PitchesMiscounted, Text($"over {2 * entry.Pitches} pitches, every second one counted"),
+            yield return Try(SlipKind.PitchesMiscounted, $"over {2 * entry.Pitches} pitches, every second one counted",
                 HalfTheCount, 2 * entry.Pitches, entry.LengthMm);
         }
 
-        yield return Try(SlipKind.WrongUnit, "in metres", Metres, entry.Pitches, entry.LengthMm * 1000);
+        yield return Try(SlipKind.WrongUnit, $"in metres", Metres, entry.Pitches, entry.LengthMm * 1000);
         if (entry.Tool == Tool.Tape)
         {
             foreach (var mark in Marks)
             {
-                yield return Try(SlipKind.TapeNotAtZero, Text($"measured from the {mark:0} mm mark of the tape"), NotAtZero,
+                yield return Try(SlipKind.TapeNotAtZero, $"measured from the {mark:0} mm mark of the tape", NotAtZero,
                     entry.Pitches, entry.LengthMm - mark);
             }
         }
 
         var meant = Written(entry).ToList();
-        yield return Told(DigitSlip.Swapped, SlipKind.DigitsSwapped, "two digits swapped", DigitsSwapped);
-        yield return Told(DigitSlip.Missing, SlipKind.DigitMissing, "a digit left out", DigitMissing);
+        yield return Told(DigitSlip.Swapped, SlipKind.DigitsSwapped, $"two digits swapped", DigitsSwapped);
+        yield return Told(DigitSlip.Missing, SlipKind.DigitMissing, $"a digit left out", DigitMissing);
 
         // Of the many that may have been meant the one that fits best is told, with the odds of them all: most lie near to it.
-        Account? Told(DigitSlip how, SlipKind kind, string words, double share)
+        Account? Told(DigitSlip how, SlipKind kind, Phrase words, double share)
         {
             var all = meant.Where(m => m.Number.How == how).Select(m => Try(
                 kind, $"{m.Text}, {words}", share * m.Number.Chance, entry.Pitches, m.Mm)).OfType<Account>().ToList();
@@ -68,7 +69,7 @@ internal static class LengthSlips
     }
 
     /// <summary>The lengths that may have been meant by the figures as written; none where they are of several.</summary>
-    private static IEnumerable<(MeantNumber Number, double Mm, string Text)> Written(Reading entry)
+    private static IEnumerable<(MeantNumber Number, double Mm, Phrase Text)> Written(Reading entry)
     {
         var unit = entry.Unit == LengthUnit.Inch ? MillimetresPerInch : 1;
         var (whole, rest) = entry.Written.Trim().Split(' ') is [var first, var second] && second.Contains('/')
@@ -82,9 +83,7 @@ internal static class LengthSlips
         foreach (var meant in Digits.Meant(number, FewestDigits))
         {
             var mm = (meant.Value + over) * unit;
-            yield return (meant, mm, unit == 1 ? Text($"{mm:0.##} mm") : Text($"{meant.Value + over:0.####} in"));
+            yield return (meant, mm, unit == 1 ? Phrase.Of($"{mm:0.##} mm") : $"{meant.Value + over:0.####} in");
         }
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Entries;
@@ -20,7 +21,7 @@ internal static class OtherStrands
     /// <param name="readings">Its readings before.</param>
     /// <param name="entry">The entry, with the strand and place that were told.</param>
     /// <param name="expected">What that one is expected to show.</param>
-    public static IReadOnlyList<(string Words, Expectation Expected)> Of(
+    public static IReadOnlyList<(Phrase Words, Expectation Expected)> Of(
         ChainCard card, IReadOnlyList<Reading> readings, Reading entry, Expectation expected)
     {
         if (readings.All(r => IsSame(r, entry))) return [];
@@ -47,10 +48,10 @@ internal static class OtherStrands
 
     private static bool IsSame(Reading one, Reading other) => one.Place == other.Place && one.Strand == other.Strand;
 
-    private static string Words(string place, int? strand) => (place, strand) switch
+    private static Phrase Words(string place, int? strand) => (place, strand) switch
     {
-        (_, { } number) => FormattableString.Invariant($"strand {number} instead of the one entered"),
-        ("", null) => "another place than the one entered",
+        (_, { } number) => $"strand {number} instead of the one entered",
+        ("", null) => $"another place than the one entered",
         _ => $"place {place} instead of the one entered",
     };
 

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Entries;
 
 /// <summary>A slip that would explain a reading that does not fit.</summary>
@@ -7,7 +9,7 @@ namespace WearWatch.Entries;
 /// </param>
 /// <param name="ElongationPercent">The elongation when it is corrected so, in percent.</param>
 /// <param name="Words">What it was, for the person who entered it.</param>
-public sealed record Slip(SlipKind Kind, double Probability, double ElongationPercent, string Words)
+public sealed record Slip(SlipKind Kind, double Probability, double ElongationPercent, Phrase Words)
 {
     /// <summary>The number of pitches when it is corrected so.</summary>
     public required int Pitches { get; init; }

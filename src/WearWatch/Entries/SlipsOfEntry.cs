@@ -1,6 +1,6 @@
-using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -46,50 +46,50 @@ internal static class SlipsOfEntry
 
     private static IEnumerable<Account?> AtTheTape(ChainCard card, Reading entry, Expectation expected)
     {
-        Account? Try(SlipKind kind, string words, double share, int pitches, double lengthMm, double spread = 0) =>
+        Account? Try(SlipKind kind, Phrase words, double share, int pitches, double lengthMm, double spread = 0) =>
             Account.Of(kind, words, share, card, entry, pitches, lengthMm, expected, spread);
 
         foreach (var by in (int[])[1, -1, 2, -2])
         {
             var pitches = entry.Pitches + by;
             yield return Try(SlipKind.PitchesMiscounted,
-                string.Create(CultureInfo.InvariantCulture, $"over {pitches} pitches instead of {entry.Pitches}"),
+                $"over {pitches} pitches instead of {entry.Pitches}",
                 Math.Abs(by) == 1 ? OnePitch : TwoPitches, pitches, entry.LengthMm);
         }
 
-        yield return Try(SlipKind.WrongUnit, "in inches", Unit, entry.Pitches, entry.LengthMm * Units.Length.MillimetresPerInch);
-        yield return Try(SlipKind.WrongUnit, "in millimetres", Unit, entry.Pitches,
+        yield return Try(SlipKind.WrongUnit, $"in inches", Unit, entry.Pitches, entry.LengthMm * Units.Length.MillimetresPerInch);
+        yield return Try(SlipKind.WrongUnit, $"in millimetres", Unit, entry.Pitches,
             entry.LengthMm / Units.Length.MillimetresPerInch);
-        yield return Try(SlipKind.DecimalPoint, "ten times as much", Decimal, entry.Pitches, entry.LengthMm * 10);
-        yield return Try(SlipKind.DecimalPoint, "a tenth of it", Decimal, entry.Pitches, entry.LengthMm / 10);
+        yield return Try(SlipKind.DecimalPoint, $"ten times as much", Decimal, entry.Pitches, entry.LengthMm * 10);
+        yield return Try(SlipKind.DecimalPoint, $"a tenth of it", Decimal, entry.Pitches, entry.LengthMm / 10);
         if (ChainCatalogue.Find(card.ChainType)?.RollerMm is { } roller)
         {
-            yield return Try(SlipKind.OutsideOfRollers, "over the outside of the rollers", AtRollers, entry.Pitches,
+            yield return Try(SlipKind.OutsideOfRollers, $"over the outside of the rollers", AtRollers, entry.Pitches,
                 entry.LengthMm - roller.Value);
-            yield return Try(SlipKind.InsideOfRollers, "between the inside of the rollers", AtRollers, entry.Pitches,
+            yield return Try(SlipKind.InsideOfRollers, $"between the inside of the rollers", AtRollers, entry.Pitches,
                 entry.LengthMm + roller.Value);
         }
 
-        yield return Try(SlipKind.Misread, "misread", Misread, entry.Pitches, entry.LengthMm, MisreadPercent);
+        yield return Try(SlipKind.Misread, $"misread", Misread, entry.Pitches, entry.LengthMm, MisreadPercent);
     }
 
     private static IEnumerable<Account?> WithoutRecord(ChainCard card, Reading entry, Expectation expected,
         Alternatives alternatives)
     {
         yield return Account.Of(
-            SlipKind.ReplacedWithoutRecord, "a new chain that nobody recorded", Replaced, card, entry, entry.Pitches,
+            SlipKind.ReplacedWithoutRecord, $"a new chain that nobody recorded", Replaced, card, entry, entry.Pitches,
                 entry.LengthMm, alternatives.IfReplaced);
         if (entry.Pitches == card.Pitches && card.MayBeShortened)
         {
             yield return Account.Of(
-                SlipKind.ShortenedWithoutRecord, "the whole loop, shortened by two pitches without record", Shortened, card,
+                SlipKind.ShortenedWithoutRecord, $"the whole loop, shortened by two pitches without record", Shortened, card,
                 entry, entry.Pitches - 2, entry.LengthMm, expected);
         }
 
         if (alternatives.IfCounterWasReset is { } afterReset)
         {
             yield return Account.Of(
-                SlipKind.CounterReset, "after the hour counter was set back without record", Reset, card, entry, entry.Pitches,
+                SlipKind.CounterReset, $"after the hour counter was set back without record", Reset, card, entry, entry.Pitches,
                 entry.LengthMm, afterReset);
         }
     }
@@ -101,7 +101,7 @@ internal static class SlipsOfEntry
         Account.Honest(card, entry, expected) with
         {
             Kind = SlipKind.Misread,
-            Words = "a figure that is wrong altogether",
+            Words = $"a figure that is wrong altogether",
             LogWeight = Math.Log(Nonsense) + 0.5 * Math.Log(2 * Math.PI) - Math.Log(NonsensePercent),
         };
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Entries;
 
@@ -18,15 +18,13 @@ public static class UsualTemperature
     /// <summary>What does not fit, in plain words; empty when it fits or none was told.</summary>
     /// <param name="before">The chain's readings before.</param>
     /// <param name="entry">The entry.</param>
-    public static string WhatIsOff(IReadOnlyList<Reading> before, Reading entry)
+    public static Phrase WhatIsOff(IReadOnlyList<Reading> before, Reading entry)
     {
-        if (entry.TemperatureC is not { } told) return "";
+        if (entry.TemperatureC is not { } told) return Phrase.None;
         double[] known = [.. before.Select(r => r.TemperatureC).OfType<double>().TakeLast(ReadingsThatTell).Order()];
         var usual = known.Length == 0 ? RoomC : known[known.Length / 2];
-        return Math.Abs(told - usual) <= (known.Length == 0 ? MostOffRoomK : MostOffK) ? ""
-            : known.Length == 0 ? Text($"A chain of {told:0.#} °C is a hot one. Please read its temperature again.")
-            : Text($"This temperature does not fit: {told:0.#} °C, and about {usual:0} °C is usual. Please read it again.");
+        return Math.Abs(told - usual) <= (known.Length == 0 ? MostOffRoomK : MostOffK) ? Phrase.None
+            : known.Length == 0 ? Phrase.Of($"A chain of {told:0.#} °C is a hot one. Please read its temperature again.")
+            : $"This temperature does not fit: {told:0.#} °C, and about {usual:0} °C is usual. Please read it again.";
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

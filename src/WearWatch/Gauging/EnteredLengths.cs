@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Gauging;
@@ -27,7 +28,7 @@ public abstract record EnteredLengths
 
     /// <summary>Text of which at least one part is no length.</summary>
     /// <param name="Reason">What is wrong with it and what would do.</param>
-    public sealed record NotUnderstood(string Reason) : EnteredLengths;
+    public sealed record NotUnderstood(Phrase Reason) : EnteredLengths;
 
     /// <summary>Reads the text.</summary>
     /// <param name="text">What was told.</param>

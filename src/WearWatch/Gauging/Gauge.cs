@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace WearWatch.Gauging;
 
 /// <summary>Turns a measured length into an elongation with its uncertainty, or says why it does not.</summary>
@@ -40,13 +38,14 @@ public static class Gauge
     public static GaugeOutcome Measure(
         double pitchMm, int pitches, double lengthMm, Tool tool, double? temperatureC = null, double? lengthUncertaintyMm = null)
     {
-        if (!(pitchMm > 0)) return new GaugeOutcome.Refused("pitch_mm", "The pitch must be above zero.");
+        if (!(pitchMm > 0)) return new GaugeOutcome.Refused("pitch_mm", $"The pitch must be above zero.");
         if (pitches < 1)
-            return new GaugeOutcome.Refused("pitches", "Count at least one pitch; a length over no pitch says nothing.");
+            return new GaugeOutcome.Refused("pitches", $"Count at least one pitch; a length over no pitch says nothing.");
         if (!(lengthMm > 0) || double.IsInfinity(lengthMm))
-            return new GaugeOutcome.Refused("length", "The length must be a number above zero.");
+            return new GaugeOutcome.Refused("length", $"The length must be a number above zero.");
         if (temperatureC is < -60 or > 400)
-            return new GaugeOutcome.Refused("temperature_c", "A chain that is measured has between -60 and 400 degrees Celsius.");
+            return new GaugeOutcome.Refused("temperature_c", $"A chain that is measured has between -60 and 400 degrees "
+                + $"Celsius.");
 
         var nominalMm = pitches * pitchMm;
         var lengthAt20Mm =
@@ -72,7 +71,7 @@ public static class Gauge
     /// </remarks>
     public static GaugeOutcome Measure(MeasuredSpan span)
     {
-        if (span.LengthsMm.Count == 0) return new GaugeOutcome.Refused("length", "A length is wanted.");
+        if (span.LengthsMm.Count == 0) return new GaugeOutcome.Refused("length", $"A length is wanted.");
         foreach (var lengthMm in span.LengthsMm)
         {
             var plain = Measure(span.PitchMm, span.Pitches, lengthMm, span.Instrument.Tool, span.ChainTemperatureC);
@@ -80,12 +79,12 @@ public static class Gauge
         }
 
         if (span.ToolTemperatureC is < -60 or > 100)
-            return new GaugeOutcome.Refused("tool_temperature_c", "A tool has between -60 and 100 degrees Celsius.");
+            return new GaugeOutcome.Refused("tool_temperature_c", $"A tool has between -60 and 100 degrees Celsius.");
         if (span.New is { } fresh && !(fresh.LengthMm > 0.9 * span.NominalMm && fresh.LengthMm < 1.1 * span.NominalMm))
-            return new GaugeOutcome.Refused("new_length", "The length when new must be that of the same number of pitches.");
+            return new GaugeOutcome.Refused("new_length", $"The length when new must be that of the same number of pitches.");
         if (span.OddShare == 0)
             return new GaugeOutcome.Refused("pitches",
-                "One outer link does not grow from pin to pin; measure an even number of pitches.");
+                $"One outer link does not grow from pin to pin; measure an even number of pitches.");
 
         var budget = UncertaintyBudget.Of(span);
         var elongation = new Elongation(PercentOf(span), budget.StandardUncertaintyPercent, budget.ScatterPercent);
@@ -108,9 +107,9 @@ public static class Gauge
     {
         var nominalMm = pitches * pitchMm;
         return lengthMm < ShortestShare * nominalMm || lengthMm > LongestShare * nominalMm
-            ? new GaugeOutcome.Doubted(elongation, string.Create(CultureInfo.InvariantCulture,
-                $"{lengthMm:0.##} mm over {pitches} pitches of {pitchMm:0.###} mm is {elongation.Percent:0.0} %: "
-                + $"no chain runs so. Check the count, the unit and the decimal point."))
+            ? new GaugeOutcome.Doubted(elongation, $"{lengthMm:0.##} mm over {pitches} pitches of {pitchMm:0.###} mm is "
+                + $"{elongation.Percent:0.0} %: "
+                + $"no chain runs so. Check the count, the unit and the decimal point.")
             : new GaugeOutcome.Measured(elongation);
     }
 

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging;
 
 /// <summary>What the gauge makes of a length.</summary>
@@ -14,12 +16,12 @@ public abstract record GaugeOutcome
     /// <summary>A length that a chain hardly has: it is kept, and waits for a person's yes or correction.</summary>
     /// <param name="Elongation">What it would be.</param>
     /// <param name="Reason">Why it is doubted, for the person who entered it.</param>
-    public sealed record Doubted(Elongation Elongation, string Reason) : GaugeOutcome;
+    public sealed record Doubted(Elongation Elongation, Phrase Reason) : GaugeOutcome;
 
     /// <summary>Not a measurement at all.</summary>
     /// <param name="Field">
     /// Which of the inputs is wrong, in the words of the file format (<c>pitches</c>, <c>length</c>, ...).
     /// </param>
     /// <param name="Reason">What is wrong with it and what would do.</param>
-    public sealed record Refused(string Field, string Reason) : GaugeOutcome;
+    public sealed record Refused(string Field, Phrase Reason) : GaugeOutcome;
 }

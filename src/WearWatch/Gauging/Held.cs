@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Phrases;
 
 namespace WearWatch.Gauging;
 
@@ -33,8 +34,13 @@ public readonly record struct Held
     /// <summary>From the two fields in which it is kept and sent; a load wins, since it says more.</summary>
     public static Held From(bool taut, double? loadNewtons) => loadNewtons is { } n ? Under(n) : taut ? Taut : default;
 
-    /// <summary>In words.</summary>
+    /// <summary>In words that never change: fingerprints of readings rest on them.</summary>
     public override string ToString() =>
         LoadNewtons is { } n ? string.Create(CultureInfo.InvariantCulture, $"under {n:#,0.#} N")
         : InPlaceTaut ? "in place, taut" : "not recorded";
+
+    /// <summary>In words, for people.</summary>
+    public Phrase Words =>
+        LoadNewtons is { } n ? Phrase.Of($"under {n:#,0.#} N")
+        : InPlaceTaut ? Phrase.Of($"in place, taut") : $"not recorded";
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging;
 
 /// <summary>What a length is measured with, and how far it may be wrong.</summary>
@@ -18,7 +20,7 @@ public abstract record Instrument
     public abstract double ReadingUncertaintyMm { get; }
 
     /// <summary>Who says what its largest error is.</summary>
-    public abstract string Source { get; }
+    public abstract Phrase Source { get; }
 
     /// <summary>
     /// The usual instrument of a kind of tool: a tape of class II read from a graduation, a caliper of 0.05 mm, a sensor.
@@ -40,7 +42,7 @@ public abstract record Instrument
         public override Tool Tool => Tool.Tape;
 
         /// <inheritdoc/>
-        public override string Source => "docs/references.md [2]";
+        public override Phrase Source => $"docs/references.md [2]";
 
         /// <summary>Largest error: <c>a + b L</c> millimetres, plus c from a hook.</summary>
         /// <remarks>L is in metres and rounded up to the next whole one. a, b, c: I 0.1, 0.1, 0.1; II 0.3, 0.2, 0.2; III 0.6,
@@ -77,7 +79,7 @@ public abstract record Instrument
         public override Tool Tool => Tool.Caliper;
 
         /// <inheritdoc/>
-        public override string Source => "stated by its maker as ISO 13385-1 wants [3]";
+        public override Phrase Source => $"stated by its maker as ISO 13385-1 wants [3]";
 
         /// <inheritdoc/>
         public override double MaximumErrorMm(double lengthMm) => Math.Max(LargestErrorMm, StepMm);
@@ -96,7 +98,7 @@ public abstract record Instrument
         public override Tool Tool => Tool.Sensor;
 
         /// <inheritdoc/>
-        public override string Source => "stated for the sensors";
+        public override Phrase Source => $"stated for the sensors";
 
         /// <inheritdoc/>
         public override double MaximumErrorMm(double lengthMm) => LargestErrorMm;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using WearWatch.Units;
 
@@ -26,12 +25,12 @@ public static partial class MeasuredLengthText
         if (inside is not LengthText.Understood within) return inside;
         if (outside is not LengthText.Understood over) return outside;
         if (within.WrittenIn != over.WrittenIn)
-            return new LengthText.NotUnderstood("Inside and outside are in different units; write both in one.");
+            return new LengthText.NotUnderstood($"Inside and outside are in different units; write both in one.");
         return over.Length.Millimetres > within.Length.Millimetres
             ? within with { Length = new(MeasuredSpan.OverRollersMm(within.Length.Millimetres, over.Length.Millimetres)) }
-            : new LengthText.NotUnderstood(string.Create(CultureInfo.InvariantCulture,
-                $"Over the rollers is more than between them: {over.Length.Millimetres:0.##} mm outside, "
-                + $"{within.Length.Millimetres:0.##} mm inside cannot be."));
+            : new LengthText.NotUnderstood($"Over the rollers is more than between them: {over.Length.Millimetres:0.##} mm "
+                + $"outside, "
+                + $"{within.Length.Millimetres:0.##} mm inside cannot be.");
     }
 
     [GeneratedRegex(@"^\s*(?<inside>.+?)\s+inside,?\s+(?<outside>.+?)\s+outside(?<unit>\s+\w+)?\s*$", RegexOptions.IgnoreCase)]

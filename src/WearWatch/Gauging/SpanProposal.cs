@@ -1,60 +1,103 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging;
 
-/// <summary>How many pitches to measure so that the measurement is good enough for the limit.</summary>
-/// <param name="Pitches">Number of pitches to measure.</param>
-/// <param name="LengthMm">Their nominal length in millimetres.</param>
-/// <param name="StandardUncertaintyPercent">Standard uncertainty then, in percent of elongation.</param>
-/// <param name="GoodEnough">Whether that stays below a tenth of the limit.</param>
-/// <param name="Advice">What to do, in plain words.</param>
-public sealed record SpanProposal(int Pitches, double LengthMm, double StandardUncertaintyPercent, bool GoodEnough, string Advice)
+/// <summary>Over how many pitches to measure, and whether that is good enough for the limit.</summary>
+/// <remarks>
+/// The usual number of the trade (<see cref="Chains.Families.SpanRule"/>), more near the limit, and more where the uncertainty
+/// asks for it; the same as last time where that is enough, so that like is compared with like.
+/// </remarks>
+public sealed record SpanProposal
 {
-    /// <summary>An uncertainty of a tenth of the limit costs little of the chain's life. Common practice.</summary>
+    /// <summary>An expanded uncertainty of a tenth of the limit costs little of the chain's life. Common practice.</summary>
     public const double ShareOfLimit = 0.1;
 
     /// <summary>Longer than this no tape is held straight by one person.</summary>
     private const double LongestMm = 3000;
 
-    /// <summary>Fewer than this say little of a chain. Source: docs/references.md [27], at least 4 links.</summary>
-    private const int FewestPitches = 4;
+    /// <summary>Number of pitches to measure.</summary>
+    public required int Pitches { get; init; }
+
+    /// <summary>Their nominal length in millimetres.</summary>
+    public required double LengthMm { get; init; }
+
+    /// <summary>Standard uncertainty then, in percent of elongation.</summary>
+    public required double StandardUncertaintyPercent { get; init; }
+
+    /// <summary>Expanded uncertainty then, k = 2, in percent of elongation.</summary>
+    public double ExpandedUncertaintyPercent => 2 * StandardUncertaintyPercent;
+
+    /// <summary>Whether the expanded uncertainty stays below a tenth of the limit.</summary>
+    public required bool GoodEnough { get; init; }
+
+    /// <summary>What to measure, in plain words.</summary>
+    public required Phrase What { get; init; }
+
+    /// <summary>Why the uncertainty is not below a tenth of the limit, and what helps; nothing where it is.</summary>
+    public required Phrase WhyNot { get; init; }
+
+    /// <summary>What to measure, how sure that is, and what else would help.</summary>
+    public Phrase Advice => Phrase.Join(" ",
+        [$"{What} ({LengthMm:0.#} mm when new): ± {ExpandedUncertaintyPercent:0.00} %.", WhyNot]);
 
     /// <summary>The proposal for a chain.</summary>
-    /// <param name="span">How it will be measured; its number of pitches and lengths do not matter.</param>
-    /// <param name="limitPercent">The limit in percent.</param>
-    /// <param name="chainPitches">Pitches of the whole chain, when known: more cannot be measured.</param>
-    public static SpanProposal For(MeasuredSpan span, double limitPercent, int? chainPitches = null)
+    public static SpanProposal For(SpanCase asked)
     {
-        if (span.Family.FixedSpan is { } links) return Over(span, links, limitPercent, $"Measure over {links} links");
+        var (span, rule) = (asked.Span, asked.Span.Family.Span);
+        if (rule.IsFixed) return Over(asked, rule.Fewest, $"Measure over {rule.Fewest} links");
+
         var step = span.LinksAlternate ? 2 : 1;
-        var most = Math.Max(FewestPitches, (int)(LongestMm / span.PitchMm));
-        if (chainPitches is { } all) most = Math.Clamp(all, 1, most);
+        var most = Math.Max(rule.Fewest, (int)(LongestMm / span.PitchMm));
+        if (asked.Reachable is { } reachable) most = Math.Min(most, reachable);
         if (most > step) most -= most % step;
+        var wanted = asked.IsNearLimit ? rule.NearLimitFor(span.PitchMm) : rule.UsualFor(span.PitchMm);
+        var pitches = Math.Min(most, wanted + wanted % step);
+        while (pitches + step <= most && !IsGoodEnough(asked, pitches)) pitches += step;
 
-        for (var pitches = Math.Min(FewestPitches, most); pitches < most; pitches += step)
-        {
-            var proposal = Over(span, pitches, limitPercent, $"Measure over {pitches} pitches");
-            if (proposal.GoodEnough) return proposal;
-        }
-
-        var longest = Over(span, most, limitPercent, $"Measure over {most} pitches");
-        return longest.GoodEnough || span.New is not null
-            ? longest
-            : longest with
-            {
-                Advice = longest.Advice + "; measure the length when new, too: the maker's tolerance hides too much",
-            };
+        if (asked.LastPitches is { } last && last >= pitches && last <= most && last % step == 0)
+            return Over(asked, last, asked.LastPlace.Length > 0
+                ? Phrase.Of($"Measure the same {last} pitches as last time, at {asked.LastPlace}")
+                : $"Measure the same {last} pitches as last time");
+        return Over(asked, pitches, asked.IsNearLimit && asked.LastPitches < pitches
+            ? Phrase.Of($"Near the limit measure more: {pitches} pitches")
+            : $"Measure over {pitches} pitches");
     }
 
-    private static SpanProposal Over(MeasuredSpan span, int pitches, double limitPercent, string advice)
+    private static SpanProposal Over(SpanCase asked, int pitches, Phrase what)
+    {
+        var good = IsGoodEnough(asked, pitches);
+        return new SpanProposal
+        {
+            Pitches = pitches,
+            LengthMm = pitches * asked.Span.PitchMm,
+            StandardUncertaintyPercent = BudgetOver(asked.Span, pitches).StandardUncertaintyPercent,
+            GoodEnough = good,
+            What = what,
+            WhyNot = good ? Phrase.None : WhyNotGoodEnough(asked, pitches),
+        };
+    }
+
+    private static bool IsGoodEnough(SpanCase asked, int pitches) =>
+        BudgetOver(asked.Span, pitches).ExpandedUncertaintyPercent < ShareOfLimit * asked.DecidesAtPercent;
+
+    private static Phrase WhyNotGoodEnough(SpanCase asked, int pitches)
+    {
+        var tenth = ShareOfLimit * asked.DecidesAtPercent;
+        return asked.Span.New is null && asked.Span.NewLengthTolerancePercent / Math.Sqrt(3) >= tenth
+            ? Phrase.Of($"That is not below a tenth of the limit ({tenth:0.00} %): the maker's tolerance hides too much. "
+                + $"Measure the length when new, too.")
+            : $"That is not below a tenth of the limit ({tenth:0.00} %): no longer span than {pitches} pitches can be reached. "
+                + $"Take the mean of three lengths, and measure the length when new.";
+    }
+
+    private static UncertaintyBudget BudgetOver(MeasuredSpan span, int pitches)
     {
         var lengthMm = pitches * span.PitchMm;
-        var planned = span with
+        return UncertaintyBudget.Of(span with
         {
             Pitches = pitches,
             LengthsMm = [lengthMm],
             New = span.New is { } fresh ? fresh with { LengthMm = lengthMm } : null,
-        };
-        var uncertainty = UncertaintyBudget.Of(planned).StandardUncertaintyPercent;
-        return new SpanProposal(pitches, lengthMm, uncertainty, uncertainty < ShareOfLimit * limitPercent,
-            FormattableString.Invariant($"{advice} ({lengthMm:0.#} mm): {uncertainty:0.000} % standard uncertainty"));
+        });
     }
 }

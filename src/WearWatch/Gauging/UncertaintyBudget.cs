@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging;
 
 /// <summary>What an elongation's uncertainty is made of, by JCGM 100: components in quadrature.</summary>
@@ -8,7 +10,7 @@ namespace WearWatch.Gauging;
 /// </remarks>
 public sealed class UncertaintyBudget
 {
-    private const string CommonPractice = "common practice";
+    private static readonly Phrase CommonPractice = $"common practice";
 
     private UncertaintyBudget(IReadOnlyList<UncertaintyComponent> components) => Components = components;
 
@@ -36,32 +38,32 @@ public sealed class UncertaintyBudget
     {
         var percentPerMm = 100 / (span.New?.LengthMm ?? span.NominalMm);
         if (span.New is not { SameTool: true })
-            yield return new("tool", percentPerMm * Rectangular(span.Instrument.MaximumErrorMm(span.LengthMm)), true,
+            yield return new($"tool", percentPerMm * Rectangular(span.Instrument.MaximumErrorMm(span.LengthMm)), true,
                 span.Instrument.Source);
-        yield return new("reading", percentPerMm * ReadingMm(span), true, ReadingSource(span));
+        yield return new($"reading", percentPerMm * ReadingMm(span), true, ReadingSource(span));
 
         if (span.New is { } fresh)
         {
             var toolMm = fresh.SameTool ? 0 : Rectangular(fresh.Instrument.MaximumErrorMm(fresh.LengthMm));
             var stretch = span.LengthMm / fresh.LengthMm;
             yield return new(
-                "length when new", percentPerMm * stretch * Hypotenuse(toolMm, fresh.Instrument.ReadingUncertaintyMm), false,
+                $"length when new", percentPerMm * stretch * Hypotenuse(toolMm, fresh.Instrument.ReadingUncertaintyMm), false,
                 fresh.Instrument.Source);
         }
         else
         {
-            yield return new("tolerance of a new chain", Rectangular(span.NewLengthTolerancePercent / 2), false,
-                "half of 0 to +tolerance of the chain type");
+            yield return new($"tolerance of a new chain", Rectangular(span.NewLengthTolerancePercent / 2), false,
+                $"half of 0 to +tolerance of the chain type");
         }
 
         var kelvin = span is { ChainTemperatureC: not null, ToolTemperatureC: not null } ? 2 : 5;
-        yield return new("temperature", 100 * Gauge.SteelExpansionPerKelvin * Rectangular(kelvin), false,
+        yield return new($"temperature", 100 * Gauge.SteelExpansionPerKelvin * Rectangular(kelvin), false,
             $"within {kelvin} K, {CommonPractice}; docs/references.md [20]");
 
         // The reading is off by e/N one way or the other, and nobody knows which: standard deviation e/N.
         if (span is { LinksAlternate: true, FirstLink: FirstLink.NotTold } && int.IsOddInteger(span.Pitches))
-            yield return new("odd number of pitches", Math.Abs(Gauge.PercentOf(span)) / span.Pitches, false,
-                "geometry, docs/gauging.md");
+            yield return new($"odd number of pitches", Math.Abs(Gauge.PercentOf(span)) / span.Pitches, false,
+                $"geometry, docs/gauging.md");
     }
 
     /// <summary>The mean of n readings; or by how much they differ, when that is more than the graduation explains.</summary>
@@ -72,8 +74,8 @@ public sealed class UncertaintyBudget
         return n < 3 ? byGraduation : Math.Max(byGraduation, StandardDeviation(span.LengthsMm) / Math.Sqrt(n));
     }
 
-    private static string ReadingSource(MeasuredSpan span) => span.LengthsMm.Count == 1
-        ? $"one reading, {CommonPractice}"
+    private static Phrase ReadingSource(MeasuredSpan span) => span.LengthsMm.Count == 1
+        ? Phrase.Of($"one reading, {CommonPractice}")
         : $"mean of {span.LengthsMm.Count} readings, {CommonPractice}";
 
     private static double StandardDeviation(IReadOnlyList<double> values)

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging;
 
 /// <summary>One line of an uncertainty budget.</summary>
@@ -5,4 +7,4 @@ namespace WearWatch.Gauging;
 /// <param name="StandardUncertaintyPercent">Its standard uncertainty, in percent of elongation.</param>
 /// <param name="Repeats">Whether it comes anew with every reading, and so makes readings scatter.</param>
 /// <param name="Source">Where its size comes from.</param>
-public sealed record UncertaintyComponent(string Name, double StandardUncertaintyPercent, bool Repeats, string Source);
+public sealed record UncertaintyComponent(Phrase Name, double StandardUncertaintyPercent, bool Repeats, Phrase Source);

@@ -1,5 +1,5 @@
-using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Inspections;
@@ -21,11 +21,12 @@ public static class InspectionNotice
             .OrderByDescending(s => s.Point!.StopsTheChain).ToList();
         if (standing.Count == 0) return null;
         var found = standing.Select(s =>
-            string.Create(CultureInfo.InvariantCulture, $"{s.Point!.Ask} (seen first on "
-                + $"{s.Since:yyyy-MM-dd}{(s.Finding.Note.Length > 0 ? $", {s.Finding.Note}" : "")})"));
+            s.Finding.Note.Length > 0
+                ? Phrase.Of($"{s.Point!.Ask} (seen first on {s.Since}, {s.Finding.Note})")
+                : $"{s.Point!.Ask} (seen first on {s.Since})");
         return new Notice(
-            NoticeKind.FoundByLook, standing.Any(s => s.Point!.StopsTheChain), string.Join("; ", found) + ".",
-            string.Join(' ', standing.Select(s => s.Point!.Advice).Distinct()));
+            NoticeKind.FoundByLook, standing.Any(s => s.Point!.StopsTheChain), $"{Phrase.Join("; ", found)}.",
+            Phrase.Join(" ", standing.Select(s => s.Point!.Advice).Distinct()));
     }
 
     private static DateTimeOffset? Last(IReadOnlyList<ChainEvent> events, ChainEventKind kind) =>

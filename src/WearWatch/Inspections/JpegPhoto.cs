@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using WearWatch.Phrases;
 
 namespace WearWatch.Inspections;
 
@@ -24,18 +25,18 @@ public static class JpegPhoto
 
     /// <summary>The picture to keep, or why it is none.</summary>
     /// <param name="file">What was sent.</param>
-    public static (byte[]? Jpeg, string Reason) Read(ReadOnlySpan<byte> file)
+    public static (byte[]? Jpeg, Phrase Reason) Read(ReadOnlySpan<byte> file)
     {
         if (file.Length > MostBytes) return (null, $"A photo of more than {MostBytes / 1_000_000} MB; send it smaller.");
         if (file.Length < 4 || file[0] != Mark || file[1] != StartOfPicture || file[^2] != Mark || file[^1] != EndOfPicture)
-            return (null, "This is no whole JPEG picture.");
+            return (null, $"This is no whole JPEG picture.");
         var kept = new List<byte>(file.Length) { Mark, StartOfPicture };
         var (at, hasFrame) = (2, false);
         while (at + 4 <= file.Length && file[at] == Mark)
         {
             var kind = file[at + 1];
             var length = BinaryPrimitives.ReadUInt16BigEndian(file[(at + 2)..]) + 2;
-            if (length < 4 || at + length > file.Length) return (null, "The JPEG picture ends within a part of it.");
+            if (length < 4 || at + length > file.Length) return (null, $"The JPEG picture ends within a part of it.");
             if (IsFrame(kind))
             {
                 if (length < 9 || Across(file[at..]) is < 1 or > MostPixelsAcross)
@@ -43,12 +44,13 @@ public static class JpegPhoto
                 hasFrame = true;
             }
 
-            if (kind == StartOfScan) return hasFrame ? ([.. kept, .. file[at..]], "") : (null, "The JPEG picture has no size.");
+            if (kind == StartOfScan) return hasFrame ? ([.. kept, .. file[at..]], Phrase.None) : (null, $"The JPEG picture has "
+                + $"no size.");
             if (IsPartOfPicture(kind)) kept.AddRange(file.Slice(at, length));
             at += length;
         }
 
-        return (null, "The JPEG picture has no content.");
+        return (null, $"The JPEG picture has no content.");
     }
 
     /// <summary>The larger of width and height; zero when one of them is.</summary>

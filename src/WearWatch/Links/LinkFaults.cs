@@ -1,5 +1,6 @@
 using WearWatch.Chains.Links;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Links;
 
@@ -17,10 +18,10 @@ public static class LinkFaults
     public static IReadOnlyList<LinkFault> Of(MeasuredLinks told, LinkTable table)
     {
         if ((told.OneLinkMm ?? told.SeveralLinksMm ?? told.D1Mm ?? told.D2Mm) is null)
-            return [new(nameof(told.OneLinkMm), "Measure at least one: a link's length, a length over links, or a diameter.")];
+            return [new(nameof(told.OneLinkMm), $"Measure at least one: a link's length, a length over links, or a diameter.")];
         return
         [
-            .. Length(nameof(told.OneLinkMm), told.OneLinkMm, table.Size.PitchMm, "one link"),
+            .. Length(nameof(told.OneLinkMm), told.OneLinkMm, table.Size.PitchMm, $"one link"),
             .. OverLinks(told, table),
             .. Diameter(nameof(told.D1Mm), told.D1Mm, table), .. Diameter(nameof(told.D2Mm), told.D2Mm, table),
         ];
@@ -33,25 +34,25 @@ public static class LinkFaults
             yield return new(nameof(told.Links),
                 $"The limit of this chain is for {table.Links} links; measure over {table.Links}, not over {links}.");
         if (told.Tool is Tool.Sensor)
-            yield return new(nameof(told.Tool), "Links are measured with a caliper, long stretches with a tape.");
+            yield return new(nameof(told.Tool), $"Links are measured with a caliper, long stretches with a tape.");
         foreach (var fault in Length(
             nameof(told.SeveralLinksMm), told.SeveralLinksMm, table.NominalSeveralMm, $"{table.Links} links"))
             yield return fault;
     }
 
-    private static IEnumerable<LinkFault> Length(string field, double? toldMm, double newMm, string over)
+    private static IEnumerable<LinkFault> Length(string field, double? toldMm, double newMm, Phrase over)
     {
         if (toldMm is { } mm && !(mm >= ShortestShare * newMm && mm <= LongestShare * newMm))
-            yield return new(field, FormattableString.Invariant($"{mm:0.###} mm is no length over {over} of this chain, ")
-                + FormattableString.Invariant($"which are {newMm:0.#} mm when new. ")
-                + "Check the count, the unit and the decimal point.");
+            yield return new(field, $"{mm:0.###} mm is no length over {over} of this chain, "
+                + $"which are {newMm:0.#} mm when new. "
+                + $"Check the count, the unit and the decimal point.");
     }
 
     private static IEnumerable<LinkFault> Diameter(string field, double? toldMm, LinkTable table)
     {
         var newMm = table.Size.DiameterMm;
         if (toldMm is { } mm && !(mm >= ThinnestShare * newMm && mm <= ThickestShare * newMm))
-            yield return new(field, FormattableString.Invariant($"{mm:0.###} mm is no diameter of a link of {newMm:0.###} mm. ")
-                + "Check the unit and the decimal point.");
+            yield return new(field, $"{mm:0.###} mm is no diameter of a link of {newMm:0.###} mm. "
+                + $"Check the unit and the decimal point.");
     }
 }

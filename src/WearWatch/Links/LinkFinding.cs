@@ -12,34 +12,29 @@ namespace WearWatch.Links;
 public sealed record LinkFinding(
     LinkMeasure Measure, double ValueMm, double StandardUncertaintyMm, double NewMm, LinkLimit? Limit)
 {
-    /// <summary>
-    /// From this share of the way to the limit on a renewal is planned, as a leaf chain's from 2 of 3 %. Common practice.
-    /// </summary>
-    public const double PlanFromPercent = 200 / 3.0;
-
-    // A tenth of 18 mm is 1.7999... in a computer, and the limit counts as reached.
-    private const double Rounding = 1e-9;
-
     /// <summary>Expanded uncertainty at k = 2, about 95 %, in millimetres.</summary>
     public double ExpandedUncertaintyMm => 2 * StandardUncertaintyMm;
 
     /// <summary>How much it has changed since new, in percent of new; growth of a length, loss of a diameter.</summary>
     public double ChangePercent => 100 * Math.Abs(NewMm - ValueMm) / NewMm * (IsWorn ? 1 : -1);
 
-    /// <summary>How far it has come from new to its limit, in percent of that way; null without a limit.</summary>
-    public double? UsedPercent => Limit is { } limit ? 100 * (ValueMm - NewMm) / (limit.Mm - NewMm) : null;
+    /// <summary>How far it has come from new to its limit; null without a limit.</summary>
+    public LimitWay? Way => Limit is { } limit ? LimitWay.Of(ValueMm, ExpandedUncertaintyMm, NewMm, limit.Mm) : null;
+
+    /// <summary>The same in percent of that way; null without a limit.</summary>
+    public double? UsedPercent => Way?.Percent;
 
     /// <summary>Expanded uncertainty (k = 2) of <see cref="UsedPercent"/>; null without a limit.</summary>
-    public double? ExpandedUsedPercent => Limit is { } limit ? 100 * ExpandedUncertaintyMm / Math.Abs(limit.Mm - NewMm) : null;
+    public double? ExpandedUsedPercent => Way?.ExpandedPercent;
 
     /// <summary>Whether its limit has been reached.</summary>
-    public bool IsReached => UsedPercent >= 100 - Rounding;
+    public bool IsReached => Way?.IsReached == true;
 
     /// <summary>Whether it has come so far that a renewal is planned.</summary>
-    public bool IsToBePlanned => UsedPercent >= PlanFromPercent - Rounding;
+    public bool IsToBePlanned => Way?.IsToBePlanned == true;
 
     /// <summary>Whether the upper end of its own uncertainty reaches the limit.</summary>
-    public bool MayBeReached => UsedPercent + ExpandedUsedPercent >= 100 - Rounding;
+    public bool MayBeReached => Way?.MayBeReached == true;
 
     /// <summary>
     /// The severity for a chain that holds a load: out of use where the limit may have been reached, not only where it surely

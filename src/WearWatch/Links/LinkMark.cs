@@ -1,5 +1,6 @@
 using WearWatch.Chains.Links;
 using WearWatch.Gauging;
+using WearWatch.Wear;
 
 namespace WearWatch.Links;
 
@@ -17,7 +18,7 @@ public sealed record LinkMark(LinkLimit Limit, double NewMm, double PlanMm, doub
         .. from limit in limits.All
            let fresh = table.NewMm(limit.Measure)
            select new LinkMark(
-               limit, fresh, fresh + LinkFinding.PlanFromPercent / 100 * (limit.Mm - fresh), Out(limit, Tool.Caliper),
+               limit, fresh, fresh + LimitWay.PlanFromPercent / 100 * (limit.Mm - fresh), Out(limit, Tool.Caliper),
                limit.Measure == LinkMeasure.SeveralLinks ? Out(limit, Tool.Tape) : null),
     ];
 

@@ -1,5 +1,6 @@
 using WearWatch.Chains.Links;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Links;
 
@@ -22,11 +23,14 @@ public sealed record LinkStretch(double GrowthPercent, double WearPercent, doubl
     public bool IsOverload => GrowthPercent - WearPercent > UnsurePercent;
 
     /// <summary>What it says, in a sentence.</summary>
-    public string Sentence => FormattableString.Invariant($"Longer by {GrowthPercent:0.00} %; wear of the crowns explains ")
-        + FormattableString.Invariant($"{WearPercent:0.00} % (± {UnsurePercent:0.00} %). ")
-        + (IsOverload
-            ? "The rest is permanent set: the chain was overloaded. Out of use until a competent person has examined it."
-            : "No sign of permanent set beyond wear.");
+    public Phrase Sentence => Phrase.Join(" ",
+    [
+        $"Longer by {GrowthPercent:0.00} %; wear of the crowns explains {WearPercent:0.00} % (± {UnsurePercent:0.00} %).",
+        IsOverload
+            ? Phrase.Of(
+                $"The rest is permanent set: the chain was overloaded. Out of use until a competent person has examined it.")
+            : $"No sign of permanent set beyond wear.",
+    ]);
 
     /// <summary>The comparison of a visit; null unless d1 and a length were measured.</summary>
     public static LinkStretch? Of(MeasuredLinks told, LinkTable table)

@@ -1,4 +1,5 @@
 using WearWatch.Chains.Links;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Links;
@@ -26,12 +27,16 @@ public sealed record LinkVerdict
         : Condition.NotKnown;
 
     /// <summary>What heads the page: the worst in a sentence, then what was not measured.</summary>
-    public string Sentence => (Stretch is { IsOverload: true } && Worst?.Condition is not Condition.SwapNow
-        ? Stretch.Sentence
-        : Worst is { } worst ? LinkWords.Of(worst) : "Nothing was measured.") + Missing;
+    public Phrase Sentence => Phrase.Join(" ",
+    [
+        Stretch is { IsOverload: true } && Worst?.Condition is not Condition.SwapNow ? Stretch.Sentence
+            : Worst is { } worst ? LinkWords.Of(worst)
+            : $"Nothing was measured.",
+        Missing,
+    ]);
 
-    private string Missing => NotMeasured.Count == 0 ? ""
-        : $" Not measured: {string.Join(", ", NotMeasured.Select(LinkWords.Of))}. No statement on that.";
+    private Phrase Missing => NotMeasured.Count == 0 ? Phrase.None
+        : $"Not measured: {Phrase.Join(", ", NotMeasured.Select(LinkWords.Of))}. No statement on that.";
 
     /// <summary>The verdict on one visit.</summary>
     /// <param name="told">What was measured.</param>

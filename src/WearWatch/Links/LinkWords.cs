@@ -1,4 +1,5 @@
 using WearWatch.Chains.Links;
+using WearWatch.Phrases;
 
 namespace WearWatch.Links;
 
@@ -6,33 +7,30 @@ namespace WearWatch.Links;
 public static class LinkWords
 {
     /// <summary>A measure, as it is called on screens.</summary>
-    public static string Of(LinkMeasure measure) => measure switch
+    public static Phrase Of(LinkMeasure measure) => measure switch
     {
-        LinkMeasure.OneLink => "inner length of one link",
-        LinkMeasure.SeveralLinks => "length over links",
-        LinkMeasure.MeanDiameter => "mean of two diameters",
-        _ => "thinnest diameter",
+        LinkMeasure.OneLink => $"inner length of one link",
+        LinkMeasure.SeveralLinks => $"length over links",
+        LinkMeasure.MeanDiameter => $"mean of two diameters",
+        _ => $"thinnest diameter",
     };
 
     /// <summary>What a measure says, in a sentence with its numbers and who says so.</summary>
-    public static string Of(LinkFinding finding)
+    public static Phrase Of(LinkFinding finding)
     {
-        var name = Of(finding.Measure);
-        var what = char.ToUpperInvariant(name[0]) + name[1..]
-            + FormattableString.Invariant($" {finding.ValueMm:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00} mm");
+        Phrase what = $"{Of(finding.Measure)} {finding.ValueMm:0.00} mm ± {finding.ExpandedUncertaintyMm:0.00} mm";
         if (finding.Limit is not { } limit)
-            return $"{what}: no limit is known; enter the maker's. Cannot be judged from these data.";
-        var against = FormattableString.Invariant($"{(limit.IsLength ? "limit" : "least")} {limit.Mm:0.00} mm, {limit.Basis}");
+            return $"No limit is known: {what}; enter the maker's. Cannot be judged from these data.";
+        var against = limit.IsLength ? Phrase.Of($"limit {limit.Mm:0.00} mm, {limit.Basis}") : $"least {limit.Mm:0.00} mm, "
+            + $"{limit.Basis}";
         return finding switch
         {
             { IsReached: true } => $"Discard limit reached: {what} ({against}). Take out of use now.",
             { MayBeReached: true } =>
                 $"Discard limit may be reached: {what} ({against}), within the uncertainty of measuring. Take out of use.",
             { IsToBePlanned: true } =>
-                FormattableString.Invariant($"{what}: {finding.UsedPercent:0} % of the way to its limit ({against}). ")
-                    + "A competent person sets the date.",
-            _ => FormattableString.Invariant($"{what}: {Math.Max(0, finding.UsedPercent!.Value):0} % of the way to its limit ")
-                + $"({against}).",
+                $"{finding.UsedPercent:0} % of the way to its limit: {what} ({against}). A competent person sets the date.",
+            _ => $"{Math.Max(0, finding.UsedPercent!.Value):0} % of the way to its limit: {what} ({against}).",
         };
     }
 }

@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Chains.Links;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Running;
 using WearWatch.Wear;
 
@@ -27,7 +28,7 @@ public sealed record LinksState
     public required Condition Condition { get; init; }
 
     /// <summary>What heads the page.</summary>
-    public required string Sentence { get; init; }
+    public required Phrase Sentence { get; init; }
 
     /// <summary>The earliest early date of its measures; null when none is known or in sight.</summary>
     public DateTimeOffset? EarlyDate => Known.Min(known => known.EarlyDate);
@@ -36,9 +37,9 @@ public sealed record LinksState
     public DateTimeOffset? MiddleDate => Known.Min(known => known.MiddleDate);
 
     /// <summary>The outlook of the measure that comes to its limit first; null when none is known.</summary>
-    public LinkOutlook.Known? Soonest => Known.MinBy(known => known.Forecast.PercentilesHours[4] - known.HoursSince);
+    public MeasureOutlook.Known? Soonest => Known.MinBy(known => known.Forecast.PercentilesHours[4] - known.HoursSince);
 
-    private IEnumerable<LinkOutlook.Known> Known => Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>();
+    private IEnumerable<MeasureOutlook.Known> Known => Tracks.Select(t => t.Outlook).OfType<MeasureOutlook.Known>();
 
     /// <summary>The assessment of the whole chain with what its links say: the worst governs.</summary>
     /// <remarks>
@@ -104,16 +105,16 @@ public sealed record LinksState
 
     private static DateTimeOffset? Earliest(params DateTimeOffset?[] dates) => dates.Min();
 
-    private static string SoonSaid(IEnumerable<LinkTrack> tracks, DateTimeOffset now)
+    private static Phrase SoonSaid(IEnumerable<LinkTrack> tracks, DateTimeOffset now)
     {
         var soonest = tracks.MaxBy(t => Severity(Ahead(t.Outlook, now)))!;
-        return $"By its trend the limit of the {LinkWords.Of(soonest.Measure)} "
-            + (Ahead(soonest.Outlook, now) is Condition.SwapNow
-                ? "may have been reached since it was measured. Take out of use."
-                : "comes near. A competent person sets the date.");
+        var what = LinkWords.Of(soonest.Measure);
+        return Ahead(soonest.Outlook, now) is Condition.SwapNow
+            ? Phrase.Of($"By its trend the limit may have been reached since it was measured: {what}. Take out of use.")
+            : $"By its trend the limit comes near: {what}. A competent person sets the date.";
     }
 
-    private static Condition Ahead(LinkOutlook outlook, DateTimeOffset now) => outlook is not LinkOutlook.Known known
+    private static Condition Ahead(MeasureOutlook outlook, DateTimeOffset now) => outlook is not MeasureOutlook.Known known
         ? Condition.NotKnown
         : known.ProbabilityPassed > OneInTwenty ? Condition.SwapNow
         : known.EarlyDate <= now + ConditionRule.PlanningLead ? Condition.PlanASwap

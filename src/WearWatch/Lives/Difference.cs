@@ -8,6 +8,9 @@ namespace WearWatch.Lives;
 /// <param name="None">The value of no difference: 0 of a difference, 1 of a ratio.</param>
 public readonly record struct Difference(double Value, ConfidenceInterval Interval, double None)
 {
+    /// <summary>Fewer chains with hours than this tell no rate of cost: resampled, they come out alike by themselves.</summary>
+    public const int FewestChains = 5;
+
     private const int Resamples = 400;
     private const int Seed = 29;
 
@@ -65,8 +68,8 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
     }
 
     /// <summary>
-    /// Ratio of two groups' costs an hour, the second over the first, by resampling whole chains; null where either ran no hours
-    /// or cost nothing.
+    /// Ratio of two groups' costs an hour, the second over the first, by resampling whole chains; null where fewer than
+    /// <see cref="FewestChains"/> chains of either ran, or either cost nothing.
     /// </summary>
     /// <remarks>
     /// Percentile bootstrap, 400 resamples of a fixed seed: the swaps of one chain go together. Source: B. Efron, Ann. Statist. 7
@@ -78,10 +81,10 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
     public static Difference? RatioOfRates(
         IReadOnlyList<(double Cost, double Hours)> first, IReadOnlyList<(double Cost, double Hours)> second, double level)
     {
-        if (!(Rate(first) > 0) || !(Rate(second) > 0)) return null;
+        if (!CanTell(first) || !CanTell(second)) return null;
         var chance = new Random(Seed);
         double[] drawn = [.. Enumerable.Range(0, Resamples).Select(_ => Rate(Drawn(second, chance)) / Rate(Drawn(first, chance)))
-            .Where(r => !double.IsNaN(r)).Order()];
+            .Where(double.IsFinite).Order()];
         if (drawn.Length == 0) return null;
         double At(double share) => drawn[Math.Clamp((int)(share * drawn.Length), 0, drawn.Length - 1)];
         return new(Rate(second) / Rate(first), new(At((1 - level) / 2), At((1 + level) / 2)), 1);
@@ -95,6 +98,9 @@ public readonly record struct Difference(double Value, ConfidenceInterval Interv
         var reach = z / (1 + z * z / n) * Math.Sqrt(p * (1 - p) / n + z * z / (4 * n * n));
         return new(middle - reach, middle + reach);
     }
+
+    private static bool CanTell(IReadOnlyCollection<(double Cost, double Hours)> chains) =>
+        chains.Count(c => c.Hours > 0) >= FewestChains && chains.Any(c => c.Cost > 0);
 
     private static double Rate(IReadOnlyCollection<(double Cost, double Hours)> chains) =>
         chains.Sum(c => c.Cost) / chains.Sum(c => c.Hours);

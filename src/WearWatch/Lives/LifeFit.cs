@@ -95,6 +95,18 @@ public sealed class LifeFit
             logHours => likelihood.MaximumThrough(logHours, height, a)));
     }
 
+    /// <summary>Interval by likelihood ratio for the share that lasts longer than so many hours.</summary>
+    /// <param name="hours">The hours; above zero.</param>
+    /// <param name="level">Confidence, such as 0.95.</param>
+    public ConfidenceInterval ReliabilityInterval(double hours, double level)
+    {
+        var x = Math.Log(hours) - likelihood.Centre;
+        var (aa, ab, bb) = Covariance();
+        var heights = Ends(a * x + b, Math.Sqrt(x * x * aa + 2 * x * ab + bb), level,
+            height => likelihood.MaximumThrough(Math.Log(hours), height, a));
+        return new(1 - Law.ShareFailed(heights.High), 1 - Law.ShareFailed(heights.Low));
+    }
+
     /// <summary>Interval by likelihood ratio for <see cref="ScaleHours"/>.</summary>
     /// <param name="level">Confidence, such as 0.95.</param>
     public ConfidenceInterval ScaleInterval(double level) => HoursInterval(Law.ShareFailed(0), level);

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Lubrication;
@@ -11,9 +12,9 @@ namespace WearWatch.Lubrication;
 /// <param name="At">When, if it was told.</param>
 /// <param name="Counter">The hour counter right after it, if it was told.</param>
 /// <param name="EventIndex">Which of the chain's events it was; -1 for the fitting that stands on the card.</param>
-public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? Counter, int EventIndex)
+public sealed record LastOiling(Phrase Name, DateTimeOffset? At, RunningHours? Counter, int EventIndex)
 {
-    private const string Fitting = "fitting, with the maker's oil";
+    private static readonly Phrase Fitting = $"fitting, with the maker's oil";
 
     /// <summary>Whether the chain still runs on the maker's oil.</summary>
     public bool IsFitting => Name == Fitting;
@@ -35,11 +36,11 @@ public sealed record LastOiling(string Name, DateTimeOffset? At, RunningHours? C
     }
 
     /// <summary>What an event means for the oil; null when it means nothing.</summary>
-    private static string? NameOf(ChainEvent happened, LubricationState? lubrication) => happened.Kind switch
+    private static Phrase? NameOf(ChainEvent happened, LubricationState? lubrication) => happened.Kind switch
     {
         ChainEventKind.Replacement => Fitting,
-        ChainEventKind.Oiling when happened.BroughtOil => "the last lubrication",
-        ChainEventKind.Inspection when lubrication == LubricationState.Auto => "the last inspection of the lubricator",
+        ChainEventKind.Oiling when happened.BroughtOil => $"the last lubrication",
+        ChainEventKind.Inspection when lubrication == LubricationState.Auto => $"the last inspection of the lubricator",
         _ => null,
     };
 

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Running;
 using WearWatch.Trends;
 
@@ -42,7 +43,7 @@ public sealed record LubricatorWatch(int Pulses, double UsualHours, double Hours
         return new LubricatorWatch(pulses.Count, Median.Of(gaps), since, pulses[^1] > oiled[^1]);
 
         double? Since(int from, RunningHours? counter, DateTimeOffset at) =>
-            new LastOiling("", events[from].At, CounterOf(events[from]), from).HoursUntil(events, counter, calendar, at);
+            new LastOiling(Phrase.None, events[from].At, CounterOf(events[from]), from).HoursUntil(events, counter, calendar, at);
     }
 
     /// <summary>Whether it is to be looked at.</summary>

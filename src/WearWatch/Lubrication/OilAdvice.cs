@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Lubrication;
@@ -18,8 +19,11 @@ public sealed record OilAdvice
     /// <summary>How it is oiled now; null when that is not recorded.</summary>
     public required OilMethod? Fitted { get; init; }
 
+    /// <summary>What its place or its material forbids or asks, most urgent first.</summary>
+    public required IReadOnlyList<OilCaution> Cautions { get; init; }
+
     /// <summary>What is missing on the card for an answer, in words.</summary>
-    public required IReadOnlyList<string> Missing { get; init; }
+    public required IReadOnlyList<Phrase> Missing { get; init; }
 
     /// <summary>The temperature of the surroundings where it is above all that the tables cover; null else.</summary>
     public double? TooHotC { get; init; }
@@ -27,11 +31,11 @@ public sealed record OilAdvice
     /// <summary>
     /// Why it must not be oiled so, or why the way it is oiled does not do at its speed; null when it does or nobody can tell.
     /// </summary>
-    public string? Warning => TooHotC is { } hot
-        ? FormattableString.Invariant($"At {hot:0} °C no oil of these tables may be used: mind its flash point, hot surfaces ")
-            + "and an explosive atmosphere. Let it cool before a hand goes near, and ask the maker of the oil."
+    public Phrase? Warning => TooHotC is { } hot
+        ? $"At {hot:0} °C no oil of these tables may be used: mind its flash point, hot surfaces "
+            + $"and an explosive atmosphere. Let it cool before a hand goes near, and ask the maker of the oil."
         : Feed is { } feed && Fitted is { } method && !feed.IsEnough(method)
-        ? $"At this speed the chain needs {feed.Text}: what it has, {Name(method)}, is too little."
+        ? Phrase.Of($"At this speed the chain needs {feed.Text}: what it has, {Name(method)}, is too little.")
         : null;
 
     /// <summary>The advice for a chain.</summary>
@@ -40,14 +44,20 @@ public sealed record OilAdvice
     {
         var speed = card.Duty.SpeedMetresPerSecond;
         var ambient = card.Duty.AmbientC;
-        var grade = ambient is { } c ? card.Family.OilFor(new Temperature(c)) : null;
-        var tooHot = grade is null && ambient > OilGrade.Highest.Celsius ? ambient : null;
-        var feed = speed is { } v && tooHot is null && !card.HoldsLoad ? OilFeed.For(card.PitchMm, new Speed(v)) : null;
+        var cautions = OilCaution.For(card);
+        var isSilent = cautions.Any(c => c.StopsTables);
+        var covered = ambient is { } c ? card.Family.OilFor(new Temperature(c))?.BesideSize(card, new Temperature(c)) : null;
+        var grade = isSilent ? null : covered;
+        var tooHot = covered is null && ambient > OilGrade.Highest.Celsius ? ambient : null;
+        var feed = speed is { } v && tooHot is null && !isSilent && !card.HoldsLoad
+            ? OilFeed.For(card.Family, card.PitchMm, new Speed(v))
+            : null;
         return new OilAdvice
         {
             Feed = feed,
             Grade = grade,
-            Amount = tooHot is not null || (ambient is not null && grade is null) ? null
+            Cautions = cautions,
+            Amount = isSilent || tooHot is not null || (ambient is not null && covered is null) ? null
                 : card.HoldsLoad ? OilAmount.OfLifting
                 : feed is null ? null
                 : OilAmount.For(feed.Kind, card.Strands),
@@ -55,21 +65,21 @@ public sealed record OilAdvice
             Fitted = card.OilMethod,
             Missing =
             [
-                .. speed is null && !card.HoldsLoad ? ["the chain speed, for how"] : Array.Empty<string>(),
-                .. ambient is null ? ["the temperature of the surroundings, for with what"] : Array.Empty<string>(),
-                .. ambient is not null && grade is null
-                    ? ["no table covers this temperature: ask the maker of the oil"]
-                    : Array.Empty<string>(),
+                .. speed is null && !card.HoldsLoad ? [$"the chain speed, for how"] : Array.Empty<Phrase>(),
+                .. ambient is null ? [$"the temperature of the surroundings, for with what"] : Array.Empty<Phrase>(),
+                .. ambient is not null && covered is null
+                    ? [$"no table covers this temperature: ask the maker of the oil"]
+                    : Array.Empty<Phrase>(),
             ],
         };
     }
 
-    private static string Name(OilMethod method) => method switch
+    private static Phrase Name(OilMethod method) => method switch
     {
-        OilMethod.Hand => "lubrication by hand",
-        OilMethod.Drip => "a drip feed",
-        OilMethod.Bath => "a bath",
-        OilMethod.Lubricator => "an automatic lubricator that gives drops",
-        _ => "an oil stream",
+        OilMethod.Hand => $"lubrication by hand",
+        OilMethod.Drip => $"a drip feed",
+        OilMethod.Bath => $"a bath",
+        OilMethod.Lubricator => $"an automatic lubricator that gives drops",
+        _ => $"an oil stream",
     };
 }

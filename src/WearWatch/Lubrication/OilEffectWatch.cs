@@ -1,6 +1,7 @@
 using MathNet.Numerics.Distributions;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Running;
 using WearWatch.Trends;
 using WearWatch.Wear;
@@ -20,7 +21,7 @@ namespace WearWatch.Lubrication;
 /// <param name="RateBefore">Wear rate before, in percent per 1,000 running hours.</param>
 /// <param name="RateAfter">Wear rate after.</param>
 /// <param name="ProbabilityFell">Probability that the rate is lower since.</param>
-public sealed record OilEffectWatch(string What, double AtHours, double RateBefore, double RateAfter, double ProbabilityFell)
+public sealed record OilEffectWatch(Phrase What, double AtHours, double RateBefore, double RateAfter, double ProbabilityFell)
 {
     /// <summary>On either side so many readings are needed, and at most <see cref="MostReadings"/> are looked at.</summary>
     public const int FewestReadings = 3;
@@ -30,14 +31,14 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
     private const double Drought = 3;
 
     /// <summary>What has to stand beside every such probability.</summary>
-    public const string Caution =
-        "Of twenty changes that do nothing, one will show 95 % or more by chance; "
-        + "load or dust may have changed at the same time.";
+    public static Phrase Caution { get; } =
+        $"Of twenty changes that do nothing, one will show 95 % or more by chance; "
+        + $"load or dust may have changed at the same time.";
 
     /// <summary>The watch in words.</summary>
-    public string Words => FormattableString.Invariant(
-        $"{What} at {AtHours:#,0} running hours: {RateBefore:0.000} % per 1,000 h before, {RateAfter:0.000} % since; ")
-            + FormattableString.Invariant($"probability that the rate fell: {ProbabilityFell:P0}.");
+    public Phrase Words => $"{What} at {AtHours:#,0} running hours: {RateBefore:0.000} % per 1,000 h before, {RateAfter:0.000} "
+        + $"% since; "
+            + $"probability that the rate fell: {ProbabilityFell:P0}.";
 
     /// <summary>The last change that has enough readings on either side; null without one.</summary>
     /// <param name="life">The fitted chain.</param>
@@ -63,16 +64,16 @@ public sealed record OilEffectWatch(string What, double AtHours, double RateBefo
         return null;
     }
 
-    private static string? Change((OilApplied Oil, double At) before, (OilApplied Oil, double At) now, double usualHours)
+    private static Phrase? Change((OilApplied Oil, double At) before, (OilApplied Oil, double At) now, double usualHours)
     {
         if (before.Oil.Method is { } was && now.Oil.Method is { } isNow && was != isNow)
-            return "The method of lubrication was changed";
+            return $"The method of lubrication was changed";
         if (before.Oil.Grade.Length > 0 && now.Oil.Grade.Length > 0 && before.Oil.Grade != now.Oil.Grade)
             return $"The oil was changed from {before.Oil.Grade} to {now.Oil.Grade}";
-        return now.At - before.At > Drought * usualHours ? "It was lubricated again after a long time" : null;
+        return now.At - before.At > Drought * usualHours ? Phrase.Of($"It was lubricated again after a long time") : null;
     }
 
-    private static OilEffectWatch? Compare(string what, double atHours, IReadOnlyList<Observation> observations)
+    private static OilEffectWatch? Compare(Phrase what, double atHours, IReadOnlyList<Observation> observations)
     {
         List<Observation> before =
             [.. observations.Where(o => o.HoursSinceFitting >= 100 && o.HoursSinceFitting <= atHours).TakeLast(MostReadings)];

@@ -1,5 +1,6 @@
-using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Chains.Families;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Lubrication;
@@ -12,6 +13,12 @@ namespace WearWatch.Lubrication;
 /// <param name="IsVerified">Whether its source was read.</param>
 public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo, string Source, bool IsVerified)
 {
+    /// <summary>Whether it may be oiled by hand at its speed; a drip feed may reach farther.</summary>
+    public bool ByHand { get; private init; } = Kind == OilFeedKind.ManualOrDrip;
+
+    /// <summary>Oiling conveyor chain by hand ends at this speed. Source: docs/references.md [49].</summary>
+    private static Speed ConveyorByHandUpTo => new(0.5);
+
     // ASME number, type A and type B limits in ft/min, whether read [12] or recalled.
     private static readonly (int Number, double ManualFtMin, double BathFtMin, bool Read)[] BySize =
     [
@@ -29,7 +36,18 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
     public static OilFeed For(ChainType type, Speed speed)
     {
         var pitchMm = type.PitchMm?.Value ?? throw new ArgumentException("Choose the pitch first.", nameof(type));
-        return For(pitchMm, speed);
+        return For(type.Family, pitchMm, speed);
+    }
+
+    /// <summary>The feed for a kind of chain: by the tables of roller drives where they are meant for it.</summary>
+    /// <param name="family">The kind; a double-pitch chain has the joints of half its pitch.</param>
+    /// <param name="pitchMm">Its pitch in millimetres.</param>
+    /// <param name="speed">Its speed.</param>
+    public static OilFeed For(ChainFamily family, double pitchMm, Speed speed)
+    {
+        if (family.OilTablePitchMm(pitchMm) is { } listed) return For(listed, speed);
+        var byPitch = ByPitch(pitchMm, speed);
+        return byPitch with { ByHand = speed <= ConveyorByHandUpTo };
     }
 
     /// <summary>The feed for a chain of a pitch at a speed.</summary>
@@ -42,14 +60,22 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
             return Of(Speed.FromFeetPerMinute(manualFtMin), Speed.FromFeetPerMinute(bathFtMin), speed, source, read);
         }
 
+        return ByPitch(pitchMm, speed);
+    }
+
+    private static OilFeed ByPitch(double pitchMm, Speed speed)
+    {
         var byPitch = Math.Pow(pitchMm, -0.56);
-        return Of(new Speed(7.0 * byPitch), new Speed(35 * byPitch), speed, Sourced.Memory, false);
+        return Of(new Speed(7.0 * byPitch), new Speed(35 * byPitch), speed, Sourced.Memory, false) with
+        {
+            ByHand = speed <= new Speed(2.8 * byPitch),
+        };
     }
 
     /// <summary>Whether a way of lubrication suits: by hand does only up to its speed.</summary>
     /// <param name="fitted">How the chain is oiled.</param>
     public bool IsEnough(LubricationState fitted) =>
-        fitted == LubricationState.Auto || Kind == OilFeedKind.ManualOrDrip && fitted == LubricationState.Manual;
+        fitted == LubricationState.Auto || ByHand && fitted == LubricationState.Manual;
 
     /// <summary>
     /// Whether a way of bringing the oil there does. A lubricator gives drops, so that it counts as a drip feed (common
@@ -59,21 +85,26 @@ public sealed record OilFeed(OilFeedKind Kind, Speed ManualUpTo, Speed BathUpTo,
     {
         OilMethod.Stream => true,
         OilMethod.Bath => Kind != OilFeedKind.OilStream,
+        OilMethod.Hand => ByHand,
         _ => Kind == OilFeedKind.ManualOrDrip,
     };
 
     /// <summary>The feed in plain words.</summary>
-    public string Text => string.Create(CultureInfo.InvariantCulture,
-        $"{Words(Kind)} (by hand up to {ManualUpTo.MetresPerSecond:0.##} m/s, bath up to {BathUpTo.MetresPerSecond:0.##} m/s)");
+    public Phrase Text => IsVerified
+        ? Phrase.Of($"{Least} (by hand or drip up to {ManualUpTo.MetresPerSecond:0.##} m/s, bath up to "
+            + $"{BathUpTo.MetresPerSecond:0.##} m/s)")
+        : $"{Least} (by drip up to {ManualUpTo.MetresPerSecond:0.##} m/s, bath up to {BathUpTo.MetresPerSecond:0.##} m/s)";
+
+    private Phrase Least => Kind == OilFeedKind.ManualOrDrip && !ByHand ? $"by drip" : Words(Kind);
 
     private static OilFeed Of(Speed manualUpTo, Speed bathUpTo, Speed speed, string source, bool read) => new(
         speed <= manualUpTo ? OilFeedKind.ManualOrDrip : speed <= bathUpTo ? OilFeedKind.BathOrDisc : OilFeedKind.OilStream,
         manualUpTo, bathUpTo, source, read);
 
-    private static string Words(OilFeedKind kind) => kind switch
+    private static Phrase Words(OilFeedKind kind) => kind switch
     {
-        OilFeedKind.ManualOrDrip => "by hand or drip",
-        OilFeedKind.BathOrDisc => "oil bath or disc",
-        _ => "oil stream",
+        OilFeedKind.ManualOrDrip => $"by hand or drip",
+        OilFeedKind.BathOrDisc => $"oil bath or disc",
+        _ => $"oil stream",
     };
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Lubrication;
@@ -30,7 +30,7 @@ public sealed record OilingDue
     public required DateTimeOffset? NextAt { get; init; }
 
     /// <summary>What the interval and the hours rest on, in words for the screen.</summary>
-    public required string Basis { get; init; }
+    public required Phrase Basis { get; init; }
 
     /// <summary>
     /// When a chain is due, with the hours taken from its records and, since the last of them, from the calendar.
@@ -70,7 +70,7 @@ public sealed record OilingDue
             IsPastItsMonths = latest <= now,
             NextAt = latest <= now ? now : byHours < latest ? byHours : latest ?? byHours,
             Basis = since is { } hours
-                ? string.Create(CultureInfo.InvariantCulture, $"{plan.Basis}; {hours:0.#} h since {last.Name}")
+                ? Phrase.Of($"{plan.Basis}; {hours:0.#} h since {last.Name}")
                 : $"{plan.Basis}; neither a lubrication nor the fitting is recorded with a counter or a date",
         };
     }

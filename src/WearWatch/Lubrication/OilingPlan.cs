@@ -1,5 +1,5 @@
-using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Phrases;
 
 namespace WearWatch.Lubrication;
 
@@ -7,15 +7,10 @@ namespace WearWatch.Lubrication;
 /// <param name="Task">What is to be done.</param>
 /// <param name="IntervalHours">Running hours between two times; null when nothing is foreseen.</param>
 /// <param name="Basis">Where the interval comes from, in words for the screen.</param>
-public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string Basis)
+public sealed record OilingPlan(OilingTask Task, double? IntervalHours, Phrase Basis)
 {
     /// <summary>So many months at the latest, however little it runs; null for none.</summary>
     public int? MostMonths { get; init; }
-
-    /// <summary>
-    /// Oiling by hand: about every 8 hours of running, or before the joints dry. Source: docs/references.md [13].
-    /// </summary>
-    public const double HandbookByHandHours = 8;
 
     /// <summary>
     /// Looking at an automatic oiler: once a week of running round the clock. Common practice, no source found.
@@ -37,42 +32,44 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, string B
         var task = card.Duty.Lubrication switch
         {
             LubricationState.Auto => OilingTask.CheckOiler,
+            // What an oiler feeds is not oiled by hand, however the joints are kept: its level and its working are seen to.
+            LubricationState.Manual or LubricationState.Poor when card.OilMethod is not (null or OilMethod.Hand) =>
+                OilingTask.CheckOiler,
             LubricationState.Manual or LubricationState.Poor => OilingTask.OilByHand,
             _ => card.OilingIntervalHours is null ? OilingTask.None : OilingTask.OilByHand,
         };
-        if (card.OilingIntervalHours is { } own) return new OilingPlan(task, own, $"interval set by the plant: {Hours(own)}");
+        if (card.OilingIntervalHours is { } own) return new OilingPlan(task, own, $"interval set by the plant: {own:0.#} h");
         if (card.HoldsLoad && task != OilingTask.None) return OfLifting(card, task, Math.Min(1, factor));
         return task switch
         {
             OilingTask.OilByHand => Handbook(
-                task, HandbookByHandHours, "about every 8 h of running or before the joints dry [13]",
-                factor),
+                task, card.Family.OiledByHandHours.Value, ByHand(card.Family.OiledByHandHours), factor),
             OilingTask.CheckOiler => Handbook(
-                task, CheckOfOilerHours, "inspect the lubricator once a running week (common practice)",
-                factor),
+                task, CheckOfOilerHours,
+                $"see to the fill level and the working of the oiler once a running week (common practice)", factor),
             _ => new OilingPlan(task, null, card.Duty.Lubrication == LubricationState.Dry
-                ? "this chain runs dry; set an interval if it is to be lubricated"
-                : "how this chain is lubricated is not recorded"),
+                ? Phrase.Of($"this chain runs dry; set an interval if it is to be lubricated")
+                : $"how this chain is lubricated is not recorded"),
         };
     }
+
+    private static Phrase ByHand(Sourced hours) => hours.IsVerified
+        ? Phrase.Of($"about every {hours.Value:0.#} h of running or before the joints dry {hours.Source.Split(' ')[^1]}")
+        : $"about every {hours.Value:0.#} h of running ({hours.Source})";
 
     private static OilingPlan OfLifting(ChainCard card, OilingTask task, double factor)
     {
         if (card.Family.OilingWhenLifting is not { } care)
             return new OilingPlan(
-                task, null, "how often a lifting chain of this kind is oiled no source says here: set what its maker says");
-        var basis = string.Create(
-            CultureInfo.InvariantCulture,
-            $"at the latest after {care.Hours:0.#} h of running or {care.Months} month, whichever comes first ({care.Source})");
+                task, null, $"how often a lifting chain of this kind is oiled no source says here: set what its maker says");
+        Phrase basis =
+            $"at the latest after {care.Hours:0.#} h of running or {care.Months} month, whichever comes first ({care.Source})";
         return Handbook(task, care.Hours, basis, factor) with { MostMonths = care.Months };
     }
 
-    private static OilingPlan Handbook(OilingTask task, double hours, string basis, double factor) => new(
+    private static OilingPlan Handbook(OilingTask task, double hours, Phrase basis, double factor) => new(
         task, hours * factor,
         factor == 1
             ? basis
-            : string.Create(CultureInfo.InvariantCulture,
-                $"{basis}, times {factor:0.##} for the surroundings and the first oil (the plant's)"));
-
-    private static string Hours(double hours) => string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} h");
+            : $"{basis}, times {factor:0.##} for the surroundings and the first oil (the plant's)");
 }

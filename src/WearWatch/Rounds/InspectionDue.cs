@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Rounds;
 
 /// <summary>
@@ -13,8 +15,8 @@ public static class InspectionDue
     /// <summary>The longest time between two looks at a chain that does not lift.</summary>
     public static TimeSpan Interval { get; } = TimeSpan.FromDays(30);
 
-    private const string Monthly = "at least once a month (common practice)";
-    private const string Daily = "each day of use, since it lifts or holds a load";
+    private static readonly Phrase Monthly = $"at least once a month (common practice)";
+    private static readonly Phrase Daily = $"each day of use, since it lifts or holds a load";
 
     /// <summary>The task for a chain.</summary>
     /// <param name="lastLookAt">When it was last looked at, or fitted; null when neither is recorded.</param>
@@ -25,6 +27,6 @@ public static class InspectionDue
         var words = holdsLoad ? Daily : Monthly;
         return lastLookAt is { } last
             ? new(RoundTaskKind.Inspect, last + (holdsLoad ? TimeSpan.FromDays(1) : Interval), words)
-            : new(RoundTaskKind.Inspect, now, "no inspection is recorded; " + words);
+            : new(RoundTaskKind.Inspect, now, $"no inspection is recorded; {words}");
     }
 }

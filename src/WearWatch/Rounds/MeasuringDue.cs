@@ -1,4 +1,4 @@
-using System.Globalization;
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Rounds;
@@ -34,22 +34,23 @@ public static class MeasuringDue
         DateTimeOffset? lastTakenAt, double? earlyHours, double? middleHours, bool lastDoesNotFit, ProductionCalendar calendar,
         DateTimeOffset now)
     {
-        if (lastTakenAt is not { } last) return At(now, "not measured yet");
-        if (lastDoesNotFit) return At(now, "the last reading does not fit: measure again");
-        if (earlyHours is not { } early) return At(last + Most, "the limit is not in sight: once a quarter (common practice)");
+        if (lastTakenAt is not { } last) return At(now, $"not measured yet");
+        if (lastDoesNotFit) return At(now, $"the last reading does not fit: measure again");
+        if (earlyHours is not { } early) return At(last + Most, $"the limit is not in sight: once a quarter (common practice)");
         var quarter = calendar.After(last, new RunningHours(ShareOfEarlyHours * early));
         if (quarter is null || quarter > last + Most)
-            return At(last + Most, "far from the limit: once a quarter (common practice)");
+            return At(last + Most, $"far from the limit: once a quarter (common practice)");
         return quarter < last + Least
             ? At(last + Least, early <= 0
-                ? "the limit may have been passed: weekly until it is swapped"
-                : "the limit is near: weekly")
+                ? Phrase.Of($"the limit may have been passed: weekly until it is swapped")
+                : $"the limit is near: weekly")
             : At(quarter.Value, Near(early, middleHours));
     }
 
-    private static string Near(double early, double? middleHours) => string.Create(CultureInfo.InvariantCulture,
-        $"1 of 20 such chains is at the limit {early:#,0} h after the last reading, and a quarter of that is run"
-        + $"{(early < DoubtShare * (middleHours ?? double.PositiveInfinity) ? "; how fast it wears is still doubtful" : "")}");
+    private static Phrase Near(double early, double? middleHours) => early < DoubtShare * (middleHours ?? double.PositiveInfinity)
+        ? Phrase.Of($"1 of 20 such chains is at the limit {early:#,0} h after the last reading, and a quarter of that is run; "
+            + $"how fast it wears is doubtful")
+        : $"1 of 20 such chains is at the limit {early:#,0} h after the last reading, and a quarter of that is run";
 
-    private static RoundTask At(DateTimeOffset due, string why) => new(RoundTaskKind.Measure, due, why);
+    private static RoundTask At(DateTimeOffset due, Phrase why) => new(RoundTaskKind.Measure, due, why);
 }

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace WearWatch.Running;
 
 /// <summary>When a line runs, so that running hours left become a date and a stretch of days becomes running hours.</summary>
@@ -11,6 +13,10 @@ public sealed class ProductionCalendar
     /// <summary>Beyond this the answer is "not in sight": no plan reaches so far, and dates would overflow.</summary>
     private const int HorizonDays = 366 * 60;
 
+    /// <summary>So many days are kept as worked out; a plant's records and plans have fewer.</summary>
+    private const int MostDaysKept = 366 * 100;
+
+    private readonly ConcurrentDictionary<DateOnly, PlannedDay> days = new();
     private readonly ILookup<DayOfWeek, Shift> shifts;
     private readonly double plannedHoursPerWeek;
     private RunningLog record = RunningLog.Empty;
@@ -77,9 +83,9 @@ public sealed class ProductionCalendar
     private double Planned(DateTimeOffset from, DateTimeOffset to)
     {
         var hours = 0.0;
-        for (var day = FirstDayToLookAt(from); StartOf(day) < to; day = day.AddDays(1))
+        for (var date = FirstDayToLookAt(from); DayOf(date) is var day && day.Start < to; date = date.AddDays(1))
         {
-            foreach (var (start, end) in StretchesOf(day))
+            foreach (var (start, end) in day.Stretches)
                 hours += Math.Max(0, (Earlier(end, to) - Later(start, from)).TotalHours);
         }
 
@@ -101,7 +107,7 @@ public sealed class ProductionCalendar
         var first = FirstDayToLookAt(from);
         for (var day = first; day.DayNumber - first.DayNumber <= HorizonDays; day = day.AddDays(1))
         {
-            foreach (var (start, end) in StretchesOf(day))
+            foreach (var (start, end) in DayOf(day).Stretches)
             {
                 var begin = Later(start, from);
                 var run = (end - begin).TotalHours;
@@ -114,17 +120,21 @@ public sealed class ProductionCalendar
         return null;
     }
 
-    private IEnumerable<(DateTimeOffset Start, DateTimeOffset End)> StretchesOf(DateOnly day) =>
-        Holidays.Contains(day)
+    /// <summary>A day of the plan. It is asked for again and again, and the time zone's rules take long.</summary>
+    private PlannedDay DayOf(DateOnly date)
+    {
+        if (days.TryGetValue(date, out var kept)) return kept;
+        var day = new PlannedDay(AtPlant(date.ToDateTime(default)), Holidays.Contains(date)
             ? []
-            : shifts[day.DayOfWeek].OrderBy(s => s.Start)
-            .Select(s => (AtPlant(day.ToDateTime(s.Start)), AtPlant(day.ToDateTime(s.Start) + s.Length)));
+            : [.. shifts[date.DayOfWeek].OrderBy(s => s.Start)
+                .Select(s => (AtPlant(date.ToDateTime(s.Start)), AtPlant(date.ToDateTime(s.Start) + s.Length)))]);
+        if (days.Count < MostDaysKept) days.TryAdd(date, day);
+        return day;
+    }
 
     /// <summary>The day before, since yesterday's night shift may still run.</summary>
     private DateOnly FirstDayToLookAt(DateTimeOffset moment) =>
         DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, TimeZone).Date).AddDays(-1);
-
-    private DateTimeOffset StartOf(DateOnly day) => AtPlant(day.ToDateTime(default));
 
     private DateTimeOffset AtPlant(DateTime wall)
     {
@@ -136,4 +146,7 @@ public sealed class ProductionCalendar
     private static DateTimeOffset Earlier(DateTimeOffset a, DateTimeOffset b) => a < b ? a : b;
 
     private static DateTimeOffset Later(DateTimeOffset a, DateTimeOffset b) => a > b ? a : b;
+
+    private readonly record struct PlannedDay(
+        DateTimeOffset Start, (DateTimeOffset Start, DateTimeOffset End)[] Stretches);
 }

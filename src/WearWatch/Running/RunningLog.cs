@@ -4,7 +4,9 @@ namespace WearWatch.Running;
 /// <param name="From">Its beginning.</param>
 /// <param name="To">Its end, later.</param>
 /// <param name="Hours">Running hours in it, at least zero.</param>
-public readonly record struct RunStretch(DateTimeOffset From, DateTimeOffset To, double Hours);
+/// <param name="IsJump">Whether a counter was set or began again in it, so that the calendar stood in for some of the
+/// hours.</param>
+public readonly record struct RunStretch(DateTimeOffset From, DateTimeOffset To, double Hours, bool IsJump = false);
 
 /// <summary>What is known of when a line really ran. It takes the place of the calendar for the time that it covers.</summary>
 /// <param name="stretches">The stretches by time, none over another.</param>

@@ -67,7 +67,7 @@ public sealed record StraightLine
             throw new ArgumentException("Every point needs an x, a y and, where weights are given, a weight.", nameof(y));
 
         var (points, sumWeights, meanX, meanY) = Means(x, y, weights);
-        if (points < 2) return new TrendFit<StraightLine>.Undetermined("A line needs two points.");
+        if (points < 2) return new TrendFit<StraightLine>.Undetermined($"A line needs two points.");
 
         double sxx = 0, sxy = 0, syy = 0;
         for (var i = 0; i < x.Length; i++)
@@ -80,7 +80,7 @@ public sealed record StraightLine
         }
 
         if (!(sxx > 0))
-            return new TrendFit<StraightLine>.Undetermined("All points stand at the same place; a line needs two places.");
+            return new TrendFit<StraightLine>.Undetermined($"All points stand at the same place; a line needs two places.");
         var slope = sxy / sxx;
 
         // The residuals are summed one by one: Syy - b Sxy would cancel to nothing on a good line.

@@ -22,7 +22,7 @@ public sealed record TheilSenLine(double Intercept, double Slope, int Pairs)
     {
         if (y.Length != x.Length) throw new ArgumentException("Every point needs an x and a y.", nameof(y));
         var slopes = Slopes(x, y);
-        if (slopes.Length == 0) return new TrendFit<TheilSenLine>.Undetermined("A line needs points at two places.");
+        if (slopes.Length == 0) return new TrendFit<TheilSenLine>.Undetermined($"A line needs points at two places.");
 
         var slope = Median.OfSorted(slopes);
         var offsets = new double[x.Length];

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Trends;
 
 /// <summary>What came of fitting a trend: the trend, or why the points do not determine one.</summary>
@@ -15,5 +17,5 @@ public abstract record TrendFit<TTrend>
 
     /// <summary>The points do not determine a trend.</summary>
     /// <param name="Reason">Why, in plain words.</param>
-    public sealed record Undetermined(string Reason) : TrendFit<TTrend>;
+    public sealed record Undetermined(Phrase Reason) : TrendFit<TTrend>;
 }

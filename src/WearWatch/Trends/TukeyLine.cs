@@ -46,7 +46,7 @@ public sealed record TukeyLine
     public static TrendFit<TukeyLine> Fit(ReadOnlySpan<double> x, ReadOnlySpan<double> y, double scaleFloor = 0)
     {
         if (TheilSenLine.Fit(x, y) is not TrendFit<TheilSenLine>.Fitted { Trend: var start })
-            return new TrendFit<TukeyLine>.Undetermined("A line needs points at two places.");
+            return new TrendFit<TukeyLine>.Undetermined($"A line needs points at two places.");
 
         var residuals = new double[x.Length];
         var weights = new double[x.Length];
@@ -55,7 +55,7 @@ public sealed record TukeyLine
         for (var round = 0; ; round++)
         {
             if (StraightLine.Fit(x, y, weights) is not TrendFit<StraightLine>.Fitted { Trend: var line })
-                return new TrendFit<TukeyLine>.Undetermined("The points that agree with each other stand at one place.");
+                return new TrendFit<TukeyLine>.Undetermined($"The points that agree with each other stand at one place.");
 
             var moved = 0.0;
             for (var i = 0; i < x.Length; i++)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using WearWatch.Phrases;
 
 namespace WearWatch.Units;
 
@@ -22,7 +23,7 @@ public abstract partial record LengthText
 
     /// <summary>Text that is no length.</summary>
     /// <param name="Reason">What is wrong with it and what would do.</param>
-    public sealed record NotUnderstood(string Reason) : LengthText;
+    public sealed record NotUnderstood(Phrase Reason) : LengthText;
 
     /// <summary>
     /// Reads <c>609.6</c>, <c>609.6 mm</c>, <c>24.75 in</c>, <c>48 3/16</c>, <c>48-3/16"</c>, <c>3/4"</c> or <c>1.219 m</c>.
@@ -35,12 +36,12 @@ public abstract partial record LengthText
     /// <param name="expected">The unit of a plain number.</param>
     public static LengthText Read(string? text, LengthUnit expected)
     {
-        if (string.IsNullOrWhiteSpace(text)) return new NotUnderstood("A length is wanted, such as 609.6 or 24 3/16\".");
+        if (string.IsNullOrWhiteSpace(text)) return new NotUnderstood($"A length is wanted, such as 609.6 or 24 3/16\".");
         var match = Shape().Match(text);
         if (!match.Success)
             return new NotUnderstood(
                 $"'{text.Trim()}' is not a length. Write a number (609.6), a number with mm, cm, m or in, "
-                + "or inches with a fraction (48 3/16).");
+                + $"or inches with a fraction (48 3/16).");
 
         var number = match.Groups["number"].Value;
         if (ThousandsOrDecimals().IsMatch(number))
@@ -83,9 +84,9 @@ public abstract partial record LengthText
             _ => LengthUnit.Inch,
         };
         var factor = mark switch { "cm" => 10m, "m" => 1000m, _ => unit == LengthUnit.Inch ? 25.4m : 1m };
-        if (value > 1_000_000m) return new NotUnderstood("No chain is so long; is the unit right?");
+        if (value > 1_000_000m) return new NotUnderstood($"No chain is so long; is the unit right?");
         return value == 0
-            ? new NotUnderstood("A length above zero is wanted.")
+            ? new NotUnderstood($"A length above zero is wanted.")
             : new Understood(new Length((double)(value * factor)), unit);
     }
 

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Wear;
@@ -48,6 +49,9 @@ public sealed record Assessment
     /// <summary>The limit that governs.</summary>
     public required ReplacementLimit Limit { get; init; }
 
+    /// <summary>When it is to be shortened; null where wear ends it first, or the travel of its take-up is not known.</summary>
+    public TakeUpOutlook? TakeUp { get; init; }
+
     /// <summary>The hours left to that limit, from the last reading.</summary>
     public required WearForecast Forecast { get; init; }
 
@@ -70,24 +74,16 @@ public sealed record Assessment
     public double? LiftingUpperPercent { get; init; }
 
     /// <summary>Why nothing is known although it was measured, and by which reading; empty when that is not so.</summary>
-    public string WhyNotKnown { get; init; } = "";
+    public Phrase WhyNotKnown { get; init; } = Phrase.None;
 
     /// <summary>Of a chain that lifts: what a reading in doubt would mean, and what to do until then; or empty.</summary>
-    public string ReadingInDoubt { get; init; } = "";
+    public Phrase ReadingInDoubt { get; init; } = Phrase.None;
 
     /// <summary>The reading whose counter leaves nothing known, by its index among the readings; null for none.</summary>
     public int? NotKnownByReading { get; init; }
 
     /// <summary>What asks for attention; at most one of a kind.</summary>
     public required IReadOnlyList<Notice> Notices { get; init; }
-
-    /// <summary>
-    /// When the limit is reached at a percentile of the forecast (5 for the planner), or null when not in sight.
-    /// </summary>
-    public DateTimeOffset? DateAt(int percent, ProductionCalendar calendar, DateTimeOffset now) =>
-        Forecast.Quantile(percent) is { } hours
-            ? calendar.After(now, new RunningHours(hours - (HoursNow - HoursAtLastReading)))
-            : null;
 
     /// <summary>The constants of wear that it was made with.</summary>
     public required WearConstants Constants { get; init; }
@@ -100,10 +96,6 @@ public sealed record Assessment
 
     /// <summary>The track told in the terms of the chain.</summary>
     public required WearNow View { get; init; }
-
-    /// <summary>Probability that the limit will have been passed at a moment.</summary>
-    public double ProbabilityPassedBy(DateTimeOffset moment, ProductionCalendar calendar, DateTimeOffset now) =>
-        Forecast.ProbabilityWithin(HoursNow - HoursAtLastReading + calendar.Between(now, moment).Hours);
 
     /// <summary>Assesses a chain: reading, gauge, track, forecast, notices. Same input, same output, bit for bit.</summary>
     /// <param name="card">The chain.</param>
@@ -142,9 +134,11 @@ public sealed record Assessment
             .On(filter, history.Current);
         var (track, observations) = carried;
         var view = WearNow.Of(track, filter);
-        var limit = ReplacementLimit.For(card, Shortening.PitchesOut(events));
-        var forecast = (spread ?? ForecastSpread.AsMade).Apply(filter.Forecast(history.Current, track, limit.Percent));
         double? elongation = observations.Count > 0 ? view.ElongationPercent : null;
+        var limits = LimitRules.For(
+            card, Shortening.PitchesOut(events), TakeUpOutlook.AheadMm(card, readings, events, history.Current, elongation));
+        var limit = limits.Governing;
+        var forecast = ForecastTo(limit.Percent);
         var hoursAtLastReading = history.Current.RunningHours;
         var hoursNow = hoursAtLastReading + HoursSince(history.Current, readings, calendar, now).Hours;
 
@@ -169,6 +163,7 @@ public sealed record Assessment
             LogRateStandardDeviation = view.LogRateDeviation,
             Limit = limit,
             Forecast = forecast,
+            TakeUp = limits.TakeUp is { Task: TakeUpTask.Shorten } end ? new(end, ForecastTo(end.Percent)) : null,
             Condition = condition,
             LiftingUpperPercent = lifting?.UpperPercent,
             Notices = [],
@@ -176,6 +171,9 @@ public sealed record Assessment
             View = view,
         };
         return card.HoldsLoad ? assessment with { OutOfUseBy = assessment.HardDate(lifting, calendar, now) } : assessment;
+
+        WearForecast ForecastTo(double percent) =>
+            (spread ?? ForecastSpread.AsMade).Apply(filter.Forecast(history.Current, track, percent));
     }
 
     private DateTimeOffset? HardDate(LiftingWear? lifting, ProductionCalendar calendar, DateTimeOffset now)
@@ -183,7 +181,7 @@ public sealed record Assessment
         // A chain that was never measured cannot be judged from these data: what is believed of such chains dates nothing.
         DateTimeOffset?[] dates =
         [
-            lifting?.OutOfUseBy, ElongationPercent is null ? null : DateAt(5, calendar, now),
+            lifting?.OutOfUseBy, ElongationPercent is null ? null : this.DateAt(5, calendar, now),
             Condition == Condition.SwapNow ? now : null,
         ];
         return dates.Min();

@@ -1,6 +1,6 @@
-using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Wear;
 
@@ -13,7 +13,7 @@ internal static class Corrections
     private const double WithinDeviations = 3;
 
     /// <summary>The corrections that fit, likeliest first.</summary>
-    public static IReadOnlyList<string> For(ChainCard card, Reading reading, (double Percent, double Deviation) expected) =>
+    public static IReadOnlyList<Phrase> For(ChainCard card, Reading reading, (double Percent, double Deviation) expected) =>
         [.. from candidate in Candidates(reading)
             let outcome = Gauge.Measure(card.PitchMm, candidate.Pitches, candidate.LengthMm, reading.Tool, reading.TemperatureC)
             where outcome is GaugeOutcome.Measured
@@ -23,22 +23,21 @@ internal static class Corrections
             let off = Math.Abs(elongation.Percent - expected.Percent) / deviation
             where off <= WithinDeviations
             orderby off
-            select string.Create(CultureInfo.InvariantCulture, $"{candidate.Words}: {elongation.Percent:0.00} %")];
+            select Phrase.Of($"{candidate.Words}: {elongation.Percent:0.00} %")];
 
-    private static IEnumerable<(string Words, int Pitches, double LengthMm)> Candidates(Reading reading)
+    private static IEnumerable<(Phrase Words, int Pitches, double LengthMm)> Candidates(Reading reading)
     {
         var (pitches, length) = (reading.Pitches, reading.LengthMm);
-        yield return (Mm(length * 10, "the decimal point slipped"), pitches, length * 10);
-        yield return (Mm(length / 10, "the decimal point slipped"), pitches, length / 10);
-        yield return (Mm(length * 25.4, "it was read in inches"), pitches, length * 25.4);
-        yield return (Mm(length / 25.4, "it was read in millimetres"), pitches, length / 25.4);
+        yield return (Mm(length * 10, $"the decimal point slipped"), pitches, length * 10);
+        yield return (Mm(length / 10, $"the decimal point slipped"), pitches, length / 10);
+        yield return (Mm(length * 25.4, $"it was read in inches"), pitches, length * 25.4);
+        yield return (Mm(length / 25.4, $"it was read in millimetres"), pitches, length / 25.4);
         foreach (var other in (int[])[pitches + 1, pitches - 1])
         {
-            if (other > 0) yield return (string.Create(CultureInfo.InvariantCulture, $"{other} pitches instead of {pitches}"),
-                other, length);
+            if (other > 0) yield return ($"{other} pitches instead of {pitches}", other, length);
         }
     }
 
-    private static string Mm(double length, string why) =>
-        string.Create(CultureInfo.InvariantCulture, $"{length:0.##} mm, {why}");
+    private static Phrase Mm(double length, Phrase why) =>
+        $"{length:0.##} mm, {why}";
 }

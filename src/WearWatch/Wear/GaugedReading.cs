@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Wear;
 
@@ -8,14 +9,14 @@ namespace WearWatch.Wear;
 /// <param name="Reading">The reading.</param>
 /// <param name="Elongation">The elongation; null when the reading is held back.</param>
 /// <param name="WhyNot">Why it is held back; null when it is not.</param>
-internal readonly record struct GaugedReading(Reading Reading, Elongation? Elongation, string? WhyNot)
+internal readonly record struct GaugedReading(Reading Reading, Elongation? Elongation, Phrase? WhyNot)
 {
     /// <summary>Gauges a chain's readings, in their order.</summary>
     public static IReadOnlyList<GaugedReading> All(ChainCard card, IReadOnlyList<Reading> readings)
     {
         var seen = new HashSet<Reading>();
         return [.. readings.Select(r =>
-            seen.Add(r) ? Of(card, r) : new(r, null, "The same reading is there already: entered twice?"))];
+            seen.Add(r) ? Of(card, r) : new(r, null, $"The same reading is there already: entered twice?"))];
     }
 
     private static GaugedReading Of(ChainCard card, Reading reading) =>

@@ -13,7 +13,7 @@ internal static class HeldBackReadings
         {
             if (line.Slips.TryGetValue(i, out var slip)) held.Add(new(i, slip, []));
             else if (!lives.Places.TryGetValue(i, out var place))
-                held.Add(new(i, "Neither its counter nor its date says at how many running hours it was taken.", []));
+                held.Add(new(i, $"Neither its counter nor its date says at how many running hours it was taken.", []));
             else if (gauged[i].WhyNot is { } why)
             {
                 var expected = WearFilter.Default.Expect(lives.Chains[place.Life], WearPrior.Broad, place.Hours);

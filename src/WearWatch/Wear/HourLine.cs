@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Runtime.InteropServices;
+using WearWatch.Phrases;
 using WearWatch.Trends;
 
 namespace WearWatch.Wear;
@@ -22,7 +22,7 @@ internal sealed class HourLine
     private static readonly double[] RollOvers = [10_000, 100_000, 1_000_000];
 
     private readonly List<double> gaps = [];
-    private readonly Dictionary<int, string> slips = [];
+    private readonly Dictionary<int, Phrase> slips = [];
     private double line;
     private double? meter;
     private double? lineAtReading;
@@ -37,7 +37,7 @@ internal sealed class HourLine
     public double?[] Hours { get; }
 
     /// <summary>Readings, by their index, whose counter cannot be, with why.</summary>
-    public IReadOnlyDictionary<int, string> Slips => slips;
+    public IReadOnlyDictionary<int, Phrase> Slips => slips;
 
     /// <summary>Lays a log with filled counters on a line.</summary>
     public static HourLine Of(Happening[] log) => new(log);
@@ -83,7 +83,7 @@ internal sealed class HourLine
 
     private double UsualGap() => gaps.Count == 0 ? 0 : Median.Of(CollectionsMarshal.AsSpan(gaps));
 
-    private string? SlipOf(Happening[] log, int index, double counter)
+    private Phrase? SlipOf(Happening[] log, int index, double counter)
     {
         if (meter is not { } last || index + 1 >= log.Length || log[index + 1] is not { ReadingIndex: >= 0, Before: { } next })
             return null;
@@ -92,8 +92,7 @@ internal sealed class HourLine
         var leapt = counter - last > LeapOverUsualGap * Math.Max(UsualGap(), ShortestUsualGapHours) && next >= last
             && next < counter;
         return dipped || leapt
-            ? string.Create(CultureInfo.InvariantCulture,
-                $"The counter stood at {last:#,0} h before and at {next:#,0} h after: {counter:#,0} h cannot be.")
+            ? Phrase.Of($"The counter stood at {last:#,0} h before and at {next:#,0} h after: {counter:#,0} h cannot be.")
             : null;
     }
 }

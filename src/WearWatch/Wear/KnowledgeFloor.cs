@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Wear;
 
 /// <summary>Below it nothing is known of a chain, and nothing is published but that, with the reading that did it.</summary>
@@ -43,7 +45,7 @@ internal static class KnowledgeFloor
             if (!IsBelow(rest)) return Unknown(rest, Why(observation)) with { NotKnownByReading = observation.ReadingIndex };
         }
 
-        return Unknown(lost, "Its readings and counters contradict one another so far that nothing is known of this chain.") with
+        return Unknown(lost, $"Its readings and counters contradict one another so far that nothing is known of this chain.") with
         {
             ElongationPercent = null,
             ElongationStandardDeviationPercent = null,
@@ -51,13 +53,13 @@ internal static class KnowledgeFloor
     }
 
     /// <summary>A chain that lifts and is out of use stays so.</summary>
-    private static Assessment Unknown(Assessment chain, string why) => chain with
+    private static Assessment Unknown(Assessment chain, Phrase why) => chain with
     {
         Condition = chain.Card.HoldsLoad && chain.Condition == Condition.SwapNow ? Condition.SwapNow : Condition.NotKnown,
         WhyNotKnown = why,
     };
 
-    private static string Why(Observation reading) => PlainText.Of(
-        $"With the counter of the reading of {reading.ElongationPercent:0.00} % ({reading.HoursSinceFitting:#,0} running hours) ")
-        + "nothing would be known of this chain. It is shown without that counter.";
+    private static Phrase Why(Observation reading) =>
+        $"With the counter of the reading of {reading.ElongationPercent:0.00} % ({reading.HoursSinceFitting:#,0} running hours) "
+        + $"nothing would be known of this chain. It is shown without that counter.";
 }

@@ -1,5 +1,6 @@
 using WearWatch.Chains;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Wear;
 
@@ -24,13 +25,13 @@ public static class LiftingDoubt
     public static Assessment Govern(Assessment chain, IReadOnlyList<Reading> readings, IReadOnlyList<Reading> waiting)
     {
         if (!chain.Card.HoldsLoad || Worst(chain, readings, waiting) is not { } percent) return chain;
-        var said = PlainText.Of($"A reading of {percent:0.00} % would reach the limit of {chain.Limit.Percent:0.0#} % and is in ")
-            + "doubt. The chain cannot be judged until the reading is confirmed, corrected or withdrawn: do not use it.";
+        Phrase said = $"A reading of {percent:0.00} % would reach the limit of {chain.Limit.Percent:0.0#} % and is in "
+            + $"doubt. The chain cannot be judged until the reading is confirmed, corrected or withdrawn: do not use it.";
         var isJudged = chain.Condition is Condition.PlanASwap or Condition.SwapNow;
         return chain with
         {
             Condition = isJudged ? chain.Condition : Condition.NotKnown,
-            WhyNotKnown = isJudged || chain.WhyNotKnown.Length > 0 ? chain.WhyNotKnown : said,
+            WhyNotKnown = isJudged || !chain.WhyNotKnown.IsEmpty ? chain.WhyNotKnown : said,
             ReadingInDoubt = said,
             Notices =
             [

@@ -1,3 +1,6 @@
+using WearWatch.Chains;
+using WearWatch.Phrases;
+
 namespace WearWatch.Wear;
 
 /// <summary>What a chain that lifts or holds a load asks for when its wear comes to a limit: a competent person.</summary>
@@ -5,32 +8,32 @@ namespace WearWatch.Wear;
 internal static class LiftingNotice
 {
     /// <summary>Where it cannot be judged.</summary>
-    public const string InDoubt = "Until then it cannot be judged: a competent person examines it before further use.";
+    public static Phrase InDoubt { get; } = $"Until then it cannot be judged: a competent person examines it before further use.";
 
-    private const string Whole =
-        "The whole chain is replaced, the chains of a pair or set together, with their anchors, pins and fittings.";
+    private static readonly Phrase Whole =
+        $"The whole chain is replaced, the chains of a pair or set together, with their anchors, pins and fittings.";
 
     /// <summary>The notice of a chain at or near its limit.</summary>
     public static Notice Limit(Assessment chain)
     {
         var mark = chain.Limit.PlanFromPercent;
         var isMarked = chain.LiftingUpperPercent >= mark;
-        var state = PlainText.Of($"{chain.ElongationPercent:0.00} %, at most {chain.LiftingUpperPercent:0.00} %, ")
-            + PlainText.Of($"of {chain.Limit.Percent:0.0#} % ({chain.Limit.Source})");
+        Phrase state = $"{chain.ElongationPercent:0.00} %, at most {chain.LiftingUpperPercent:0.00} %, "
+            + $"of {chain.Limit.Percent:0.0#} % ({SourceWords.Of(chain.Limit.Source)})";
         if (chain.Condition == Condition.SwapNow)
         {
             var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
             return new(
                 NoticeKind.LimitNear, true,
-                PlainText.Of($"{state}: the limit may be reached (probability {passed:P0}), or the time ")
-                    + "set beyond the planning mark has run out.",
-                "Take it out of use now: lower the load, block it, tag the chain. A competent person judges it. " + Whole);
+                $"{state}: the limit may be reached (probability {passed:P0}), or the time "
+                    + $"set beyond the planning mark has run out.",
+                $"Take it out of use now: lower the load, block it, tag the chain. A competent person judges it. {Whole}");
         }
 
-        var reached = isMarked ? PlainText.Of($"; the planning mark of {mark:0.0#} % is reached") : "";
-        var until = chain.OutOfUseBy is { } day ? PlainText.Of($"; out of use from {day:yyyy-MM-dd} at the latest") : "";
+        var reached = isMarked ? Phrase.Of($"; the planning mark of {mark:0.0#} % is reached") : Phrase.None;
+        var until = chain.OutOfUseBy is { } day ? Phrase.Of($"; out of use from {day} at the latest") : Phrase.None;
         return new(
             NoticeKind.LimitNear, isMarked, $"{state}{reached}{until}.",
-            "A competent person sets the date, at the latest that day; no forecast and no plan moves it. " + Whole);
+            $"A competent person sets the date, at the latest that day; no forecast and no plan moves it. {Whole}");
     }
 }

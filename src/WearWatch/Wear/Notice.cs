@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Wear;
 
 /// <summary>What a notice is about; there is at most one open notice of a kind for a chain.</summary>
@@ -41,6 +43,15 @@ public enum NoticeKind
 
     /// <summary>Papers of a chain that lifts are missing.</summary>
     PapersMissing,
+
+    /// <summary>The counter that a controller tells jumped or began again, and nobody has said why.</summary>
+    CounterJumped,
+
+    /// <summary>Chains that run together have worn unlike.</summary>
+    GroupDiffers,
+
+    /// <summary>A part beside the elongation is worn to its limit, or will be soon.</summary>
+    PartWorn,
 }
 
 /// <summary>Something that asks for a person's attention.</summary>
@@ -48,4 +59,4 @@ public enum NoticeKind
 /// <param name="Urgent">Whether to act now (red) rather than to attend to it (yellow).</param>
 /// <param name="Why">The reason with its numbers, in plain words.</param>
 /// <param name="WhatToDo">What to do, in plain words.</param>
-public sealed record Notice(NoticeKind Kind, bool Urgent, string Why, string WhatToDo);
+public sealed record Notice(NoticeKind Kind, bool Urgent, Phrase Why, Phrase WhatToDo);

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Wear;
 
 /// <summary>Which elongations a running chain can have.</summary>
@@ -11,7 +13,7 @@ internal static class Plausible
 
     public static bool Holds(double percent) => percent is > AbovePercent and < BelowPercent;
 
-    public static string WhyNot(double percent) => PlainText.Of(percent <= AbovePercent
-        ? (FormattableString)$"{percent:0.0} % would be shorter than any chain is made. Check count, unit and decimal point."
-        : $"{percent:0.0} % would be off its sprockets long ago. Check count, unit and decimal point.");
+    public static Phrase WhyNot(double percent) => percent <= AbovePercent
+        ? Phrase.Of($"{percent:0.0} % would be shorter than any chain is made. Check count, unit and decimal point.")
+        : $"{percent:0.0} % would be off its sprockets long ago. Check count, unit and decimal point.";
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Wear;
 
 /// <summary>A condition as it is shown of a chain. Made by <see cref="ConditionWords"/> alone.</summary>
@@ -8,7 +10,7 @@ namespace WearWatch.Wear;
 /// <param name="Colour">The colour; of a chain that lifts never green.</param>
 /// <param name="Meaning">What it asks for, in a sentence.</param>
 public sealed record ShownCondition(
-    Condition Condition, bool HoldsLoad, string Words, string Wire, SignalColour Colour, string Meaning)
+    Condition Condition, bool HoldsLoad, Phrase Words, string Wire, SignalColour Colour, Phrase Meaning)
 {
     /// <summary>The word of an address and of a style sheet, such as <c>plan-a-swap</c>.</summary>
     public string Style => Wire.Replace('_', '-');

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Wear;
@@ -12,6 +13,7 @@ internal static class WearNotices
         [.. new[]
         {
             Limit(chain, calendar, now),
+            Shorten(chain, calendar, now),
             RateHasRisen(chain),
             MeasureAgain(chain),
             Hindsight(chain),
@@ -25,25 +27,39 @@ internal static class WearNotices
         if (chain.Card.HoldsLoad) return LiftingNotice.Limit(chain);
         var passed = chain.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
         var isTakeUp = chain.Limit.Reason == LimitReason.TakeUpTravel;
-        var shortens = isTakeUp && chain.Card.MayBeShortened;
         var kind = isTakeUp ? NoticeKind.TakeUpEnds : NoticeKind.LimitNear;
-        var state = Text($"{chain.ElongationPercent:0.00} % of {chain.Limit.Percent:0.0#} % ")
-            + Text($"allowed{(isTakeUp ? ": then the take-up is at its end" : "")}");
+        var (now1, most) = (chain.ElongationPercent, chain.Limit.Percent);
+        var state = isTakeUp ? Phrase.Of($"{now1:0.00} % of {most:0.0#} % allowed: then the take-up is at its end")
+            : $"{now1:0.00} % of {most:0.0#} % allowed";
         if (chain.Condition == Condition.SwapNow)
         {
             return new(
-                kind, true, Text($"{state}; probability that the limit is exceeded: {passed:P0}."),
-                shortens ? "Take pitches out if wear still allows it, else fit a new chain."
-                    : "Fit a new chain, and inspect the sprockets.");
+                kind, true, $"{state}; probability that the limit is exceeded: {passed:P0}.",
+                $"Fit a new chain, and inspect the sprockets.");
         }
 
         var early = chain.DateAt(5, calendar, now) is { } date
-            ? Text($"it may reach the limit from {date:yyyy-MM-dd} on (one chance in twenty before)")
-            : Text($"the limit may be passed already ({passed:P0})");
+            ? Phrase.Of($"it may reach the limit from {date} on (one chance in twenty before)")
+            : $"the limit may be passed already ({passed:P0})";
         return new(
             kind, false, $"{state}; {early}.",
-            shortens ? "Plan to take pitches out, or a swap, before that day."
-                : "Plan a swap before that day, and order the chain.");
+            $"Plan a swap before that day, and order the chain.");
+    }
+
+    /// <summary>The take-up ends before the chain is worn: it is to be shortened, and goes on.</summary>
+    private static Notice? Shorten(Assessment chain, ProductionCalendar calendar, DateTimeOffset now)
+    {
+        if (chain is not { TakeUp: { } takeUp, ElongationPercent: not null } || chain.Condition == Condition.SwapNow) return null;
+        if (chain.ShortenAt(5, calendar, now) is not { } early || early > now + ConditionRule.PlanningLead) return null;
+        var passed = takeUp.Forecast.ProbabilityWithin(chain.HoursNow - chain.HoursAtLastReading);
+        var soon = early > now
+            ? Phrase.Of($"it may be there from {early} on (one chance in twenty before)")
+            : $"it may be there already ({passed:P0})";
+        return new(
+            NoticeKind.TakeUpEnds, passed >= MoreLikelyThanNot,
+            $"{chain.ElongationPercent:0.00} % of the {takeUp.End.Percent:0.00} % at which the take-up is at its end; {soon}.",
+            $"Take out {takeUp.End.PitchesToRemove} pitches and set the take-up back; join with a new connecting link. It need "
+                + $"not be replaced for that.");
     }
 
     private static Notice? RateHasRisen(Assessment chain)
@@ -53,9 +69,9 @@ internal static class WearNotices
         var now = chain.RatePercentPer1000Hours;
         return new(
             NoticeKind.RateHasRisen, false,
-            Text($"It wears at {now:0.00} % in 1,000 h, {now / before:0.0} times the {before:0.00} % before, ")
-                + Text($"since about {since:#,0} running hours (probability {chain.View.ProbabilityRateRose:P0})."),
-            "Look for the cause: oil, dust, load, alignment. Measure again soon.");
+            $"It wears at {now:0.00} % in 1,000 h, {now / before:0.0} times the {before:0.00} % before, "
+                + $"since about {since:#,0} running hours (probability {chain.View.ProbabilityRateRose:P0}).",
+            $"Look for the cause: oil, dust, load, alignment. Measure again soon.");
     }
 
     private static Notice? MeasureAgain(Assessment chain)
@@ -64,12 +80,14 @@ internal static class WearNotices
         var last = chain.Observations[^1].Observation;
         return new(
             NoticeKind.MeasureAgain, false,
-            Text($"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not ")
-                + Text($"fit the wear history ")
-                + Text($"({chain.ElongationPercent:0.00} %); it is misread with probability ")
-                + Text($"{chain.View.ProbabilityLastMisread:P0}."),
-            "Measure again: count the pitches, set the tape at pin centres."
-            + (chain.Card.HoldsLoad ? " Until then the higher figure counts." : ""));
+            $"The last reading, {last.ElongationPercent:0.00} % at {last.HoursSinceFitting:#,0} running hours, does not "
+                + $"fit the wear history "
+                + $"({chain.ElongationPercent:0.00} %); it is misread with probability "
+                + $"{chain.View.ProbabilityLastMisread:P0}.",
+            chain.Card.HoldsLoad
+                ? Phrase.Of(
+                    $"Measure again: count the pitches, set the tape at pin centres. Until then the higher figure counts.")
+                : $"Measure again: count the pitches, set the tape at pin centres.");
     }
 
     private static Notice? Hindsight(Assessment chain)
@@ -77,18 +95,18 @@ internal static class WearNotices
         if (chain.Observations.LastOrDefault(o => o.IsDoubtedInHindsight) is not { } doubted) return null;
         return new(
             NoticeKind.EarlierReadingDoubted, false,
-            Text($"The reading of {doubted.Observation.ElongationPercent:0.00} % at {doubted.Observation.HoursSinceFitting:#,0} ")
-                + Text($"running ")
-                + Text($"hours does not fit those after it; it was misread with probability {doubted.ProbabilityMisreadNow:P0}."),
-            "Check it: correct or withdraw it if it was a slip. It counts little until then.");
+            $"The reading of {doubted.Observation.ElongationPercent:0.00} % at {doubted.Observation.HoursSinceFitting:#,0} "
+                + $"running "
+                + $"hours does not fit those after it; it was misread with probability {doubted.ProbabilityMisreadNow:P0}.",
+            $"Check it: correct or withdraw it if it was a slip. It counts little until then.");
     }
 
     private static Notice? HeldBack(Assessment chain)
     {
-        if (chain.WhyNotKnown.Length > 0)
+        if (!chain.WhyNotKnown.IsEmpty)
         {
             return new(NoticeKind.ReadingHeldBack, true, chain.WhyNotKnown,
-                "Correct or withdraw that reading on the chain's page, or measure again.");
+                $"Correct or withdraw that reading on the chain's page, or measure again.");
         }
 
         // A reading that later ones have followed has had its answer.
@@ -98,20 +116,22 @@ internal static class WearNotices
         var (last, offers) = (held[^1], held[^1].Corrections);
         return new(
             NoticeKind.ReadingHeldBack, chain.Card.HoldsLoad,
-            held.Count == 1 ? last.Reason : Text($"{held.Count} readings wait; the last: {last.Reason}"),
-            (offers.Count > 0 ? $"Correct it ({string.Join("; ", offers)}), or measure again." : "Correct it, or measure again.")
-                + (chain.Card.HoldsLoad ? $" {LiftingNotice.InDoubt}" : ""));
+            held.Count == 1 ? last.Reason : Phrase.Of($"{held.Count} readings wait; the last: {last.Reason}"),
+            Phrase.Join(" ",
+            [
+                offers.Count > 0 ? Phrase.Of($"Correct it ({Phrase.Join("; ", offers)}), or measure again.")
+                    : $"Correct it, or measure again.",
+                chain.Card.HoldsLoad ? LiftingNotice.InDoubt : Phrase.None,
+            ]));
     }
 
     private static Notice? StrandsDiffer(Assessment chain) => chain.History.Current.Strands is { IsUneven: true } strands
         ? new(
             NoticeKind.StrandsDiffer, false,
-            Text($"Strand {strands.MostStrand} is at {strands.Most.Percent:0.00} %, strand {strands.LeastStrand} at ")
-                + Text($"{strands.Least.Percent:0.00} %: {strands.DifferencePercent:0.00} % apart, where their uncertainty ")
-                + Text($"explains ")
-                + Text($"{strands.ExplainedPercent:0.00}. The worst strand governs."),
-            "Check the alignment of shafts and sprockets, and that all strands get oil.")
+            $"Strand {strands.MostStrand} is at {strands.Most.Percent:0.00} %, strand {strands.LeastStrand} at "
+                + $"{strands.Least.Percent:0.00} %: {strands.DifferencePercent:0.00} % apart, where their uncertainty "
+                + $"explains "
+                + $"{strands.ExplainedPercent:0.00}. The worst strand governs.",
+            $"Check the alignment of shafts and sprockets, and that all strands get oil.")
         : null;
-
-    private static string Text(FormattableString text) => PlainText.Of(text);
 }

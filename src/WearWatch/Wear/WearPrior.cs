@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Wear;
 
 /// <summary>What is believed of a chain's wear before its first reading.</summary>
@@ -12,8 +14,8 @@ namespace WearWatch.Wear;
 /// <param name="StandardDeviationStartPercent">Standard deviation of the start, in percent; above zero.</param>
 /// <param name="Source">What gave it, in words for the screen: the broad prior, or the fleet model with its version.</param>
 public sealed record WearPrior(
-    double MeanLogRate, double VarianceLogRate, double MeanStartPercent, double StandardDeviationStartPercent, string Source)
+    double MeanLogRate, double VarianceLogRate, double MeanStartPercent, double StandardDeviationStartPercent, Phrase Source)
 {
     /// <summary>What serves until a fleet can be learned from: a median of 0.2 % per 1,000 h, within a factor of e.</summary>
-    public static WearPrior Broad { get; } = new(Math.Log(0.2), 1.0, 0.25, 0.12, "broad prior");
+    public static WearPrior Broad { get; } = new(Math.Log(0.2), 1.0, 0.25, 0.12, $"broad prior");
 }

@@ -131,8 +131,8 @@ internal static class LargeFleet
             {
                 ChainId = chain.Id,
                 Kind = NoticeKind.RateHasRisen,
-                Why = "It wears faster.",
-                WhatToDo = "Look.",
+                Why = $"It wears faster.",
+                WhatToDo = $"Look.",
                 RaisedAt = now.AddDays(-chain.Id % 60),
             }]
             : [];

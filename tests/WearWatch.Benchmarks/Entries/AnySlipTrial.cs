@@ -76,7 +76,7 @@ internal static class AnySlipTrial
             before.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours,
             before.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
         return ReadingJudge.Judge(entry, so, chain.Readings[i].TakenAt!.Value.AddHours(1), askAboutFalls: true)
-            is Judgement.Use { Remark: "" };
+            is Judgement.Use { Remark: null };
     }
 
     private static double EarlyDays(TrialFleet fleet, TrialChain chain, int i, Reading told)

@@ -20,6 +20,8 @@ internal sealed record LengthSlip(
     public const string Neighbour = "neighbour";
     public const string Swapped = "digits swapped";
     public const string Missing = "digit missing";
+    public const string MoreWorn = "more worn strand";
+    public const string LessWorn = "less worn strand";
 
     /// <summary>The slips of a length.</summary>
     public static IReadOnlyList<LengthSlip> All { get; } =
@@ -44,8 +46,8 @@ internal sealed record LengthSlip(
         {
             Chain = r.Chain, TakenAt = r.TakenAt, Counter = r.Counter,
         }, SlipKind.OtherChain),
-        new("more worn strand", (c, r, _, _) => Worn(c, r, 1 + OtherWear), SlipKind.OtherStrand, SlipKind.Misread),
-        new("less worn strand", (c, r, _, _) => Worn(c, r, 1 - OtherWear), SlipKind.OtherStrand, SlipKind.Misread),
+        new(MoreWorn, (c, r, _, _) => Worn(c, r, 1 + OtherWear), SlipKind.OtherStrand, SlipKind.Misread),
+        new(LessWorn, (c, r, _, _) => Worn(c, r, 1 - OtherWear), SlipKind.OtherStrand, SlipKind.Misread),
     ];
 
     private static int OneOf(Random chance, int one, int other) => chance.Next(2) == 0 ? one : other;

@@ -1,7 +1,8 @@
 namespace WearWatch.Benchmarks.Entries;
 
 /// <summary>
-/// 1,000 entries with each slip of a counter on the mill, with its dates and without, and as many ordinary ones.
+/// 1,000 entries with each slip of a counter on the mill, with its dates and without, or on other fleets, and as many ordinary
+/// ones.
 /// </summary>
 internal static class SlipBenchmark
 {
@@ -9,8 +10,16 @@ internal static class SlipBenchmark
     private const int Seed = 2;
 
     /// <summary>Prints the shares; whether the bars of docs/method.md are kept.</summary>
-    public static bool Run(TextWriter output)
+    /// <param name="output">Where to.</param>
+    /// <param name="folders">Fleets whose files have no dates; none for the mill.</param>
+    public static bool Run(TextWriter output, IReadOnlyList<string> folders)
     {
+        if (folders.Count > 0)
+        {
+            return folders.Select(f => Run(output, TrialFleet.Folder(f), Path.GetFileName(f), held: 0.9)).ToList()
+                .TrueForAll(kept => kept);
+        }
+
         var folder = Directory.CreateTempSubdirectory("wearwatch-slips-").FullName;
         try
         {

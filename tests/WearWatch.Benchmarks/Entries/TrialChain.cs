@@ -33,6 +33,9 @@ public sealed class TrialChain
     public IReadOnlyList<ChainEvent> EventsBefore(int index) =>
         [.. events.Where(e => !IsDated || e.At is null || Readings[index].TakenAt is not { } at || e.At <= at)];
 
+    /// <summary>What happened between a reading and the one before it.</summary>
+    public IEnumerable<ChainEvent> EventsBetween(int index) => EventsBefore(index).Except(EventsBefore(index - 1));
+
     /// <summary>As it was known before one of its readings.</summary>
     public KnownChain At(int index, ProductionCalendar calendar) =>
         new(Card, Before(index), EventsBefore(Math.Min(index, Readings.Count - 1)), WearPrior.Broad, calendar);

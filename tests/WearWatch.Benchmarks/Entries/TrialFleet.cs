@@ -23,7 +23,8 @@ public sealed record TrialFleet(
         if (!File.Exists(Path.Combine(folder, "readings.csv"))) MillHistory.WriteTo(folder, EndsAt, seed: 7);
         var fleet = FleetFolder.Read(folder, EndsAt.AddDays(1));
         var truth = File.ReadLines(Path.Combine(folder, "truth", "readings.csv")).Skip(1).Select(line => line.Split(','))
-            .GroupBy(row => row[0]).ToDictionary(g => g.Key, g => g.Select(row => row[^1] != "None").ToArray());
+            .GroupBy(row => row[0])
+            .ToDictionary(g => g.Key, g => g.Select(row => row[^1] != "None" || row[^2] != "None").ToArray());
         var today = DateOnly.FromDateTime(EndsAt.UtcDateTime);
         var calendar = new ProductionCalendar([], Math.Round(MillCalendar.Utilisation, 2), TimeZoneInfo.Utc,
             MillCalendar.ShutdownDays(today.AddYears(-3), today));

@@ -22,12 +22,9 @@ internal sealed record PassScore(int Days)
     /// <summary>Days that were refused, by why.</summary>
     public SortedDictionary<string, int> Refused { get; } = [];
 
-    /// <summary>
-    /// Whether what was asked is reached within some days; where a reading was wanted, with none that is wrong.
-    /// </summary>
+    /// <summary>Whether what was asked is reached within some days, and no reading is wrong.</summary>
     public bool IsReached(PassScenario scenario, double slack = 0) =>
-        scenario.Bars.All(bar => Reached(bar.Asked) + slack >= bar.Share * Of(bar.Asked))
-        && (Wrong == 0 || scenario.Bars[0].Asked == PassAsked.Refused);
+        Wrong == 0 && scenario.Bars.All(bar => Reached(bar.Asked) + slack >= bar.Share * Of(bar.Asked));
 
     /// <summary>Of how many it is asked: coverage and nearness of those that were believed.</summary>
     private int Of(PassAsked asked) => asked is PassAsked.Covered or PassAsked.Near ? Kept + Wrong : Days;

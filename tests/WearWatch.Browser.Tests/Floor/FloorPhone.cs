@@ -39,7 +39,14 @@ internal static class FloorPhone
     {
         foreach (var digit in text)
         {
-            var name = digit switch { '.' => "decimal point", ' ' => "space", '/' => "fraction stroke", _ => digit.ToString() };
+            var name = digit switch
+            {
+                '.' => "decimal point",
+                ',' => "Dezimalkomma",
+                ' ' => "space",
+                '/' => "fraction stroke",
+                _ => digit.ToString(),
+            };
             await page.Locator(".pad").GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).TapAsync();
         }
     }

@@ -182,10 +182,10 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.MeasureAsync(id, "5000", "1234.5");
         await Assertions.Expect(phone.Page.GetByText("Sign in, then it is sent")).ToBeVisibleAsync(Patient);
         me = """{"id":"ben","name":"Ben"}""";
-        await phone.Page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send())");
+        await phone.Page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send({ atOnce: true }))");
         Assert.Equal(5, (await plant.ReadingsAsync("MAKER-1")).Count);
         me = """{"id":"ann","name":"Ann"}""";
-        await phone.Page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send())");
+        await phone.Page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send({ atOnce: true }))");
         Assert.Equal(6, (await plant.ReadingsAsync("MAKER-1")).Count);
     }
 }

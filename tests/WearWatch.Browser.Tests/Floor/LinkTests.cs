@@ -60,8 +60,8 @@ public sealed class LinkTests(Screen screen)
         var head = phone.Page.Locator(".headline");
         await Assertions.Expect(head).ToContainTextAsync("take out of use", new() { Timeout = 60_000 });
         await Assertions.Expect(head.Locator(".headline-links")).ToContainTextAsync(
-            "Discard limit reached: Mean of two diameters 4.50 mm");
-        await Assertions.Expect(phone.Page.Locator(".link-track-card")).ToHaveCountAsync(3);
+            "Discard limit reached: mean of two diameters 4.50 mm");
+        await Assertions.Expect(phone.Page.Locator(".measure-track-card")).ToHaveCountAsync(3);
         await phone.PictureAsync("chain-links-phone");
         Assert.Empty(await phone.BarriersAsync());
     }
@@ -109,7 +109,7 @@ public sealed class LinkTests(Screen screen)
             + "link_several_limit_mm,link_diameter_limit_mm,link_table_source\n"
             + $"{name},Assembly,hoist {name},15,round_link,yes,powered_hoist,5,15.7,170.6,4.5,manual p. 12\n";
         await screen.Host.Services.GetRequiredService<FileImport>().ImportAsync(
-            [new ImportFile("chains.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(text)))]);
+            [new ImportFile("chains.csv", () => new MemoryStream(Encoding.UTF8.GetBytes(text))) { By = "Ina" }]);
         using var client = new HttpClient();
         var pack = await client.GetFromJsonAsync<JsonElement>(screen.Address + "/api/v1/floor/pack", Ct);
         return pack.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("chain").GetString() == name)

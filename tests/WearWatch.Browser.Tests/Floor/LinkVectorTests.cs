@@ -38,7 +38,7 @@ public sealed class LinkVectorTests(Screen screen)
             marks = LinkMark.Of(table, limits).Select(m => new
             {
                 measure = Word(m.Limit.Measure),
-                name = LinkWords.Of(m.Limit.Measure),
+                name = LinkWords.Of(m.Limit.Measure).ToString(),
                 grows = m.Limit.IsLength,
                 new_mm = m.NewMm,
                 plan_mm = m.PlanMm,

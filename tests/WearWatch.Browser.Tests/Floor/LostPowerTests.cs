@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using System.Net.Http.Json;
 using System.Text.Json;
@@ -22,26 +21,22 @@ public sealed class LostPowerTests(Screen screen)
         await using var server = new ServerProcess();
         await server.StartAsync();
         using var client = new HttpClient { BaseAddress = new Uri(server.Address) };
-        var id = await TakeInAsync(client, "POWER");
-        var profile = Directory.CreateTempSubdirectory("wearwatch-phone-").FullName;
-        var context = await screen.PhoneWithMemoryAsync(profile);
-        var page = context.Pages[0];
-        await page.GotoAsync(server.Address + "/floor/");
-        await page.ReadyAsync();
-        await context.SetOfflineAsync(true);
-        for (var i = 0; i < Readings / 2; i++) await EnterAsync(page, id, i);
-        await KillAsync(profile);
+        var id = (await server.TakeInAsync(client, "POWER")).Single(c => c.Name == "POWER-1").Id;
+        await using var phone = new RoughPhone(screen, server.Address, "floor");
+        await phone.StartAsync();
+        await phone.Page.ReadyAsync();
+        await phone.Page.Context.SetOfflineAsync(true);
+        for (var i = 0; i < Readings / 2; i++) await EnterAsync(phone.Page, id, i);
+        await phone.KillAsync();
 
-        context = await screen.PhoneWithMemoryAsync(profile);
-        await context.SetOfflineAsync(true);
-        page = context.Pages[0];
-        await page.GotoAsync(server.Address + "/floor/");
+        await phone.StartAsync(offline: true);
+        var page = phone.Page;
         for (var i = Readings / 2; i < Readings; i++) await EnterAsync(page, id, i);
         await page.ShowAsync("#/kept");
         // The browser may have sent some by itself while it was starting; none is missing.
         await Assertions.Expect(page.Locator(".entry")).ToHaveCountAsync(Readings);
 
-        await context.SetOfflineAsync(false);
+        await page.Context.SetOfflineAsync(false);
         int stored;
         do stored = (await ReadAsync(client)).Count;
         while (stored < 3);
@@ -54,8 +49,6 @@ public sealed class LostPowerTests(Screen screen)
         await page.ShowAsync("#/kept");
         await Assertions.Expect(page.Locator(".entry[data-state=sent]")).ToHaveCountAsync(Readings);
         Assert.Equal(Enumerable.Range(First, Readings).Select(h => (double)h), await ReadAsync(client));
-        await context.CloseAsync();
-        Directory.Delete(profile, recursive: true);
     }
 
     private static Task EnterAsync(IPage page, int chainId, int i) =>
@@ -67,40 +60,5 @@ public sealed class LostPowerTests(Screen screen)
         var all = await client.GetFromJsonAsync<JsonElement>("/api/v1/chains/POWER-1/readings", Ct);
         return [.. all.EnumerateArray().OrderBy(r => r.GetProperty("id").GetInt64())
             .Select(r => r.GetProperty("counter_h").GetDouble()).Where(h => h >= First)];
-    }
-
-    private static async Task<int> TakeInAsync(HttpClient client, string name)
-    {
-        using var form = new MultipartFormDataContent();
-        foreach (var path in PlantFiles.Write(name))
-            form.Add(new ByteArrayContent(await File.ReadAllBytesAsync(path, Ct)), "files", Path.GetFileName(path));
-        using var request = new HttpRequestMessage(HttpMethod.Post, "/api/v1/imports") { Content = form };
-        request.Headers.Add("Idempotency-Key", name);
-        (await client.SendAsync(request, Ct)).EnsureSuccessStatusCode();
-        var pack = await client.GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);
-        return pack.GetProperty("chains").EnumerateArray().Single(c => c.GetProperty("chain").GetString() == name + "-1")
-            .GetProperty("id").GetInt32();
-    }
-
-    /// <summary>Ends the browser that works in a folder, as an empty battery does.</summary>
-    private static async Task KillAsync(string profile)
-    {
-        foreach (var folder in Directory.EnumerateDirectories("/proc").Where(d => int.TryParse(Path.GetFileName(d), out _)))
-        {
-            string[] arguments;
-            try
-            {
-                arguments = (await File.ReadAllTextAsync(Path.Combine(folder, "cmdline"), Ct)).Split('\0');
-            }
-            catch (IOException)
-            {
-                continue; // it ended meanwhile
-            }
-
-            if (!arguments.Any(a => a == "--user-data-dir=" + profile)) continue;
-            using var process = Process.GetProcessById(int.Parse(Path.GetFileName(folder), CultureInfo.InvariantCulture));
-            process.Kill(entireProcessTree: true);
-            await process.WaitForExitAsync(Ct);
-        }
     }
 }

@@ -1,66 +1,113 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
+using WearWatch.Entries;
 
 namespace WearWatch.Browser.Tests.Floor;
 
-/// <summary>Each kind of slip typed once, at the entry page and on the phone: it is asked about, and nothing has moved.</summary>
-public sealed class SlipTableTests(Screen screen)
+/// <summary>
+/// Each kind of slip typed at the entry page and on the phone: it is asked about, the answer puts it right, and nothing has
+/// moved.
+/// </summary>
+public sealed class SlipTableTests(Screen screen, StillPlant still) : IClassFixture<StillPlant>
 {
-    private readonly FloorPlant plant = new(screen);
-
-    // 1,234.5 mm over 48 pitches at 5,000 h is what is to be expected.
-    private static readonly (string Counter, string Pitches, string Length, string Asked)[] Slips =
-    [
-        ("5000", "48", "1243.5", "1234.5 mm, two digits swapped"),
-        ("5000", "48", "124.5", "a digit left out"),
-        ("5000", "48", "12345", "A tenth of it"),
-        ("5000", "48", "48.602", "In inches"),
-        ("5000", "48", "1.2345", "In metres"),
-        ("5000", "48", "1244.5", "the 10 mm mark of the tape"),
-        ("5000", "48", "1334.5", "the 100 mm mark of the tape"),
-        ("5000", "47", "1234.5", "48 pitches instead of 47"),
-        ("5000", "24", "1234.5", "48 pitches"),
-        ("50003", "48", "1234.5", "its tenths read as hours"),
-        ("55000", "48", "1234.5", "a digit struck twice"),
-    ];
+    private readonly FloorPlant plant = new(screen, still);
 
     private static LocatorAssertionsToContainTextOptions Patient => new() { Timeout = 60_000 };
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
     [Fact]
+    public void Each_kind_of_slip_stands_in_the_table() =>
+        Assert.Equal(Enum.GetValues<SlipKind>(), SlipRow.All.Select(r => r.Kind).Distinct().Order());
+
+    [Fact]
     public async Task Each_slip_typed_at_the_entry_page_is_asked_about_and_nothing_has_moved()
     {
-        await plant.TakeInAsync("SLIPDESK");
-        var before = await plant.EarlyDateAsync("SLIPDESK-1", Ct);
-        await using var desk = await screen.AtDeskAsync();
-        await desk.GoAsync("/enter?chain=SLIPDESK-1");
-        await AskAsync(desk.Page);
-        Assert.Equal(before, await plant.EarlyDateAsync("SLIPDESK-1", Ct));
-        Assert.Equal(5, (await plant.ReadingsAsync("SLIPDESK-1")).Count);
+        await SlipPlant.TakeInAsync(still.Host.Services, "SLIPDESK");
+        var before = await StandAsync("SLIPDESK");
+        await using var desk = await screen.AtDeskAsync(address: still.Address);
+        foreach (var rows in SlipRow.All.GroupBy(r => r.Chain))
+        {
+            await desk.GoAsync($"/enter?chain=SLIPDESK-{rows.Key}");
+            await AskAsync(desk.Page, "Taken at", rows);
+        }
+
+        Assert.Equal(before, await StandAsync("SLIPDESK"));
         Assert.Empty(desk.Complaints);
     }
 
     [Fact]
     public async Task Each_slip_typed_on_the_phone_is_asked_about_and_nothing_has_moved()
     {
-        var (id, _) = await plant.TakeInAsync("SLIPFLOOR");
-        var before = await plant.EarlyDateAsync("SLIPFLOOR-1", Ct);
+        await SlipPlant.TakeInAsync(still.Host.Services, "SLIPFLOOR");
+        var ids = await plant.IdsAsync();
+        var before = await StandAsync("SLIPFLOOR");
         await using var phone = await plant.PhoneAsync();
-        await phone.Page.GotoAsync($"{screen.Address}/floor/#/chain/{id}/measure");
-        await AskAsync(phone.Page);
-        Assert.Equal(before, await plant.EarlyDateAsync("SLIPFLOOR-1", Ct));
-        Assert.Equal(5, (await plant.ReadingsAsync("SLIPFLOOR-1")).Count);
+        await phone.Page.GotoAsync($"{still.Address}/floor/");
+        await phone.Page.ReadyAsync();
+        foreach (var rows in SlipRow.All.GroupBy(r => r.Chain))
+        {
+            await phone.Page.ShowAsync($"#/chain/{ids[$"SLIPFLOOR-{rows.Key}"]}/measure");
+            await AskAsync(phone.Page, "Measured at", rows);
+        }
+
+        Assert.Equal(before, await StandAsync("SLIPFLOOR"));
         Assert.Empty(phone.Complaints);
     }
 
-    private static async Task AskAsync(IPage page)
+    private async Task AskAsync(IPage page, string taken, IEnumerable<SlipRow> rows)
     {
-        foreach (var (counter, pitches, length, asked) in Slips)
+        var slips = page.Locator(".slips");
+        foreach (var row in rows)
         {
-            await page.GetByLabel("Hour counter").FillAsync(counter);
-            await page.GetByLabel("Pitches", new() { Exact = true }).FillAsync(pitches);
-            await page.GetByLabel("Length", new() { Exact = true }).FillAsync(length);
-            await Assertions.Expect(page.Locator(".slips")).ToContainTextAsync(asked, Patient);
+            await page.GetByLabel("Hour counter").FillAsync(row.Counter);
+            await page.GetByLabel("Pitches", new() { Exact = true }).FillAsync(row.Pitches);
+            await page.GetByLabel("Length", new() { Exact = true }).FillAsync(row.Length);
+            if (row.Place.Length > 0) await FillMoreAsync(page, "Place on the chain", row.Place);
+            if (row.DaysAgo is { } days) await FillMoreAsync(page, taken, DaysAgo(days));
+            await Assertions.Expect(slips).ToContainTextAsync(row.Asked, Patient);
+            if (row.Kind.IsWithoutRecord())
+            {
+                await Assertions.Expect(slips.GetByRole(AriaRole.Link, new() { NameRegex = Saying(row.Asked) }))
+                    .ToContainTextAsync("record it");
+            }
+
+            if (row.Becomes.Length > 0)
+            {
+                await slips.GetByRole(AriaRole.Button, new() { NameRegex = Saying(row.Asked) }).First.ClickAsync();
+                await Assertions.Expect(row.Kind.IsOfCounter() ? page.GetByLabel("Hour counter")
+                    : page.GetByLabel(row.Kind == SlipKind.PitchesMiscounted ? "Pitches" : "Length", new() { Exact = true }))
+                    .ToHaveValueAsync(row.Becomes);
+                await Assertions.Expect(slips.Filter(new() { HasText = row.Asked }))
+                    .ToHaveCountAsync(0, new() { Timeout = 60_000 });
+            }
         }
+    }
+
+    /// <summary>Fills a field of those that are folded away; the phone folds them again when an answer is taken.</summary>
+    private static async Task FillMoreAsync(IPage page, string label, string text)
+    {
+        if (!await page.GetByLabel(label).IsVisibleAsync()) await page.Locator("details.more summary").ClickAsync();
+        await page.GetByLabel(label).FillAsync(text);
+    }
+
+    private static Regex Saying(string asked) => new(Regex.Escape(asked), RegexOptions.IgnoreCase);
+
+    private string DaysAgo(int days) => still.Host.Services.GetRequiredService<TimeProvider>().GetUtcNow().AddDays(-days)
+        .ToString("yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>The early dates of the plant's chains, and how many readings they have.</summary>
+    private async Task<List<string>> StandAsync(string name)
+    {
+        var stand = new List<string>();
+        for (var chain = 1; chain <= 4; chain++)
+        {
+            stand.Add($"{await plant.EarlyDateAsync($"{name}-{chain}", Ct)} "
+                + $"{(await plant.ReadingsAsync($"{name}-{chain}")).Count}");
+        }
+
+        return stand;
     }
 }

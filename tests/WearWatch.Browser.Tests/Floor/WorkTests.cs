@@ -160,7 +160,7 @@ public sealed class WorkTests(Screen screen)
     /// <summary>Sends what the phone keeps, and waits until so many entries are all sent.</summary>
     private static async Task SentAsync(IPage page, int entries)
     {
-        await page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send())");
+        await page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send({ atOnce: true }))");
         await page.WaitForFunctionAsync(
             "count => import('/floor/store.js').then(s => s.entries()).then(all => all.length === count && all.every(e => "
             + "e.state === 'sent'))", entries, new() { Timeout = 60_000 });

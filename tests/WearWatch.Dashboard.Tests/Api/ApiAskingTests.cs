@@ -81,7 +81,8 @@ public sealed class ApiAskingTests(ApiCaller api) : IClassFixture<ApiCaller>
             "/api/v1/plant", "/api/v1/chains", "/api/v1/chains/{chain}", "/api/v1/chains/{chain}/forecast",
             "/api/v1/chains/{chain}/readings",
             "/api/v1/chains/{chain}/events", "/api/v1/readings", "/api/v1/events", "/api/v1/notices",
-            "/api/v1/notices/{id}/judgement", "/api/v1/imports", "/api/v1/plan", "/api/v1/plan/proposals",
+            "/api/v1/notices/{id}/judgement", "/api/v1/notices/{id}/steps",
+            "/api/v1/imports", "/api/v1/plan", "/api/v1/plan/proposals",
         }) Assert.True(paths.TryGetProperty(path, out _), path);
     }
 }

@@ -5,7 +5,6 @@ using Microsoft.EntityFrameworkCore;
 namespace WearWatch.Dashboard.Tests.Architecture;
 
 /// <summary>The dashboard draws: what is kept, the plant's library keeps.</summary>
-/// <remarks>The framework's sign-in counts wrong passwords by itself, through the plant's own store of people.</remarks>
 public sealed class KeepingTests
 {
     private static readonly string[] Rows = ["Add", "Update", "Remove", "Attach", "SaveChanges"];
@@ -38,7 +37,6 @@ public sealed class KeepingTests
             {
                 "Add", "AddRange", "SaveChangesAsync", "SaveChanges", "ExecuteUpdateAsync", "ExecuteDeleteAsync",
                 "BeginTransactionAsync", "AddOrUpdatePasskeyAsync", "RemovePasskeyAsync", "UpdateAsync", "CreateAsync",
-                "AccessFailedAsync",
             },
             used);
     }

@@ -51,7 +51,7 @@ public sealed class ChainListQueryTests(ThreeChains plant) : IClassFixture<Three
         Assert.Empty(await NamesAsync(ChainFilter.FromQuery("?condition=not-known&lifts=no")));
         var page = await plant.Host.Get<ChainListQuery>()
             .AskAsync(new ChainFilter { Lifts = true }, 0, 10, TestContext.Current.CancellationToken);
-        Assert.Equal("cannot be judged", Assert.Single(page.Rows).Condition.Words);
+        Assert.Equal("cannot be judged", Assert.Single(page.Rows).Condition.Words.ToString());
     }
 
     public static TheoryData<ChainSort> Sorts => [.. Enum.GetValues<ChainSort>()];

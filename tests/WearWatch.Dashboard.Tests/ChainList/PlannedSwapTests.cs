@@ -30,8 +30,8 @@ public sealed class PlannedSwapTests : IAsyncLifetime
                 ChainId = id,
                 Kind = NoticeKind.LimitNear,
                 Urgent = true,
-                Why = "why",
-                WhatToDo = "what",
+                Why = $"why",
+                WhatToDo = $"what",
                 RaisedAt = A.In(-id),
             });
         }
@@ -81,14 +81,14 @@ public sealed class PlannedSwapTests : IAsyncLifetime
     [InlineData(NoticeKind.RateHasRisen, false, true, true)]
     public void Only_the_limit_of_a_chain_that_holds_no_load_is_answered_by_a_plan(
         NoticeKind kind, bool holdsLoad, bool planned, bool asks) =>
-        Assert.Equal(asks, NoticeLine.AsksNow(true, kind, holdsLoad, planned));
+        Assert.Equal(asks, new NoticeAttention(kind, Urgent: true, holdsLoad) { SwapIsPlanned = planned }.Shouts);
 
     [Fact]
     public async Task The_chains_page_and_the_floor_tell_its_day()
     {
         var view = await host.Get<OneChainQuery>().AskAsync("K-1", Ct);
         Assert.StartsWith("Swap planned for ", view!.Swap, StringComparison.Ordinal);
-        Assert.EndsWith(", by Petra, locked.", view.Swap, StringComparison.Ordinal);
+        Assert.EndsWith(", decided by Petra, locked.", view.Swap, StringComparison.Ordinal);
         Assert.True(view.Picture.SwapH > view.Picture.NowH);
         Assert.Null((await host.Get<OneChainQuery>().AskAsync("K-2", Ct))!.Swap);
         var floor = await host.Get<FloorQuery>().AskAsync(Ct);

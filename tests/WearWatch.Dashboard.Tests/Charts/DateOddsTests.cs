@@ -18,7 +18,7 @@ public sealed class DateOddsTests
     {
         // Round the clock: 168 h a week. Percentile p lies p/100 of the way through 1,680 h, so a whole week holds 10 %.
         var odds = Odds([.. Enumerable.Range(1, 99).Select(p => 16.8 * p)]);
-        Assert.Equal("week", odds.Unit);
+        Assert.Equal("week", odds.Unit.ToString());
         Assert.All(odds.Bins.Skip(1).Take(8), b => Assert.Equal(0.1, b.Probability, 3));
     }
 
@@ -54,7 +54,7 @@ public sealed class DateOddsTests
     [InlineData(30_000, "quarter")]
     [InlineData(80_000, "year")]
     public void The_stretch_suits_the_span(double lastHours, string unit) =>
-        Assert.Equal(unit, Odds(A.Percentiles(100, lastHours)).Unit);
+        Assert.Equal(unit, Odds(A.Percentiles(100, lastHours)).Unit.ToString());
 
     private static DateOdds Odds(IReadOnlyList<double> percentiles, ProductionCalendar? calendar = null) =>
         DateOdds.Of(Forecast(percentiles), 0, calendar ?? ProductionCalendar.AlwaysRunning, A.Time());

@@ -22,7 +22,7 @@ public sealed class WearChartPlanTests
     public void The_crossings_are_marked_on_the_limit_early_before_middle()
     {
         var crossings = Plan(Picture()).Crossings;
-        Assert.Equal(["early", "middle"], crossings.Take(2).Select(c => c.Name));
+        Assert.Equal(["early", "middle"], crossings.Take(2).Select(c => c.Name.ToString()));
         Assert.True(crossings[0].X < crossings[1].X);
         Assert.Equal("4 Jan 2027", crossings[0].Date);
     }

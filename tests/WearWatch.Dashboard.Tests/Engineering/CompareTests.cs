@@ -33,7 +33,7 @@ public sealed class CompareTests
         var (rate, life) = (view.Rows[0], view.Rows[1]);
         Assert.True(rate.Difference is { IsSeen: true } r && r.Interval.Contains(2));
         Assert.True(life.Difference is { IsSeen: true } l && l.Interval.Contains(0.5));
-        Assert.Equal(["they differ", "they differ"], view.Rows.Take(2).Select(r => r.Verdict));
+        Assert.Equal(["they differ", "they differ"], view.Rows.Take(2).Select(r => r.Verdict.ToString()));
         Assert.Null(view.Rows[3].Difference); // no forecasts
         Assert.True(view.LogRank.PValue < 0.001);
         Assert.Equal(["Drying", "Press"], view.Groups);
@@ -54,7 +54,7 @@ public sealed class CompareTests
     {
         var view = CompareView.Of(Desk.Fleet(Line("Press", 1000)), [.. Recorded("Press", 30)], Terms,
             CompareFilter.FromQuery("?by=line&a=Press&b=Press"), Time);
-        Assert.All(view.Rows, r => Assert.NotEqual("they differ", r.Verdict));
+        Assert.All(view.Rows, r => Assert.NotEqual("they differ", r.Verdict.ToString()));
         Assert.Equal(0, view.Rows[3].Difference!.Value.Value);
     }
 
@@ -68,11 +68,12 @@ public sealed class CompareTests
             {
                 FittedAt = DateTimeOffset.Parse(day + "Z", System.Globalization.CultureInfo.InvariantCulture),
             };
-        bool Holds(BookedLife life) => side.Holds(chain, life, LifeGrouping.Line, Time.DateOf);
+        bool Holds(BookedLife life) => side.Holds(
+            LifeGrouping.Line.Of(chain.CardOf(life)), CompareSide.All, life.FittedAt is { } at ? Time.DateOf(at) : null);
         string[] moments = ["2025-12-31T23:00", "2026-01-01T00:00", "2026-01-31T23:00", "2026-02-01T00:00"];
         Assert.Equal([false, true, true, false], moments.Select(d => Holds(Fitted(d))));
         Assert.False(Holds(new BookedLife(0, new Life(1, LifeEnd.StillRunning), true)));
-        Assert.Equal("fitted 2026-01-01 to 2026-01-31", side.Name);
+        Assert.Equal("fitted 2026-01-01 to 2026-01-31", side.Said.ToString());
     }
 
     private static IEnumerable<BookedChain> Line(string line, double hours)

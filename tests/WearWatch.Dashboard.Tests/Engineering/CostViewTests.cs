@@ -25,7 +25,7 @@ public sealed class CostViewTests
         var sheet = CostStatement.Of(Chain(), Life(1000, LifeEnd.ReplacedBefore, lastPercent: 1.5), Terms, Year);
         Assert.Equal((1, 0, 500.0, 100.0, 0.0), (sheet.Swaps, sheet.Broke, sheet.Chains, sheet.Stops, sheet.Breakdowns));
         Assert.Equal((250.0, 1000.0), (sheet.UnusedPrice, sheet.UnusedHours));
-        Assert.Equal(2300 - 100, sheet.Saved);
+        Assert.Equal((1, 0.0, 0.0), (sheet.Early, sheet.Spared, sheet.Saved)); // half of its limit was left
         Assert.Equal(600, sheet.PerThousandHours);
     }
 
@@ -36,7 +36,19 @@ public sealed class CostViewTests
             Chain(), Life(2000, LifeEnd.ReachedLimit, lastPercent: 3.2) with { HoursRun = 2100, Broke = true }, Terms, Year);
         Assert.Equal(
             (500.0, 200.0, 0.0, 2300.0, 0.0), (sheet.Chains, sheet.Sprockets, sheet.Stops, sheet.Breakdowns, sheet.UnusedPrice));
-        Assert.Equal((1, 0), (sheet.Broke, sheet.Avoided));
+        Assert.Equal((1, 0, 0.0), (sheet.Broke, sheet.Early, sheet.Spared));
+    }
+
+    // Past its limit and not broken: 28 days of running at a mean of 2,000 h to failure.
+    [Fact]
+    public void A_swap_past_the_limit_spares_a_breakdown_by_its_probability()
+    {
+        var sheet = CostStatement.Of(
+            Chain(), Life(2000, LifeEnd.ReachedLimit, lastPercent: 3.2) with { HoursRun = 2100, FittedAt = null }, Terms, Year);
+        var spared = 1 - Math.Exp(-28 * 24 / Terms.Costs.MeanHoursToFailurePastLimit);
+        Assert.Equal((spared, 2200 * spared), (sheet.Spared, sheet.Saved));
+        Assert.True(sheet.SparedInterval.Contains(spared));
+        Assert.InRange(sheet.SparedInterval.High, spared, 1);
     }
 
     // Fitted a year and a half before the end of the year, taken off half a year before it: half of its hours lie in the year.
@@ -80,7 +92,8 @@ public sealed class CostViewTests
 
     [Fact]
     public void Every_assumption_is_told_with_its_value() =>
-        Assert.Contains(("A breakdown stops its line for", "8 h"), CostWords.Assumptions(Terms));
+        Assert.Contains(("A breakdown stops its line for", "8 h"), CostWords.Assumptions(Terms).Select(a =>
+            (a.What.ToString(), a.Value.ToString())));
 
     private static BookedChain Chain() => new(1, Desk.Card() with { Pitches = 100 }, 3, []);
 

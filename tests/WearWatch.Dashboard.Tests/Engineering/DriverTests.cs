@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Engineer.Changes;
 using WearWatch.Dashboard.Engineer.Drivers;
 using WearWatch.Learning;
 using WearWatch.Lives;
+using WearWatch.Phrases;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
@@ -16,12 +17,12 @@ public sealed class DriverTests
     [InlineData("ln(pitch / 25.4 mm)", "pitch", "twice the pitch")]
     [InlineData("lubrication Dry", "lubrication runs dry", "against by hand when due")]
     [InlineData("dust Heavy", "dust heavy", "against clean")]
-    [InlineData("family Conveyor", "conveyor chain", "against roller chain")]
+    [InlineData("family Conveyor", "kind of chain: conveyor", "against roller chain")]
     [InlineData("relative load not told", "relative load not recorded", "against chains with it recorded")]
     public void A_column_of_the_model_is_told_in_words(string column, string name, string step)
     {
         var input = DriverInput.Of(new LearnedEffect(column, 1, 0.1));
-        Assert.Equal((name, step), (input.Name, input.Step));
+        Assert.Equal((name, step), (input.Name.ToString(), input.Step.ToString()));
     }
 
     [Theory]
@@ -32,7 +33,7 @@ public sealed class DriverTests
         string origin, string member, string name, string step, int told)
     {
         var input = DriverInput.Of(new LearnedEffect("whatever", 1, 0.1) { Origin = origin, Member = member });
-        Assert.Equal((name, step), (input.Name, input.Step));
+        Assert.Equal((name, step), (input.Name.ToString(), input.Step.ToString()));
         ChainCard[] cards =
             [Desk.Card() with { Line = "Press 2", Lot = "K-2417 b" }, Desk.Card() with { Line = "Press 2", Lot = "A-1" }];
         Assert.Equal(told, cards.Count(input.Tells));
@@ -60,7 +61,7 @@ public sealed class DriverTests
         FleetChain[] fleet = [.. Enumerable.Range(0, 60).Select(i => Loaded(0.3 + i % 7 * 0.1, 0.5 + i % 4 * 0.5))];
         var model = Assert.IsType<FleetTrainingOutcome.Trained>(FleetTraining.Train(fleet, seed: 1)).Model;
         var effects = PartialEffect.Of([.. fleet.Select(f => f.Card)], model);
-        Assert.Equal(["relative load", "speed, m/s"], effects.Select(e => e.Quantity));
+        Assert.Equal(["relative load", "speed, m/s"], effects.Select(e => e.Quantity.ToString()));
         var load = effects[0].Points;
         Assert.Equal((0.3, 0.9), (Math.Round(load[0].Value, 9), Math.Round(load[^1].Value, 9)));
         Assert.Equal(3, load[^1].Factor / load[0].Factor, 0.15);
@@ -89,10 +90,11 @@ public sealed class DriverTests
             .. ChangesQuery.Nearby(
                 alarm, [Event(ChainEventKind.Oiling, -40), Event(ChainEventKind.Oiling, -30),
                     Event(ChainEventKind.Tensioned, -12), Event(ChainEventKind.Oiling, -200)],
-                [Notice(NoticeKind.OilingDue, -20), Notice(NoticeKind.MeasureAgain, -300, endedInDays: -200)], A.Time())
+                [Notice(NoticeKind.OilingDue, -20), Notice(NoticeKind.MeasureAgain, -300, endedInDays: -200)],
+                    A.Time()).Select(t => t.ToString()),
         ];
         Assert.Equal(["lubricated 2 times, last on 26 Oct 2026",
-            "tensioned on 13 Nov 2026", "lubrication due since 5 Nov 2026"], told);
+            "tensioned on 13 Nov 2026", "Lubrication due since 5 Nov 2026"], told);
     }
 
     // Exact binomial band, 95 %: 8 of 10 is .444 to .975 (R: binom.test(8, 10)).
@@ -108,8 +110,8 @@ public sealed class DriverTests
     private static NoticeRow Notice(NoticeKind kind, double days, double? endedInDays = null) => new()
     {
         Kind = kind,
-        Why = "",
-        WhatToDo = "",
+        Why = Phrase.None,
+        WhatToDo = Phrase.None,
         RaisedAt = A.In(days),
         EndedAt = endedInDays is { } end ? A.In(end) : null,
     };

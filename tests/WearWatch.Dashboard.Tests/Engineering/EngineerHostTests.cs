@@ -101,8 +101,8 @@ public sealed class EngineerHostTests : IAsyncLifetime
             {
                 ChainId = id,
                 Kind = NoticeKind.RateHasRisen,
-                Why = "It wears twice as fast.",
-                WhatToDo = "Look.",
+                Why = $"It wears twice as fast.",
+                WhatToDo = $"Look.",
                 RaisedAt = A.Now,
             };
             db.Notices.Add(row);

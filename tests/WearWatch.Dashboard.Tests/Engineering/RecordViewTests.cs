@@ -35,7 +35,7 @@ public sealed class RecordViewTests
     [InlineData(75, 100, "too seldom: intervals are too narrow")]
     [InlineData(199, 200, "too often: intervals are wider than need be")]
     public void An_interval_is_judged_by_whether_its_band_holds_what_it_states(int hits, int of, string verdict) =>
-        Assert.Equal(verdict, RecordView.Verdict(new ObservedShare(hits, of), 0.9));
+        Assert.Equal(verdict, RecordView.Verdict(new ObservedShare(hits, of), 0.9).ToString());
 
     [Fact]
     public void A_filter_comes_back_from_its_address()

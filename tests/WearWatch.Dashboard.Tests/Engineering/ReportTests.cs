@@ -3,6 +3,7 @@ using WearWatch.Dashboard.Engineer.Report;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Lives;
+using WearWatch.Phrases;
 using WearWatch.Planning.Costs;
 using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
@@ -107,9 +108,9 @@ public sealed class ReportTests
     {
         var lifting = new LiftingStatesView(new Dictionary<string, LiftingNow>
         {
-            ["H-1"] = new(LiftingVerdict.OutOfUse, "Out of use", ["A crack was found."], ""),
-            ["H-2"] = new(LiftingVerdict.ExamineFirst, "examination overdue", [], ""),
-            ["H-3"] = new(LiftingVerdict.NothingStands, "lifts", [], ""),
+            ["H-1"] = new(LiftingVerdict.OutOfUse, $"Out of use", [$"A crack was found."], Phrase.None),
+            ["H-2"] = new(LiftingVerdict.ExamineFirst, $"examination overdue", [], Phrase.None),
+            ["H-3"] = new(LiftingVerdict.NothingStands, $"lifts", [], Phrase.None),
         });
         var part = MonthWriting.Parts(Facts() with { Lifting = lifting })[2];
         Assert.Equal(

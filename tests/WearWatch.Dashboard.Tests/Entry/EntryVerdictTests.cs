@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Dashboard.Technician.Entry;
 using WearWatch.Entries;
 using WearWatch.Gauging;
@@ -92,7 +93,7 @@ public sealed class EntryVerdictTests
         int pitches, double lengthMm, string pitchesTyped, string lengthTyped)
     {
         var form = Form("1234");
-        form.Take(new Slip(SlipKind.PitchesMiscounted, 0.9, 1, "over so many pitches")
+        form.Take(new Slip(SlipKind.PitchesMiscounted, 0.9, 1, $"over so many pitches")
         {
             Pitches = pitches,
             LengthMm = lengthMm,
@@ -102,14 +103,16 @@ public sealed class EntryVerdictTests
     }
 
     [Fact]
-    public void A_form_starts_from_the_last_reading_and_keeps_its_key_until_it_is_saved()
+    public void A_form_starts_from_what_is_best_measured_and_keeps_its_key_until_it_is_saved()
     {
         var form = new EntryForm();
-        form.StartFrom(A.Reading(1));
-        Assert.Equal(("48", Tool.Tape), (form.Pitches, form.Tool));
+        var proposal = SpanProposal.For(
+            SpanCase.Of(new() { Name = "K-1", PitchMm = 25.4 }, new ReplacementLimit(3, LimitReason.General, "the test")));
+        form.StartFrom(proposal, A.Reading(1));
+        Assert.Equal(("40", Tool.Tape), (form.Pitches, form.Tool));
         var key = form.Key;
         form.Step(2);
-        Assert.Equal(("50", key), (form.Pitches, form.Key));
+        Assert.Equal(("42", key), (form.Pitches, form.Key));
         form.Next();
         Assert.NotEqual(key, form.Key);
     }

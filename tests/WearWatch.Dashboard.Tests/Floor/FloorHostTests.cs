@@ -67,6 +67,24 @@ public sealed class FloorHostTests : IAsyncLifetime
         Assert.True(pack.GetProperty("guides").TryGetProperty(measured.GetProperty("family").GetString()!, out _));
     }
 
+    [Theory]
+    [InlineData("en", "Stop, isolate, lock and tag", "not measured yet")]
+    [InlineData("de", "gegen Wiedereinschalten sichern", "noch nicht gemessen")]
+    [InlineData("es", "bloquear y etiquetar (LOTO)", "aún no medida")]
+    public async Task The_pack_says_its_cautions_and_reasons_in_the_language_of_the_phone(
+        string language, string caution, string reason)
+    {
+        using var client = await FilledAsync();
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/api/v1/floor/pack");
+        request.Headers.Add("Cookie", $"language={language}");
+        using var answer = await client.SendAsync(request, Ct);
+        var pack = await answer.Content.ReadFromJsonAsync<JsonElement>(Ct);
+        var chain = Chain(pack, "K-2");
+        Assert.Contains(pack.GetProperty("cautions").GetProperty(chain.GetProperty("caution").GetString()!).EnumerateArray(),
+            c => c.GetString()!.Contains(caution, StringComparison.Ordinal));
+        Assert.Contains(chain.GetProperty("tasks").EnumerateArray(), t => t.GetProperty("why").GetString() == reason);
+    }
+
     [Fact]
     public async Task The_last_counter_is_that_after_a_change_of_the_counter()
     {

@@ -39,8 +39,8 @@ public sealed class InspectionHostTests : IAsyncLifetime
         Assert.Equal(HttpStatusCode.OK, (await LookAsync("look-1", 1, ("dry_joints", true), ("sag", false))).StatusCode);
         Assert.Equal(HttpStatusCode.Conflict, (await LookAsync("look-1", 1, ("dry_joints", false), ("sag", false))).StatusCode);
         var notice = Assert.Single(await NoticesAsync());
-        Assert.Contains("red-brown", notice.Why, StringComparison.Ordinal);
-        Assert.Contains("oil now", notice.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("red-brown", notice.Why.ToString(), StringComparison.Ordinal);
+        Assert.Contains("oil now", notice.WhatToDo.ToString(), StringComparison.Ordinal);
         Assert.Null(notice.EndedAt);
         await LookAsync("look-2", 2, ("dry_joints", false));
         Assert.NotNull(Assert.Single(await NoticesAsync()).EndedAt);
@@ -116,7 +116,7 @@ public sealed class InspectionHostTests : IAsyncLifetime
     {
         await LookAsync("look-1", 1, ("hooked_teeth", true), ("corrosion", true));
         await HappenAsync("swap", "replacement", 2);
-        Assert.DoesNotContain("Rust", Assert.Single(await NoticesAsync()).Why, StringComparison.Ordinal);
+        Assert.DoesNotContain("Rust", Assert.Single(await NoticesAsync()).Why.ToString(), StringComparison.Ordinal);
         await HappenAsync("wheel", "sprocket_replaced", 3);
         Assert.NotNull(Assert.Single(await NoticesAsync()).EndedAt);
     }

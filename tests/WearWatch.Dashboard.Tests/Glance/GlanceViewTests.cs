@@ -24,7 +24,7 @@ public sealed class GlanceViewTests
         var view = View(Chain(), Chain(lifts: true), Chain(lifts: true, condition: Condition.SwapNow));
         Assert.Equal(
             [("take out of use", 1), ("wear within limits; not a release for use", 1), ("within limit", 1)],
-            view.Conditions.Where(c => c.Chains > 0).Select(c => (c.Condition.Words, c.Chains)).Order());
+            view.Conditions.Where(c => c.Chains > 0).Select(c => (c.Condition.Words.ToString(), c.Chains)).Order());
         Assert.Equal("/chains?condition=within-limit&lifts=no", view.Conditions[2].Link);
         Assert.Equal("/chains?condition=take-out-of-use", view.Conditions[4].Link);
         Assert.All(
@@ -49,8 +49,8 @@ public sealed class GlanceViewTests
         // Sunday 23:30 in UTC is Monday in Vienna already.
         var early = new DateTimeOffset(2026, 11, 29, 23, 30, 0, TimeSpan.Zero);
         var chain = new ChainNow("K", "Press", ConditionWords.Of(Condition.PlanASwap, false), early, null, false);
-        Assert.Equal(1, GlanceView.Of([chain], [], 0, [], A.Time("UTC")).Weeks[0].Chains);
-        Assert.Equal(1, GlanceView.Of([chain], [], 0, [], A.Time("Europe/Vienna")).Weeks[1].Chains);
+        Assert.Equal(1, GlanceView.Of([chain], [], new NoticeCounts(0, 0), [], A.Time("UTC")).Weeks[0].Chains);
+        Assert.Equal(1, GlanceView.Of([chain], [], new NoticeCounts(0, 0), [], A.Time("Europe/Vienna")).Weeks[1].Chains);
     }
 
     [Fact]
@@ -79,7 +79,7 @@ public sealed class GlanceViewTests
     [Fact]
     public void A_plant_without_chains_is_empty() => Assert.True(View().IsEmpty);
 
-    private static GlanceView View(params ChainNow[] chains) => GlanceView.Of(chains, [], 0, [], A.Time());
+    private static GlanceView View(params ChainNow[] chains) => GlanceView.Of(chains, [], new NoticeCounts(0, 0), [], A.Time());
 
     private static ChainNow Chain(
         string name = "K", string line = "Press", Condition condition = Condition.WithinLimit, double? early = null, double? oil =

@@ -60,4 +60,14 @@ public sealed class GlossaryTests
         File.WriteAllText(draft, made);
         Assert.True(File.Exists(page) && File.ReadAllText(page) == made, $"Copy {draft} to docs/glossary.md.");
     }
+
+    [Fact]
+    public void The_page_of_labels_has_every_label_with_its_standard()
+    {
+        var page = Path.Combine(SourceTree.Root, "docs", "labels.md");
+        var made = LabelPage.Of(TextKeys.All.Keys);
+        var draft = Path.Combine(AppContext.BaseDirectory, "labels.md");
+        File.WriteAllText(draft, made);
+        Assert.True(File.Exists(page) && File.ReadAllText(page) == made, $"Copy {draft} to docs/labels.md.");
+    }
 }

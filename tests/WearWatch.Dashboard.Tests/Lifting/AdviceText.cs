@@ -38,7 +38,7 @@ internal static partial class AdviceText
     /// <summary>Shortening, splicing, repair of single links, oil as a remedy, use of a part of a pair.</summary>
     [GeneratedRegex(
         @"\bshorten|take(n|s)? out \w+ pitch|set (it|the take-up) back|(with|new|mm|[0-9]) (connecting|offset) link"
-        + @"|\bsplic|(?<!each leg after )\bweld(?! spatter|s of upright|ed links)"
+        + @"|\bsplic|(?<!each leg after )\bweld(?! spatter|s of upright|ed links|ed-steel)"
         + @"|replace (the chain or )?(the|a|one) link|oil it, keep|take pitches out"
         + @"|press (it|the pin) back",
         RegexOptions.IgnoreCase)]

@@ -80,7 +80,9 @@ public sealed partial class CommandAdviceTests(LiftingPlantHost plant) : IClassF
         // What these tell is no word about a chain's state: entries as they were told, decisions that were handed in, a server
         // without pages, boards without chains; the demonstration is taken in as import does.
         "export" => [$"{folder.FullName}/out --data {plant.DataFolder}"],
-        "plan save" or "serve" or "demo" or "boards" => [],
+        "backup" => [$"{folder.FullName}/backups --data {plant.DataFolder}"],
+        "verify" => [$"--data {plant.DataFolder}"],
+        "plan save" or "serve" or "demo" or "boards" or "restore" => [],
         _ => throw new InvalidOperationException($"Say here how '{command}' tells of chains that lift."),
     };
 

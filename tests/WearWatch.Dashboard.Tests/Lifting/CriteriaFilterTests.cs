@@ -1,5 +1,7 @@
 using WearWatch.Criteria;
 using WearWatch.Dashboard.Lifting;
+using WearWatch.Dashboard.Tests.Language;
+using static WearWatch.Dashboard.Kit.Language.Localized;
 
 namespace WearWatch.Dashboard.Tests.Lifting;
 
@@ -36,14 +38,25 @@ public sealed class CriteriaFilterTests
             new CriteriaFilter { Certainty = CriterionCertainty.FromMemory }.Found.Count);
     }
 
+    [Theory]
+    [InlineData("en", "Never ", "from memory", "2 percent")]
+    [InlineData("de", "Nie ", "aus dem Gedächtnis", "2 Prozent")]
+    [InlineData("es", "Nunca ", "de memoria", "2 por ciento")]
+    public void What_is_never_done_says_so_first_and_what_was_recalled_says_so(
+        string code, string never, string recalled, string figure) => InLanguage.Of(code, () =>
+        {
+            Assert.All(
+                LiftingCriteria.All.Where(c => c.Action == CriterionAction.Forbidden),
+                c => Assert.StartsWith(never, T[c.Words], StringComparison.Ordinal));
+            Assert.StartsWith(recalled, CriterionWords.Of(CriterionCertainty.FromMemory), StringComparison.Ordinal);
+            Assert.Equal(figure, CriterionWords.Figure(LiftingCriteria.Of("leaf-length-plan")));
+            Assert.Empty(CriterionWords.Figure(LiftingCriteria.Of("leaf-pin-proud")));
+        });
+
     [Fact]
-    public void What_is_never_done_says_so_in_its_own_sentence_and_what_was_recalled_says_so()
+    public void A_person_finds_in_the_words_of_his_or_her_language() => InLanguage.Of("de", () =>
     {
-        Assert.All(
-            LiftingCriteria.All.Where(c => c.Action == CriterionAction.Forbidden),
-            c => Assert.StartsWith("Never ", CriterionWords.Of(c), StringComparison.Ordinal));
-        Assert.StartsWith("from memory", CriterionWords.Of(CriterionCertainty.FromMemory), StringComparison.Ordinal);
-        Assert.Equal("2 percent", CriterionWords.Figure(LiftingCriteria.Of("leaf-length-plan")));
-        Assert.Empty(CriterionWords.Figure(LiftingCriteria.Of("leaf-pin-proud")));
-    }
+        Assert.Contains(LiftingCriteria.Of("leaf-pin-turned"), new CriteriaFilter { Search = "bolzen verdreht" }.Found);
+        Assert.Empty(new CriteriaFilter { Search = "pin has turned" }.Found);
+    });
 }

@@ -31,10 +31,14 @@ internal static partial class LiftingAddresses
         .SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => r.Template)
         .Where(route => route is not ("/not-found" or "/error")).Order(StringComparer.Ordinal);
 
-    /// <summary>The routes of answers and files.</summary>
+    /// <summary>
+    /// The routes of answers and files, but for the phone's dictionary: it has every word for every chain and says none of one.
+    /// What the phone says of a chain that lifts, its own tests read from its screens.
+    /// </summary>
     public static IEnumerable<string> Files(LiftingPlantHost plant) =>
         plant.Get<EndpointDataSource>().Endpoints.OfType<RouteEndpoint>().Where(IsOurs)
-            .Select(e => "/" + e.RoutePattern.RawText!.Trim('/')).Distinct().Order(StringComparer.Ordinal);
+            .Select(e => "/" + e.RoutePattern.RawText!.Trim('/')).Where(route => route != "/floor/language/{code}.json")
+            .Distinct().Order(StringComparer.Ordinal);
 
     /// <summary>Whether an address of the route tells of one chain.</summary>
     public static bool IsOfAChain(string route) => Parameter().Matches(route).Any(p => IsChain(p.Groups[1].Value));

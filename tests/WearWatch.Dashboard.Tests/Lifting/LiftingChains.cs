@@ -1,7 +1,11 @@
 using System.Globalization;
 using System.Text;
+using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
 using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Tests.Lifting;
 
@@ -28,6 +32,21 @@ internal static class LiftingChains
     /// <summary>Those that somebody takes out of use.</summary>
     public static IEnumerable<string> Stopped => Families.Select(f => NameOf(f, "stopped"));
 
+    /// <summary>
+    /// Says yes to what a file asks about, as a person does who stands at the chain: the newest length of those in doubt.
+    /// </summary>
+    public static async Task ConfirmAsync(ImportReport report, WearDb db, IntakeDesk desk)
+    {
+        Assert.All(report.Files.SelectMany(f => f.Remarks), r =>
+            Assert.Equal((RemarkKind.Waiting, "length"), (r.Kind, r.Column)));
+        await using (db)
+        {
+            foreach (var id in await db.Readings.Where(r => r.Standing == ReadingStanding.Waiting).Select(r =>
+                r.Id).ToListAsync())
+                Assert.IsType<IntakeAnswer.Taken>(await desk.ConfirmAsync(id, "Ina", isPlanner: true));
+        }
+    }
+
     /// <summary>The files that bring them in, with readings of the last half year.</summary>
     /// <param name="now">The plant's present.</param>
     public static IReadOnlyList<ImportFile> Files(DateTimeOffset now)
@@ -37,7 +56,7 @@ internal static class LiftingChains
         var fitted = now.AddDays(-180);
         foreach (var family in Families)
         {
-            var pitches = family.FixedSpan ?? 24;
+            var pitches = family.Span.IsFixed ? family.Span.Fewest : 24;
             foreach (var (state, ofLimit) in States)
             {
                 var name = NameOf(family, state);
@@ -68,6 +87,6 @@ internal static class LiftingChains
     private static ImportFile File(string name, StringBuilder text)
     {
         var bytes = Encoding.UTF8.GetBytes(text.ToString());
-        return new(name, () => new MemoryStream(bytes));
+        return new(name, () => new MemoryStream(bytes)) { By = "Ina" };
     }
 }

@@ -56,7 +56,15 @@ public sealed class NoticeBoardTests : IAsyncLifetime
     [Fact]
     public void A_filter_survives_its_address()
     {
-        var filter = new NoticeFilter { Kind = NoticeKind.RateHasRisen, Line = "Press & more", UrgentOnly = true, Ended = true };
+        var filter = new NoticeFilter
+        {
+            Kind = NoticeKind.RateHasRisen,
+            Line = "Press & more",
+            UrgentOnly = true,
+            Ended = true,
+            Standing = NoticeStanding.Snoozed,
+            AssignedTo = "Ina & Ben",
+        };
         Assert.Equal(filter, NoticeFilter.FromQuery(filter.ToQuery()));
         Assert.Equal(new NoticeFilter(), NoticeFilter.FromQuery("?kind=99&urgent=1"));
     }
@@ -69,8 +77,8 @@ public sealed class NoticeBoardTests : IAsyncLifetime
         ChainId = chain,
         Kind = kind,
         Urgent = urgent,
-        Why = "why",
-        WhatToDo = "what",
+        Why = $"why",
+        WhatToDo = $"what",
         RaisedAt = A.In(-2),
         EndedAt = ended ? A.In(-1) : null,
     };

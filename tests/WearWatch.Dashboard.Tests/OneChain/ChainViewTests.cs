@@ -1,4 +1,5 @@
 using WearWatch.Dashboard.Overview.OneChain;
+using WearWatch.Parts;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 
@@ -48,7 +49,7 @@ public sealed class ChainViewTests
     {
         var assessment = A.Assessment(
             observations: [A.Observed(2000, 0.5, 0), A.Observed(6000, 2.9, 2, misread: 0.93)],
-            heldBack: [new HeldBackReading(1, "The counter runs backwards.", ["12,400 h"])]);
+            heldBack: [new HeldBackReading(1, $"The counter runs backwards.", [$"12,400 h"])]);
         var facts = Facts(assessment) with
         {
             Standing = [A.Reading(1, "a"), A.Reading(1, "b"), A.Reading(1, "c")],
@@ -86,7 +87,7 @@ public sealed class ChainViewTests
     public void The_place_is_told_as_far_as_it_is_known()
     {
         Assert.Equal("Press · infeed · 16B-1", ChainView.Of(Facts(A.Assessment()), A.Time()).Where);
-        Assert.Equal("roller chain",
+        Assert.Equal("kind of chain: roller",
             ChainView.Of(Facts(A.Assessment()) with { Row = A.Chain(line: "", position: "", type: "") }, A.Time()).Where);
     }
 
@@ -94,6 +95,7 @@ public sealed class ChainViewTests
     {
         Row = A.Chain(),
         Assessment = assessment,
+        Parts = new PartsState([], HoldsLoad: false, A.Time().Now),
         Standing = [],
         Waiting = [],
         Events = [],

@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Dashboard.Administration.People;
 
 namespace WearWatch.Dashboard.Tests.People;
 
@@ -30,8 +32,12 @@ public sealed partial class Caller(WebApplicationFactory<Program> host) : IDispo
     public async Task<string> TokenOfAsync(string path) => Token().Match(await Http.GetStringAsync(path, Ct)).Groups[1].Value;
 
     /// <summary>Sets the plant's first administrator up and stays signed in as that.</summary>
-    public Task<HttpResponseMessage> SetUpAsync(string name = "Ada") =>
-        SendFormAsync("/people/first", "first", ("Form.Name", name), ("Form.Password", Password), ("Form.Again", Password));
+    public Task<HttpResponseMessage> SetUpAsync(string name = "Ada") => SendFormAsync(
+        "/people/first", "first", ("Form.Code", Code), ("Form.Name", name), ("Form.Password", Password),
+        ("Form.Again", Password));
+
+    /// <summary>The code of the console.</summary>
+    public string Code => host.Services.GetRequiredService<SetUpCode>().Text;
 
     public Task<HttpResponseMessage> SignInAsync(string name, string password = Password) =>
         SendFormAsync("/people/sign-in", "sign-in", ("Form.Name", name), ("Form.Password", password));

@@ -81,7 +81,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     {
         var before = await CountAsync();
         await AssertRefusedAsync(await plant.Reader.TellAsync(path, body, "no"), HttpStatusCode.Forbidden, "missing_role",
-            "technician or planner or engineer");
+            "technician, planner, engineer");
         Assert.Equal(before, await CountAsync());
         Assert.Equal(HttpStatusCode.OK, (await plant.Reader.Http.GetAsync("/api/v1/chains/K-1/readings", Ct)).StatusCode);
     }
@@ -91,7 +91,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
     {
         Assert.Equal(HttpStatusCode.Created, (await plant.Technician.TellAsync("/api/v1/inspections", Look, "seen")).StatusCode);
         await AssertRefusedAsync(
-            await PhotoAsync(plant.Reader, ""), HttpStatusCode.Forbidden, "missing_role", "technician or planner or engineer");
+            await PhotoAsync(plant.Reader, ""), HttpStatusCode.Forbidden, "missing_role", "technician, planner, engineer");
         await AssertRefusedAsync(
             await PhotoAsync(plant.Technician, "?by=Ada"), HttpStatusCode.Forbidden, "other_maker", "Nothing was stored");
         await using var db = await plant.Host.OpenAsync();
@@ -124,10 +124,10 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         { Content = JsonContent.Create(new { revision = 1, limit_pct = 9 }) };
         put.Headers.Add("Idempotency-Key", "card");
         await AssertRefusedAsync(
-            await bea.Http.SendAsync(put, Ct), HttpStatusCode.Forbidden, "missing_role", "planner or engineer");
+            await bea.Http.SendAsync(put, Ct), HttpStatusCode.Forbidden, "missing_role", "planner, engineer");
         using var files = new MultipartFormDataContent { { new StringContent("chain\nX"), "file", "chains.csv" } };
         await AssertRefusedAsync(await bea.Http.PostAsync("/api/v1/imports", files, Ct), HttpStatusCode.Forbidden, "missing_role",
-            "planner or engineer");
+            "planner, engineer");
         foreach (var page in new[] { "/import", "/chains/K-1/master-data", "/settings", "/plan/inputs", "/people" })
             Assert.Equal("/people/refused", (await bea.Http.GetAsync(page, Ct)).Headers.Location!.AbsolutePath);
         Assert.Contains("roles: technician", await bea.Http.GetStringAsync("/people/refused", Ct), StringComparison.Ordinal);
@@ -170,7 +170,7 @@ public sealed class EntryMakerTests(StaffedPlant plant) : IClassFixture<StaffedP
         Assert.Equal(status, answer.StatusCode);
         Assert.Equal("application/problem+json", answer.Content.Headers.ContentType!.MediaType);
         var problem = JsonDocument.Parse(text).RootElement;
-        Assert.Equal(code, problem.GetProperty("code").GetString());
+        Assert.Equal(code, problem.GetProperty("kind").GetString());
         Assert.Contains(told, problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 

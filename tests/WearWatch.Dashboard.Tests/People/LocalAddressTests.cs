@@ -1,4 +1,4 @@
-using WearWatch.Dashboard.Administration.People;
+using WearWatch.Dashboard.Kit.Pages;
 
 namespace WearWatch.Dashboard.Tests.People;
 

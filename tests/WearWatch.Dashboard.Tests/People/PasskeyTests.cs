@@ -65,7 +65,7 @@ public sealed class PasskeyTests(StaffedPlant plant) : IClassFixture<StaffedPlan
         var text = await (await caller.SendFormAsync(
             "/people/sign-in", "sign-in", ("Form.Answer", """{"id":"AQID","rawId":"AQID","type":"public-key"}""")))
             .Content.ReadAsStringAsync(Ct);
-        Assert.Contains(SignInWords.PasskeyUnknown, text, StringComparison.Ordinal);
+        Assert.Contains(SignInWords.PasskeyUnknown.ToString(), text, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Unauthorized, (await caller.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
     }
 

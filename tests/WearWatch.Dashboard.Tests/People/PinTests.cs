@@ -48,9 +48,9 @@ public sealed class PinTests : IAsyncLifetime
     public async Task A_wrong_PIN_is_refused_and_five_lock_even_the_right_one_out_for_five_minutes()
     {
         for (var i = 1; i < Pin.MissesForAWhile; i++)
-            Assert.Contains(PinWords.Wrong, await TypedAsync("0000"), StringComparison.Ordinal);
-        Assert.Contains("locked for five minutes", await TypedAsync("0000"), StringComparison.Ordinal);
-        Assert.Contains("locked for five minutes", await TypedAsync(Right), StringComparison.Ordinal);
+            Assert.Contains(PinWords.Wrong.ToString(), await TypedAsync("0000"), StringComparison.Ordinal);
+        Assert.Contains("wait for five minutes", await TypedAsync("0000"), StringComparison.Ordinal);
+        Assert.Contains("wait for five minutes", await TypedAsync(Right), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Unauthorized, (await tablet.TellAsync("/api/v1/readings", Reading, "locked")).StatusCode);
         await using (var db = await OpenAsync()) Assert.False(await db.Readings.AnyAsync(r => r.Key == "locked", Ct));
         clock.MoveOn(Pin.Locked);
@@ -65,7 +65,8 @@ public sealed class PinTests : IAsyncLifetime
         var answers = await Task.WhenAll(Enumerable.Range(0, 12).Select(_ => tablet.SendFormAsync(
             Page, "pin", token, ("Form.Who", $"{beaId}"), ("Form.Pin", "0000"))));
         var told = await Task.WhenAll(answers.Select(a => a.Content.ReadAsStringAsync(Ct)));
-        Assert.InRange(told.Count(t => t.Contains(PinWords.Wrong, StringComparison.Ordinal)), 0, Pin.MissesForAWhile - 1);
+        Assert.InRange(told.Count(t => t.Contains(PinWords.Wrong.ToString(), StringComparison.Ordinal)), 0,
+            Pin.MissesForAWhile - 1);
         await using var db = await OpenAsync();
         Assert.Equal(Pin.MissesForAWhile, (await db.People.SingleAsync(p => p.Id == beaId, Ct)).PinMisses);
     }

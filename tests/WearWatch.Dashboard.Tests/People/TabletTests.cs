@@ -80,7 +80,8 @@ public sealed class TabletTests : IAsyncLifetime
         async Task AssertNoTabletAsync(string sent)
         {
             await elsewhere.SendFormAsync(Page, "pin", sent, ("Form.Who", $"{beaId}"), ("Form.Pin", Right));
-            Assert.Contains(PinWords.NoTablet, await elsewhere.Http.GetStringAsync(Page, Ct), StringComparison.Ordinal);
+            Assert.Contains(PinWords.NoTablet.ToString(), await elsewhere.Http.GetStringAsync(Page, Ct),
+                StringComparison.Ordinal);
             Assert.Equal(HttpStatusCode.Unauthorized, (await elsewhere.Http.GetAsync("/api/v1/me", Ct)).StatusCode);
         }
 
@@ -93,7 +94,7 @@ public sealed class TabletTests : IAsyncLifetime
         await using (var db = await OpenAsync())
             await ada.SendFormAsync("/people/tablets", "withdraw", ("Gone.Id", $"{(await db.Tablets.SingleAsync(Ct)).Id}"));
         Assert.Equal(HttpStatusCode.Unauthorized, (await tablet.TellAsync("/api/v1/readings", Reading, "withdrawn")).StatusCode);
-        Assert.Contains(PinWords.NoTablet, await tablet.Http.GetStringAsync(Page, Ct), StringComparison.Ordinal);
+        Assert.Contains(PinWords.NoTablet.ToString(), await tablet.Http.GetStringAsync(Page, Ct), StringComparison.Ordinal);
         await using (var db = await OpenAsync()) Assert.False(await db.Readings.AnyAsync(r => r.Key == "withdrawn", Ct));
     }
 

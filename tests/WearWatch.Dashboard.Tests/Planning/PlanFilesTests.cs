@@ -49,7 +49,7 @@ public sealed class PlanFilesTests
         var card = (await mill.Get<JobCardQuery>().AskAsync("D-2", TestContext.Current.CancellationToken))!;
         Assert.Contains(("Length", "81 pitches: cut 79 pitches + 1 connecting link + 1 offset link"), card.Facts);
         Assert.Contains(("Sprockets", "17 teeth and 57 teeth: look at their teeth"), card.Facts);
-        Assert.Contains(Caution.BeforeTouching, card.Cautions);
+        Assert.Contains(Caution.BeforeTouching.ToString(), card.Cautions);
         Assert.Null(await mill.Get<JobCardQuery>().AskAsync("nobody", TestContext.Current.CancellationToken));
     }
 
@@ -61,7 +61,7 @@ public sealed class PlanFilesTests
         await mill.Get<PlanInputs>().SaveAsync(terms, TestContext.Current.CancellationToken);
         var card = await mill.Get<JobCardQuery>().AskAsync("D-1", TestContext.Current.CancellationToken);
         const string parts =
-            "79 pitches of 16B-1 chain, 1 16B-1 connecting link, 1 16B-1 z17 sprocket, 1 16B-1 z57 sprocket";
+            "79 pitches of chain 16B-1, 1 connecting link 16B-1, 1 sprocket 16B-1 z17, 1 sprocket 16B-1 z57";
         Assert.Contains(("From the store", parts), card!.Facts);
         Assert.Contains(("Sprockets", "17 teeth and 57 teeth: replace them with the chain"), card.Facts);
     }
@@ -106,7 +106,7 @@ public sealed class PlanFilesTests
         Assert.StartsWith("It holds a load. Out of use from ", card.Facts[0].Value, StringComparison.Ordinal);
         Assert.Contains(("Swapped together with", "D-1"), card.Facts);
         Assert.Contains(("Length", "81 pitches, a whole chain as it comes with its certificate"), card.Facts);
-        Assert.Contains(("From the store", "81 pitches of 16B-1 chain"), card.Facts);
+        Assert.Contains(("From the store", "81 pitches of chain 16B-1"), card.Facts);
         var all = string.Join(' ', [.. card.Steps, .. card.Tools, .. card.ToWrite]);
         foreach (var word in new[] { "quarantine", "whole set", "D-2, D-1", "certificate", "competent person", "pins", "block" })
             Assert.Contains(word, all, StringComparison.Ordinal);

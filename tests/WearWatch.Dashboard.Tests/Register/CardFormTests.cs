@@ -16,7 +16,7 @@ public sealed class CardFormTests
         Assert.Equal(("roller", "25.4", "2"), (form["family"], form["pitch_mm"], form["strands"]));
         form["chain_type"] = "BL844";
         Assert.Equal("leaf", form["family"]);
-        Assert.Contains("leaf chain", form.TypeWords, StringComparison.Ordinal);
+        Assert.Contains("leaf chain", form.TypeWords.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -25,7 +25,7 @@ public sealed class CardFormTests
         var form = CardForm.New(A.Time());
         (form["pitch_mm"], form["chain_type"]) = ("31.5", "our own");
         Assert.Equal("31.5", form["pitch_mm"]);
-        Assert.Contains("Not in the catalogue", form.TypeWords, StringComparison.Ordinal);
+        Assert.Contains("Not in the catalogue", form.TypeWords.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class CardFormTests
     public void What_the_register_refused_stands_at_its_field_until_that_is_typed_again()
     {
         var form = CardForm.Of(A.Chain(), A.Time());
-        form.Refuse([new Refusal("limit_set_reason", "Say why.")]);
+        form.Refuse([new Refusal("limit_set_reason", $"Say why.")]);
         Assert.NotNull(form.ToSave());
         Assert.Equal("Say why.", form.Fault("limit_set_reason"));
         form["limit_set_reason"] = "jam";
@@ -98,5 +98,8 @@ public sealed class CardFormTests
     [InlineData("lubrication", "manual", "auto", "Lubrication: by hand to automatic")]
     [InlineData("chain", "", "K-1", "taken into the register")]
     public void A_change_is_told_in_words(string field, string from, string to, string words) =>
-        Assert.Equal(words, CardChangeLine.Words(new CardChangeRow { By = "Vera", Field = field, From = from, To = to }));
+        Assert.Equal(words, CardChangeLine.Words(Change(field, from, to)).ToString());
+
+    private static CardChangeRow Change(string field, string from, string to) =>
+        new() { By = "Vera", Field = field, From = from, To = to };
 }

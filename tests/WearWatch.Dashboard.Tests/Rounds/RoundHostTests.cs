@@ -83,7 +83,7 @@ public sealed class RoundHostTests : IAsyncLifetime
         using var client = host.CreateClient();
         var sheet = await client.GetStringAsync("/rounds/sheet", Ct);
         Assert.Contains("K-1", sheet, StringComparison.Ordinal);
-        Assert.Contains(Caution.BeforeTouching, sheet, StringComparison.Ordinal);
+        Assert.Contains(Caution.BeforeTouching.ToString(), sheet, StringComparison.Ordinal);
         var labels = await client.GetStringAsync("/labels?line=Press", Ct);
         Assert.Equal(2, labels.Split("class=\"label\"").Length - 1);
         Assert.Contains("<svg", labels, StringComparison.Ordinal);

@@ -63,6 +63,7 @@ public sealed class DemoMillHost : IAsyncLifetime
             ["line"] = chain.Line,
             ["mark"] = "ABC123",
             ["table"] = "readings",
+            ["code"] = "de",
             ["designation"] = "16B-1",
             ["id:int"] = "1",
             ["id:long"] = $"{photo.Id}",

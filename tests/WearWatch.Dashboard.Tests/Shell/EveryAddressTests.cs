@@ -21,10 +21,13 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
         ["/api/v1/limit"] = "?teeth=19,57",
         ["/api/v1/drive"] = "?type=16B-1&teeth=19&driven_teeth=57&rpm=100&power=2%20kW&pitches=120",
         ["/api/v1/lubrication"] = "?type=16B-1&speed=1",
+        ["/plan/stop.pdf"] = "?id=none",
+        ["/plan/stop.xlsx"] = "?id=none",
     };
 
-    /// <summary>What there is only once a plan was kept, which PlanFilesTests do.</summary>
-    private static readonly string[] NotThere = ["/plan/card/{chain}/job-card.pdf"];
+    /// <summary>What there is only once a plan was kept or a row was refused; PlanFilesTests and browser tests do.</summary>
+    private static readonly string[] NotThere =
+        ["/plan/card/{chain}/job-card.pdf", "/plan/stop.pdf", "/plan/stop.xlsx", "/import/{id:int}/refused.csv"];
 
     /// <summary>What only a chain of round links answers.</summary>
     private static readonly string[] OfLinks = ["/api/v1/chains/{chain}/links"];
@@ -77,7 +80,10 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
         endpoint.Metadata.GetMetadata<HttpMethodMetadata>()?.HttpMethods.Contains("GET") == true
         && endpoint.Metadata.GetMetadata<MethodInfo>()?.DeclaringType?.Assembly == typeof(Program).Assembly;
 
-    private string AddressOf(string route) => Parameter().Replace(route, parameter =>
+    private string AddressOf(string route) => AddressOf(mill, route);
+
+    /// <summary>An address of a route on the demo mill.</summary>
+    internal static string AddressOf(DemoMillHost mill, string route) => Parameter().Replace(route, parameter =>
     {
         var name = parameter.Groups[1].Value.ToLowerInvariant();
         if (OfLinks.Contains(route)) name = "chain of links";

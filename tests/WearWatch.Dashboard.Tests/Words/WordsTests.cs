@@ -15,9 +15,9 @@ public sealed class WordsTests
         OneWordEach<Tool>(TradeWords.Of);
         OneWordEach<ChainEventKind>(TradeWords.Of);
         OneWordEach<NoticeKind>(TradeWords.Of);
-        OneWordEach<LubricationState>(DutyWords.Of);
-        OneWordEach<DustLevel>(DutyWords.Of);
-        OneWordEach<OilMethod>(DutyWords.Of);
+        OneWordEach<LubricationState>(v => DutyWords.Of(v).ToString());
+        OneWordEach<DustLevel>(v => DutyWords.Of(v).ToString());
+        OneWordEach<OilMethod>(v => DutyWords.Of(v).ToString());
     }
 
     [Theory]
@@ -35,7 +35,7 @@ public sealed class WordsTests
     [InlineData(-100, "3 months ago")]
     [InlineData(1000, "in 3 years")]
     public void A_moment_is_told_by_how_far_it_is_away(double days, string words) =>
-        Assert.Equal(words, A.Time().Away(A.In(days)));
+        Assert.Equal(words, A.Time().Away(A.In(days)).ToString());
 
     [Fact]
     public void Moments_are_told_in_the_plants_zone_and_24_hours() =>

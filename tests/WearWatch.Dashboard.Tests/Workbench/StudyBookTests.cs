@@ -17,7 +17,8 @@ public sealed class StudyBookTests
 
         Assert.Null(await book.KeepAsync(MeasuringStudyKind.Crossed, " Tapes, May ", "Ines", StudyExample.Crossed, 3, Ct));
         Assert.Null(await book.KeepAsync(MeasuringStudyKind.Known, "Blocks", "Ines", StudyExample.Known, null, Ct));
-        Assert.Contains("name", await book.KeepAsync(MeasuringStudyKind.Known, "  ", "Ines", StudyExample.Known, null, Ct),
+        Assert.Contains("name", (await book.KeepAsync(MeasuringStudyKind.Known, "  ", "Ines", StudyExample.Known, null,
+            Ct))!.ToString(),
             StringComparison.Ordinal);
 
         var kept = Assert.Single(await book.AskAsync(MeasuringStudyKind.Crossed, Ct));

@@ -35,7 +35,8 @@ public sealed class HardDateTests
         var plan = await Propose(A.Input([A.Swap(outOfUseByDay: 10)], [A.Window(14)]));
         Assert.Equal((null, A.Monday.AddDays(10)), (plan.Placements[0].Window, plan.Placements[0].OutOfUseFrom));
         Assert.Equal(
-            "It holds a load. Out of use from 2026-03-12: no shutdown of line L1 begins by that day.", OutOfUse(plan).Why);
+            "It holds a load. Out of use from 12 Mar 2026: no shutdown of line L1 begins by that day.",
+            OutOfUse(plan).Why.ToString());
         Assert.Equal(new PlanningCosts().BreakdownOf("L1"), plan.Cost.OutOfUse);
         Assert.InRange(plan.Cost.Breakdowns, 0, 5); // it does not run on from there
     }
@@ -45,13 +46,13 @@ public sealed class HardDateTests
     {
         var remark = OutOfUse(await Propose(A.Input([A.Swap(outOfUseByDay: -3)], [A.Window(14)])));
         Assert.StartsWith(
-            "It holds a load. Take it out of use now, its day was 2026-02-27:", remark.Why, StringComparison.Ordinal);
+            "It holds a load. Take it out of use now, its day was 27 Feb 2026:", remark.Why.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData(1, 16, 0, "it lasts 1 h and the swap takes 2 h")]
     [InlineData(8, 1, 0, "has 1 h and the swap takes 2 h of work")]
-    [InlineData(8, 16, 120, "120 pitches of 16B-1 chain are not there by then without haste")]
+    [InlineData(8, 16, 120, "120 pitches of chain 16B-1 are not there by then without haste")]
     public async Task A_shutdown_that_lacks_something_is_no_promise_and_a_person_who_arranged_it_may_use_it(
         double length, double crewHours, int pitches, string lacks)
     {
@@ -61,13 +62,13 @@ public sealed class HardDateTests
         {
             Spares = [new Spare { Part = A.Chain16B, LeadTime = TimeSpan.FromDays(60), Price = 1 }],
         };
-        Assert.Contains(lacks, OutOfUse(await Propose(input)).Why, StringComparison.Ordinal);
+        Assert.Contains(lacks, OutOfUse(await Propose(input)).Why.ToString(), StringComparison.Ordinal);
 
         var byHand = new SwapCosting(input).Count(new Dictionary<string, string?> { ["C1"] = "L1/14" });
         Assert.Equal("L1/14", byHand.Placements[0].Window?.Id);
         Assert.Equal(PlanRemarkKind.HardDateUnsure, byHand.Remarks[0].Kind);
-        Assert.Contains(lacks, byHand.Remarks[0].Why, StringComparison.Ordinal);
-        Assert.Equal("Arrange it, or the chain is out of use from 2026-03-22.", byHand.Remarks[0].WhatWouldHelp);
+        Assert.Contains(lacks, byHand.Remarks[0].Why.ToString(), StringComparison.Ordinal);
+        Assert.Equal("Arrange it, or the chain is out of use from 22 Mar 2026.", byHand.Remarks[0].WhatWouldHelp.ToString());
     }
 
     [Fact]
@@ -78,7 +79,7 @@ public sealed class HardDateTests
             [A.Window(14, crewHours: 6)]));
         Assert.All(plan.Placements, p => Assert.Equal("L1/14", p.Window?.Id));
         Assert.Equal(["C1", "C2"], plan.Remarks.Where(r => r.Kind == PlanRemarkKind.HardDateUnsure).Select(r => r.Subject));
-        Assert.Contains("has 6 h for 8 h of work", plan.Remarks[0].Why, StringComparison.Ordinal);
+        Assert.Contains("has 6 h for 8 h of work", plan.Remarks[0].Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -90,7 +91,7 @@ public sealed class HardDateTests
         });
         Assert.Equal("L1/14", plan.Placements[0].Window?.Id);
         var gone = Assert.Single(plan.Remarks, r => r.Kind == PlanRemarkKind.PlaceGone);
-        Assert.Contains("begins after 2026-03-22, when it must be out of use", gone.Why, StringComparison.Ordinal);
+        Assert.Contains("begins after 22 Mar 2026, when it must be out of use", gone.Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -100,7 +101,8 @@ public sealed class HardDateTests
         {
             Kept = new Dictionary<string, string?> { ["C1"] = null },
         };
-        Assert.EndsWith("a person keeps it out of the shutdowns.", OutOfUse(await Propose(input)).Why, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "a person keeps it out of the shutdowns.", OutOfUse(await Propose(input)).Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -65,9 +65,9 @@ public sealed class PreparationTests
         var board = new SwapCosting(Plant(None) with { FrozenUntil = A.Monday.AddDays(2) });
         var moves = board.MovesOf("C1", new Dictionary<string, string?>());
         Assert.Equal(
-            ["Its work is prepared. Proposals leave it as it is until 2026-03-04.",
-                "16B-1 chain cannot come in time, not even by express: ordered today it arrives on 2026-03-12.", null, null],
-            moves.Select(m => m.WhyNotProposed));
+            ["Its work is prepared. Proposals leave it as it is until 4 Mar 2026.",
+                "chain 16B-1 cannot come in time, not even by express: ordered today it arrives on 12 Mar 2026.", null, null],
+            moves.Select(m => m.WhyNotProposed?.ToString()));
     }
 
     [Fact]

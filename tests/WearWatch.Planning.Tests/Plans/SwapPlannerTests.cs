@@ -134,7 +134,8 @@ public sealed class SwapPlannerTests
         var plan = await Propose(A.Input([A.Swap(line: "L9", median: 200)], [A.Window(14)]));
         var left = Assert.Single(plan.Remarks);
         Assert.Equal(
-            (PlanRemarkKind.ChainLeft, "C1", "A planned shutdown of line L9."), (left.Kind, left.Subject, left.WhatWouldHelp));
+            (PlanRemarkKind.ChainLeft, "C1", "A planned shutdown of line L9."),
+            (left.Kind, left.Subject, left.WhatWouldHelp.ToString()));
     }
 
     [Fact]
@@ -153,7 +154,7 @@ public sealed class SwapPlannerTests
     {
         var board = new SwapCosting(A.Input([A.Swap(forecast: A.Certain(15 * 24))], [A.Window(7), A.Window(14)]));
         var left = Assert.Single(board.Count(new Dictionary<string, string?>()).Remarks);
-        Assert.StartsWith("Place it in the shutdown of 2026-03-16", left.WhatWouldHelp, StringComparison.Ordinal);
+        Assert.StartsWith("Place it in the shutdown of 16 Mar 2026", left.WhatWouldHelp.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

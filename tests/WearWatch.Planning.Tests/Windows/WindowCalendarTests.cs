@@ -42,7 +42,7 @@ public sealed class WindowCalendarTests
         var reading = Read(Event("DTSTART:20260704T040000Z", "DTEND:20260704T040000Z", "SUMMARY:pause")
             + Event("DTSTART:20260711T040000Z", "DURATION:PT8H"));
         Assert.Single(reading.Rules);
-        Assert.StartsWith("Event 1 (pause)", Assert.Single(reading.Refusals), StringComparison.Ordinal);
+        Assert.StartsWith("Event 1 (pause)", Assert.Single(reading.Refusals).ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -53,6 +53,6 @@ public sealed class WindowCalendarTests
     {
         var reading = WindowCalendar.Read(text, "L1", Vienna, 1);
         Assert.Empty(reading.Rules);
-        Assert.Contains(told, Assert.Single(reading.Refusals), StringComparison.Ordinal);
+        Assert.Contains(told, Assert.Single(reading.Refusals).ToString(), StringComparison.Ordinal);
     }
 }

@@ -27,6 +27,11 @@ public sealed class ChainCatalogueTests
     [InlineData("fv112 × 200", "FV112x200", "conveyor", 200, 1)]
     [InlineData("WH78", "WH78", "welded_steel", 66.2686, 1)]
     [InlineData("18 x 64", "18x64", "round_link", 64, 1)]
+    [InlineData("EN 818-7 7x21", "7x21", "round_link", 21, 1)]
+    [InlineData("C2080H", "C2080H", "double_pitch", 50.8, 1)]
+    [InlineData("60HP", "60HP", "roller", 19.05, 1)]
+    [InlineData("X458", "X458", "conveyor", 102.4, 1)]
+    [InlineData("SC6", "SC6", "inverted_tooth", 19.05, 1)]
     public void A_chain_is_found_by_the_name_that_people_use(string asked, string designation, string family, double pitchMm,
         int strands)
     {
@@ -45,6 +50,8 @@ public sealed class ChainCatalogueTests
     [InlineData("WH78-2")]
     [InlineData("M112x161")]
     [InlineData("M112x40")]
+    [InlineData("FV630x40")]
+    [InlineData("FV315x40")]
     [InlineData("-")]
     [InlineData("x")]
     public void What_is_no_known_type_is_not_found(string? asked) => Assert.Null(ChainCatalogue.Find(asked));
@@ -83,6 +90,16 @@ public sealed class ChainCatalogueTests
             t.Standard == "ISO 606" && t.Designation[2] is 'A' or 'B' && t.Designation[..3] is not ("04B" or "05B")), type =>
             Assert.Equal(int.Parse(type.Designation[..2], CultureInfo.InvariantCulture) * 25.4 / 16, type.PitchMm!.Value.Value,
                 1e-9));
+    }
+
+    // 160 and 32A are the same chain: what is known of one is known of the other, and as surely. A heavy chain has other plates.
+    [Fact]
+    public void Counterparts_share_their_data()
+    {
+        Assert.Equal(
+            ChainCatalogue.Find("32A-3")!.BushLengthMm!.Value, ChainCatalogue.Find("160-3")!.BushLengthMm!.Value);
+        Assert.NotNull(ChainCatalogue.Find("160-3")!.JointAreaMm2);
+        Assert.Null(ChainCatalogue.Find("160H")!.BushLengthMm);
     }
 
     // From memory on both sides, so no proof: d2 b2 of 08B, 16B and 24B.

@@ -44,6 +44,25 @@ public sealed class LimitRulesTests
         Assert.Equal((0.5, LimitReason.Timing), Governing(new() { Timing = true }));
     }
 
+    // The source, docs/references.md [8], is a page on drives of roller chain: other kinds keep their own limit.
+    [Theory]
+    [InlineData("conveyor")]
+    [InlineData("welded_steel")]
+    [InlineData("offset_link")]
+    [InlineData("leaf")]
+    [InlineData("inverted_tooth")]
+    public void Chains_in_parallel_have_the_limit_of_roller_drives_only_where_they_are_such(string family)
+    {
+        var alone = new LimitCase { Family = ChainFamily.Named(family) };
+        var beside = LimitRules.For(alone with { Parallel = true });
+        Assert.Equal(LimitRules.For(alone).Governing, beside.Governing);
+        Assert.DoesNotContain(beside.AlsoHold, l => l.Reason == LimitReason.ParallelStrands);
+        Assert.Contains(beside.Advice, l => l is { Percent: 1.5, Reason: LimitReason.ParallelStrands });
+        foreach (var drive in new[] { "roller", "bush", "double_pitch" })
+            Assert.Equal((1.5), LimitRules.For(new LimitCase { Family = ChainFamily.Named(drive), Parallel = true })
+                .Governing.Percent);
+    }
+
     // Sources: docs/references.md [31], [27], [27], [22] and [30], and [28] for kinds without a rule of their own.
     [Theory]
     [InlineData("double_pitch", 1.5)]
@@ -80,9 +99,11 @@ public sealed class LimitRulesTests
         var drive = new LimitCase { ChainPitches = 120, PitchMm = 25.4, TakeUpTravelMm = 1.8 * 25.4 };
         Assert.Equal(3, Shortening.TakeUpLimitPercent(drive)!.Value, 1e-12);
 
-        var governing = LimitRules.For(drive with { TakeUpTravelMm = 25.4 }).Governing;
-        Assert.Equal(LimitReason.TakeUpTravel, governing.Reason);
-        Assert.Equal(200.0 / 120, governing.Percent, 1e-12);
+        // By hand: 25.4 mm of travel hold 200/120 = 1.67 %. Then two pitches go, and wear ends the chain at 3 %.
+        var shortened = LimitRules.For(drive with { TakeUpTravelMm = 25.4 });
+        Assert.Equal((LimitReason.General, 3.0), (shortened.Governing.Reason, shortened.Governing.Percent));
+        Assert.Equal((TakeUpTask.Shorten, 2), (shortened.TakeUp!.Task, shortened.TakeUp.PitchesToRemove));
+        Assert.Equal(200.0 / 120, shortened.TakeUp.Percent, 1e-12);
     }
 
     [Fact]
@@ -122,7 +143,7 @@ public sealed class LimitRulesTests
         var verdict = LimitRules.For(card);
 
         Assert.Equal((2.2, LimitReason.SetByPlant), (verdict.Governing.Percent, verdict.Governing.Reason));
-        Assert.Contains("noise in the office above", verdict.Governing.Rule, StringComparison.Ordinal);
+        Assert.Contains("noise in the office above", verdict.Governing.Rule.ToString(), StringComparison.Ordinal);
         Assert.Equal(3, verdict.AlsoHold[0].Percent);
     }
 
@@ -141,11 +162,12 @@ public sealed class LimitRulesTests
             Positioning = true,
             HighPerformance = true,
             Lifts = true,
-            TakeUpTravelMm = 50,
+            TakeUpTravelMm = 5,
         };
         var verdict = LimitRules.For(card);
 
-        Assert.Equal(0.5, verdict.Governing.Percent);
+        // By geometry: 5 mm of take-up of a chain that must not be shortened, 200 x 5/(100 x 25.4) %.
+        Assert.Equal(0.3937, verdict.Governing.Percent, 4);
         Assert.Equal(
             Enum.GetValues<LimitReason>().Except([LimitReason.SetByPlant]).Order(),
             verdict.AlsoHold.Append(verdict.Governing).Select(l => l.Reason).Distinct().Order());

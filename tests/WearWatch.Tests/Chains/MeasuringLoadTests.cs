@@ -40,7 +40,7 @@ public sealed class MeasuringLoadTests
         var custom = ChainType.Custom("our own", ChainFamily.Named("custom"), 33);
 
         Assert.Null(MeasuringLoad.For(custom));
-        Assert.StartsWith("Measure in place", MeasuringLoad.Advice(custom), StringComparison.Ordinal);
-        Assert.Contains("556 N", MeasuringLoad.Advice(ChainCatalogue.Find("80")!), StringComparison.Ordinal);
+        Assert.StartsWith("Measure in place", MeasuringLoad.Advice(custom).ToString(), StringComparison.Ordinal);
+        Assert.Contains("556 N", MeasuringLoad.Advice(ChainCatalogue.Find("80")!).ToString(), StringComparison.Ordinal);
     }
 }

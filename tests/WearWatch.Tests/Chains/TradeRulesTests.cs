@@ -64,7 +64,7 @@ public sealed class TradeRulesTests
         LimitRules.For(@case).Advice.First(limit => limit.Source == source).Percent;
 
     private static double PercentIn(ChainFamily family, string pattern) => double.Parse(
-        family.CheckPoints(lifts: false).Select(point => Regex.Match(point.Ask, pattern))
+        family.CheckPoints(lifts: false).Select(point => Regex.Match(point.Ask.ToString(), pattern))
             .First(match => match.Success).Groups[1].Value,
         CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using WearWatch.Chains.Families;
 using WearWatch.Criteria;
@@ -14,9 +15,10 @@ public sealed class LiftingCriteriaTests
         Assert.All(LiftingCriteria.All, criterion =>
         {
             Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)+$", criterion.Id);
-            Assert.True(criterion.Words.Length > 5 && criterion.Part.Length > 0 && criterion.Regions.Count > 0, criterion.Id);
-            Assert.Equal(criterion.Value is null, criterion.Unit.Length == 0);
-            Assert.Matches(@"^docs/references\.md \[\d+\]|^from memory|^common practice", criterion.SourceWords);
+            Assert.True(criterion.Words.Form.Length > 5 && !criterion.Part.IsEmpty && criterion.Regions.Count > 0, criterion.Id);
+            Assert.Equal(criterion.Value is null, criterion.Unit.IsEmpty);
+            Assert.Matches(
+                @"^docs/references\.md \[\d+\]|^from memory|^worked out; docs|^common practice", criterion.SourceWords);
         });
     }
 
@@ -75,6 +77,22 @@ public sealed class LiftingCriteriaTests
         Assert.Throws<KeyNotFoundException>(() => LiftingCriteria.Of("leaf-anything"));
         Assert.Throws<InvalidOperationException>(() => LiftingCriteria.ValueOf("leaf-pin-proud"));
     }
+
+    [Fact]
+    public void A_figure_inside_a_criterion_is_a_fact_that_each_language_writes_its_own_way()
+    {
+        var words = LiftingCriteria.Of("leaf-length-13-pins").Words;
+        Assert.Equal("Worn length over 13 pins of {0} mm pitch, which is {1} %: the stricter 3 % holds", words.Form);
+        Assert.Contains("25,4 mm pitch, which is 3,125 %",
+            words.In(form => form, new CultureInfo("de") { NumberFormat = { NumberDecimalSeparator = "," } }),
+            StringComparison.Ordinal);
+        Assert.Equal("Size 1/4 in: least thickness anywhere, never interpolated",
+            LiftingCriteria.Of("sling-least-us-1-4-in").Words.ToString());
+    }
+
+    [Fact]
+    public void No_figure_with_decimals_stands_in_a_form() =>
+        Assert.All(LiftingCriteria.All, c => Assert.DoesNotMatch(@"\d\.\d", c.Words.Form));
 
     [Fact]
     public void A_criterion_that_was_only_recalled_says_so() => Assert.All(

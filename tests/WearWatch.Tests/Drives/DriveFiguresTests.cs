@@ -57,7 +57,43 @@ public sealed class DriveFiguresTests
         Assert.Equal(49.87, LinkRate.LinksPerMinute(speed, 25.4), 0.005);
     }
 
-    // Common practice, no source: a pull above a seventh of the strength is refused; here it would be 14.1 MN.
+    // Source: docs/references.md [43]: a sixth at most in service; a drive is laid out for a seventh (common practice). 60 kN.
+    [Theory]
+    [InlineData(8.5, false, false)]
+    [InlineData(9.0, true, false)]
+    [InlineData(10.1, true, true)]
+    public void A_pull_above_a_seventh_is_warned_of_and_above_a_sixth_refused(double pullKn, bool warned, bool refused)
+    {
+        var outcome = DriveFigures.Of(Ordinary with
+        {
+            Power = new Power(1000 * pullKn * 19 * 300 * 25.4 / 60_000),
+            TensileKilonewtons = 60,
+        });
+        Assert.Equal(refused, outcome is DriveOutcome.Refused { Field: "power" });
+        if (outcome is DriveOutcome.Worked worked) Assert.Equal(warned, !worked.Figures.PullWarning.IsEmpty);
+    }
+
+    // By hand: two bends at each of two sprockets and two idlers in every loop.
+    [Fact]
+    public void Idlers_and_third_shafts_count_in_articulations()
+    {
+        double Bends(int idlers) => Assert.IsType<DriveOutcome.Worked>(
+            DriveFigures.Of(Ordinary with { Idlers = idlers })).Figures.ArticulationsPerHour;
+
+        Assert.Equal(2 * Bends(0), Bends(2), 1e-9);
+    }
+
+    // By hand: 1,000 kg at 0.2 pull 1.961 kN; a seventh of 112 kN is 16 kN.
+    [Fact]
+    public void Relative_load_is_computed_or_not_known()
+    {
+        Assert.Equal(0.1226, RelativeLoad.OfConveyor(1000, 0.2, 112).Share!.Value, 1e-4);
+        Assert.Null(RelativeLoad.OfConveyor(1000, 0.2, null).Share);
+        Assert.Equal(0.5, RelativeLoad.OfDrive(new Power(5000), new Power(10_000)).Share);
+        Assert.Null(RelativeLoad.OfDrive(new Power(5000), null).Share);
+    }
+
+    // As below, the pull would be 14.1 MN.
     [Fact]
     public void Four_hundred_horsepower_at_76_metres_an_hour_are_refused_as_impossible()
     {
@@ -65,7 +101,7 @@ public sealed class DriveFiguresTests
         var refused = Assert.IsType<DriveOutcome.Refused>(DriveFigures.Of(drive));
 
         Assert.Equal("power", refused.Field);
-        Assert.Contains("14129", refused.Reason, StringComparison.Ordinal);
+        Assert.Contains("14129", refused.Reason.ToString(), StringComparison.Ordinal);
     }
 
     // Common practice, classic formulas [33] and strand factors [32]: No. 160 triple, 21 teeth, 400 rpm.

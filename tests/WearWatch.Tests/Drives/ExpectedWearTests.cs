@@ -35,7 +35,7 @@ public sealed class ExpectedWearTests
         Assert.True(Math.Sqrt(kept.VarianceLogRate) >= Math.Log(2), "Two like drives differ by a factor of two.");
         Assert.True(unknown.VarianceLogRate > kept.VarianceLogRate);
         Assert.Equal(ExpectedWear.PercentPer1000Hours(figures, 25.4)!.Value, Math.Exp(kept.MeanLogRate), 1e-12);
-        Assert.Contains("Archard", kept.Source, StringComparison.Ordinal);
+        Assert.Contains("Archard", kept.Source.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public sealed class RatingTests
 
     [Fact]
     public void Figures_say_of_which_generation_they_are() =>
-        Assert.Contains("classic", ClassicRating.Generation, StringComparison.Ordinal);
+        Assert.Contains("classic", ClassicRating.Generation.ToString(), StringComparison.Ordinal);
 
     private static LoadKind LoadNamed(string name) => name switch
     {

@@ -94,7 +94,7 @@ public sealed class CounterDoubtTests
             [.. Before.Select(r => r with { Chain = "K2", Counter = new(r.Counter!.Value.Hours + 31_000) })], [], Calendar);
         var doubt = Ask(Read(10, CounterAt(10) + 31_000), neighbour);
 
-        Assert.Equal((SlipKind.CounterOfOtherChain, "the counter of K2"), (doubt.Slips[0].Kind, doubt.Slips[0].Words));
+        Assert.Equal((SlipKind.CounterOfOtherChain, "the counter of K2"), (doubt.Slips[0].Kind, doubt.Slips[0].Words.ToString()));
     }
 
     // The calendar says 70 %; a neighbour says that the line stood: then so few hours are what is to be expected.

@@ -18,7 +18,7 @@ public sealed class EntryDoubtTests
 
         Assert.False(doubt.IsDoubted);
         Assert.True(doubt.ProbabilityHonest > 0.9);
-        Assert.Equal("", doubt.Question);
+        Assert.Equal("", doubt.Question.ToString());
     }
 
     // The true elongation is 1.25 %; each row is what somebody would enter after one slip.
@@ -42,9 +42,9 @@ public sealed class EntryDoubtTests
         var first = doubt.Slips[0];
 
         Assert.True(doubt.IsDoubted);
-        Assert.Equal((kind, words), (first.Kind, first.Words));
+        Assert.Equal((kind, words), (first.Kind, first.Words.ToString()));
         Assert.True(first.Probability > 0.5);
-        Assert.Contains(words, doubt.Question, StringComparison.Ordinal);
+        Assert.Contains(words, doubt.Question.ToString(), StringComparison.Ordinal);
         Assert.InRange(first.ElongationPercent, 1.0, 1.5);
     }
 
@@ -80,7 +80,7 @@ public sealed class EntryDoubtTests
         var clear = EntryDoubt.Of(Card, Entry(24, 671.22, Tool.Tape), Expected);
 
         Assert.Equal((2, null), (near.Offered.Count, near.Chosen));
-        Assert.All(near.Offered, slip => Assert.Contains(slip.Words, near.Question, StringComparison.Ordinal));
+        Assert.All(near.Offered, slip => Assert.Contains($"{slip.Words}", $"{near.Question}", StringComparison.Ordinal));
         Assert.Equal(SlipKind.DigitsSwapped, clear.Chosen?.Kind);
     }
 
@@ -100,10 +100,10 @@ public sealed class EntryDoubtTests
     {
         var doubt = EntryDoubt.Of(Card, Entry(24, 1.5), new Expectation(2, 0.02), new Alternatives
         {
-            OtherStrands = [("place B instead of the one entered", new Expectation(1.5, 0.03))],
+            OtherStrands = [($"place B instead of the one entered", new Expectation(1.5, 0.03))],
         });
 
-        Assert.Equal((SlipKind.OtherStrand, "place B instead of the one entered"), (doubt.Slips[0].Kind, doubt.Slips[0].Words));
+        Assert.Equal("OtherStrand: place B instead of the one entered", $"{doubt.Slips[0].Kind}: {doubt.Slips[0].Words}");
         Assert.Empty(doubt.Offered);
     }
 
@@ -172,7 +172,7 @@ public sealed class EntryDoubtTests
         var doubt = EntryDoubt.Of(Card, Entry(24, 1.9), Expected);
 
         Assert.Equal(SlipKind.Misread, doubt.Slips[0].Kind);
-        Assert.Contains("measure again", doubt.Question, StringComparison.Ordinal);
+        Assert.Contains("measure again", doubt.Question.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

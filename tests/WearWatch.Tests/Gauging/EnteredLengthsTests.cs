@@ -25,6 +25,7 @@ public sealed class EnteredLengthsTests
     [InlineData("1;2;3;4;5;6", "More than 5 lengths")]
     public void Text_that_is_no_length_says_what_is_wrong(string text, string reason) =>
         Assert.StartsWith(
-            reason, Assert.IsType<EnteredLengths.NotUnderstood>(EnteredLengths.Read(text, LengthUnit.Millimetre)).Reason,
+            reason, Assert.IsType<EnteredLengths.NotUnderstood>(EnteredLengths.Read(text,
+                LengthUnit.Millimetre)).Reason.ToString(),
             StringComparison.Ordinal);
 }

@@ -20,7 +20,7 @@ public sealed class MeasuredLengthTextTests
     [InlineData("wide inside 282.4 outside", "not a length")]
     public void What_cannot_be_is_refused_with_its_reason(string text, string reason) =>
         Assert.Contains(reason, Assert.IsType<LengthText.NotUnderstood>(
-            MeasuredLengthText.Read(text, LengthUnit.Millimetre)).Reason, StringComparison.Ordinal);
+            MeasuredLengthText.Read(text, LengthUnit.Millimetre)).Reason.ToString(), StringComparison.Ordinal);
 
     [Fact]
     public void What_is_kept_of_a_caliper_is_read_again() =>

@@ -64,7 +64,7 @@ public sealed class SimulatedMeasuringTests
         });
 
         var components = UncertaintyBudget.Of(Span(25.4, 9, 9 * 25.4 * 1.02)).Components
-            .Where(c => c.Name is "tool" or "reading" or "odd number of pitches");
+            .Where(c => c.Name.ToString() is "tool" or "reading" or "odd number of pitches");
         var expected = Math.Sqrt(components.Sum(c => c.StandardUncertaintyPercent * c.StandardUncertaintyPercent));
         Assert.Equal(1, StandardDeviation(errors) / expected, Allowed);
     }

@@ -114,11 +114,11 @@ public sealed class UncertaintyBudgetTests
 
         Assert.Equal(2.0 / 9, Component(UncertaintyBudget.Of(odd), "odd number of pitches"), 1e-9);
         Assert.DoesNotContain(UncertaintyBudget.Of(odd with { FirstLink = FirstLink.Inner }).Components, c =>
-            c.Name.StartsWith("odd", StringComparison.Ordinal));
+            c.Name.ToString().StartsWith("odd", StringComparison.Ordinal));
         Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Family = ChainFamily.Named("offset_link") }).Components, c =>
-            c.Name.StartsWith("odd", StringComparison.Ordinal));
+            c.Name.ToString().StartsWith("odd", StringComparison.Ordinal));
         Assert.DoesNotContain(UncertaintyBudget.Of(odd with { Pitches = 10 }).Components, c =>
-            c.Name.StartsWith("odd", StringComparison.Ordinal));
+            c.Name.ToString().StartsWith("odd", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public sealed class UncertaintyBudgetTests
     }
 
     private static double Component(UncertaintyBudget budget, string name) =>
-        Assert.Single(budget.Components, c => c.Name == name).StandardUncertaintyPercent;
+        Assert.Single(budget.Components, c => c.Name.ToString() == name).StandardUncertaintyPercent;
 
     private static double Quadrature(params double[] parts) => Math.Sqrt(parts.Sum(p => p * p));
 }

@@ -17,7 +17,9 @@ public sealed class InspectionTests
     {
         var points = ChainFamily.Named(family).CheckPoints(lifts);
         Assert.Equal(points.Count, points.Select(p => p.Point).Distinct().Count());
-        Assert.All(points, p => Assert.True(p.Ask.Length > 0 && p.Advice.EndsWith('.') && p.Source.Length > 0, p.ToString()));
+        Assert.All(points,
+            p => Assert.True(
+                !p.Ask.IsEmpty && p.Advice.ToString().EndsWith('.') && p.Source.Length > 0, p.ToString()));
         Assert.True(ChainFamily.Named(family).CheckPoint(InspectionPoint.CrackedOrTurnedParts, lifts)!.StopsTheChain);
     }
 
@@ -39,7 +41,7 @@ public sealed class InspectionTests
             p => Assert.Equal(lifts || kind.AlwaysLifts, p.StopsTheChain));
         Assert.All(
             kind.CheckPoints(lifts).Where(p => lifts || kind.AlwaysLifts),
-            p => Assert.DoesNotContain("shorten by", p.Advice, StringComparison.Ordinal));
+            p => Assert.DoesNotContain("shorten by", p.Advice.ToString(), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -71,9 +73,9 @@ public sealed class InspectionTests
         var card = new ChainCard { Name = "K-1", PitchMm = 25.4 };
         Inspection[] looks = [new(Day, [new(InspectionPoint.DryJoints, true, "at the infeed")])];
         var notice = InspectionNotice.Of(card, looks, [])!;
-        Assert.Contains("red-brown", notice.Why, StringComparison.Ordinal);
-        Assert.Contains("seen first on 2026-11-01, at the infeed", notice.Why, StringComparison.Ordinal);
-        Assert.Contains("oil now", notice.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("red-brown", notice.Why.ToString(), StringComparison.Ordinal);
+        Assert.Contains("seen first on 1 Nov 2026, at the infeed", notice.Why.ToString(), StringComparison.Ordinal);
+        Assert.Contains("oil now", notice.WhatToDo.ToString(), StringComparison.Ordinal);
         Assert.False(notice.Urgent);
         Assert.True(InspectionNotice.Of(card, [new(Day, [new(InspectionPoint.CrackedOrTurnedParts, true)])], [])!.Urgent);
         ChainEvent replaced = new() { Chain = "K-1", Kind = ChainEventKind.Replacement, At = Day.AddDays(2) };

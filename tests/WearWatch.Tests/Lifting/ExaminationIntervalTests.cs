@@ -26,7 +26,7 @@ public sealed class ExaminationIntervalTests
     {
         var rule = IntervalRules.For(new IntervalCase(region, use, persons, heavy));
         Assert.Equal((months, most), (rule.Months!.Value, rule.MostMonths!.Value));
-        Assert.True(rule.Source.Length > 0 && rule.Certainty.Length > 0);
+        Assert.True(rule.Source.Length > 0 && rule.Certainty.ToString().Length > 0);
     }
 
     // AS 3775 (2014), a guide as listed by a supplier: second hand.

@@ -43,7 +43,8 @@ public sealed class LiftingStateTests
         var state = LiftingState.Of(Good, Now);
         Assert.Empty(state.On(Today));
         Assert.Equal(LiftingVerdict.NothingStands, state.VerdictOn(Today));
-        Assert.Contains("not a release for use", LiftingVerdicts.Words(LiftingVerdict.NothingStands), StringComparison.Ordinal);
+        Assert.Contains("not a release for use", LiftingVerdicts.Words(LiftingVerdict.NothingStands).ToString(),
+            StringComparison.Ordinal);
         Assert.Equal(new DateOnly(2027, 6, 1), state.ExaminationDue);
     }
 
@@ -52,7 +53,7 @@ public sealed class LiftingStateTests
     {
         var fault = Assert.Single(LiftingState.Of(Good with { Found = [Crack] }, Now).On(Today));
         Assert.Equal(LiftingFaultKind.StopFinding, fault.Kind);
-        Assert.Contains("third plate from the clevis", fault.Words, StringComparison.Ordinal);
+        Assert.Contains("third plate from the clevis", fault.Words.ToString(), StringComparison.Ordinal);
         Assert.Equal(LiftingVerdict.OutOfUse, LiftingVerdicts.Of(fault.Kind));
     }
 

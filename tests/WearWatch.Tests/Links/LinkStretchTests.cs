@@ -27,7 +27,7 @@ public sealed class LinkStretchTests
         var verdict = LinkVerdict.Of(visit, LinkVerdictTests.FiveByFifteen, LinkVerdictTests.Limits);
         Assert.Equal(Condition.PlanASwap, verdict.Worst!.Condition);
         Assert.Equal(Condition.SwapNow, verdict.Condition);
-        Assert.Contains("overloaded. Out of use until a competent person has examined it", verdict.Sentence,
+        Assert.Contains("overloaded. Out of use until a competent person has examined it", verdict.Sentence.ToString(),
             StringComparison.Ordinal);
     }
 

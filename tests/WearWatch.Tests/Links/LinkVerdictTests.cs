@@ -36,7 +36,8 @@ public sealed class LinkVerdictTests
             verdict.Findings.Select(f => f.Measure));
         Assert.Equal([40, 35.714, 10], verdict.Findings.Select(f => f.UsedPercent!.Value), (a, b) => Math.Abs(a - b) < 0.001);
         Assert.Equal(Condition.WithinLimit, verdict.Condition);
-        Assert.StartsWith("Inner length of one link 15.28 mm", verdict.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "40 % of the way to its limit: inner length of one link 15.28 mm", $"{verdict.Sentence}", StringComparison.Ordinal);
     }
 
     // Each measure alone at the maker's limit, the others as new.
@@ -50,7 +51,7 @@ public sealed class LinkVerdictTests
         var verdict = Of(one, several, d1, d2);
         Assert.Equal(Condition.SwapNow, verdict.Condition);
         Assert.Equal(worst, verdict.Worst!.Measure);
-        Assert.StartsWith("Discard limit reached", verdict.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("Discard limit reached", verdict.Sentence.ToString(), StringComparison.Ordinal);
     }
 
     // u(L1) = sqrt((0.03/sqrt 3)^2 + 0.05^2) = 0.05292 mm, so 15.60 +- 0.106 reaches 15.7 and 15.59 +- 0.106 does not.
@@ -76,7 +77,8 @@ public sealed class LinkVerdictTests
     {
         var verdict = Of(one: 15.1, d1: 4.9);
         Assert.Equal([LinkMeasure.SeveralLinks, LinkMeasure.MeanDiameter], verdict.NotMeasured);
-        Assert.EndsWith("Not measured: length over links, mean of two diameters. No statement on that.", verdict.Sentence,
+        Assert.EndsWith("Not measured: length over links, mean of two diameters. No statement on that.",
+            verdict.Sentence.ToString(),
             StringComparison.Ordinal);
         Assert.Equal(Condition.NotKnown, Of().Condition);
     }
@@ -88,7 +90,7 @@ public sealed class LinkVerdictTests
             new MeasuredLinks { OneLinkMm = 15.1 }, FiveByFifteen, LinkLimits.For(
                 LinkTable.Of(new() { DiameterMm = 5 }, 15), holdsLoad: false, LawRegion.Germany));
         Assert.Equal(Condition.NotKnown, verdict.Condition);
-        Assert.Contains("Cannot be judged", verdict.Sentence, StringComparison.Ordinal);
+        Assert.Contains("Cannot be judged", verdict.Sentence.ToString(), StringComparison.Ordinal);
     }
 
     // A crown worn in the direction of pull by 20 % halves into dm 10 % (facts of the trade, derived): 4.0 and 5.0 make 4.5.

@@ -43,7 +43,7 @@ public sealed class LinksStateTests
     {
         var state = Of(3000, [.. Enumerable.Range(1, 6).Select(i => Visit(500 * i, several: 165 + 0.5 * i))]);
         var track = state.Tracks.Single(t => t.Measure == LinkMeasure.SeveralLinks);
-        var known = Assert.IsType<LinkOutlook.Known>(track.Outlook);
+        var known = Assert.IsType<MeasureOutlook.Known>(track.Outlook);
         Assert.InRange(known.Forecast.MiddleHours!.Value, 0.75 * 2600, 1.25 * 2600);
         Assert.True(known.EarlyDate < known.MiddleDate);
         Assert.InRange(known.Forecast.EarlyHours!.Value, 0.3 * 2600, 2600);
@@ -59,7 +59,7 @@ public sealed class LinksStateTests
         var state = Of(3000, [.. Enumerable.Range(1, visits).Select(i => Visit(500 * i, several: 165 + 0.5 * i))]);
         var track = state.Tracks.Single(t => t.Measure == LinkMeasure.SeveralLinks);
         Assert.Equal($"Not known: {visits} of 3 visits at different running hours.",
-            Assert.IsType<LinkOutlook.NotKnown>(track.Outlook).Reason);
+            Assert.IsType<MeasureOutlook.NotKnown>(track.Outlook).Reason.ToString());
         Assert.Null(state.EarlyDate);
     }
 
@@ -69,7 +69,7 @@ public sealed class LinksStateTests
         var state = Of(1600, Visit(500, 15.2, 165.5, 4.95), Visit(1000, 15.4, 166, 4.9), Visit(1500, 15.66, 166.5, 4.85));
         Assert.Equal([3, 3, 3], state.Tracks.Select(t => t.Points.Count));
         Assert.Equal(Condition.SwapNow, state.Condition); // 15.66 +- 0.11 reaches 15.7
-        Assert.StartsWith("Discard limit may be reached: Inner length of one link 15.66 mm", state.Sentence,
+        Assert.StartsWith("Discard limit may be reached: inner length of one link 15.66 mm", state.Sentence.ToString(),
             StringComparison.Ordinal);
     }
 
@@ -107,8 +107,8 @@ public sealed class LinksStateTests
         Assert.Equal(Condition.PlanASwap, Of(2010, visits).Condition);
         var late = Of(4000, visits);
         Assert.Equal(Condition.SwapNow, late.Condition);
-        Assert.StartsWith("By its trend the limit of the length over links may have been reached since it was measured.",
-            late.Sentence, StringComparison.Ordinal);
+        Assert.StartsWith("By its trend the limit may have been reached since it was measured: length over links.",
+            late.Sentence.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,8 +121,8 @@ public sealed class LinksStateTests
         MeasuredLinks[] visits = [Visit(500, 15.1, 166, 4.9), Visit(1000, 15.2, 167, 4.8), Visit(1500, 15.3, 168, 4.75)];
         var (a, b) = (Of(1600, visits), Of(1600, visits));
         Assert.Equal(
-            a.Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>().SelectMany(k => k.Forecast.PercentilesHours),
-            b.Tracks.Select(t => t.Outlook).OfType<LinkOutlook.Known>().SelectMany(k => k.Forecast.PercentilesHours));
+            a.Tracks.Select(t => t.Outlook).OfType<MeasureOutlook.Known>().SelectMany(k => k.Forecast.PercentilesHours),
+            b.Tracks.Select(t => t.Outlook).OfType<MeasureOutlook.Known>().SelectMany(k => k.Forecast.PercentilesHours));
     }
 
     // 100 (170.6 - 165)/165 = 3.394 %: the maker's figure, not the general 1.5 % of a powered hoist.

@@ -54,6 +54,16 @@ public sealed class DifferenceTests
         Assert.Null(Difference.RatioOfRates([], [(1, 1000)], 0.9));
     }
 
+    // Costs without hours, and hours of three chains, were once called different with an interval from 0 to 0.
+    [Fact]
+    public void Costs_differ_only_with_hours_on_both_sides_and_enough_of_them()
+    {
+        (double, double)[] many = [.. Enumerable.Range(0, 8).Select(i => (100.0 * (i % 3), 1000.0))];
+        Assert.Null(Difference.RatioOfRates([.. many.Select(c => (c.Item1, 0.0))], many, 0.9));
+        Assert.Null(Difference.RatioOfRates(many, many[..4], 0.9));
+        Assert.Equal(1, Difference.RatioOfRates(many, many, 0.9)!.Value.Value, 12);
+    }
+
     private static IEnumerable<double> Normals(Random chance, int count, double mean, double deviation) =>
         Enumerable.Range(0, count)
         .Select(_ =>

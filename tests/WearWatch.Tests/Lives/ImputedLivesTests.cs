@@ -11,7 +11,7 @@ public sealed class ImputedLivesTests
     private const double LimitPercent = 2;
     private const double LogRate = -1.6;
     private const double LogRateDeviation = 0.35;
-    private static readonly WearPrior Prior = new(LogRate, LogRateDeviation * LogRateDeviation, 0.25, 0.12, "test");
+    private static readonly WearPrior Prior = new(LogRate, LogRateDeviation * LogRateDeviation, 0.25, 0.12, $"test");
 
     /// <summary>What runs in the test's world: no jumps, no acceleration, no wandering to speak of.</summary>
     private static readonly WearFilter Filter = new(WearConstants.Default with

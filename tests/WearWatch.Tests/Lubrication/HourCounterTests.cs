@@ -56,7 +56,7 @@ public sealed class HourCounterTests
     public void An_oiling_in_the_future_says_nothing_of_the_hours_since() =>
         Assert.Null(Tomorrow.HoursUntil([], null, ProductionCalendar.AlwaysRunning, Now));
 
-    private static LastOiling Tomorrow => new("the last lubrication", Now.AddDays(1), null, 0);
+    private static LastOiling Tomorrow => new($"the last lubrication", Now.AddDays(1), null, 0);
 
     private static ChainCard Card => new() { Name = "K1", PitchMm = 25.4 };
 

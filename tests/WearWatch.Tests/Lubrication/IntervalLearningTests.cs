@@ -64,7 +64,7 @@ public sealed class IntervalLearningTests
         var few = Assert.IsType<LearnedInterval.TooLittle>(
             IntervalLearning.Of(lives, OiledPlant.Costs, WearConstants.Default, seed: 7));
         Assert.Equal(14, few.Data.Chains);
-        Assert.Contains("14 of the 15 chains", few.Why, StringComparison.Ordinal);
+        Assert.Contains("14 of the 15 chains", few.Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,8 +15,9 @@ public sealed class OilAdviceTests
     [Fact]
     public void Drops_go_by_the_strand()
     {
-        Assert.Contains("5 to 20 drops", OilAdvice.For(Card(0.5)).Amount!.Text, StringComparison.Ordinal);
-        Assert.Contains("15 to 60 drops", OilAdvice.For(Card(0.5) with { Strands = 3 }).Amount!.Text, StringComparison.Ordinal);
+        Assert.Contains("5 to 20 drops", OilAdvice.For(Card(0.5)).Amount!.Text.ToString(), StringComparison.Ordinal);
+        Assert.Contains("15 to 60 drops", OilAdvice.For(Card(0.5) with { Strands = 3 }).Amount!.Text.ToString(),
+            StringComparison.Ordinal);
     }
 
     // Source: the trade notes' page on bath and disc: 6 to 12 mm, rim from 200 m/min, 12 to 25 mm clear.
@@ -26,9 +27,9 @@ public sealed class OilAdviceTests
         var bath = OilAdvice.For(Card(3)).Amount!;
         var stream = OilAdvice.For(Card(20)).Amount!;
 
-        Assert.Contains("6 to 12 mm", bath.Text, StringComparison.Ordinal);
+        Assert.Contains("6 to 12 mm", bath.Text.ToString(), StringComparison.Ordinal);
         Assert.True(bath.IsVerified);
-        Assert.Contains("0.025 litres a minute for each kW", stream.Text, StringComparison.Ordinal);
+        Assert.Contains("0.025 litres a minute for each kW", stream.Text.ToString(), StringComparison.Ordinal);
         Assert.Equal((Sourced.Memory, false), (stream.Source, stream.IsVerified));
     }
 
@@ -86,7 +87,7 @@ public sealed class OilAdviceTests
             };
             var plan = OilingPlan.For(card, slow, isFirst: true);
             Assert.Equal(family.AlwaysLifts ? 250 : null, plan.IntervalHours);
-            Assert.DoesNotContain("8 h", plan.Basis, StringComparison.Ordinal);
+            Assert.DoesNotContain("8 h", plan.Basis.ToString(), StringComparison.Ordinal);
             Assert.Equal(100, OilingPlan.For(card with { OilingIntervalHours = 100 }, slow, isFirst: true).IntervalHours);
         }
     }
@@ -175,7 +176,7 @@ public sealed class OilAdviceTests
         var watch = OilEffectWatch.Of(
             new FittedChain(true, 2800, false, seen), readings, oilings, ProductionCalendar.AlwaysRunning)!;
         Assert.InRange(watch.ProbabilityFell, least, most);
-        Assert.Contains("from SAE 20 to SAE 30", watch.Words, StringComparison.Ordinal);
+        Assert.Contains("from SAE 20 to SAE 30", watch.Words.ToString(), StringComparison.Ordinal);
     }
 
     private static ChainCard Card(double metresPerSecond) => new()

@@ -46,7 +46,7 @@ public sealed class OilTablesTests
         Assert.False(fast.IsEnough(LubricationState.Manual));
         Assert.True(fast.IsEnough(LubricationState.Auto));
         Assert.True(OilFeed.For(25.4, new Speed(0.5)).IsEnough(LubricationState.Manual));
-        Assert.Contains("bath", fast.Text, StringComparison.Ordinal);
+        Assert.Contains("bath", fast.Text.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class OilTablesTests
     public void Oil_grades_are_those_of_the_table() => Assert.All(Bands("R"), band =>
     {
         var grade = OilGrade.For(new Temperature(band.Middle))!;
-        Assert.Equal(("SAE " + band.Row["sae"], band.Row["iso_vg"], ""), (grade.Sae, grade.IsoVg, grade.Remark));
+        Assert.Equal(("SAE " + band.Row["sae"], band.Row["iso_vg"], ""), (grade.Sae, grade.IsoVg, grade.Remark.ToString()));
     });
 
     // Source: docs/references.md [49], rows U.
@@ -81,7 +81,7 @@ public sealed class OilTablesTests
         var edge = OilGrade.For(new Temperature(40))!;
 
         Assert.Equal("SAE 30", edge.Sae);
-        Assert.Contains("edge", edge.Remark, StringComparison.Ordinal);
+        Assert.Contains("edge", edge.Remark.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

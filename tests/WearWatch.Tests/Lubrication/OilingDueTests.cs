@@ -24,7 +24,7 @@ public sealed class OilingDueTests
 
         Assert.Equal((8.0, 5.0, 3.0, false), (due.IntervalHours, due.HoursSinceLast, due.HoursLeft, due.IsDue));
         Assert.Equal(Monday.AddHours(3), due.NextAt);
-        Assert.Contains("[13]", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("[13]", due.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public sealed class OilingDueTests
 
         // 20 h in shifts of 8 h from Monday 06:00: two whole days and four hours of Wednesday.
         Assert.Equal(new DateTimeOffset(2026, 3, 4, 10, 0, 0, TimeSpan.Zero), due.NextAt);
-        Assert.Contains("set by the plant", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("set by the plant", due.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -83,7 +83,7 @@ public sealed class OilingDueTests
         var due = OilingDue.For(card, [], new RunningHours(504), RoundTheClock, Monday);
 
         Assert.Equal(4, due.HoursSinceLast);
-        Assert.Contains("maker's oil", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("maker's oil", due.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public sealed class OilingDueTests
                 Oiled(LubricationState.Auto), [Oiling(counter: 1000), look], new RunningHours(1110), RoundTheClock, Monday);
 
         Assert.Equal((OilingTask.CheckOiler, 10.0), (due.Task, due.HoursSinceLast));
-        Assert.Contains("the last inspection of the lubricator", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("the last inspection of the lubricator", due.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -140,7 +140,7 @@ public sealed class OilingDueTests
             Oiled(LubricationState.Manual) with { OilingSurroundingsFactor = 0.5 }, OilTerms.Default, isFirst: false);
 
         Assert.Equal(4, plan.IntervalHours);
-        Assert.Contains("times 0.5 for the surroundings", plan.Basis, StringComparison.Ordinal);
+        Assert.Contains("times 0.5 for the surroundings", plan.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -151,7 +151,7 @@ public sealed class OilingDueTests
         var due = OilingDue.For(Oiled(state), [Oiling(counter: 0)], new RunningHours(9), RoundTheClock, Monday);
 
         Assert.Equal((OilingTask.None, null, false), (due.Task, due.NextAt, due.IsDue));
-        Assert.Contains(why, due.Basis, StringComparison.Ordinal);
+        Assert.Contains(why, due.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -160,7 +160,7 @@ public sealed class OilingDueTests
         var due = OilingDue.For(Oiled(LubricationState.Manual), [], new RunningHours(9), RoundTheClock, Monday);
 
         Assert.Equal((null, null, null), (due.HoursSinceLast, due.HoursLeft, due.NextAt));
-        Assert.Contains("neither a lubrication nor the fitting", due.Basis, StringComparison.Ordinal);
+        Assert.Contains("neither a lubrication nor the fitting", due.Basis.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -41,6 +41,7 @@ public sealed class LengthTextTests
     [InlineData("609.6 609.6", "not a length")]
     [InlineData("1.219.0", "not a length")]
     public void Text_that_is_no_length_is_refused_with_a_reason(string text, string reason) =>
-        Assert.Contains(reason, Assert.IsType<LengthText.NotUnderstood>(LengthText.Read(text, LengthUnit.Millimetre)).Reason,
+        Assert.Contains(reason, Assert.IsType<LengthText.NotUnderstood>(LengthText.Read(text,
+            LengthUnit.Millimetre)).Reason.ToString(),
             StringComparison.Ordinal);
 }

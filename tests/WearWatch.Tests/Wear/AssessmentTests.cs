@@ -50,7 +50,7 @@ public sealed class AssessmentTests
         Assert.Equal(Condition.PlanASwap, chain.Condition);
         var notice = Assert.Single(chain.Notices);
         Assert.Equal((NoticeKind.LimitNear, false), (notice.Kind, notice.Urgent));
-        Assert.Contains("of 3.0 % allowed", notice.Why, StringComparison.Ordinal);
+        Assert.Contains("of 3.0 % allowed", notice.Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public sealed class AssessmentTests
         var chain = Assess([.. A.Readings(0.2, 300, 1500, 3000, 4500), A.Reading(5200, 0.3)]);
 
         Assert.True(chain.Observations[^1].ProbabilityMisread > 0.9);
-        Assert.Contains("0.30 %", Notice(chain, NoticeKind.MeasureAgain).Why, StringComparison.Ordinal);
+        Assert.Contains("0.30 %", Notice(chain, NoticeKind.MeasureAgain).Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -118,8 +118,9 @@ public sealed class AssessmentTests
 
         var notice = Notice(Assess(readings), NoticeKind.RateHasRisen);
 
-        Assert.Contains("since about 4,000 running hours", notice.Why, StringComparison.Ordinal);
-        Assert.Matches("wears at 0\\.[56]\\d % in 1,000 h, (2\\.[5-9]|3\\.[0-2]) times the 0\\.(19|20) % before", notice.Why);
+        Assert.Contains("since about 4,000 running hours", notice.Why.ToString(), StringComparison.Ordinal);
+        Assert.Matches("wears at 0\\.[56]\\d % in 1,000 h, (2\\.[5-9]|3\\.[0-2]) times the 0\\.(19|20) % before",
+            notice.Why.ToString());
     }
 
     [Fact]
@@ -127,7 +128,8 @@ public sealed class AssessmentTests
     {
         Reading[] readings = [.. A.Readings(0.2, 300, 1500, 3000), A.Reading(4000, 0, lengthMm: 4 * A.PitchMm * 1.01)];
 
-        Assert.Contains("the decimal point slipped: 1.00 %", Notice(Assess(readings), NoticeKind.ReadingHeldBack).WhatToDo,
+        Assert.Contains("the decimal point slipped: 1.00 %", Notice(Assess(readings),
+            NoticeKind.ReadingHeldBack).WhatToDo.ToString(),
             StringComparison.Ordinal);
         Assert.Empty(Assess([.. readings, A.Reading(4100, 1.02)]).Notices);
     }
@@ -172,7 +174,7 @@ public sealed class AssessmentTests
         Assert.Equal(0.656, assessment.Limit.Percent, 3);
         var notice = Assert.Single(assessment.Notices);
         Assert.Equal(NoticeKind.TakeUpEnds, notice.Kind);
-        Assert.Contains("take-up", notice.Why, StringComparison.Ordinal);
+        Assert.Contains("take-up", notice.Why.ToString(), StringComparison.Ordinal);
     }
 
     private static Notice Notice(Assessment chain, NoticeKind kind) => Assert.Single(chain.Notices, n => n.Kind == kind);

@@ -13,7 +13,7 @@ public sealed class ConditionWordsTests
         Condition condition, string words, string wire, SignalColour colour)
     {
         var told = ConditionWords.Of(condition, holdsLoad: false);
-        Assert.Equal((words, wire, colour), (told.Words, told.Wire, told.Colour));
+        Assert.Equal((words, wire, colour), (told.Words.ToString(), told.Wire, told.Colour));
     }
 
     // Source of the words: docs/safety.md. Green is the colour of what may run on, by IEC 60073 (from memory).
@@ -25,7 +25,7 @@ public sealed class ConditionWordsTests
     public void A_chain_that_lifts_has_words_of_its_own_and_is_never_green(Condition condition, string words)
     {
         var told = ConditionWords.Of(condition, holdsLoad: true);
-        Assert.Equal(words, told.Words);
+        Assert.Equal(words, told.Words.ToString());
         Assert.NotEqual(SignalColour.Green, told.Colour);
         Assert.DoesNotContain("swap", told.Words + told.Wire + told.Meaning, StringComparison.Ordinal);
     }
@@ -40,7 +40,7 @@ public sealed class ConditionWordsTests
         {
             Assert.Equal(words, ConditionWords.Find(words.Wire));
             Assert.Equal(words, ConditionWords.Find(words.Style));
-            Assert.EndsWith(".", words.Meaning, StringComparison.Ordinal);
+            Assert.EndsWith(".", words.Meaning.ToString(), StringComparison.Ordinal);
         });
         Assert.Null(ConditionWords.Find("safe"));
         Assert.Null(ConditionWords.Find(null));

@@ -19,8 +19,8 @@ public sealed class CorrectionTests
         var held = Assert.Single(After(A.Reading(4000, 0, pitches: pitches, lengthMm: lengthMm)).HeldBack);
 
         Assert.Equal(4, held.ReadingIndex);
-        Assert.Contains(words, held.Corrections[0], StringComparison.Ordinal);
-        Assert.EndsWith("1.00 %", held.Corrections[0], StringComparison.Ordinal);
+        Assert.Contains(words, held.Corrections[0].ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("1.00 %", held.Corrections[0].ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -33,7 +33,7 @@ public sealed class CorrectionTests
         var history = After(A.Reading(4000, percent));
 
         Assert.Equal(4, history.Current.Observations.Count);
-        Assert.NotEmpty(Assert.Single(history.HeldBack).Reason);
+        Assert.NotEmpty(Assert.Single(history.HeldBack).Reason.ToString());
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class CorrectionTests
 
     [Fact]
     public void A_length_that_is_no_measurement_says_why() =>
-        Assert.Contains("pitch", Assert.Single(After(A.Reading(4000, 0, pitches: 0, lengthMm: 100)).HeldBack).Reason,
+        Assert.Contains("pitch", Assert.Single(After(A.Reading(4000, 0, pitches: 0, lengthMm: 100)).HeldBack).Reason.ToString(),
             StringComparison.Ordinal);
 
     private static ChainHistory After(Reading last) =>

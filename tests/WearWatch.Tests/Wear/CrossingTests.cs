@@ -14,7 +14,7 @@ public sealed class CrossingTests
     [InlineData(95, 1.6448536269514722)]
     public void With_nothing_to_change_hours_are_lognormal(int percent, double z)
     {
-        var prior = new WearPrior(Math.Log(0.25), 0.09, 0.5, 1e-9, "sure of the start");
+        var prior = new WearPrior(Math.Log(0.25), 0.09, 0.5, 1e-9, $"sure of the start");
 
         var forecast = new WearFilter(Quiet).Forecast(WearTrack.AtFitting(prior), 3);
 
@@ -28,7 +28,7 @@ public sealed class CrossingTests
     [InlineData(0.1, 3.0)]
     public void With_all_that_may_change_quantiles_agree_with_a_plain_simulation(double deviation, double limit)
     {
-        var prior = new WearPrior(Math.Log(0.3), deviation * deviation, 0.25, 0.1, "test");
+        var prior = new WearPrior(Math.Log(0.3), deviation * deviation, 0.25, 0.1, $"test");
         var constants = WearConstants.Default with { Onsets = [new(null, 1)] };
 
         var forecast = new WearFilter(constants).Forecast(WearTrack.AtFitting(prior), limit);
@@ -42,7 +42,7 @@ public sealed class CrossingTests
     [Fact]
     public void A_limit_that_the_belief_straddles_has_been_passed_with_its_probability()
     {
-        var prior = new WearPrior(Math.Log(0.3), 0.01, 2.0, 0.1, "test");
+        var prior = new WearPrior(Math.Log(0.3), 0.01, 2.0, 0.1, $"test");
 
         var forecast = new WearFilter(Quiet).Forecast(WearTrack.AtFitting(prior), 2.0);
 
@@ -62,7 +62,7 @@ public sealed class CrossingTests
 
     [Fact]
     public void A_chain_that_hardly_wears_has_no_upper_limit_yet() =>
-        Assert.Null(new WearFilter(Quiet).Forecast(WearTrack.AtFitting(new(Math.Log(0.002), 1, 0.2, 0.1, "test")), 3).LateHours);
+        Assert.Null(new WearFilter(Quiet).Forecast(WearTrack.AtFitting(new(Math.Log(0.002), 1, 0.2, 0.1, $"test")), 3).LateHours);
 
     /// <summary>Hours to the limit in small steps: drift of the rate, uneven wear, jumps up by about 2.8 as they come.</summary>
     private static double[] Simulated(WearPrior prior, double limit, WearConstants constants)

@@ -59,7 +59,7 @@ internal sealed class DegradationPaths(IReadOnlyList<(double Time, double Value)
         double[] logRates = [.. others.Select(l => Math.Log(1000 * l.Slope))];
         double[] starts = [.. others.Select(l => l.Intercept)];
         var prior = new WearPrior(
-            logRates.Average(), Variance(logRates), starts.Average(), Math.Sqrt(Variance(starts)), "the other units");
+            logRates.Average(), Variance(logRates), starts.Average(), Math.Sqrt(Variance(starts)), $"the other units");
         var scatter = Median.Of([.. others.Select(l => l.ResidualStandardDeviation)]);
         return Filter.Forecast(Filter.Follow(prior, known.Select((p, i) => new Observation(p.Time, p.Value, scatter, i))), level);
     }

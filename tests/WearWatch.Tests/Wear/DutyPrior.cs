@@ -41,7 +41,7 @@ internal sealed class DutyPrior
 
     public WearPrior For(ChainCard card) => new(
         effects.DotProduct(Vector<double>.Build.Dense(Design(card.Duty))), variance, start, startDeviation,
-        "ridge regression of the tests");
+        $"ridge regression of the tests");
 
     private static double[] Design(Duty duty) =>
     [

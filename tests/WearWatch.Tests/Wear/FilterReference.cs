@@ -17,7 +17,7 @@ internal static class FilterReference
         var constants = File.GetProperty("constants");
         return new(
             chain.GetProperty("prior_rho").GetDouble(), constants.GetProperty("tau2").GetDouble(),
-            constants.GetProperty("ma").GetDouble(), constants.GetProperty("sa").GetDouble(), "filter_reference.json");
+            constants.GetProperty("ma").GetDouble(), constants.GetProperty("sa").GetDouble(), $"filter_reference.json");
     }
 
     public static IReadOnlyList<Observation> Observations(JsonElement chain) =>

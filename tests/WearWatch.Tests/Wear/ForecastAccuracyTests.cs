@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Trends;
 
 namespace WearWatch.Tests.Wear;
@@ -47,6 +48,25 @@ public sealed class ForecastAccuracyTests
         Assert.InRange(Share(Scores.Value, s => s.Covers), 0.865, 0.945);
         Assert.InRange(Share(Scores.Value, s => s.Early > s.TrueHours), 0, 0.07);
         Assert.InRange(Share(Scores.Value, s => s.Late < s.TrueHours), 0, 0.09);
+    }
+
+    // Chains of 120 pitches whose take-up holds 1.5 %: 0.9 pitches of travel, by geometry. Nine of ten bands are to hold.
+    [Fact]
+    public void The_date_of_shortening_covers_as_often_as_it_says()
+    {
+        var card = new ChainCard
+        {
+            Name = "simulated",
+            PitchMm = 25.4,
+            Pitches = 120,
+            TakeUpTravelMm = 0.9 * 25.4,
+        };
+        var end = LimitRules.For(card).TakeUp!;
+        Assert.Equal((TakeUpTask.Shorten, 1.5), (end.Task, Math.Round(end.Percent, 9)));
+        ForecastScore[] shortened = [.. Scores.Value.Where(s => s.LimitPercent == end.Percent)];
+
+        Assert.True(shortened.Length >= 790);
+        Assert.InRange(Share(shortened, s => s.Covers), 0.85, 0.95);
     }
 
     private static double Share(ForecastScore[] scores, Func<ForecastScore, bool> holds) =>

@@ -60,7 +60,7 @@ public sealed class HistoryOfCountersTests
             A.Card(), [A.Reading(500, 0.3), A.Reading(1000, 0.4), A.Reading(150, 0.5), A.Reading(2000, 0.6)], []);
 
         Assert.Equal([500, 1000, 2000], Hours(history));
-        Assert.Contains("150 h", Assert.Single(history.HeldBack).Reason, StringComparison.Ordinal);
+        Assert.Contains("150 h", Assert.Single(history.HeldBack).Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

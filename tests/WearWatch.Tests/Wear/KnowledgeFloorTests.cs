@@ -15,11 +15,11 @@ public sealed class KnowledgeFloorTests
         var chain = Assess([.. Honest, A.Reading(8_000, 2.03)]);
 
         Assert.Equal(Condition.NotKnown, chain.Condition);
-        Assert.Contains("2.03 %", chain.WhyNotKnown, StringComparison.Ordinal);
+        Assert.Contains("2.03 %", chain.WhyNotKnown.ToString(), StringComparison.Ordinal);
         Assert.Equal(Honest.Length, chain.NotKnownByReading);
         var notice = Assert.Single(chain.Notices);
         Assert.Equal((NoticeKind.ReadingHeldBack, true), (notice.Kind, notice.Urgent));
-        Assert.Contains("Correct or withdraw", notice.WhatToDo, StringComparison.Ordinal);
+        Assert.Contains("Correct or withdraw", notice.WhatToDo.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -34,9 +34,9 @@ public sealed class KnowledgeFloorTests
     [Fact]
     public void A_sound_chain_and_one_that_is_worn_far_are_known()
     {
-        Assert.Equal("", Assess(Honest).WhyNotKnown);
-        Assert.Equal("", Assess(A.Readings(0.4, 300, 1500, 3000, 4500, 6000, 7400)).WhyNotKnown);
-        Assert.Equal("", Assess([A.Reading(300, 0.3)]).WhyNotKnown);
+        Assert.Equal("", Assess(Honest).WhyNotKnown.ToString());
+        Assert.Equal("", Assess(A.Readings(0.4, 300, 1500, 3000, 4500, 6000, 7400)).WhyNotKnown.ToString());
+        Assert.Equal("", Assess([A.Reading(300, 0.3)]).WhyNotKnown.ToString());
     }
 
     private static Assessment Assess(IReadOnlyList<Reading> readings) => Assessment.Of(

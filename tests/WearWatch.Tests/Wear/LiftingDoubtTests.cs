@@ -24,13 +24,14 @@ public sealed class LiftingDoubtTests
     public void A_reading_that_waits_leaves_the_chain_unjudged_and_not_to_be_used(double percent)
     {
         var before = Assess(Leaf(), Low);
-        Assert.Equal((Condition.WithinLimit, ""), (before.Condition, before.ReadingInDoubt));
+        Assert.Equal((Condition.WithinLimit, ""), (before.Condition, before.ReadingInDoubt.ToString()));
         var chain = LiftingDoubt.Govern(before, Low, [A.Reading(1700, percent, A.Monday.AddDays(120))]);
         Assert.Equal(Condition.NotKnown, chain.Condition);
-        Assert.Contains("cannot be judged until the reading is confirmed", chain.ReadingInDoubt, StringComparison.Ordinal);
+        Assert.Contains("cannot be judged until the reading is confirmed", chain.ReadingInDoubt.ToString(),
+            StringComparison.Ordinal);
         var notice = Assert.Single(chain.Notices, n => n.Kind == NoticeKind.ReadingHeldBack);
         Assert.True(notice.Urgent);
-        Assert.StartsWith("Take it out of use", notice.WhatToDo, StringComparison.Ordinal);
+        Assert.StartsWith("Take it out of use", notice.WhatToDo.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -38,10 +39,10 @@ public sealed class LiftingDoubtTests
     {
         Reading[] readings = [.. Low, A.Reading(1700, 9, A.Monday.AddDays(120))];
         Assert.Equal(Condition.NotKnown, Assess(Leaf(), readings).Condition);
-        Assert.NotEmpty(Assess(Leaf(), [.. readings, A.Reading(2100, 0.45, A.Monday.AddDays(150))]).ReadingInDoubt);
+        Assert.NotEmpty(Assess(Leaf(), [.. readings, A.Reading(2100, 0.45, A.Monday.AddDays(150))]).ReadingInDoubt.ToString());
         Assert.Empty(Assess(
             Leaf(), [.. readings, A.Reading(2100, 0.45, A.Monday.AddDays(150)), A.Reading(2500, 0.5, A.Monday.AddDays(180))])
-            .ReadingInDoubt);
+            .ReadingInDoubt.ToString());
         Assert.Equal(Condition.WithinLimit, Assess(Leaf(), readings[..^1]).Condition);
     }
 
@@ -56,7 +57,7 @@ public sealed class LiftingDoubtTests
             var after = LiftingDoubt.Govern(before, readings, [A.Reading(950, 5, A.Monday.AddDays(210))]);
             Assert.True(Severity(after.Condition) >= Severity(before.Condition), $"{percent}");
             Assert.Equal(before.OutOfUseBy, after.OutOfUseBy);
-            Assert.NotEmpty(after.ReadingInDoubt);
+            Assert.NotEmpty(after.ReadingInDoubt.ToString());
         }
     }
 
@@ -77,7 +78,7 @@ public sealed class LiftingDoubtTests
         var state = new LiftingState
         {
             Standing = LiftingStanding.InUse,
-            Faults = [new(LiftingFaultKind.ReadingInDoubt, "in doubt")],
+            Faults = [new(LiftingFaultKind.ReadingInDoubt, $"in doubt")],
             HasCertificate = true,
         };
         Assert.False(state.IsCondemned);

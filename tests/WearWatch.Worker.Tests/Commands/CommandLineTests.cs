@@ -53,7 +53,7 @@ public sealed class CommandLineTests
             "--d1", "4.1", "--d2", "4.9", "--one-link-limit", "15.7", "--over-links-limit", "170.6", "--diameter-limit",
             "4.5", "--table-source", "hoist manual");
         Assert.Equal(0, code);
-        Assert.StartsWith("take out of use: Discard limit reached: Mean of two diameters 4.50 mm", output,
+        Assert.StartsWith("take out of use: Discard limit reached: mean of two diameters 4.50 mm", output,
             StringComparison.Ordinal);
         Assert.Contains("Caution:", output, StringComparison.Ordinal);
         Assert.Contains("29 % of the way to 15.70 mm, its maker's table: hoist manual (as entered)", output,

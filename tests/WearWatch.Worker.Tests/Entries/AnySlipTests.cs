@@ -23,6 +23,29 @@ public sealed class AnySlipTests : IDisposable
     }
 
     [Fact]
+    public void No_slip_in_any_field_of_an_event_that_is_not_sent_back_moves_it_either()
+    {
+        var fleet = TrialFleet.Mill(folder, dated: true);
+        var counts = EventSlip.All.Select(slip => EventSlipTrial.Of(fleet, slip, Entries, Seed)).ToList();
+
+        Assert.True(counts.Sum(c => c.Made) > 100, "Some hundred are made.");
+        Assert.True(counts.All(c => c.Moved == 0), string.Join('\n', counts));
+    }
+
+    // 1,000 of each by the benchmark lengths: 0.97 and 1.00 of those that lie four standard deviations off.
+    [Fact]
+    public void A_length_that_is_too_long_is_asked_about_as_readily_as_one_that_is_too_short()
+    {
+        foreach (var dated in (bool[])[true, false])
+        {
+            var fleet = TrialFleet.Mill(folder, dated);
+            var longer = LengthTrial.Of(fleet, LengthSlip.All.Single(s => s.Name == LengthSlip.MoreWorn), 40, Seed);
+            var shorter = LengthTrial.Of(fleet, LengthSlip.All.Single(s => s.Name == LengthSlip.LessWorn), 40, Seed);
+            Assert.True(longer.HeldShare >= 0.9 && shorter.HeldShare >= 0.9, $"{longer}\n{shorter}");
+        }
+    }
+
+    [Fact]
     public void The_slips_of_a_length_are_asked_about_and_named()
     {
         var fleet = TrialFleet.Mill(folder, dated: true);

@@ -56,7 +56,7 @@ public sealed class ChainTextTests
     [InlineData("chain,pitch_mm,dust\nC1,25.4,some\n", "dust")]
     [InlineData("chain,pitch_mm,sprocket_teeth\nC1,25.4,3\n", "sprocket_teeth")]
     [InlineData("chain,pitch_mm,lifts\nC1,25.4,sometimes\n", "lifts")]
-    [InlineData("chain,chain_type,pitch_mm\nC1,6x18,18\n", "chain_type")]
+    [InlineData("chain,chain_type,pitch_mm\nC1,6x19,19\n", "chain_type")]
     [InlineData("chain,chain_type,pitch_mm,family\nC1,LH16345,25.4,\n", "family")]
     [InlineData("chain,chain_type,pitch_mm,family\nC1,LH1634,25.4,roller\n", "family")]
     [InlineData("chain,chain_type,family,pitch_mm\nC1,,chandelier,25.4\n", "family")]

@@ -17,7 +17,7 @@ public sealed class FileDialectTests
             "P-1;3.5.2026;12900;tape;40;1019;mm;");
         Assert.Equal(
             "Read with semicolons between the columns, the comma as decimal sign, the day before the month.",
-            Assert.IsType<FileItem.Noted>(items[0]).Reason);
+            Assert.IsType<FileItem.Noted>(items[0]).Reason.ToString());
         var reading = Assert.IsType<FileItem.Measured>(items[1]).Reading;
         Assert.Equal(
             (new DateTimeOffset(2026, 4, 3, 12, 30, 0, TimeSpan.Zero), 12400.5, 1018.4, 18.5, "1018.4"),
@@ -37,7 +37,8 @@ public sealed class FileDialectTests
             [(12400.5, 3), (12900.0, 23)],
             items.OfType<FileItem.Measured>()
                 .Select(m => (m.Reading.Counter!.Value.Hours, TimeZoneInfo.ConvertTime(m.Reading.TakenAt!.Value, Vienna).Day)));
-        Assert.Contains("tabs between the columns, the month before the day", Assert.IsType<FileItem.Noted>(items[0]).Reason,
+        Assert.Contains("tabs between the columns, the month before the day",
+            Assert.IsType<FileItem.Noted>(items[0]).Reason.ToString(),
             StringComparison.Ordinal);
     }
 
@@ -47,7 +48,7 @@ public sealed class FileDialectTests
     public void A_number_that_can_be_read_in_two_ways_is_refused(string counter, string reason)
     {
         var items = Rows("chain;counter_h;tool;pitches;length;unit", $"P-1;{counter};tape;40;1018;mm");
-        Assert.Contains(reason, Assert.IsType<FileItem.Unreadable>(items[^1]).Reason, StringComparison.Ordinal);
+        Assert.Contains(reason, Assert.IsType<FileItem.Unreadable>(items[^1]).Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -67,7 +68,7 @@ public sealed class FileDialectTests
         const string Header = "chain,taken_at,tool,pitches,length,unit";
         var open = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(Header, "P-1,03/04/2026,tape,40,1018.4,mm")));
         Assert.Equal("taken_at", open.Column);
-        Assert.Contains("2026-04-03", open.Reason, StringComparison.Ordinal);
+        Assert.Contains("2026-04-03", open.Reason.ToString(), StringComparison.Ordinal);
         var told = Rows(Header, "P-1,03/04/2026,tape,40,1018.4,mm", "P-1,23/04/2026,tape,40,1018.6,mm");
         Assert.Equal(
             [3, 23], told.OfType<FileItem.Measured>()

@@ -14,7 +14,7 @@ public sealed class FileEncodingTests
     {
         byte[] bytes = [.. Encoding.UTF32.GetPreamble(), .. Encoding.UTF32.GetBytes($"{A.ReadingsHeader}\n{A.Row()}\n")];
         var fault = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(A.File("readings.csv", bytes))));
-        Assert.Contains("CSV UTF-8", fault.Reason, StringComparison.Ordinal);
+        Assert.Contains("CSV UTF-8", fault.Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -31,7 +31,7 @@ public sealed class FileEncodingTests
         byte[] bytes = [.. Encoding.UTF8.GetBytes($"{A.ReadingsHeader}\n"),
             .. Encoding.Latin1.GetBytes("Förderer,,100,tape,,40,1020,mm,\n"), .. Encoding.UTF8.GetBytes(A.Row("Förderer 2"))];
         var items = Rows(A.File("readings.csv", bytes)).ToList();
-        Assert.Contains("UTF-8", Assert.IsType<FileItem.Unreadable>(items[0]).Reason, StringComparison.Ordinal);
+        Assert.Contains("UTF-8", Assert.IsType<FileItem.Unreadable>(items[0]).Reason.ToString(), StringComparison.Ordinal);
         Assert.IsType<FileItem.Measured>(items[1]);
     }
 
@@ -51,7 +51,7 @@ public sealed class FileEncodingTests
         foreach (var (bytes, reason) in files)
         {
             var fault = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(A.File("readings.csv", bytes))));
-            Assert.Contains(reason, fault.Reason, StringComparison.Ordinal);
+            Assert.Contains(reason, fault.Reason.ToString(), StringComparison.Ordinal);
         }
     }
 

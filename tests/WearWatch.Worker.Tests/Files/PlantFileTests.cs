@@ -56,7 +56,7 @@ public sealed class PlantFileTests
         var file = A.File("readings.csv", $"{A.ReadingsHeader},strand,taut,load_n\nC1,,100,tape,,40,1020,mm,,{fields}\n");
         var fault = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(file)));
         Assert.Equal(column, fault.Column);
-        Assert.Contains(reason, fault.Reason, StringComparison.Ordinal);
+        Assert.Contains(reason, fault.Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -102,7 +102,7 @@ public sealed class PlantFileTests
         var items = Rows(A.Readings(A.Row(), row, A.Row(counterH: 200))).ToList();
         var fault = Assert.IsType<FileItem.Unreadable>(items[1]);
         Assert.Equal((3, column), (fault.Line, fault.Column));
-        Assert.Contains(reason, fault.Reason, StringComparison.Ordinal);
+        Assert.Contains(reason, fault.Reason.ToString(), StringComparison.Ordinal);
         Assert.IsType<FileItem.Measured>(items[0]);
         Assert.IsType<FileItem.Measured>(items[2]);
     }
@@ -131,7 +131,7 @@ public sealed class PlantFileTests
     {
         var fault = Assert.IsType<FileItem.Unreadable>(Assert.Single(Rows(A.File("something.csv", header + "\n1,2\n"))));
         Assert.Equal(1, fault.Line);
-        Assert.Contains(reason, fault.Reason, StringComparison.Ordinal);
+        Assert.Contains(reason, fault.Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public sealed class CounterInDoubtTests
         var before = await EarlyAsync(plant, id);
         var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(Read(110, told), Ct));
 
-        Assert.Contains(offered, waiting.Why, StringComparison.Ordinal);
+        Assert.Contains(offered, waiting.Why.ToString(), StringComparison.Ordinal);
         Assert.Equal(before, await EarlyAsync(plant, id));
 
         Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.CorrectAsync(waiting.Id, Read(110, 13_300), Ct));
@@ -49,7 +49,7 @@ public sealed class CounterInDoubtTests
         var report = await plant.Import.ImportAsync([A.Readings(Row(110, 133_000), Row(120, 13_460), Row(130, 13_600))], ct: Ct);
 
         Assert.Equal((2, 1, 0), (report.Taken, report.Waiting, report.Refused));
-        Assert.Contains("13,300 h", Assert.Single(report.Files[0].Remarks).Reason, StringComparison.Ordinal);
+        Assert.Contains("13,300 h", Assert.Single(report.Files[0].Remarks).Reason.ToString(), StringComparison.Ordinal);
         await using var db = plant.Db();
         Assert.Equal(13_600, (await db.StandingReadingsAsync(id, Ct))[^1].CounterH);
     }
@@ -63,7 +63,8 @@ public sealed class CounterInDoubtTests
             [A.Events(Event("oiling", 110, 40), Event("oiling", 115, 110), Event("oiling", 120, 180))], ct: Ct);
 
         Assert.Equal((3, 0), (report.Taken, report.Refused));
-        Assert.Contains("set back without record", Assert.Single(report.Files[0].Remarks).Reason, StringComparison.Ordinal);
+        Assert.Contains("set back without record", Assert.Single(report.Files[0].Remarks).Reason.ToString(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,7 +76,7 @@ public sealed class CounterInDoubtTests
             A.Event(kind: ChainEventKind.Replacement, beforeH: 133_000, afterH: 133_000, at: First.AddDays(110)), Ct));
 
         Assert.Equal("counter_h_before", Assert.Single(refused.Refusals).Field);
-        Assert.Contains("13,300 h", refused.Refusals[0].Reason, StringComparison.Ordinal);
+        Assert.Contains("13,300 h", refused.Refusals[0].Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -89,7 +90,7 @@ public sealed class CounterInDoubtTests
         var wrong = await plant.Desk.TakeEventAsync(A.Event(kind: kind, beforeH: 31_300, at: First.AddDays(110)), Ct);
         var right = await plant.Desk.TakeEventAsync(A.Event(kind: kind, beforeH: 13_300, at: First.AddDays(110)), Ct);
 
-        Assert.Contains("13,300 h", Assert.Single(Assert.IsType<IntakeAnswer.Refused>(wrong).Refusals).Reason,
+        Assert.Contains("13,300 h", Assert.Single(Assert.IsType<IntakeAnswer.Refused>(wrong).Refusals).Reason.ToString(),
             StringComparison.Ordinal);
         Assert.IsType<IntakeAnswer.Taken>(right);
     }
@@ -104,8 +105,8 @@ public sealed class CounterInDoubtTests
 
         Assert.Equal((1, 2), (report.Taken, report.Refused));
         Assert.All(report.Files[0].Remarks, r => Assert.Equal("counter_h_before", r.Column));
-        Assert.Contains("13,300 h", report.Files[0].Remarks[0].Reason, StringComparison.Ordinal);
-        Assert.Contains("13,330 h", report.Files[0].Remarks[1].Reason, StringComparison.Ordinal);
+        Assert.Contains("13,300 h", report.Files[0].Remarks[0].Reason.ToString(), StringComparison.Ordinal);
+        Assert.Contains("13,330 h", report.Files[0].Remarks[1].Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -123,7 +124,7 @@ public sealed class CounterInDoubtTests
 
         var report = await plant.Import.ImportAsync([A.Readings(Row(110, CounterAt(110) + 40_000))], ct: Ct);
 
-        Assert.Contains("the counter of C2", Assert.Single(report.Files[0].Remarks).Reason, StringComparison.Ordinal);
+        Assert.Contains("the counter of C2", Assert.Single(report.Files[0].Remarks).Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,8 +135,22 @@ public sealed class CounterInDoubtTests
         await plant.Desk.TakeReadingAsync(Read(110) with { TemperatureC = 31 }, Ct);
         var waiting = await plant.Desk.TakeReadingAsync(Read(120) with { TemperatureC = 310 }, Ct);
 
-        Assert.Contains("about 31 °C is usual", Assert.IsType<IntakeAnswer.Waiting>(waiting).Why, StringComparison.Ordinal);
+        Assert.Contains("about 31 °C is usual", Assert.IsType<IntakeAnswer.Waiting>(waiting).Why.ToString(),
+            StringComparison.Ordinal);
         Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(Read(120) with { TemperatureC = 33 }, Ct));
+    }
+
+    [Fact]
+    public async Task A_counter_of_before_the_replacement_told_after_it_is_asked_about()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await FollowedAsync(plant);
+        var replaced = A.Event(kind: ChainEventKind.Replacement, beforeH: 13_300, afterH: 13_300, at: First.AddDays(110));
+        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeEventAsync(replaced with { Confirmed = true }, Ct));
+        var waiting = await plant.Desk.TakeReadingAsync(Read(111, 13_200), Ct);
+
+        Assert.StartsWith("This counter does not fit", Assert.IsType<IntakeAnswer.Waiting>(waiting).Why.ToString(),
+            StringComparison.Ordinal);
     }
 
     private static string Event(string kind, int day, double counterH) => FormattableString.Invariant(

@@ -25,7 +25,7 @@ public sealed class EntryQuestionTests
         var doubt = await plant.Get<EntryQuestion>().AskAsync(slow, Entry(percent: 2.4), ct: Ct);
         Assert.True(doubt!.IsDoubted);
         Assert.Contains(doubt.Slips, slip => slip.Kind == SlipKind.OtherChain
-            && slip.Words.Contains("C2", StringComparison.Ordinal));
+            && slip.Words.ToString().Contains("C2", StringComparison.Ordinal));
     }
 
     [Fact]

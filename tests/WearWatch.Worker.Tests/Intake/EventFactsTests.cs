@@ -169,6 +169,6 @@ public sealed class EventFactsTests
 
     private static async Task<IReadOnlyList<(string Field, string Reason)>> FaultsAsync(TestPlant plant, NewEvent told) =>
         await plant.Desk.TakeEventAsync(told, Ct) is IntakeAnswer.Refused refused
-            ? [.. refused.Refusals.Select(f => (f.Field, f.Reason))]
+            ? [.. refused.Refusals.Select(f => (f.Field, f.Reason.ToString()))]
             : [];
 }

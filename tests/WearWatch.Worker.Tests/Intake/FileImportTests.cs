@@ -80,7 +80,7 @@ public sealed class FileImportTests
         await using var db = plant.Db();
         var row = await db.Readings.SingleAsync(Ct);
         Assert.Equal(ReadingStanding.Waiting, row.Standing);
-        Assert.Contains("Check the count", row.WhyWaiting, StringComparison.Ordinal);
+        Assert.Contains("Check the count", row.WhyWaiting.ToString(), StringComparison.Ordinal);
         Assert.Empty((await plant.Review.AssessAsync([id], Ct)).Single().Raw.Readings);
     }
 
@@ -148,7 +148,7 @@ public sealed class FileImportTests
         await using var db = plant.Db();
         var kept = await db.Imports.Where(i => i.FileName == "readings.csv").ToListAsync(Ct);
         Assert.Equal((1, 1), (Assert.Single(kept).Taken, kept[0].Refused));
-        Assert.Contains("readings.csv:3:", kept[0].Report, StringComparison.Ordinal);
+        Assert.Contains("readings.csv:3:", kept[0].Report.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

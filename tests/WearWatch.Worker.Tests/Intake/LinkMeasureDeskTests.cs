@@ -69,7 +69,7 @@ public sealed class LinkMeasureDeskTests
         var forecast = await LatestAsync(plant);
         Assert.Equal((Condition.WithinLimit, Condition.WithinLimit, row.Id),
             (forecast.LinksCondition, forecast.Condition, forecast.LastLinkMeasureId));
-        Assert.StartsWith("Inner length of one link 15.20 mm", forecast.LinksSaid, StringComparison.Ordinal);
+        Assert.Contains("limit: inner length of one link 15.20 mm", forecast.LinksSaid.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -82,8 +82,9 @@ public sealed class LinkMeasureDeskTests
         await using var db = plant.Db();
         var notice = await db.Notices.SingleAsync(n => n.Kind == NoticeKind.LimitNear && n.EndedAt == null, Ct);
         Assert.True(notice.Urgent);
-        Assert.StartsWith("Discard limit reached: Mean of two diameters 4.50 mm", notice.Why, StringComparison.Ordinal);
-        Assert.Contains("out of use", notice.WhatToDo, StringComparison.Ordinal);
+        Assert.StartsWith("Discard limit reached: mean of two diameters 4.50 mm", notice.Why.ToString(),
+            StringComparison.Ordinal);
+        Assert.Contains("out of use", notice.WhatToDo.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -131,7 +132,7 @@ public sealed class LinkMeasureDeskTests
         var row = await db.LinkMeasures.SingleAsync(Ct);
         Assert.Equal((15.08125, 4.7625), (row.OneLinkMm!.Value, row.D1Mm!.Value));
         Assert.Null(row.Links);
-        Assert.Contains("Not measured: length over links, mean of two diameters", (await LatestAsync(plant)).LinksSaid,
+        Assert.Contains("Not measured: length over links, mean of two diameters", (await LatestAsync(plant)).LinksSaid.ToString(),
             StringComparison.Ordinal);
     }
 
@@ -167,6 +168,6 @@ public sealed class LinkMeasureDeskTests
         await plant.AddChainAsync("DRIVE");
         var refused = Assert.IsType<IntakeAnswer.Refused>(
             await plant.Get<LinkMeasureDesk>().TakeAsync(Entry() with { Chain = "DRIVE" }, Ct));
-        Assert.Contains("in its master data", Assert.Single(refused.Refusals).Reason, StringComparison.Ordinal);
+        Assert.Contains("in its master data", Assert.Single(refused.Refusals).Reason.ToString(), StringComparison.Ordinal);
     }
 }

@@ -47,7 +47,7 @@ public sealed class LinkMeasureFileTests : IAsyncLifetime
         var second = Assert.Single((await plant.Import.ImportAsync([file], null, Ct)).Files);
         Assert.Equal((0, 1), (second.Taken, second.AlreadyKnown));
         await using var db = plant.Db();
-        Assert.Equal("link_measures.csv:2", (await db.LinkMeasures.SingleAsync(Ct)).ToldBy);
+        Assert.Equal("link_measures.csv:2 (Ina)", (await db.LinkMeasures.SingleAsync(Ct)).ToldBy);
     }
 
     [Fact]

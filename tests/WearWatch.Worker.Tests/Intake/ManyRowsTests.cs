@@ -1,4 +1,3 @@
-
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 
@@ -27,7 +26,8 @@ public sealed class ManyRowsTests
         }
 
         var memory = new Peak();
-        var report = await plant.Import.PreviewAsync([ImportFile.OnDisk(path)], memory, TestContext.Current.CancellationToken);
+        var report = await plant.Import.PreviewAsync(
+            [ImportFile.OnDisk(path, "Ina")], memory, TestContext.Current.CancellationToken);
         Assert.Equal((Rows / 4 * 3, Rows / 4), (report.Taken, report.Refused));
         Assert.Equal((Rows / 4, FileReport.MostRemarks), (report.Files[0].RemarkCount, report.Files[0].Remarks.Count));
         // 200,000 rows held as objects would take over 100 MB; a fingerprint each takes 40 bytes.

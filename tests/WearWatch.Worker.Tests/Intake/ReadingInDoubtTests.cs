@@ -18,11 +18,12 @@ public sealed class ReadingInDoubtTests
         var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 12), Ct));
         await using var db = plant.Db();
         Assert.Empty(await db.StandingReadingsAsync(id, Ct));
-        var yes = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
+        var yes = Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", isPlanner: true, Ct));
         var row = Assert.Single(await db.StandingReadingsAsync(id, Ct));
         Assert.Equal((yes.Id, waiting.Id, "K. Sommer"), (row.Id, row.CorrectsId, row.ToldBy));
         Assert.Equal(
-            new IntakeAnswer.Taken(yes.Id, AlreadyKnown: true), await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct));
+            new IntakeAnswer.Taken(yes.Id, AlreadyKnown: true),
+            await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", isPlanner: true, Ct));
     }
 
     // 42 pitches told as 40 read 5 % longer, which a chain could have: only its track knows better.
@@ -34,17 +35,19 @@ public sealed class ReadingInDoubtTests
         for (var i = 1; i <= 5; i++) await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500 * i, percent: 0.2 + 0.1 * i), Ct);
         var miscounted = A.Reading(counterH: 3000, length: FormattableString.Invariant($"{42 * 25.4 * 1.008:0.0}"));
         var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(miscounted, Ct));
-        Assert.Contains("42 pitches", waiting.Why, StringComparison.Ordinal);
+        Assert.Contains("42 pitches", waiting.Why.ToString(), StringComparison.Ordinal);
         await using var db = plant.Db();
         Assert.Equal(5, (await db.StandingReadingsAsync(id, Ct)).Count);
     }
 
     [Fact]
-    public async Task A_length_that_cannot_be_is_taken_when_the_yes_comes_with_it()
+    public async Task A_length_that_cannot_be_is_taken_when_a_planners_yes_comes_with_it()
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(A.Reading(percent: 12, confirmed: true), Ct));
+        var told = A.Reading(percent: 12, confirmed: true);
+        Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(told with { Key = "of a technician" }, Ct));
+        Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(told with { ByPlanner = true }, Ct));
     }
 
     [Fact]
@@ -55,7 +58,7 @@ public sealed class ReadingInDoubtTests
         var reading = A.Reading(percent: 12, key: "phone 1");
         var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(reading, Ct));
         Assert.Equal(waiting, await plant.Desk.TakeReadingAsync(reading, Ct));
-        await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", Ct);
+        await plant.Desk.ConfirmAsync(waiting.Id, "K. Sommer", isPlanner: true, Ct);
         Assert.True(Assert.IsType<IntakeAnswer.Taken>(await plant.Desk.TakeReadingAsync(reading, Ct)).AlreadyKnown);
     }
 
@@ -120,7 +123,7 @@ public sealed class ReadingInDoubtTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        Assert.Equal("reading", Field(await plant.Desk.ConfirmAsync(99, "K. Sommer", Ct)));
+        Assert.Equal("reading", Field(await plant.Desk.ConfirmAsync(99, "K. Sommer", isPlanner: true, Ct)));
         Assert.Equal("reading", Field(await plant.Desk.CorrectAsync(99, A.Reading(), Ct)));
     }
 

@@ -42,7 +42,7 @@ public sealed class StrandAndLoadTests
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync(more: "strands=2");
         var waiting = Assert.IsType<IntakeAnswer.Waiting>(await plant.Desk.TakeReadingAsync(A.Reading() with { Strand = 3 }, Ct));
-        Assert.Contains("Strand 3", waiting.Why, StringComparison.Ordinal);
+        Assert.Contains("Strand 3", waiting.Why.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

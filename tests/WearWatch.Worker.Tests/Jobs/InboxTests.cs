@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Settings;
 using WearWatch.Worker.Jobs;
 
 namespace WearWatch.Worker.Tests.Jobs;
@@ -49,6 +50,57 @@ public sealed class InboxTests
             .Select(f => Path.GetFileName(f)!).Order());
     }
 
+    // What stopped the inbox of a plant east of Greenwich: a zero that a program wrote as a date.
+    [Fact]
+    public async Task A_date_that_cannot_be_is_refused_in_its_row_and_the_other_files_go_on()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Get<PlantSettings>().ChangeAsync(p => p.TimeZone = "Europe/Berlin", Ct);
+        Drop(plant, "bad.csv", $"{A.ReadingsHeader}\nC1,0001-01-01,100,tape,,40,1020,mm,\n");
+        Drop(plant, "good.csv", $"{A.ReadingsHeader}\n{A.Row()}\n");
+        await LookTwiceAsync(plant);
+        Assert.Contains(
+            "0001-01-01' is no time of a chain", await File.ReadAllTextAsync(In(plant, "refused", "bad.csv.report.txt"), Ct),
+            StringComparison.Ordinal);
+        Assert.True(File.Exists(In(plant, "done", "good.csv")));
+    }
+
+    [Fact]
+    public async Task A_wall_clock_time_that_the_spring_change_left_out_is_refused_with_what_to_write()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await plant.Get<PlantSettings>().ChangeAsync(p => p.TimeZone = "Europe/Berlin", Ct);
+        var report = await plant.Import.ImportAsync([A.Readings(
+            "C1,2025-10-26T02:30,100,tape,,40,1020,mm,", "C1,2026-03-29T02:30,2100,tape,,40,1020.4,mm,",
+            "C1,2026-03-29T02:30+02:00,2100,tape,,40,1020.4,mm,")], null, Ct);
+        Assert.Equal((2, 1), (report.Taken, report.Refused));
+        Assert.Contains("clocks were put forward", report.Files[0].Remarks[0].Reason.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_that_cannot_be_taken_in_at_all_is_set_aside_with_its_reason_and_the_others_go_on()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        await using (var db = plant.Db())
+        {
+            await db.Database.ExecuteSqlRawAsync(
+                db.Database.IsSqlite()
+                ? "CREATE TRIGGER broken BEFORE INSERT ON Events BEGIN SELECT RAISE(ABORT, 'no room for events'); END"
+                : """ALTER TABLE "Events" ADD CONSTRAINT "no room for events" CHECK (1 = 0) NOT VALID""", Ct);
+        }
+
+        Drop(plant, "events.csv", $"{A.EventsHeader}\nC1,oiling,2026-05-01,,\n");
+        Drop(plant, "readings.csv", $"{A.ReadingsHeader}\n{A.Row()}\n");
+        await LookTwiceAsync(plant);
+        Assert.True(File.Exists(In(plant, "done", "readings.csv")));
+        Assert.Contains(
+            "no room for events", await File.ReadAllTextAsync(In(plant, "refused", "events.csv.report.txt"), Ct),
+            StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_file_that_grows_is_left_alone_and_the_others_wait_for_it_a_while()
     {
@@ -67,6 +119,23 @@ public sealed class InboxTests
         Assert.InRange(looks, 5, 20);
         Assert.True(File.Exists(In(plant, "growing.csv")));
         Assert.True(File.Exists(In(plant, "done", "readings.csv")));
+    }
+
+    [Fact]
+    public async Task A_new_file_at_every_look_holds_the_others_up_a_while_only()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        await plant.AddChainAsync();
+        var taken = 0;
+        var looks = 0;
+        while (taken == 0 && ++looks < 50)
+        {
+            Drop(plant, $"readings-{looks:00}.csv", $"{A.ReadingsHeader}\n{A.Row(counterH: looks)}\n");
+            taken = await plant.Get<Inbox>().RunOnceAsync(Ct);
+        }
+
+        Assert.InRange(looks, 5, 20);
+        Assert.Equal(looks - 1, taken); // the newest has been seen once only
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public sealed class LiftingSetTests : LiftingPlant
         var state = await StateOfAsync(Mate);
         Assert.Equal(LiftingVerdict.OutOfUse, state.VerdictOn(Today));
         Assert.Contains(state.On(Today), f => f.Kind == LiftingFaultKind.SetCondemned
-            && f.Words.Contains(Name, StringComparison.Ordinal));
+            && f.Words.ToString().Contains(Name, StringComparison.Ordinal));
         Assert.Contains("chain", Fields(await Plant.Get<LiftingUseDesk>().TakeAsync(
             new NewLiftingStep("r", Mate, LiftingStepKind.Released, "Ola", "it looks good", []), Ct)));
     }
@@ -56,7 +56,7 @@ public sealed class LiftingSetTests : LiftingPlant
         await PairAsync(Mate);
         await ReplaceAsync(Name);
         Assert.Contains((await StateOfAsync(Mate)).Faults, f => f.Kind == LiftingFaultKind.SetMixed
-            && f.Words.Contains(Name, StringComparison.Ordinal));
+            && f.Words.ToString().Contains(Name, StringComparison.Ordinal));
         await ReplaceAsync(Mate);
         Assert.DoesNotContain((await StateOfAsync(Mate)).Faults, f => f.Kind == LiftingFaultKind.SetMixed);
     }

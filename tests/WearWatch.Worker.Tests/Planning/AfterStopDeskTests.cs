@@ -91,7 +91,8 @@ public sealed class AfterStopDeskTests
             await db.SaveChangesAsync(Ct);
         }
 
-        Assert.Contains("planned already", await desk.UndoAsync(swap.Id, "fitter", Ct), StringComparison.Ordinal);
+        Assert.Contains(
+            "planned already", (await desk.UndoAsync(swap.Id, "fitter", Ct))?.ToString(), StringComparison.Ordinal);
         Assert.Equal(swap.Id, Assert.Single(await desk.ReportedAsync(Ct)).Swap.Id);
     }
 

@@ -4,7 +4,7 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Worker.Tests.Planning;
 
-/// <summary>Chains that hold a load, from the forecast to the plan that is kept: none stands past its hard date.</summary>
+/// <summary>Chains that hold a load, from the forecast to the saved plan: none stands past its hard date.</summary>
 public sealed class HeldLoadTests
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
@@ -15,7 +15,7 @@ public sealed class HeldLoadTests
         await using var mill = await HoistMill.OpenAsync(dueInDays: 20);
         var draft = await mill.ProposedAsync();
         Assert.InRange(HoistMill.PlaceIn(draft, "D-1"), 0, 1); // shutdowns begin on days 5, 19 and 33
-        var (placed, why) = (draft.PlaceOf("D-1"), draft.Move("D-1", HoistMill.WindowOf(draft, 2)));
+        var (placed, why) = (draft.PlaceOf("D-1"), draft.Move("D-1", HoistMill.WindowOf(draft, 2))?.ToString());
         Assert.StartsWith("D-1 holds a load: out of use from ", why, StringComparison.Ordinal);
         Assert.EndsWith("Choose an earlier one, or take the chain out of use by that day.", why, StringComparison.Ordinal);
         Assert.Equal(placed, draft.PlaceOf("D-1"));
@@ -35,7 +35,7 @@ public sealed class HeldLoadTests
             var refusal = Assert.Single(
                 Assert.IsType<PlanAnswer.Refused>(await mill.Get<PlanDesk>().SaveAsync(told, "planner", Ct)).Refusals);
             Assert.Equal("swaps[0].shutdown", refusal.Field);
-            Assert.StartsWith("D-1 holds a load: out of use from ", refusal.Reason, StringComparison.Ordinal);
+            Assert.StartsWith("D-1 holds a load: out of use from ", refusal.Reason.ToString(), StringComparison.Ordinal);
         }
 
         Assert.Empty(await mill.SwapsAsync());
@@ -87,7 +87,7 @@ public sealed class HeldLoadTests
         Assert.Null(draft.Move("D-1", HoistMill.WindowOf(draft, 2)));
         await HoistMill.DateAsync(mill, "D-1", dueInDays: 20);
         var answer = await mill.Get<PlanKeeping>().KeepAsync(draft, "planner", Ct);
-        Assert.Contains("D-1 holds a load", Assert.Single(Assert.IsType<PlanAnswer.Refused>(answer).Refusals).Reason,
+        Assert.Contains("D-1 holds a load", Assert.Single(Assert.IsType<PlanAnswer.Refused>(answer).Refusals).Reason.ToString(),
             StringComparison.Ordinal);
         Assert.Empty(await mill.SwapsAsync());
     }
@@ -109,7 +109,7 @@ public sealed class HeldLoadTests
         Assert.Null(draft.Move("D-1", HoistMill.WindowOf(draft, 1)));
         draft.Suppose(new WhatIf(WindowId: HoistMill.WindowOf(draft, 1), WindowDays: 14));
         Assert.NotNull(draft.Plan.Placements.Single(p => p.Chain == "D-1").OutOfUseFrom);
-        Assert.Contains("holds a load", draft.Hold("D-1", SwapPlacing.Locked), StringComparison.Ordinal);
+        Assert.Contains("holds a load", draft.Hold("D-1", SwapPlacing.Locked)?.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

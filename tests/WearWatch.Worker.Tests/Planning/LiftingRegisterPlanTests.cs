@@ -25,7 +25,7 @@ public sealed class LiftingRegisterPlanTests
         Assert.Equal(["D-1", "D-2"], draft.Board.Together("D-1"));
         Assert.InRange(HoistMill.PlaceIn(draft, "D-1"), 0, 1);
         Assert.Equal(HoistMill.PlaceIn(draft, "D-1"), HoistMill.PlaceIn(draft, "D-2"));
-        Assert.Contains("holds a load", draft.Move("D-2", HoistMill.WindowOf(draft, 2)), StringComparison.Ordinal);
+        Assert.Contains("holds a load", draft.Move("D-2", HoistMill.WindowOf(draft, 2))?.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,15 +53,15 @@ public sealed class LiftingRegisterPlanTests
         await using (var db = mill.Db())
         {
             var id = db.Chains.Single(c => c.Name == "D-1").Id;
-            db.LiftingStates.Add(new LiftingStateRow { ChainId = id, Faults = [new LiftingFault(kind, "Cracked plate.")] });
+            db.LiftingStates.Add(new LiftingStateRow { ChainId = id, Faults = [new LiftingFault(kind, $"Cracked plate.")] });
             await db.SaveChangesAsync(Ct);
         }
 
         var draft = await mill.ProposedAsync();
         Assert.Equal(mill.Now, draft.Plan.Placements.Single(p => p.Chain == "D-1").OutOfUseFrom);
-        Assert.Contains("holds a load", draft.Move("D-1", HoistMill.WindowOf(draft, 0)), StringComparison.Ordinal);
+        Assert.Contains("holds a load", draft.Move("D-1", HoistMill.WindowOf(draft, 0))?.ToString(), StringComparison.Ordinal);
         Assert.Contains(draft.Plan.Remarks.TakeWhile(r => r.Kind == PlanRemarkKind.OutOfUse),
-            r => r.Why.Contains("until a competent person releases it", StringComparison.Ordinal));
+            r => r.Why.ToString().Contains("until a competent person releases it", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -88,6 +88,6 @@ public sealed class LiftingRegisterPlanTests
         mill.Pass(TimeSpan.FromDays(25));
         var first = (await mill.DraftAsync()).Plan.Remarks[0];
         Assert.Equal((PlanRemarkKind.OutOfUse, "D-1"), (first.Kind, first.Subject));
-        Assert.Contains("nobody has said what became of it", first.Why, StringComparison.Ordinal);
+        Assert.Contains("nobody has said what became of it", first.Why.ToString(), StringComparison.Ordinal);
     }
 }

@@ -117,7 +117,7 @@ public sealed class PlanDeskTests
         var press = FirstOf(shown, "Press");
         var refused = await desk.SaveAsync(Told(shown, new SwapEntryJson("P-2", press)), "planner", Ct);
         Assert.StartsWith(
-            "P-1, P-2 are swapped together", Assert.Single(Assert.IsType<PlanAnswer.Refused>(refused).Refusals).Reason,
+            "P-1, P-2 are swapped together", Assert.Single(Assert.IsType<PlanAnswer.Refused>(refused).Refusals).Reason.ToString(),
             StringComparison.Ordinal);
         var both = Told(shown, new("P-1", press), new("P-2", press));
         Assert.IsType<PlanAnswer.Planned>(await desk.SaveAsync(both, "planner", Ct));

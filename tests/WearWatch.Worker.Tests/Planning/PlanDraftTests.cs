@@ -26,7 +26,7 @@ public sealed class PlanDraftTests
         draft.Undo();
         Assert.Equal(before, draft.PlaceOf("P-1"));
         draft.Hold("P-1", SwapPlacing.Locked);
-        Assert.Equal("P-1 stays: it is locked.", draft.Move("P-1", null));
+        Assert.Equal("P-1 stays: it is locked.", draft.Move("P-1", null)?.ToString());
     }
 
     [Fact]

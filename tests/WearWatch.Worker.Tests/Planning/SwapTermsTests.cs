@@ -1,6 +1,8 @@
 using WearWatch.Chains.Families;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
+using WearWatch.Plant.Files;
+using WearWatch.Plant.Intake;
 using WearWatch.Plant.Planning;
 
 namespace WearWatch.Worker.Tests.Planning;
@@ -37,6 +39,30 @@ public sealed class SwapTermsTests
         var kept = await mill.Get<KeptPlan>().AskAsync(Ct);
         Assert.Equal(["16B-1 z17", "16B-1 z57"], SprocketsOf(kept.JobOf("D-1")!.Task));
         Assert.Equal((true, false), (kept.JobOf("D-1")!.Task.TakesSprockets, kept.JobOf("D-2")!.Task.TakesSprockets));
+    }
+
+    // Teeth at 2.4 of 3 mm are 80 % worn: no new chain runs its life on them.
+    [Fact]
+    public async Task Sprockets_whose_teeth_are_worn_go_with_the_chain_of_themselves()
+    {
+        await using var mill = await PlannedMill.OpenAsync();
+        async Task<SwapTask> AskAsync() => (await mill.DraftAsync()).Picture.Input.Tasks.Single(t => t.Chain == "D-1");
+        Assert.Empty(SprocketsOf(await AskAsync()));
+
+        async Task ReadAsync(string mm)
+        {
+            var told = new PartAsWritten { Chain = "D-1", TakenAt = mill.Now, Part = "tooth_root", Value = mm, Limit = "3" };
+            Assert.IsType<IntakeAnswer.Taken>(
+                await mill.Get<PartDesk>().TakeAsync(new NewPartReading(told, "k" + mm, "Ina"), Ct));
+        }
+
+        await ReadAsync("1");
+        Assert.Empty(SprocketsOf(await AskAsync()));
+        await ReadAsync("2.4");
+        var swap = await AskAsync();
+        Assert.Equal(["16B-1 z17", "16B-1 z57"], SprocketsOf(swap));
+        Assert.Equal(0, swap.SprocketPrice);
+        Assert.True((await mill.DraftAsync()).Picture.Faces["D-1"].SprocketsAreWorn);
     }
 
     private static IEnumerable<string> SprocketsOf(SwapTask swap) =>

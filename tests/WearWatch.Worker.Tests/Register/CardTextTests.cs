@@ -46,6 +46,10 @@ public sealed class CardTextTests
         NotLiftingReason = "it is a conveyor",
         CentreDistanceMm = 9000,
         TakeUpTravelMm = 300,
+        GroupDifferenceMm = 30,
+        Material = ChainMaterial.Plastic,
+        OilPlace = OilPlace.ExplosiveAtmosphere,
+        Kit = new SpareKit("A1 both sides", "0815", "S-19"),
         OilMethod = OilMethod.Drip,
         OilGrade = "ISO VG 100",
         OilingIntervalHours = 24,
@@ -106,11 +110,11 @@ public sealed class CardTextTests
     // docs/safety.md: the kind is never guessed; a program and a form are asked for it.
     [Theory]
     [InlineData("", "", "family")]
-    [InlineData("6x18", "", "family")]
+    [InlineData("6x19", "", "family")]
     [InlineData("LH16345", "", "family")]
     [InlineData("LH1634", "roller", "family")]
     [InlineData("LH1634", "", null)]
-    [InlineData("6x18", "round_link", null)]
+    [InlineData("6x19", "round_link", null)]
     public void A_kind_that_cannot_be_told_is_asked_for(string type, string family, string? field)
     {
         var (card, faults) = CardText.Read(

@@ -127,9 +127,38 @@ public sealed class SignalDeskTests
         for (var day = 0; day < 6; day++) await DayAsync(day, 0.4);
         Assert.Empty(await NoticesAsync());
         for (var day = 6; day < 11; day++) await DayAsync(day, later);
-        Assert.Contains(why, Assert.Single(await NoticesAsync()).Why, StringComparison.Ordinal);
+        Assert.Contains(why, Assert.Single(await NoticesAsync()).Why.ToString(), StringComparison.Ordinal);
         await DayAsync(11, 0.4);
         Assert.Empty(await NoticesAsync());
+    }
+
+    [Fact]
+    public async Task A_counter_that_jumped_asks_for_a_person_until_its_change_is_recorded()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var chain = await plant.AddChainAsync();
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 1_000, takenAt: Midnight), Ct);
+        plant.Clock.Advance(TimeSpan.FromHours(38));
+        await TakeAsync(plant, Sent.Of("running", "\"counter_h\":500", at: Midnight),
+            Sent.Of("running", "\"counter_h\":510", at: Midnight.AddHours(12)));
+        await ConcludeAsync(plant);
+        Assert.Empty(await NoticesAsync());
+
+        await TakeAsync(plant, Sent.Of("running", "\"counter_h\":51000", at: Midnight.AddHours(13)));
+        await ConcludeAsync(plant);
+        var notice = Assert.Single(await NoticesAsync());
+        Assert.Contains("jumped", notice.Why.ToString(), StringComparison.Ordinal);
+        Assert.Contains("1 Jun 2026", notice.Why.ToString(), StringComparison.Ordinal);
+
+        await plant.Desk.TakeEventAsync(A.Event("C1", ChainEventKind.MeterReset, 1_012, 51_001, Midnight.AddHours(14)), Ct);
+        Assert.Empty(await NoticesAsync());
+
+        async Task<List<NoticeRow>> NoticesAsync()
+        {
+            await using var db = plant.Db();
+            return await db.Notices.AsNoTracking().Where(n => n.Kind == NoticeKind.CounterJumped && n.EndedAt == null)
+                .ToListAsync(Ct);
+        }
     }
 
     private static Task<TelemetryTaken> TakeAsync(TestPlant plant, params Arrival[] arrivals) =>

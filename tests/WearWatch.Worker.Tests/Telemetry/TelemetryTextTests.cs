@@ -42,8 +42,7 @@ public sealed class TelemetryTextTests
     [InlineData("wearwatch/v1/mill//running")]
     [InlineData("other")]
     public void A_topic_that_is_none_of_ours_is_not_understood(string topic) =>
-        Assert.Contains("topic", Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw(topic, "{}"))).Reason,
-            StringComparison.Ordinal);
+        Assert.Contains("topic", WhyNot(topic, "{}"), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("running", "", "not JSON")]
@@ -72,12 +71,13 @@ public sealed class TelemetryTextTests
     [InlineData("passes", "{\"id\":\"a\",\"at\":\"2026-06-01T12:00:00Z\",\"first_us\":[0,1,2],\"second_us\":[1,2]}",
         "'second_us' has to be 3 to 10,000")]
     public void What_is_wrong_is_said_with_the_field_and_what_is_wanted(string word, string payload, string expected) =>
-        Assert.Contains(
-        expected, Assert.IsType<TelemetryText.NotUnderstood>(
-            TelemetryText.Read(Sent.Raw($"wearwatch/v1/mill/C1/{word}", payload))).Reason, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains(expected, WhyNot($"wearwatch/v1/mill/C1/{word}", payload), StringComparison.OrdinalIgnoreCase);
 
     [Fact]
     public void A_payload_that_is_too_long_is_not_read() => Assert.Contains(
-        "256 KiB", Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw(
-            "wearwatch/v1/mill/C1/passes", new string(' ', TelemetryText.LongestBytes + 1)))).Reason, StringComparison.Ordinal);
+        "256 KiB", WhyNot("wearwatch/v1/mill/C1/passes", new string(' ', TelemetryText.LongestBytes + 1)),
+        StringComparison.Ordinal);
+
+    private static string WhyNot(string topic, string payload) =>
+        Assert.IsType<TelemetryText.NotUnderstood>(TelemetryText.Read(Sent.Raw(topic, payload))).Reason.ToString();
 }

@@ -16,7 +16,7 @@ public sealed class CalibrationsTests(ShiftedPlant shifted) : IClassFixture<Shif
         Assert.False(await plant.Get<Calibrations>().CalibrateAsync(Ct));
         var knowledge = await plant.Get<Calibrations>().KnowledgeAsync(Ct);
         Assert.Same(WearConstants.Default, knowledge.Constants);
-        Assert.Equal(WearPrior.Broad.Source, knowledge.Version);
+        Assert.Equal(WearPrior.Broad.Source.ToString(), knowledge.Version);
     }
 
     [Fact]

@@ -137,7 +137,7 @@ public sealed class ChainReviewTests
         var id = await plant.AddChainAsync();
         await plant.Desk.TakeReadingAsync(A.Reading(), Ct);
         Assert.False(await plant.Models.TrainAsync(Ct));
-        Assert.Equal(WearPrior.Broad.Source, (await LatestAsync(plant, id)).ModelVersion);
+        Assert.Equal(WearPrior.Broad.Source.ToString(), (await LatestAsync(plant, id)).ModelVersion);
         Assert.Contains(plant.Log.Lines, line => line.Text.Contains("broad prior serves", StringComparison.Ordinal));
     }
 

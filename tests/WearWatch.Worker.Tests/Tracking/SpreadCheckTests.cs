@@ -25,7 +25,8 @@ public sealed class SpreadCheckTests
         Assert.Equal((Chains, 0), (spread.Lives, spread.Held));
         Assert.True(spread.LateExponent > 1.5);
         var notice = Assert.Single(await db.PlantNotices.ToListAsync(Ct));
-        Assert.Contains($"Of the last {Chains} lives 0 ended within the 90 % interval", notice.Why, StringComparison.Ordinal);
+        Assert.Contains($"Of the last {Chains} lives 0 ended within the 90 % "
+            + $"interval", notice.Why.ToString(), StringComparison.Ordinal);
         var knowledge = await plant.Get<Calibrations>().KnowledgeAsync(Ct);
         Assert.NotEqual(before, knowledge.Version);
         Assert.Equal(spread.ToSpread(), knowledge.Spread);

@@ -58,13 +58,14 @@ public sealed class ArrivalsQuery(
             .OrderByDescending(s => s.LateBy is not null).ThenBy(s => s.Chain, StringComparer.Ordinal).ThenBy(s => s.Kind)];
     }
 
-    private (string Words, bool IsWell) Broker(PlantTime time)
+    private (Phrase Words, bool IsWell) Broker(PlantTime time)
     {
         if (embedded.Port > 0) return ($"Sensors send to the broker in this program, port {embedded.Port}.", true);
-        if (mqtt.Value.Server.Length == 0) return ("This program takes no telemetry: no broker is set.", false);
+        if (mqtt.Value.Server.Length == 0) return ($"This program takes no telemetry: no broker is set.", false);
         var server = $"{mqtt.Value.Server}:{mqtt.Value.Port}";
-        return link.IsConnected ? ($"Connected to the broker {server} since {time.Moment(link.Since!.Value)}.", true)
-            : link.Since is { } lost ? ($"The broker {server} is not reached since {time.Moment(lost)}: {link.Problem}", false)
+        return link.IsConnected ? (Phrase.Of($"Connected to the broker {server} since {time.Moment(link.Since!.Value)}."), true)
+            : link.Since is { } lost
+                ? (Phrase.Of($"The broker {server} is not reached since {time.Moment(lost)}: {link.Problem}"), false)
             : ($"The broker {server} has not answered yet.", false);
     }
 

@@ -17,7 +17,7 @@ public sealed record SourceLine(string Chain, TelemetryKind Kind, DateTimeOffset
 /// <param name="Reason">Why it was set aside.</param>
 /// <param name="Times">How often it came.</param>
 /// <param name="LastAt">When it came last.</param>
-public sealed record AsideLine(long Id, string Topic, string Payload, string Reason, int Times, DateTimeOffset LastAt);
+public sealed record AsideLine(long Id, string Topic, string Payload, Phrase Reason, int Times, DateTimeOffset LastAt);
 
 /// <summary>How the sending on to the store of time series stands.</summary>
 /// <param name="Waiting">Messages that wait.</param>
@@ -34,7 +34,7 @@ public sealed record SentOnState(int Waiting, int Refused, string LastReason, st
 /// <param name="BrokerIsWell">Whether it stands.</param>
 /// <param name="SentOn">How the sending on to the store of time series stands; null where none is set.</param>
 public sealed record ArrivalsView(
-    IReadOnlyList<SourceLine> Sources, IReadOnlyList<AsideLine> Aside, int AsideCount, string Broker, bool BrokerIsWell,
+    IReadOnlyList<SourceLine> Sources, IReadOnlyList<AsideLine> Aside, int AsideCount, Phrase Broker, bool BrokerIsWell,
     SentOnState? SentOn)
 {
     /// <summary>How many sources are late.</summary>

@@ -7,7 +7,8 @@ namespace WearWatch.Dashboard.Administration.Importing;
 /// The files that a person chose, kept in a folder of their own until they are taken in: a browser's stream can be read once
 /// only.
 /// </summary>
-public sealed class ChosenFiles : IDisposable
+/// <param name="by">Who chose them.</param>
+public sealed class ChosenFiles(string by) : IDisposable
 {
     /// <summary>The largest file that is taken from a browser: a million readings have about 60 MB.</summary>
     public const long MostBytes = 512L * 1024 * 1024;
@@ -37,8 +38,11 @@ public sealed class ChosenFiles : IDisposable
             }
         }
 
-        files.Add(new ImportFile(Path.GetFileName(file.Name), () => File.OpenRead(path)));
+        files.Add(new ImportFile(Path.GetFileName(file.Name), () => File.OpenRead(path)) { By = by });
     }
+
+    /// <summary>Puts a file with what a person says of it in the place of the same one without.</summary>
+    public void Change(int at, ImportFile file) => files[at] = file;
 
     public void Dispose()
     {

@@ -1,6 +1,9 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Authorization.Infrastructure;
 using Microsoft.AspNetCore.Authorization.Policy;
+using WearWatch.Dashboard.Kit.Answers;
+using WearWatch.Plant.People;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;
 
@@ -8,41 +11,44 @@ namespace WearWatch.Dashboard.Administration.People;
 /// Answers a program that may not do what it asks by RFC 9457, never by a page: the entry queue of a phone keeps what it has
 /// then.
 /// </summary>
-internal sealed class AccessAnswers : IAuthorizationMiddlewareResultHandler
+internal sealed class AccessAnswers(SecurityLog log) : IAuthorizationMiddlewareResultHandler
 {
     private readonly AuthorizationMiddlewareResultHandler pages = new();
 
     /// <summary>Whether a program asks: it gets no page and no redirect.</summary>
-    public static bool IsForProgram(HttpContext http) =>
-        http.Request.Path.StartsWithSegments("/api") || http.Request.Path.StartsWithSegments("/openapi")
-            || KeySession.TokenOf(http.Request) is not null;
+    public static bool IsForProgram(HttpContext http) => IsForProgram(http, http.Request.Path);
 
-    /// <summary>A problem with a word by which programs tell it from others.</summary>
-    public static IResult Problem(int status, string title, string detail, string code) =>
-        Results.Problem(
-            statusCode: status, title: title, detail: detail, extensions: new Dictionary<string, object?> { ["code"] = code });
+    /// <summary>Whether a program asked for an address, where another one is answered in its place.</summary>
+    public static bool IsForProgram(HttpContext http, PathString asked) =>
+        asked.StartsWithSegments("/api") || asked.StartsWithSegments("/openapi") || KeySession.TokenOf(http.Request) is not null;
 
-    public Task HandleAsync(
+    public async Task HandleAsync(
         RequestDelegate next, HttpContext context, AuthorizationPolicy policy, PolicyAuthorizationResult authorizeResult)
     {
-        if (authorizeResult.Succeeded || !IsForProgram(context)) return pages.HandleAsync(next, context, policy, authorizeResult);
-        return authorizeResult.Challenged
-            ? Unknown(context).ExecuteAsync(context)
-            : Problem(403, "Not allowed", $"This needs the role {Roles(policy)}. Nothing was stored.", "missing_role")
-            .ExecuteAsync(context);
+        if (authorizeResult.Forbidden)
+            await log.AddAsync(SecurityEventKind.NotAllowed, $"{context.Request.Method} {context.Request.Path}");
+        if (authorizeResult.Succeeded || !IsForProgram(context))
+        {
+            await pages.HandleAsync(next, context, policy, authorizeResult);
+            return;
+        }
+
+        var answer = authorizeResult.Challenged
+            ? Unknown(context)
+            : Problems.Of("missing_role", $"Not allowed", $"This needs one of the roles {Roles(policy)}. Nothing was stored.");
+        await answer.ExecuteAsync(context);
     }
 
     private static IResult Unknown(HttpContext http)
     {
         http.Response.Headers.WWWAuthenticate = "Bearer";
-        return Problem(
-            401, "Not signed in",
+        return Problems.Of(
+            "not_signed_in", $"Not signed in",
             KeySession.TokenOf(http.Request) is null
-                ? "Sign in, or send a key as Authorization: Bearer ww_... Nothing was stored."
-                : "This key is not known here, or was withdrawn. Nothing was stored.",
-            "not_signed_in");
+                ? Phrase.Of($"Sign in, or send a key as Authorization: Bearer ww_... Nothing was stored.")
+                : $"This key is not known here, or was withdrawn. Nothing was stored.");
     }
 
-    private static string Roles(AuthorizationPolicy policy) =>
-        string.Join(" or ", policy.Requirements.OfType<RolesAuthorizationRequirement>().SelectMany(r => r.AllowedRoles));
+    private static Phrase Roles(AuthorizationPolicy policy) => RoleWords.List(RoleWords.Read(
+        policy.Requirements.OfType<RolesAuthorizationRequirement>().SelectMany(r => r.AllowedRoles)));
 }

@@ -27,13 +27,14 @@ internal static class AdministratorCommand
         var fault = person is not null
             ? await RestoreAsync(desk, person, password)
             : await services.GetRequiredService<SetUp>().IsDoneAsync()
-                ? $"Nobody is called '{name}'. An administrator adds people on the page People."
+                ? Phrase.Of($"Nobody is called '{name}'. An administrator adds people on the page People.")
                 : (await desk.AddFirstAsync(name, password)).Fault;
-        await Console.Error.WriteLineAsync(fault ?? $"{name} administers WearWatch and can sign in with this password.");
+        await Console.Error.WriteLineAsync(
+            fault?.ToString() ?? $"{name} administers WearWatch and can sign in with this password.");
         return fault is null ? 0 : 1;
     }
 
-    private static async Task<string?> RestoreAsync(PeopleDesk desk, PersonRow person, string password) =>
+    private static async Task<Phrase?> RestoreAsync(PeopleDesk desk, PersonRow person, string password) =>
         await desk.ResetPasswordAsync(person, password, mustChoose: false)
         ?? await desk.SwitchAsync(person, off: false)
         ?? await desk.GiveRolesAsync(person, person.Roles | PersonRoles.Administrator);

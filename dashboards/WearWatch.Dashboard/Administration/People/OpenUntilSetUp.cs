@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Components.Endpoints;
 using Microsoft.AspNetCore.Http.HttpResults;
+using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
 
 namespace WearWatch.Dashboard.Administration.People;
@@ -8,10 +9,9 @@ namespace WearWatch.Dashboard.Administration.People;
 /// <summary>While nobody is set up, lets requests of this machine do everything and refuses all others.</summary>
 public sealed class OpenUntilSetUp(RequestDelegate next, SetUp setUp)
 {
-    private const string How =
-        "Nobody is set up here yet, so WearWatch answers only to the machine it runs on. Open /people/first there in a browser, "
-        + "or run the "
-        + "dashboard there with the arguments: administrator NAME";
+    private static Phrase How =>
+        $"Nobody is set up here yet, so WearWatch answers only to the machine it runs on. Open /people/first and give the code "
+        + $"of the console, or run the dashboard there with the arguments: administrator NAME";
 
     public async Task InvokeAsync(HttpContext http)
     {
@@ -19,7 +19,7 @@ public sealed class OpenUntilSetUp(RequestDelegate next, SetUp setUp)
         {
             await next(http);
         }
-        else if (SetUp.IsNear(http))
+        else if (NearRequest.IsNear(http))
         {
             http.User = Who.Open;
             await next(http);
@@ -30,16 +30,17 @@ public sealed class OpenUntilSetUp(RequestDelegate next, SetUp setUp)
         }
     }
 
-    // Health and the files that draw a page tell nothing of the plant.
+    // Health, the files that draw a page and the set-up, which asks for its code, tell nothing of the plant.
     private static bool IsForAll(HttpContext http) => http.GetEndpoint()?.Metadata is { } about
-        && about.GetMetadata<IAllowAnonymous>() is not null && about.GetMetadata<ComponentTypeMetadata>() is null;
+        && about.GetMetadata<IAllowAnonymous>() is not null
+        && (about.GetMetadata<ComponentTypeMetadata>() is not { } page || page.Type == typeof(FirstPage));
 
     private static Task RefuseAsync(HttpContext http)
     {
         if (AccessAnswers.IsForProgram(http))
-            return AccessAnswers.Problem(403, "Not set up", How, "not_set_up").ExecuteAsync(http);
+            return Problems.Of("not_set_up", $"Not set up", How).ExecuteAsync(http);
         return new RazorComponentResult<DoorNotice>(
-            new { Heading = "The administrator is not set up yet", Text = How })
+            new { Heading = T["The administrator is not set up yet"], Text = T[How] })
         { StatusCode = 403 }.ExecuteAsync(http);
     }
 }

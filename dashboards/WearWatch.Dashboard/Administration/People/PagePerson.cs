@@ -18,8 +18,8 @@ public sealed class PagePerson : RevalidatingServerAuthenticationStateProvider
     public PagePerson(ILoggerFactory log, Standing standing, PeopleNews news)
         : base(log) => (this.standing, this.news) = (standing, news);
 
-    /// <summary>Changes made by another process are seen after this time.</summary>
-    protected override TimeSpan RevalidationInterval => TimeSpan.FromMinutes(1);
+    /// <summary>A page that nobody touches sees changes made by another process after this time.</summary>
+    protected override TimeSpan RevalidationInterval => TimeSpan.FromSeconds(30);
 
     /// <summary>
     /// Asks again whenever somebody's rights change. Only a page that stays open does: one that is drawn once would lose its own
@@ -31,13 +31,19 @@ public sealed class PagePerson : RevalidatingServerAuthenticationStateProvider
         news.Changed += AskAgain;
     }
 
-    protected override async Task<bool> ValidateAuthenticationStateAsync(
-        AuthenticationState authenticationState, CancellationToken cancellationToken)
+    /// <summary>Whether somebody who acts on an open page may still do so; signs the page out if not.</summary>
+    public async Task<bool> MayGoOnAsync()
     {
-        var session = authenticationState.User;
-        return await standing.NowAsync(session, cancellationToken) is { } now
-            && now.RoleNames().SequenceEqual(session.RoleNames());
+        var state = await GetAuthenticationStateAsync();
+        if (state.User.Identity?.IsAuthenticated != true || await StandsAsync(state.User, isUse: true, CancellationToken.None))
+            return true;
+        SignOut();
+        return false;
     }
+
+    protected override Task<bool> ValidateAuthenticationStateAsync(
+        AuthenticationState authenticationState, CancellationToken cancellationToken) =>
+        StandsAsync(authenticationState.User, isUse: false, cancellationToken);
 
     protected override void Dispose(bool disposing)
     {
@@ -45,13 +51,18 @@ public sealed class PagePerson : RevalidatingServerAuthenticationStateProvider
         base.Dispose(disposing);
     }
 
+    private async Task<bool> StandsAsync(ClaimsPrincipal session, bool isUse, CancellationToken ct) =>
+        await standing.NowAsync(session, isUse, ct) is { } now && now.RoleNames().SequenceEqual(session.RoleNames());
+
     private void AskAgain() => _ = AskAgainAsync();
 
     private async Task AskAgainAsync()
     {
         var state = await GetAuthenticationStateAsync();
         if (state.User.Identity?.IsAuthenticated == true
-            && !await ValidateAuthenticationStateAsync(state, CancellationToken.None))
-            SetAuthenticationState(Task.FromResult(new AuthenticationState(new ClaimsPrincipal(new ClaimsIdentity()))));
+            && !await ValidateAuthenticationStateAsync(state, CancellationToken.None)) SignOut();
     }
+
+    private void SignOut() =>
+        SetAuthenticationState(Task.FromResult(new AuthenticationState(new ClaimsPrincipal(new ClaimsIdentity()))));
 }

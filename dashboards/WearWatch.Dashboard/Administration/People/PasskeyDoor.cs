@@ -26,16 +26,18 @@ public static class PasskeyDoor
     private static async ValueTask<object?> AskForTokenAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next) =>
         await call.HttpContext.RequestServices.GetRequiredService<IAntiforgery>().IsRequestValidAsync(call.HttpContext)
             ? await next(call)
-            : Results.Problem(statusCode: 400, detail: "This page is too old. Load it anew and try again.");
+            : Results.Problem(statusCode: 400, detail: T["This page is too old. Load it anew and try again."]);
 
     private static async Task<IResult> OfferAsync(
         HttpContext http, PeopleDesk people, PersonPasskeys passkeys, [FromForm(Name = "Form.Password")] string? password)
     {
         var person = http.User.TabletId() is null && http.User.PersonId() is { } id ? await people.FindAsync(id) : null;
         if (person is null) return Results.Problem(
-            statusCode: 403, detail: "A passkey is made on a device of one's own, by whoever is signed in there.");
+            statusCode: 403, detail: T["A passkey is made on a device of one's own, by whoever is signed in there."]);
         var (question, fault) = await passkeys.OfferAsync(person, password ?? "");
-        return question is null ? Results.Problem(statusCode: 400, detail: fault) : Results.Content(question, "application/json");
+        return question is null
+            ? Results.Problem(statusCode: 400, detail: T[fault!])
+            : Results.Content(question, "application/json");
     }
 
     private static async Task<IResult> UseAsync(PersonSignIn signIn) =>

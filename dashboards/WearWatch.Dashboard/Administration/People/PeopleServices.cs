@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Identity;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
@@ -16,7 +17,8 @@ internal static class PeopleServices
 
     public static IServiceCollection AddPeople(this IServiceCollection services)
     {
-        services.AddSingleton<SetUp>().AddSingleton<Standing>().AddSingleton<TabletCookie>();
+        services.AddSingleton<SetUp>().AddSingleton<SetUpCode>().AddSingleton<Standing>();
+        services.AddSingleton<TabletCookie>().AddSingleton<DeviceCookie>().AddSingleton<IOrigin, RequestOrigin>();
         services.AddScoped<PersonPasskeys>();
         services.AddScoped<AuthenticationStateProvider, PagePerson>().AddScoped<CircuitHandler, RightsListener>()
             .AddCascadingAuthenticationState();
@@ -25,27 +27,26 @@ internal static class PeopleServices
         // A passkey stands for name and password both, so the device must know the person, and find the passkey without a name.
         services.Configure<IdentityPasskeyOptions>(options =>
             options.UserVerificationRequirement = options.ResidentKeyRequirement = "required");
-        services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>()
-            .AddClaimsPrincipalFactory<PersonSignIn.Claims>();
+        services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>().AddPasswordValidator<GuessablePassword>();
         AddSessions(services);
         services.AddAntiforgery(options => options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest);
         return services;
     }
 
+    /// <summary>Puts them before the endpoints. The language is the person's, and known before anybody is refused.</summary>
     public static IApplicationBuilder UsePeople(this IApplicationBuilder app) => app
-        .UseAuthentication().UseMiddleware<OpenUntilSetUp>().UseRateLimiter().UseAuthorization();
+        .UseAuthentication().UseRequestLocalization(LanguageOfRequest.Options()).UseMiddleware<OpenUntilSetUp>().UseRateLimiter()
+        .UseAuthorization();
 
     private static void Rules(IdentityOptions options)
     {
         options.Stores.SchemaVersion = IdentitySchemaVersions.Version3; // the one with passkeys
         options.User.AllowedUserNameCharacters = ""; // PersonName says which, in words
-        options.Password.RequiredLength = 10;
-        options.Password.RequiredUniqueChars = 5;
+        options.Password.RequiredLength = IdentityWords.ShortestPassword;
+        options.Password.RequiredUniqueChars = IdentityWords.FewestDifferent;
         // Length, not odd characters: NIST SP 800-63B asks for no rules of composition.
         options.Password.RequireDigit = options.Password.RequireLowercase = options.Password.RequireUppercase =
             options.Password.RequireNonAlphanumeric = false;
-        options.Lockout.MaxFailedAccessAttempts = 5;
-        options.Lockout.DefaultLockoutTimeSpan = Pin.Locked;
     }
 
     private static void AddSessions(IServiceCollection services)

@@ -14,9 +14,9 @@ public sealed class PersonPasskeys(
 {
     /// <summary>What the browser makes a passkey from, or what stands against it.</summary>
     /// <remarks>The present password is asked for, so that an unattended session gives nobody a way in.</remarks>
-    public async Task<(string? Question, string? Fault)> OfferAsync(PersonRow person, string present)
+    public async Task<(string? Question, Phrase? Fault)> OfferAsync(PersonRow person, string present)
     {
-        if (person.MustChoosePassword) return (null, "Choose your own password first.");
+        if (person.MustChoosePassword) return (null, $"Choose your own password first.");
         if (await desk.FaultOfPresentAsync(person, present) is { } fault) return (null, fault);
         var name = person.UserName!;
         var asked = new PasskeyUserEntity { Id = await people.GetUserIdAsync(person), Name = name, DisplayName = name };
@@ -24,7 +24,7 @@ public sealed class PersonPasskeys(
     }
 
     /// <summary>Has the passkey that a browser made kept. Says what stands against it; null when it is kept.</summary>
-    public async Task<string?> AddAsync(PersonRow person, string name, string answer)
+    public async Task<Phrase?> AddAsync(PersonRow person, string name, string answer)
     {
         if (PasskeyDesk.FaultOf(name) is { } fault) return fault;
         if (await WhenAskedAsync(() => signIn.PerformPasskeyAttestationAsync(answer)) is not { Succeeded: true } made)

@@ -3,39 +3,44 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.Options;
 using WearWatch.Dashboard.Kit.People;
+using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.People;
 
-/// <summary>Signs people in; one who is switched off is not let in.</summary>
+/// <summary>Begins and ends sessions of people; one who is switched off is not let in.</summary>
 public sealed class PersonSignIn(
     UserManager<PersonRow> people, IHttpContextAccessor http, IUserClaimsPrincipalFactory<PersonRow> claims,
     IOptions<IdentityOptions> options,
     ILogger<SignInManager<PersonRow>> log, IAuthenticationSchemeProvider schemes, IUserConfirmation<PersonRow> confirmation,
-    TimeProvider clock)
+    SessionDesk sessions, DeviceCookie device)
     : SignInManager<PersonRow>(people, http, claims, options, log, schemes, confirmation)
 {
-    private static readonly TimeSpan untouched = TimeSpan.FromMinutes(30);
-
     public override Task<bool> CanSignInAsync(PersonRow user) => Task.FromResult(!user.IsOff);
 
-    /// <summary>
-    /// Begins a person's session on a shared tablet. It ends by itself when nobody touches the tablet for a while (half an hour:
-    /// common practice).
-    /// </summary>
-    public Task SwitchToAsync(PersonRow person, TabletRow tablet) => Context.SignInAsync(
-        IdentityConstants.ApplicationScheme, Who.Of(person, IdentityConstants.ApplicationScheme, tablet.Id),
-        new AuthenticationProperties
-        {
-            IssuedUtc = clock.GetUtcNow(),
-            ExpiresUtc = clock.GetUtcNow() + untouched,
-            AllowRefresh = true,
-        });
+    /// <summary>Begins a person's session on a shared tablet.</summary>
+    public Task SwitchToAsync(PersonRow person, TabletRow tablet) => BeginAsync(person, tablet.Id, new());
 
-    /// <summary>What the session of a person who signs in says.</summary>
-    internal sealed class Claims : IUserClaimsPrincipalFactory<PersonRow>
+    /// <summary>Begins a person's session on a device of one's own; the framework calls it for every way in.</summary>
+    public override Task SignInWithClaimsAsync(
+        PersonRow user, AuthenticationProperties? authenticationProperties, IEnumerable<Claim> additionalClaims)
     {
-        public Task<ClaimsPrincipal> CreateAsync(PersonRow user) =>
-            Task.FromResult(Who.Of(user, IdentityConstants.ApplicationScheme));
+        device.Keep(Context, user);
+        return BeginAsync(user, tabletId: null, authenticationProperties ?? new());
+    }
+
+    /// <summary>Ends the session here and on the server: a copy of the cookie is worth nothing then.</summary>
+    public override async Task SignOutAsync()
+    {
+        if (Context.User.SessionId() is { } session) await sessions.EndAsync(session);
+        await base.SignOutAsync();
+    }
+
+    private async Task BeginAsync(PersonRow person, int? tabletId, AuthenticationProperties properties)
+    {
+        var browser = Context.Request.Headers.UserAgent.ToString();
+        var session = await sessions.BeginAsync(person, tabletId, properties.IsPersistent, browser);
+        await Context.SignInAsync(
+            IdentityConstants.ApplicationScheme, Who.Of(person, IdentityConstants.ApplicationScheme, session), properties);
     }
 }

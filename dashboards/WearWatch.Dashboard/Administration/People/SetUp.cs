@@ -1,4 +1,3 @@
-using System.Net;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 
@@ -17,22 +16,4 @@ public sealed class SetUp(IDbContextFactory<WearDb> database)
         return done = await db.People.AnyAsync(ct);
     }
 
-    /// <summary>
-    /// Whether a request comes from this machine and not through a proxy, which would make everybody look near.
-    /// </summary>
-    /// <remarks>Without an address it did not come over a network at all.</remarks>
-    public static bool IsNear(HttpContext http)
-    {
-        var headers = http.Request.Headers;
-        if (headers.ContainsKey("Forwarded") || headers.ContainsKey("X-Forwarded-For") || headers.ContainsKey("X-Original-For"))
-            return false;
-        return http.Connection.RemoteIpAddress is not { } from || IPAddress.IsLoopback(from);
-    }
-
-    /// <summary>Whether an address on which the dashboard listens can be reached from this machine only.</summary>
-    public static bool IsNear(string url) => BindingAddress.Parse(url) switch
-    {
-        { IsUnixPipe: true } or { IsNamedPipe: true } => true,
-        var address => address.Host == "localhost" || (IPAddress.TryParse(address.Host, out var ip) && IPAddress.IsLoopback(ip)),
-    };
 }

@@ -16,7 +16,7 @@ public sealed class TabletCookie(TabletDesk tablets, IDataProtectionProvider pro
     private readonly IDataProtector seal = protection.CreateProtector("shared tablet");
 
     /// <summary>Makes the browser of a request a shared tablet. Says what stands against it; null when it is done.</summary>
-    public async Task<string?> MarkAsync(HttpContext http, string name, string by, CancellationToken ct = default)
+    public async Task<Phrase?> MarkAsync(HttpContext http, string name, string by, CancellationToken ct = default)
     {
         var (tablet, fault) = await tablets.MarkAsync(name, by, ct);
         if (tablet is not null) Keep(http, tablet);

@@ -8,7 +8,7 @@ namespace WearWatch.Dashboard.Administration.Register;
 public static class CardChangeLine
 {
     /// <summary>What was changed, from what to what.</summary>
-    public static string Words(CardChangeRow change) => change.Field == CardChanges.Entry ? "taken into the register"
-        : CardField.Of(change.Field) is not { } field ? $"{change.Field}: {change.From} to {change.To}"
-        : $"{field.Asked.Name.Split(':')[0]}: {field.Said(change.From)} to {field.Said(change.To)}";
+    public static Phrase Words(CardChangeRow change) => change.Field == CardChanges.Entry ? Phrase.Of($"taken into the register")
+        : CardField.Of(change.Field) is not { } field ? Phrase.Of($"{change.Field}: {change.From} to {change.To}")
+        : $"{T[field.Asked.Name].Split(':')[0]}: {field.Said(change.From)} to {field.Said(change.To)}";
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Register;
@@ -15,7 +16,12 @@ public sealed class CardForm
 {
     private const string FittedAt = "fitted_at";
 
+    /// <summary>The fields for a number; it is kept as files have it and typed by the rule of all pages.</summary>
+    private static readonly IReadOnlyList<string> Numbers =
+        [.. CardField.Groups.SelectMany(g => g.Fields).Where(f => f.IsNumber).Select(f => f.Column.Name)];
+
     private readonly PlantTime time;
+    private readonly Dictionary<string, Phrase> questions = [];
     private Dictionary<string, string> shown;
     private Dictionary<string, string> typed;
     private string fittedAtKept = "";
@@ -51,12 +57,12 @@ public sealed class CardForm
     public bool IsChanged => typed.Any(t => t.Value != shown.GetValueOrDefault(t.Key, ""));
 
     /// <summary>What the catalogue knows of the chain type.</summary>
-    public string TypeWords => this["chain_type"].Trim() is not { Length: > 0 } text ? ""
-        : ChainCatalogue.Find(text) is not { } type ? "Not in the catalogue: write its family and pitch."
-        : type.PitchMm is not { } pitch ? $"Made in several pitches: write one of "
+    public Phrase TypeWords => this["chain_type"].Trim() is not { Length: > 0 } text ? Phrase.None
+        : ChainCatalogue.Find(text) is not { } type ? Phrase.Of($"Not in the catalogue: write its family and pitch.")
+        : type.PitchMm is not { } pitch ? Phrase.Of($"Made in several pitches: write one of "
             + $"{string.Join(", ", type.PitchChoicesMm.Take(6))} mm behind it, such as "
-            + $"{type.Designation}x{type.PitchChoicesMm[0]:0.#}."
-        : $"{type.Family.Words} chain, {Show.Millimetres(pitch.Value)} pitch, {Show.Count(type.Strands, "strand")}; "
+            + $"{type.Designation}x{type.PitchChoicesMm[0]:0.#}.")
+        : $"{type.Family.Words} chain, {Show.Millimetres(pitch.Value)} pitch, strands: {type.Strands}; "
             + $"{type.Standard}.";
 
     /// <summary>The text in a field. A chain type that the catalogue knows fills in what follows from it.</summary>
@@ -79,15 +85,17 @@ public sealed class CardForm
     public static CardForm Of(ChainRow row, PlantTime time) => new(row, time);
 
     /// <summary>What is wrong with a field; what is only missing is told once the person has asked to save.</summary>
-    public string? Fault(string field) => asked || this[field].Trim().Length > 0
-        ? reading.Faults.Concat(refusals).FirstOrDefault(f => f.Field == field)?.Reason
+    public string? Fault(string field) => questions.TryGetValue(field, out var question) ? T[question]
+        : (asked || this[field].Trim().Length > 0)
+            && reading.Faults.Concat(refusals).FirstOrDefault(f => f.Field == field) is { } refusal
+        ? T[refusal.Reason]
         : null;
 
     /// <summary>The card to save; null when something is wrong, which then stands at its field.</summary>
     public ChainCard? ToSave()
     {
         asked = true;
-        return reading.Faults.Count == 0 ? Card : null;
+        return reading.Faults.Count == 0 && questions.Count == 0 ? Card : null;
     }
 
     /// <summary>Shows what the register refused.</summary>
@@ -114,6 +122,7 @@ public sealed class CardForm
         texts[FittedAt] = row.FittedAt is { } at
             ? TimeZoneInfo.ConvertTime(at, time.Zone).ToString("yyyy-MM-ddTHH:mm", CultureInfo.InvariantCulture)
             : "";
+        foreach (var column in Numbers) texts[column] = Show.Written(texts[column]);
         return texts;
     }
 
@@ -122,13 +131,20 @@ public sealed class CardForm
         if (ChainCatalogue.Find(this["chain_type"]) is not { } type) return;
         typed["family"] = type.Family.Name;
         typed["strands"] = type.Strands == 1 ? "" : RowFields.Text(type.Strands);
-        if (type.PitchMm is { } pitch) typed["pitch_mm"] = RowFields.Text(pitch.Value);
+        if (type.PitchMm is { } pitch) typed["pitch_mm"] = TypedNumber.Text(pitch.Value);
     }
 
     /// <summary>People write teeth with commas; a moment that was not touched keeps its seconds.</summary>
     private void Judge()
     {
         var texts = new Dictionary<string, string>(typed) { ["sprocket_teeth"] = this["sprocket_teeth"].Replace(',', ' ') };
+        questions.Clear();
+        foreach (var column in Numbers.Where(texts.ContainsKey))
+        {
+            if (TypedNumber.WithPoints(texts[column], out var question) is { } plain) texts[column] = plain;
+            else questions[column] = question;
+        }
+
         if (fittedAtKept.Length > 0 && this[FittedAt] == shown.GetValueOrDefault(FittedAt, "")) texts[FittedAt] = fittedAtKept;
         reading = CardText.Read(texts, time.Zone);
     }

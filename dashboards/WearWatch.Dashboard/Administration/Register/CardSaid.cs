@@ -1,4 +1,3 @@
-
 using WearWatch.Plant.Register;
 
 namespace WearWatch.Dashboard.Administration.Register;
@@ -7,10 +6,10 @@ namespace WearWatch.Dashboard.Administration.Register;
 public static class CardSaid
 {
     /// <summary>Another person was faster.</summary>
-    public static string Overtaken(RegisterAnswer.Overtaken answer)
+    public static Phrase Overtaken(RegisterAnswer.Overtaken answer)
     {
-        var who = answer.Since is [var first, ..] ? first.By : "Somebody";
-        var what = answer.Since.Count > 0 ? string.Join(", ", answer.Since.Select(CardChangeLine.Words)) : "the master data";
+        var who = answer.Since is [var first, ..] ? Phrase.Verbatim(first.By) : $"Somebody";
+        var what = answer.Since.Count > 0 ? Phrase.Join(", ", answer.Since.Select(CardChangeLine.Words)) : $"the master data";
         return $"Not saved: in the meantime {who} changed {what}. That stands in the form now, and what you typed stays. Look "
             + $"at it and save again.";
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
@@ -46,7 +47,7 @@ public sealed class SettingsForm
         {
             Name = plant.Name,
             TimeZone = plant.TimeZone,
-            UtilisationPercent = (100 * plant.Utilisation).ToString("0.#", CultureInfo.InvariantCulture),
+            UtilisationPercent = TypedNumber.Text(100 * plant.Utilisation, "0.#"),
             LawRegion = plant.LawRegion,
             RoundTheClock = shifts.Count == 0,
             Days = [.. Week.Select(day => new ShiftDay(day, ShiftText.Write(shifts.Where(s => s.Day == day))))],
@@ -56,28 +57,28 @@ public sealed class SettingsForm
     }
 
     /// <summary>Reads what was typed: what to keep, or what is wrong by field.</summary>
-    public IReadOnlyDictionary<string, string> Read(out Action<PlantRow> change)
+    public IReadOnlyDictionary<string, Phrase> Read(out Action<PlantRow> change)
     {
-        var faults = new Dictionary<string, string>();
-        if (Name.Trim().Length is 0 or > 80) faults["name"] = "A name of 1 to 80 characters.";
+        var faults = new Dictionary<string, Phrase>();
+        if (Name.Trim().Length is 0 or > 80) faults["name"] = $"A name of 1 to 80 characters.";
         if (!TimeZoneInfo.TryFindSystemTimeZoneById(TimeZone, out _))
-            faults["zone"] = "A time zone of the IANA list, such as Europe/Vienna.";
-        var utilisation = Technician.Entry.EntryForm.Number(UtilisationPercent) / 100;
-        if (utilisation is not (> 0 and <= 1)) faults["utilisation"] = "A share above 0 and at most 100 %.";
+            faults["zone"] = $"A time zone of the IANA list, such as Europe/Vienna.";
+        var utilisation = TypedNumber.Of(UtilisationPercent) / 100;
+        if (utilisation is not (> 0 and <= 1)) faults["utilisation"] = $"A share above 0 and at most 100 %.";
         var shifts = new List<Shift>();
         foreach (var day in RoundTheClock ? [] : Days)
         {
             if (ShiftText.Read(day.Day, day.Shifts) is { } read) shifts.AddRange(read);
-            else faults[day.Day.ToString()] = "Shifts such as 06:00-14:00, 22:00-06:00.";
+            else faults[day.Day.ToString()] = $"Shifts such as 06:00-14:00, 22:00-06:00.";
         }
 
         if (!RoundTheClock && faults.Count == 0 && shifts.Count == 0)
-            faults["shifts"] = "A plant that never runs has no dates: give at least one shift, or round the clock.";
-        if (ShiftText.Overlap(shifts)) faults["shifts"] = "Two shifts overlap: hours would count twice.";
+            faults["shifts"] = $"A plant that never runs has no dates: give at least one shift, or round the clock.";
+        if (ShiftText.Overlap(shifts)) faults["shifts"] = $"Two shifts overlap: hours would count twice.";
         if (ReadHolidays() is not { } holidays)
         {
             holidays = [];
-            faults["holidays"] = "A date a line, such as 2026-12-25.";
+            faults["holidays"] = $"A date a line, such as 2026-12-25.";
         }
 
         change = plant =>

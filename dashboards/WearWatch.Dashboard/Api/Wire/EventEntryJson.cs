@@ -14,6 +14,11 @@ internal sealed record EventEntryJson
 {
     public string? Chain { get; init; }
 
+    /// <summary>The chain's id in the pack, which stays when it is renamed; it goes before the name.</summary>
+    public int? ChainId { get; init; }
+
+    public bool? Confirmed { get; init; }
+
     public string? ToldBy { get; init; }
 
     public int? MakerId { get; init; }
@@ -32,7 +37,7 @@ internal sealed record EventEntryJson
     }
 
     /// <summary>The event; null with what is wrong with it.</summary>
-    public ChainEvent? Read(out IReadOnlyList<(string Column, string Reason)> faults)
+    public ChainEvent? Read(out IReadOnlyList<(string Column, Phrase Reason)> faults)
     {
         Texts["chain"] = Chain ?? "";
         var row = RowFields.Of(FileColumns.Events.All, Texts, TimeZoneInfo.Utc);

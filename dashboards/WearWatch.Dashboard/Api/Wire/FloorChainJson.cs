@@ -38,6 +38,9 @@ internal sealed record FloorChainJson
     /// <summary>Whether pitches may ever be taken out of it; of a chain that lifts never.</summary>
     public required bool MayBeShortened { get; init; }
 
+    /// <summary>The names of the chains that run together with it, and are shortened together.</summary>
+    public required IReadOnlyList<string> Mates { get; init; }
+
     public required string Caution { get; init; }
 
     public required string Condition { get; init; }
@@ -48,8 +51,24 @@ internal sealed record FloorChainJson
 
     public DateTimeOffset? EarlyDate { get; init; }
 
+    /// <summary>
+    /// When it is to be shortened at the earliest, and by how many pitches; null where that does not come first.
+    /// </summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public DateTimeOffset? ShortenFrom { get; init; }
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public int? ShortenPitches { get; init; }
+
+    /// <summary>When it is to be tensioned anew, by its slack.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public DateTimeOffset? TensionFrom { get; init; }
+
     /// <summary>When the shutdown begins in which its swap is planned; null when none is.</summary>
     public DateTimeOffset? PlannedSwap { get; init; }
+
+    /// <summary>What its place or material asks of its oil.</summary>
+    public required IReadOnlyList<string> OilCautions { get; init; }
 
     public double? LastCounterH { get; init; }
 
@@ -60,6 +79,9 @@ internal sealed record FloorChainJson
     public FloorExpectedJson? Expected { get; init; }
 
     public required IReadOnlyList<FloorTaskJson> Tasks { get; init; }
+
+    /// <summary>What is known of its parts and its wheels beside the length.</summary>
+    public required IReadOnlyList<FloorPartJson> Parts { get; init; }
 
     /// <summary>The limits of its links; null for a chain whose table of them is not known.</summary>
     public FloorLinksJson? Links { get; init; }
@@ -88,8 +110,8 @@ internal sealed record FloorReadingJson
     public double? ElongationPct { get; init; }
 }
 
-/// <summary>A length to measure over.</summary>
-internal sealed record FloorSpanJson(int Pitches, double LengthMm);
+/// <summary>A length to measure over, and why so long.</summary>
+internal sealed record FloorSpanJson(int Pitches, double LengthMm, string Advice);
 
 /// <summary>From what a phone says what is to be expected: the track's elongation, its wear rate, how sure both are.</summary>
 internal sealed record FloorExpectedJson(

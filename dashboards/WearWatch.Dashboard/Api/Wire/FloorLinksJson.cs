@@ -44,13 +44,13 @@ internal sealed record FloorLinkMarkJson
     public static FloorLinkMarkJson Of(LinkMark mark) => new()
     {
         Measure = Tokens.Of(mark.Limit.Measure),
-        Name = LinkWords.Of(mark.Limit.Measure),
+        Name = T[LinkWords.Of(mark.Limit.Measure)],
         Grows = mark.Limit.IsLength,
         NewMm = mark.NewMm,
         PlanMm = mark.PlanMm,
         OutMm = mark.OutMm,
         OutByTapeMm = mark.OutByTapeMm,
         LimitMm = mark.Limit.Mm,
-        Basis = mark.Limit.Basis,
+        Basis = T[mark.Limit.Basis],
     };
 }

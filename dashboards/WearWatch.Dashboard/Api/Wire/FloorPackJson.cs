@@ -22,11 +22,17 @@ internal sealed record FloorPackJson
     public required IReadOnlyDictionary<string, IReadOnlyList<FloorPointJson>> Checklists { get; init; }
 }
 
-/// <summary>What the gauge has to know of a kind of chain: pin_middles or link_edges, how much longer a new one may be.</summary>
-internal sealed record FloorKindJson(bool LinksAlternate, string Measured, double NewLengthTolerancePct);
+/// <summary>
+/// What the gauge has to know of a kind of chain: pin_middles or link_edges, how much longer a new one may be, its parts.
+/// </summary>
+internal sealed record FloorKindJson(
+    bool LinksAlternate, string Measured, double NewLengthTolerancePct, IReadOnlyList<FloorPartNameJson> Parts);
 
 /// <summary>The plant; its mark is what its labels carry.</summary>
 internal sealed record FloorPlantJson(string Name, string Mark, string TimeZone, double RunningHoursPerWeek, bool Simulated);
+
+/// <summary>An entry that was refused, in words: of which chain and when it told what, and why it was refused.</summary>
+internal sealed record HandedEntryJson(string? Entry, string? By);
 
 /// <summary>A person takes a line's round of a day, or gives it back.</summary>
 internal sealed record RoundHandEntryJson(string? Line, DateOnly? Day, bool? GivesBack, string? By);

@@ -11,6 +11,9 @@ internal sealed record InspectionEntryJson
 {
     public string? Chain { get; init; }
 
+    /// <summary>The chain's id in the pack, which stays when it is renamed; it goes before the name.</summary>
+    public int? ChainId { get; init; }
+
     public DateTimeOffset? TakenAt { get; init; }
 
     public double? CounterH { get; init; }

@@ -9,10 +9,11 @@ namespace WearWatch.Dashboard.Api.Wire;
 internal sealed record LiftingNowJson(string Verdict, string Words, string Brief, IReadOnlyList<string> Faults, string Due)
 {
     /// <summary>What no figure says of such a chain.</summary>
-    public string Caution { get; } = Chains.Caution.LiftingInBrief;
+    public string Caution { get; } = T[Chains.Caution.LiftingInBrief];
 
     /// <summary>The wire form; null for a chain that does not lift.</summary>
     public static LiftingNowJson? Of(LiftingNow? now) => now is null
         ? null
-        : new LiftingNowJson(Tokens.Of(now.Verdict), LiftingVerdicts.Words(now.Verdict), now.Brief, now.Words, now.Due);
+        : new LiftingNowJson(Tokens.Of(now.Verdict), T[LiftingVerdicts.Words(now.Verdict)], T[now.Brief],
+            [.. now.Words.Select(words => T[words])], T[now.Due]);
 }

@@ -33,12 +33,12 @@ internal sealed record LinkStateJson
         return new()
         {
             Chain = chain.Name,
-            Caution = Chains.Caution.For(chain.Family, chain.HoldsLoad),
+            Caution = [.. Chains.Caution.For(chain.Family, chain.HoldsLoad).Select(c => T[c])],
             Condition = shown.Wire,
-            Says = shown.Words,
-            Verdict = state?.Sentence ?? "It has no round links, or their diameter is not in its master data.",
+            Says = T[shown.Words],
+            Verdict = T[state?.Sentence ?? $"It has no round links, or their diameter is not in its master data."],
             EarlyDate = state?.EarlyDate,
-            Remarks = state?.Limits.Remarks ?? [],
+            Remarks = [.. (state?.Limits.Remarks ?? []).Select(r => T[r])],
             Measures = [.. (state?.Tracks ?? []).Select(LinkTrackJson.Of)],
         };
     }
@@ -70,18 +70,18 @@ internal sealed record LinkTrackJson
 
     public static LinkTrackJson Of(LinkTrack track)
     {
-        var (last, known) = (track.Points.Count > 0 ? track.Points[^1].Finding : null, track.Outlook as LinkOutlook.Known);
+        var (last, known) = (track.Points.Count > 0 ? track.Points[^1].Finding : null, track.Outlook as MeasureOutlook.Known);
         return new()
         {
             Measure = Tokens.Of(track.Measure),
             ValueMm = last?.ValueMm,
             ExpandedUncertaintyMm = last?.ExpandedUncertaintyMm,
             LimitMm = track.Limit?.Mm,
-            LimitBasis = track.Limit?.Basis,
+            LimitBasis = track.Limit is { } limit ? T[limit.Basis] : null,
             UsedPct = last?.UsedPercent,
             EarlyDate = known?.EarlyDate,
             MiddleDate = known?.MiddleDate,
-            NotKnown = (track.Outlook as LinkOutlook.NotKnown)?.Reason ?? "",
+            NotKnown = track.Outlook is MeasureOutlook.NotKnown not ? T[not.Reason] : "",
             Visits = track.Points.Count,
         };
     }

@@ -27,4 +27,16 @@ internal sealed record NoticeJson
     public required bool? JudgedReal { get; init; }
 
     public required string JudgedBy { get; init; }
+
+    /// <summary>How it stands: <c>asks</c>, <c>acknowledged</c>, <c>snoozed</c> or <c>planned</c>.</summary>
+    public required string Standing { get; init; }
+
+    /// <summary>Until when it is put off; null when nobody has put it off.</summary>
+    public required DateTimeOffset? SnoozedUntil { get; init; }
+
+    /// <summary>Who deals with it; empty for nobody.</summary>
+    public required string AssignedTo { get; init; }
+
+    /// <summary>What was done about it, from the first.</summary>
+    public required IReadOnlyList<NoticeStepJson> Steps { get; init; }
 }

@@ -17,6 +17,9 @@ internal sealed record ReadingEntryJson
 {
     public string? Chain { get; init; }
 
+    /// <summary>The chain's id in the pack, which stays when it is renamed; it goes before the name.</summary>
+    public int? ChainId { get; init; }
+
     public string? Length { get; init; }
 
     public string? Unit { get; init; }
@@ -47,7 +50,7 @@ internal sealed record ReadingEntryJson
     }
 
     /// <summary>What it tells beside the length, which is still to be understood.</summary>
-    public Reading Facts(out IReadOnlyList<(string Column, string Reason)> faults)
+    public Reading Facts(out IReadOnlyList<(string Column, Phrase Reason)> faults)
     {
         var row = RowFields.Of(ReadingColumns.BesideLength.Select(c => c.Name), Texts, TimeZoneInfo.Utc);
         var told = row.Fill(ReadingColumns.BesideLength, ReadingText.Blank(Chain ?? ""));

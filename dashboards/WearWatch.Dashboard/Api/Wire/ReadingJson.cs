@@ -42,7 +42,7 @@ internal sealed record ReadingJson
         Unit = Tokens.Of(row.Unit),
         LengthMm = row.LengthMm,
         Standing = Tokens.Of(row.Standing),
-        Why = row.WhyWaiting,
+        Why = T[row.WhyWaiting],
         ToldBy = row.ToldBy,
         ReceivedAt = row.ReceivedAt,
         Told = row.ToReading(chain),

@@ -73,30 +73,33 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
     }
 
     /// <summary>Events of the two months before and the week after, and what else asked for attention then.</summary>
-    public static IEnumerable<string> Nearby(
+    public static IEnumerable<Phrase> Nearby(
         NoticeRow alarm, IEnumerable<EventRow> events, IEnumerable<NoticeRow> others, PlantTime time)
     {
         var near = events.Where(e => e.At is { } at && at > alarm.RaisedAt - Before && at < alarm.RaisedAt + After)
             .OrderBy(e => e.At);
         foreach (var alike in near.GroupBy(e => (e.Kind, e.Lot, e.Broke, e.PitchesOut, e.NewPitches, e.NewTeeth, e.Note)))
         {
-            var last = $"on {time.Day(alike.Last().At!.Value)}";
+            var last = time.DateOf(alike.Last().At!.Value);
             var told = alike.First().ToEvent("") with { TakeUpMm = null };
-            var facts = string.Concat(TradeWords.Facts(told, UnitPreference.Si).Select(f => ", " + f));
-            var note = alike.Key.Note.Length > 0 ? ": " + alike.Key.Note : "";
-            var when = alike.Count() > 1 ? $"{alike.Count()} times, last {last}" : last;
-            yield return $"{TradeWords.Of(alike.Key.Kind)} {when}{facts}{note}";
+            var when = alike.Count() > 1
+                ? Phrase.Of($"{TradeWords.Of(alike.Key.Kind)} {alike.Count()} times, last on {last}")
+                : $"{TradeWords.Of(alike.Key.Kind)} on {last}";
+            var said = Phrase.Join(", ", [when, .. TradeWords.Facts(told, UnitPreference.Si).Select(f => Phrase.Of($"{f}"))]);
+            yield return alike.Key.Note.Length > 0 ? $"{said}: {alike.Key.Note}" : said;
         }
 
         foreach (var other in others.Where(n => n.RaisedAt < alarm.RaisedAt + After && !(n.EndedAt <= alarm.RaisedAt - Before)))
         {
-            var until = other.EndedAt is { } end ? " until " + time.Day(end) : "";
-            yield return $"{TradeWords.Of(other.Kind).ToLowerInvariant()} since {time.Day(other.RaisedAt)}{until}";
+            var (kind, since) = (TradeWords.Of(other.Kind), time.DateOf(other.RaisedAt));
+            yield return other.EndedAt is { } end
+                ? Phrase.Of($"{kind} since {since} until {time.DateOf(end)}")
+                : $"{kind} since {since}";
         }
     }
 
     /// <summary>What changed in the chain's duty then: its card, and how warm it was when it was measured.</summary>
-    public static IEnumerable<string> Duty(
+    public static IEnumerable<Phrase> Duty(
         NoticeRow alarm, IEnumerable<CardChangeRow> changes, IEnumerable<(DateTimeOffset At, double TemperatureC)> warmth,
         PlantTime time)
     {
@@ -106,14 +109,14 @@ public sealed class ChangesQuery(IDbContextFactory<WearDb> databases, PlantClock
         {
             var field = CardField.Of(change.Field)!;
             var (from, to) = (field.Said(change.From), field.Said(change.To));
-            yield return $"card: {field.Asked.Name.ToLowerInvariant()} {from} to {to} on {time.Day(change.At)}";
+            yield return $"card: {field.Asked.Name} {from} to {to} on {time.DateOf(change.At)}";
         }
 
         var then = warmth.Where(w => w.At > alarm.RaisedAt - Before && w.At < alarm.RaisedAt + After).Select(w => w.TemperatureC)
             .ToList();
         var earlier = warmth.Where(w => w.At <= alarm.RaisedAt - Before).Select(w => w.TemperatureC).ToList();
         if (then.Count > 0 && earlier.Count > 0 && Math.Abs(then.Average() - earlier.Average()) >= TellingWarmthC)
-            yield return FormattableString.Invariant($"measured at {then.Average():0} °C, before at {earlier.Average():0} °C");
+            yield return $"measured at {then.Average():0} °C, before at {earlier.Average():0} °C";
     }
 
     private static async Task<ILookup<int, (DateTimeOffset At, double TemperatureC)>> WarmthAsync(

@@ -1,4 +1,3 @@
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Settings;
 
@@ -13,7 +12,11 @@ public sealed record ChangesView(IReadOnlyList<RateChangeLine> Rows, int Total, 
 {
     /// <summary>How far the alarms can be trusted, in words.</summary>
     public string Trust => Real.Of == 0
-        ? "None has been judged yet. Look at the chain, then say whether the alarm was real: the record is kept."
-        : $"Of {Show.Count(Real.Of)} judged, {Show.Count(Real.Hits)} {(Real.Hits == 1 ? "was" : "were")} real "
-          + $"({EngineerWords.Share(Real.Fraction)}; 95 % band {EngineerWords.Band(Real.Band(0.95))}).";
+        ? T["None has been judged yet. Look at the chain, then say whether the alarm was real: the record is kept."]
+        : T[Phrase.Counted(
+            Real.Hits,
+            $"Of {Real.Of:#,0} judged, {Real.Hits:#,0} was real ({100 * Real.Fraction:0.0} %; 95 % band "
+            + $"{EngineerWords.Band(Real.Band(0.95))}).",
+            $"Of {Real.Of:#,0} judged, {Real.Hits:#,0} were real ({100 * Real.Fraction:0.0} %; 95 % band "
+            + $"{EngineerWords.Band(Real.Band(0.95))}).")];
 }

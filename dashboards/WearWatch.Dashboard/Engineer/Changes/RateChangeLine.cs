@@ -19,7 +19,7 @@ public sealed record RateChangeLine
     public required DateTimeOffset? EndedAt { get; init; }
 
     /// <summary>Its size and probability, as it was told.</summary>
-    public required string Why { get; init; }
+    public required Phrase Why { get; init; }
 
     /// <summary>What a person made of it; null while nobody judged.</summary>
     public required bool? JudgedReal { get; init; }
@@ -28,5 +28,5 @@ public sealed record RateChangeLine
     public required string JudgedBy { get; init; }
 
     /// <summary>What else happened at the chain about then.</summary>
-    public required IReadOnlyList<string> Nearby { get; init; }
+    public required IReadOnlyList<Phrase> Nearby { get; init; }
 }

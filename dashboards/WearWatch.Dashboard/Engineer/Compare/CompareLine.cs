@@ -8,25 +8,24 @@ namespace WearWatch.Dashboard.Engineer.Compare;
 /// <param name="B">The other's.</param>
 /// <param name="Difference">B against A; null where too little is known.</param>
 /// <param name="IsShare">Whether the difference is one of shares rather than a ratio.</param>
-public sealed record CompareLine(string Measure, string A, string B, Difference? Difference, bool IsShare = false)
+public sealed record CompareLine(Phrase Measure, Phrase A, Phrase B, Difference? Difference, bool IsShare = false)
 {
     /// <summary>The difference in words.</summary>
-    public string DifferenceInWords => Difference switch
+    public Phrase DifferenceInWords => Difference switch
     {
-        null => "too little is known",
+        null => $"too little is known",
         { } d when IsShare => $"{Points(d.Value)} ({Points(d.Interval.Low)} to {Points(d.Interval.High)})",
         { } d => $"{EngineerWords.Factor(d.Value)} "
             + $"({EngineerWords.Factor(d.Interval.Low)} to {EngineerWords.Factor(d.Interval.High)})",
     };
 
     /// <summary>What to make of it.</summary>
-    public string Verdict => Difference switch
+    public Phrase Verdict => Difference switch
     {
-        null => "",
-        { IsSeen: true } => "they differ",
-        _ => "no difference is seen",
+        null => Phrase.None,
+        { IsSeen: true } => $"they differ",
+        _ => $"no difference is seen",
     };
 
-    private static string Points(double share) =>
-        (100 * share).ToString("+0;-0;0", System.Globalization.CultureInfo.InvariantCulture) + " points";
+    private static Phrase Points(double share) => $"{100 * share:+0;-0;0} points";
 }

@@ -48,11 +48,11 @@ public sealed record CompareView
         FleetLives fleet, IReadOnlyList<RecordedForecast> record, CostTerms terms, CompareFilter filter, PlantTime time)
     {
         var lives = fleet.Chains.SelectMany(chain => chain.Lives.Select(life => (Chain: chain, Life: life))).ToList();
-        List<(BookedChain Chain, BookedLife Life)> Of(CompareSide side) =>
-            lives.FindAll(l => side.Holds(l.Chain, l.Life, filter.By, time.DateOf));
-        var (a, b) = (Of(filter.A), Of(filter.B));
+        List<(BookedChain Chain, BookedLife Life)> Of(CompareSide side, CompareSide other) => lives.FindAll(l =>
+            side.Holds(filter.By.Of(l.Chain.CardOf(l.Life)), other, l.Life.FittedAt is { } at ? time.DateOf(at) : null));
+        var (a, b) = (Of(filter.A, filter.B), Of(filter.B, filter.A));
         GroupOfLives[] sides =
-            [Group(filter.A.Name, a), Group(filter.B.Name == filter.A.Name ? filter.B.Name + " " : filter.B.Name, b)];
+            [Group(T[filter.A.Said], a), Group(T[filter.B.Said] + (filter.A.Said.Equals(filter.B.Said) ? " " : ""), b)];
         return new CompareView
         {
             Filter = filter,
@@ -74,31 +74,31 @@ public sealed record CompareView
     {
         static List<double> Rates(List<(BookedChain Chain, BookedLife Life)> side) =>
             [.. side.Select(l => l.Life.LogRate?.Mean).OfType<double>()];
-        static string Words(List<double> rates) => rates.Count == 0
-            ? Show.Nothing
+        static Phrase Words(List<double> rates) => rates.Count == 0
+            ? Phrase.Verbatim(Show.Nothing)
             : $"{Show.RateFigure(Math.Exp(rates.Average()))}, {EngineerWords.Lives(rates.Count)}";
         var (one, other) = (Rates(a), Rates(b));
-        return new("Wear rate, % per 1,000 h", Words(one), Words(other), Difference.RatioOfMeans(one, other, Confidence));
+        return new($"Wear rate, % per 1,000 h", Words(one), Words(other), Difference.RatioOfMeans(one, other, Confidence));
     }
 
     private static CompareLine Life(GroupOfLives a, GroupOfLives b)
     {
-        static string Words(GroupOfLives side) => side.Fit is { } fit
-            ? $"{Show.Hours(fit.MedianHours)}, {EngineerWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit"
-            : $"{Show.Nothing}, {EngineerWords.Lives(side.Lives.Count)}, {Show.Count(side.Failures)} to the limit";
+        static Phrase Words(GroupOfLives side) => side.Fit is { } fit
+            ? Phrase.Of($"{fit.MedianHours:#,0} h, {EngineerWords.Lives(side.Lives.Count)}, {side.Failures:#,0} to the limit")
+            : $"{Show.Nothing}, {EngineerWords.Lives(side.Lives.Count)}, {side.Failures:#,0} to the limit";
         Difference? difference = a.Fit is { } one && b.Fit is { } other && a.MedianInterval is { Low: > 0 } oneBand
             && b.MedianInterval is { Low: > 0 } otherBand
             ? Difference.Ratio((one.MedianHours, oneBand), (other.MedianHours, otherBand))
             : null;
-        return new("Median life (Weibull)", Words(a), Words(b), difference);
+        return new($"Median life (Weibull)", Words(a), Words(b), difference);
     }
 
     private static CompareLine FromWear(GroupOfLives a, GroupOfLives b)
     {
-        static string Words(GroupOfLives side) => side.FromWear is { } law
-            ? $"{Show.Hours(law.Median(Confidence).Hours)}, {EngineerWords.Lives(law.Drawn)} by what their wear foretold"
-            : Show.Nothing;
-        return new("Median life from wear", Words(a), Words(b), a.FromWear is { } one && b.FromWear is { } other
+        static Phrase Words(GroupOfLives side) => side.FromWear is { } law
+            ? Phrase.Of($"{law.Median(Confidence).Hours:#,0} h, {EngineerWords.Lives(law.Drawn)} by what their wear foretold")
+            : Phrase.Verbatim(Show.Nothing);
+        return new($"Median life from wear", Words(a), Words(b), a.FromWear is { } one && b.FromWear is { } other
             ? Difference.Ratio(one.Median(Confidence), other.Median(Confidence))
             : null);
     }
@@ -112,28 +112,23 @@ public sealed record CompareView
             [.. side.GroupBy(l => l.Chain.Id).Select(g =>
                 CostStatement.Sum(g.Select(l => CostStatement.Of(l.Chain, l.Life, terms, ever))))
                 .Select(s => (s.Total, s.Hours))];
-        string Words(List<(double Cost, double Hours)> side) => side.Sum(c => c.Hours) is > 0 and var hours
-            ? $"{CostWords.Money(1000 * side.Sum(c => c.Cost) / hours, terms)}, {Show.Count(side.Count, "chain")}"
-            : Show.Nothing;
+        Phrase Words(List<(double Cost, double Hours)> side) => side.Sum(c => c.Hours) is > 0 and var hours
+            ? Phrase.Of($"{CostWords.Money(1000 * side.Sum(c => c.Cost) / hours, terms)}, {EngineerWords.Chains(side.Count)}")
+            : Phrase.Verbatim(Show.Nothing);
         var (one, other) = (ByChain(a), ByChain(b));
-        return new("Cost of 1,000 running hours", Words(one), Words(other), Difference.RatioOfRates(one, other, Confidence));
+        return new($"Cost of 1,000 running hours", Words(one), Words(other), Difference.RatioOfRates(one, other, Confidence));
     }
 
     private static CompareLine Coverage(IReadOnlyList<RecordedForecast> record, CompareFilter filter, PlantTime time)
     {
-        ObservedShare Held(CompareSide side) => ObservedShare.In(
-            [.. record.Where(f => f.AtShare == 0.5 && f.Score.Answered && Holds(side, f))], f => f.Score.Held90);
-        bool Holds(CompareSide side, RecordedForecast forecast)
-        {
-            if (side.Group.Length > 0 && filter.By.Of(forecast.Card) != side.Group) return false;
-            if (side.From is null && side.To is null) return true;
-            return forecast.FittedAt is { } fitted && time.DateOf(fitted) is var day && !(day < side.From) && !(day >= side.To);
-        }
+        ObservedShare Held(CompareSide side, CompareSide other) => ObservedShare.In(
+            [.. record.Where(f => f.AtShare == 0.5 && f.Score.Answered
+                && side.Holds(filter.By.Of(f.Card), other, f.FittedAt is { } at ? time.DateOf(at) : null))], f => f.Score.Held90);
 
-        static string Words(ObservedShare held) =>
-            held.Of == 0 ? Show.Nothing : $"{EngineerWords.Share(held.Fraction)} of {Show.Count(held.Of)}";
-        var (one, other) = (Held(filter.A), Held(filter.B));
-        return new("90 % intervals that held, at half of life", Words(one), Words(other),
+        static Phrase Words(ObservedShare held) =>
+            held.Of == 0 ? Phrase.Verbatim(Show.Nothing) : $"{100 * held.Fraction:0.0} % of {held.Of:#,0}";
+        var (one, other) = (Held(filter.A, filter.B), Held(filter.B, filter.A));
+        return new($"90 % intervals that held, at half of life", Words(one), Words(other),
             Difference.OfShares(one, other, Confidence), IsShare: true);
     }
 }

@@ -18,13 +18,13 @@ public sealed record CostView(FleetCosts Costs, LifeGrouping By)
     /// <summary>How the year compares with the one before, in a sentence.</summary>
     public string InWords => (All.Year.PerThousandHours, All.Before.PerThousandHours) switch
     {
-        ({ } now, { } before) when before > 0 => string.Create(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"1,000 running hours cost {CostWords.Money(now, Terms)}, {Math.Abs(100 * (now / before - 1)):0} % "
-            + $"{(now > before ? "more" : "less")} than in the year before "
-            + $"({CostWords.Money(before, Terms)})."),
-        ({ } now, _) => $"1,000 running hours cost {CostWords.Money(now, Terms)}; of the year before nothing is known.",
-        _ => "No running hours have dates yet: a fitting and readings with dates give them.",
+        ({ } now, { } before) when before > 0 => now > before
+            ? T[$"1,000 running hours cost {CostWords.Money(now, Terms)}, {100 * (now / before - 1):0} % more than in the year "
+                + $"before ({CostWords.Money(before, Terms)})."]
+            : T[$"1,000 running hours cost {CostWords.Money(now, Terms)}, {100 * (1 - now / before):0} % less than in the year "
+                + $"before ({CostWords.Money(before, Terms)})."],
+        ({ } now, _) => T[$"1,000 running hours cost {CostWords.Money(now, Terms)}; of the year before nothing is known."],
+        _ => T["No running hours have dates yet: a fitting and readings with dates give them."],
     };
 
     /// <summary>Asks for it.</summary>

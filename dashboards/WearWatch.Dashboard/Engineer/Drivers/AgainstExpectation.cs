@@ -25,7 +25,7 @@ public sealed record AgainstExpectation
     public required int Readings { get; init; }
 
     /// <summary>What may explain it, as far as the records tell.</summary>
-    public required IReadOnlyList<string> Hints { get; init; }
+    public required IReadOnlyList<Phrase> Hints { get; init; }
 
     public double Ratio => Rate / Expected;
 }

@@ -7,10 +7,10 @@ namespace WearWatch.Dashboard.Engineer.Drivers;
 public sealed record DriverLine
 {
     /// <summary>Of what.</summary>
-    public required string Name { get; init; }
+    public required Phrase Name { get; init; }
 
     /// <summary>For which step.</summary>
-    public required string Step { get; init; }
+    public required Phrase Step { get; init; }
 
     /// <summary>By what the wear rate is multiplied.</summary>
     public required double Factor { get; init; }

@@ -119,7 +119,7 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
     }
 
     /// <summary>The card as the fleet model was asked with it.</summary>
-    private static ChainCard Seen(ChainCard card, double? meanHoursSinceOiling, double? ambientC) =>
+    internal static ChainCard Seen(ChainCard card, double? meanHoursSinceOiling, double? ambientC) =>
         card with { Duty = card.Duty with { HoursSinceOiling = meanHoursSinceOiling, AmbientC = ambientC } };
 
     /// <summary>What a third of all chains have in common explains none of them.</summary>
@@ -130,17 +130,18 @@ public sealed class DriversQuery(IDbContextFactory<WearDb> databases, FleetModel
         return chains.ConvertAll(c => c with { Hints = [.. c.Hints.Where(h => !common.Contains(h))] });
     }
 
-    private static IEnumerable<string> Hints(
+    private static IEnumerable<Phrase> Hints(
         ChainCard card, FleetModel model, bool hasRisen, double? sinceOiling, double? oilingInterval)
     {
-        if (hasRisen) yield return "its rate has risen";
+        if (hasRisen) yield return $"its rate has risen";
         if (model.Explain(card).FirstOrDefault(f => f is { Input: "lot", Told: true }) is { } lot
             && Math.Abs(Math.Log(lot.Factor)) > TellingLogFactor)
-            yield return $"lot {card.Lot}: its chains wear {EngineerWords.Factor(lot.Factor)}";
-        if (sinceOiling > oilingInterval) yield return "oil is overdue";
-        foreach (var input in model.OutsideTrainingRange(card)) yield return input + " outside what the fleet shows";
-        if (card.Duty.RelativeLoad is null) yield return "load not recorded";
-        if (card.Duty.Lubrication is null) yield return "lubrication not recorded";
-        if (card.Duty.Dust is null) yield return "dust not recorded";
+            yield return $"lot {card.Lot}: its chains wear × {lot.Factor:0.00}";
+        if (sinceOiling > oilingInterval) yield return $"oil is overdue";
+        foreach (var input in model.OutsideTrainingRange(card))
+            yield return $"{DriverInput.Called(input)} outside what the fleet shows";
+        if (card.Duty.RelativeLoad is null) yield return $"load not recorded";
+        if (card.Duty.Lubrication is null) yield return $"lubrication not recorded";
+        if (card.Duty.Dust is null) yield return $"dust not recorded";
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Learning;
 
@@ -10,7 +9,7 @@ namespace WearWatch.Dashboard.Engineer.Drivers;
 /// <param name="Quantity">The quantity with its unit.</param>
 /// <param name="Points">The rate over that of the typical chain, with its 90 % interval, by rising quantity.</param>
 /// <param name="Typical">The typical chain's value.</param>
-public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> Points, double Typical)
+public sealed record PartialEffect(Phrase Quantity, IReadOnlyList<PartialPoint> Points, double Typical)
 {
     private const int PointsDrawn = 24;
     private const int FewestChains = 5;
@@ -30,22 +29,21 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
             .. oilAges.Length < FewestChains || !model.Uses(FleetModel.HoursSinceOiling) ? [] : new[]
             {
                 Along(
-                    "hours since lubrication", oilAges,
+                    $"hours since lubrication", oilAges,
                     value => typical with { Duty = typical.Duty with { HoursSinceOiling = value } },
                     typical with { Duty = typical.Duty with { HoursSinceOiling = oilAges[oilAges.Length / 2] } }, model),
             },
-            Along("relative load", loads, value => typical with { Duty = typical.Duty with { RelativeLoad = value } }, typical,
+            Along($"relative load", loads, value => typical with { Duty = typical.Duty with { RelativeLoad = value } }, typical,
                 model),
-            Along("speed, m/s", speeds, value => typical with { Duty = typical.Duty with { SpeedMetresPerSecond = value } },
+            Along($"speed, m/s", speeds, value => typical with { Duty = typical.Duty with { SpeedMetresPerSecond = value } },
                 typical, model),
         ];
     }
 
     /// <summary>In words.</summary>
-    public string InWords() => string.Create(
-        CultureInfo.InvariantCulture,
+    public Phrase InWords() =>
         $"{Quantity}: at {Points[0].Value:0.##} {EngineerWords.Factor(Points[0].Factor)}, at {Points[^1].Value:0.##} "
-        + $"{EngineerWords.Factor(Points[^1].Factor)} of the rate at {Typical:0.##}");
+        + $"{EngineerWords.Factor(Points[^1].Factor)} of the rate at {Typical:0.##}";
 
     private static double[] Told(IEnumerable<ChainCard> cards, Func<ChainCard, double?> quantity) =>
         [.. cards.Select(quantity).Where(v => v is > 0).Select(v => v!.Value).Order()];
@@ -67,7 +65,7 @@ public sealed record PartialEffect(string Quantity, IReadOnlyList<PartialPoint> 
     }
 
     private static PartialEffect Along(
-        string quantity, double[] values, Func<double, ChainCard> with, ChainCard typical, FleetModel model)
+        Phrase quantity, double[] values, Func<double, ChainCard> with, ChainCard typical, FleetModel model)
     {
         var (least, greatest) = (values[0], values[^1]);
         return new PartialEffect(

@@ -46,6 +46,6 @@ public static class CostExports
     private static object?[] Row(string group, string year, CostStatement s) =>
     [
         group, year, s.Hours, s.Swaps, s.Broke, s.Chains, s.Sprockets, s.Stops, s.Breakdowns, s.Total, s.PerThousandHours,
-        s.UnusedPrice, s.UnusedHours, s.Avoided, s.Saved, s.Oilings, s.OilMl,
+        s.UnusedPrice, s.UnusedHours, s.Spared, s.Saved, s.Oilings, s.OilMl,
     ];
 }

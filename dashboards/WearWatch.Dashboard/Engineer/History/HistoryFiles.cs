@@ -1,6 +1,8 @@
 using System.Net.Mime;
 using System.Text;
 using WearWatch.Dashboard.Kit.Exports;
+using WearWatch.Plant.People;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Engineer.History;
 
@@ -11,13 +13,21 @@ public static class HistoryFiles
 
     public static void MapHistoryFiles(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/engineering/history/{table}.csv", (HistoryTables tables, string table) => tables.Of(table) is { } found
+        routes.MapGet("/engineering/history/{table}.csv", async (HistoryTables tables, SecurityLog log, string table) =>
+            await ToldAsync(tables.Of(table), log) is { } found
             ? Results.Stream(to => WriteCsvAsync(found, to), MediaTypeNames.Text.Csv, found.Name + ".csv")
             : Results.NotFound());
         routes.MapGet("/engineering/history/{table}.parquet",
-            async (HistoryTables tables, string table, CancellationToken ct) => tables.Of(table) is { } found
+            async (HistoryTables tables, SecurityLog log, string table, CancellationToken ct) =>
+            await ToldAsync(tables.Of(table), log) is { } found
             ? Results.Stream(await ParquetAsync(found, ct), "application/vnd.apache.parquet", found.Name + ".parquet")
             : Results.NotFound());
+    }
+
+    private static async Task<HistoryTable?> ToldAsync(HistoryTable? table, SecurityLog log)
+    {
+        if (table is not null) await log.AddAsync(SecurityEventKind.Exported, table.Name);
+        return table;
     }
 
     private static async Task WriteCsvAsync(HistoryTable table, Stream to)

@@ -8,7 +8,7 @@ namespace WearWatch.Dashboard.Engineer.History;
 /// <param name="Columns">Its columns; the first is the row's number.</param>
 /// <param name="Page">So many rows after a row number, each as its columns' values.</param>
 public sealed record HistoryTable(
-    string Name, string Meaning, IReadOnlyList<HistoryColumn> Columns,
+    string Name, Phrase Meaning, IReadOnlyList<HistoryColumn> Columns,
     Func<long, int, CancellationToken, Task<IReadOnlyList<object?[]>>> Page)
 {
     private const int RowsAtOnce = 5000;

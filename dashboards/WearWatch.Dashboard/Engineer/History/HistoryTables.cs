@@ -14,9 +14,9 @@ public sealed class HistoryTables(IDbContextFactory<WearDb> databases, LifeBook 
     public IReadOnlyList<HistoryTable> All { get; } =
     [
         ChainTable.Of(databases), ReadingTable.Of(databases), EventTable.Of(databases), InspectionTable.Of(databases),
-        LinkMeasureTable.Of(databases), ExaminationTable.Of(databases),
+        LinkMeasureTable.Of(databases), PartReadingTable.Of(databases), ExaminationTable.Of(databases),
         LiftingStepTable.Of(databases), ForecastTable.Of(databases),
-        NoticeTable.Of(databases), LifeTable.Of(book),
+        NoticeTable.Of(databases), NoticeStepTable.Of(databases), LifeTable.Of(book),
     ];
 
     /// <summary>The table of a name; null when there is none.</summary>

@@ -37,6 +37,9 @@ public sealed record GroupOfLives
     /// </summary>
     public bool MostlySwappedEarly => ReplacedBefore > Failures;
 
+    /// <summary>How well the law fits; null where there is none to fit.</summary>
+    public required FitJudgement? Judgement { get; init; }
+
     public int Failures => Curve.Failures;
 
     public int ReplacedBefore => Lives.Count(l => l.End == LifeEnd.ReplacedBefore);
@@ -53,6 +56,7 @@ public sealed record GroupOfLives
             Lives = lives,
             Curve = SurvivalCurve.Of(lives),
             Outcome = outcome,
+            Judgement = fit is null ? null : FitJudgement.Of(fit, lives),
             FromWear = ImputedLives.Of(lives, law),
             SteepnessInterval = fit?.SteepnessInterval(Confidence),
             B10Interval = fit?.HoursInterval(0.10, Confidence),

@@ -1,5 +1,3 @@
-using System.Globalization;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lives;
 using WearWatch.Plant.Books;
 
@@ -8,7 +6,7 @@ namespace WearWatch.Dashboard.Engineer.LifeData;
 /// <summary>What the page of lives shows.</summary>
 public sealed record LivesView
 {
-    /// <summary>The groups, the one with the most lives first.</summary>
+    /// <summary>The groups: those that can be fitted first, the one with the most lives before the others.</summary>
     public required IReadOnlyList<GroupOfLives> Groups { get; init; }
 
     /// <summary>The groups that are drawn and compared.</summary>
@@ -22,7 +20,10 @@ public sealed record LivesView
 
     public required LifeLaw Law { get; init; }
 
-    public int Lives => Groups.Sum(g => g.Lives.Count);
+    /// <summary>Groups of which nothing can be fitted yet, which are shown only on demand.</summary>
+    public required int NotFitted { get; init; }
+
+    public required int Lives { get; init; }
 
     public IReadOnlyList<string> DrawnNames => [.. Drawn.Select(g => g.Name)];
 
@@ -31,20 +32,17 @@ public sealed record LivesView
 
     /// <summary>What to beware of where most of the drawn lives that ended were swapped early; null where not.</summary>
     public string? SwappedEarlyInWords => Drawn.Where(g => g.MostlySwappedEarly).ToList() is { Count: > 0 } early
-        ? $"Swapped before the limit: {Show.Count(early.Sum(g => g.ReplacedBefore))}; reached it: "
-            + $"{Show.Count(early.Sum(g => g.Failures))}. Plain figures then put lives too long. Go by those from wear."
+        ? T[$"Swapped before the limit: {early.Sum(g => g.ReplacedBefore):#,0}; reached it: "
+            + $"{early.Sum(g => g.Failures):#,0}. Plain figures then put lives too long. Go by those from wear."]
         : null;
 
     /// <summary>A comparison of so many groups in a sentence.</summary>
     public static string InWords(LogRank difference, int groups) => (groups, difference.DegreesOfFreedom) switch
     {
-        ( < 2, _) => "Draw two or more groups to compare them.",
-        (_, 0) => "Too few failures to compare these groups.",
-        _ => string.Create(
-            CultureInfo.InvariantCulture,
-            $"Log-rank test of the {groups} groups drawn: chi-square {difference.ChiSquare:0.00} on "
-            + $"{difference.DegreesOfFreedom}, "
-            + $"p {Chance(difference.PValue)}. {Conclusion(difference.PValue)}"),
+        ( < 2, _) => T["Draw two or more groups to compare them."],
+        (_, 0) => T["Too few failures to compare these groups."],
+        _ => T[$"Log-rank test of the {groups} groups drawn: chi-square {difference.ChiSquare:0.00} on "
+            + $"{difference.DegreesOfFreedom}, p {Chance(difference.PValue)}. {Conclusion(difference.PValue)}"],
     };
 
     public static LivesView Of(FleetLives fleet, LivesFilter filter)
@@ -53,12 +51,18 @@ public sealed record LivesView
         var lives = fleet.Chains.SelectMany(chain => chain.Lives.Select(life => (Card: chain.CardOf(life), life))).ToList();
         var groups = lives.Where(l => l.life.FittingKnown).GroupBy(l => filter.By.Of(l.Card), l => l.life.Life)
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
-            .AsParallel().AsOrdered().Select(g => GroupOfLives.Of(g.Key, [.. g], law)).ToList();
+            .AsParallel().AsOrdered().Select(g => GroupOfLives.Of(g.Key, [.. g], law)).AsSequential()
+            .OrderByDescending(g => g.Fit is not null)
+            .ToList();
+        var notFitted = groups.Count(g => g.Fit is null);
         var drawn = groups.Where(g => filter.Shown.Contains(g.Name)).ToList();
         if (drawn.Count == 0) drawn = [.. groups.Take(filter.By == LifeGrouping.All ? 1 : 4)];
         return new LivesView
         {
-            Groups = groups,
+            Groups = filter.Every || notFitted == groups.Count
+                ? groups : groups.FindAll(g => g.Fit is not null || filter.Shown.Contains(g.Name)),
+            NotFitted = notFitted == groups.Count ? 0 : notFitted,
+            Lives = groups.Sum(g => g.Lives.Count),
             Drawn = drawn,
             Difference = LogRank.Compare([.. drawn.Select(g => g.Lives)]),
             LeftOut = lives.Count(l => !l.life.FittingKnown),
@@ -66,12 +70,12 @@ public sealed record LivesView
         };
     }
 
-    private static string Chance(double p) => p < 0.001 ? "below 0.001" : p.ToString("0.000", CultureInfo.InvariantCulture);
+    private static Phrase Chance(double p) => p < 0.001 ? Phrase.Of($"below {0.001:0.000}") : $"{p:0.000}";
 
-    private static string Conclusion(double p) => p switch
+    private static Phrase Conclusion(double p) => p switch
     {
-        < 0.01 => "They do not last equally long.",
-        < 0.1 => "A hint of a difference, no more.",
-        _ => "No difference is seen.",
+        < 0.01 => $"They do not last equally long.",
+        < 0.1 => $"A hint of a difference, no more.",
+        _ => $"No difference is seen.",
     };
 }

@@ -39,11 +39,12 @@ public sealed class SurvivalPlan
             withBand ? Band(group.Curve) : "",
             string.Concat(suspended.Where((_, i) => i % every == 0)
                 .Select(s => $"M{N(Hours.At(s.Hours))} {N(Share.At(s.Surviving) - 4)}v8")),
-            $"{group.Name}: {Show.Count(group.Failures, "failure")} of {Show.Count(group.Lives.Count)}, {Median(group)}");
+            T[$"{LifeGroupings.Said(group.Name)}: {GroupTable.Failures(group.Failures)} of {group.Lives.Count:#,0}, "
+                + $"{Median(group)}"]);
     }
 
-    private static string Median(GroupOfLives group) =>
-        group.Curve.MedianHours is { } hours ? "half fail by " + Show.Hours(hours) : "fewer than half have failed";
+    private static Phrase Median(GroupOfLives group) =>
+        group.Curve.MedianHours is { } hours ? Phrase.Of($"half fail by {hours:#,0} h") : $"fewer than half have failed";
 
     // There and back: the upper stairs forwards, the lower ones backwards.
     private string Band(SurvivalCurve curve)

@@ -49,11 +49,13 @@ public sealed record RecordView
     }
 
     /// <summary>Whether an interval holds as often as it says, in words.</summary>
-    public static string Verdict(ObservedShare held, double stated)
+    public static Phrase Verdict(ObservedShare held, double stated)
     {
-        if (held.Of < FewestToJudge) return "too few to tell";
+        if (held.Of < FewestToJudge) return $"too few to tell";
         var band = held.Band(Confidence);
-        if (band.Contains(stated)) return "as often as stated";
-        return band.High < stated ? "too seldom: intervals are too narrow" : "too often: intervals are wider than need be";
+        if (band.Contains(stated)) return $"as often as stated";
+        return band.High < stated
+            ? Phrase.Of($"too seldom: intervals are too narrow")
+            : $"too often: intervals are wider than need be";
     }
 }

@@ -1,6 +1,5 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Lifting;
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Lifting.Examinations;
 
 namespace WearWatch.Dashboard.Engineer.Report;
@@ -16,16 +15,20 @@ internal static class MonthLifting
         var standing = lifting.ByChain.Where(c => c.Value.Verdict != LiftingVerdict.NothingStands)
             .OrderByDescending(c => c.Value.Verdict).ThenBy(c => c.Key, StringComparer.Ordinal).ToList();
         yield return new ReportPart(
-            "Lifting chains",
+            T["Lifting chains"],
             [
-                $"{Caution.LiftingInBrief} {Caution.WhoDecides}",
-                $"{LiftingVerdicts.Words(LiftingVerdict.NothingStands)}: {Show.Count(quiet, "chain")}.",
+                T[$"{Caution.LiftingInBrief} {Caution.WhoDecides}"],
+                T[$"{LiftingVerdicts.Words(LiftingVerdict.NothingStands)}: {EngineerWords.Chains(quiet)}."],
             ],
             standing.Count == 0 ? null : new ReportTable(
-                ["Chain", "State", "What stands against it"],
+                [T["Chain"], T["State"], T["What stands against it"]],
                 [
                     .. standing.Select(c =>
-                        new[] { c.Key, LiftingVerdicts.Words(c.Value.Verdict), string.Join(" ", c.Value.Words) }),
+                        new[]
+                        {
+                            c.Key, T[$"{LiftingVerdicts.Words(c.Value.Verdict)}"],
+                            T[Phrase.Join(" ", c.Value.Words.Select(w => Phrase.Of($"{w}")))],
+                        }),
                 ],
                 Words: true));
     }

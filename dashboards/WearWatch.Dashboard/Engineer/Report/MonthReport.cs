@@ -14,14 +14,15 @@ public sealed record MonthReport(DateOnly Month, string Plant, PlantTime Time, I
     public LiftingStatesView Lifting { get; init; } = LiftingStatesView.None;
 
     /// <summary>Such as <c>October 2026</c>.</summary>
-    public string MonthName => Month.ToString("MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+    public string MonthName => Month.ToString("MMMM yyyy", System.Globalization.CultureInfo.CurrentCulture);
 
     /// <summary>What stands on top.</summary>
-    public string Title => $"Chains in {MonthName}";
+    public string Title => T[$"Chains in {MonthName}"];
 
     /// <summary>The line under it.</summary>
-    public string Under =>
-        $"{(Plant.Length > 0 ? Plant + ", " : "")}written on {Time.Day(Time.Now)}{(IsOver ? "" : "; the month is not over")}";
+    public string Under => (Plant.Length > 0 ? Plant + ", " : "") + (IsOver
+        ? T[$"written on {Time.Today}"]
+        : T[$"written on {Time.Today}; the month is not over"]);
 
     /// <summary>Whether the month is over.</summary>
     public bool IsOver => Month.AddMonths(1) <= Time.Today;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Dashboard.Engineer.Costs;
 using WearWatch.Dashboard.Engineer.Record;
 using WearWatch.Dashboard.Kit.Words;
@@ -33,24 +32,27 @@ public static class MonthWriting
         var lifting = ConditionWords.MostUrgentFirst.Select(c => ConditionWords.Of(c, holdsLoad: true))
             .Select(words => (words.Words, Count: facts.Conditions.GetValueOrDefault(words))).Where(c => c.Count > 0).ToList();
         var others = facts.Conditions.Where(c => !c.Key.HoldsLoad).Sum(c => c.Value);
-        return new("In short",
+        return new(T["In short"],
         [
-            $"Of {Show.Count(others, "chain")} {Show.Count(Of(Condition.WithinLimit))} are within their limit, for "
-                + $"{Show.Count(Of(Condition.PlanASwap))} a swap is to be planned, {Show.Count(Of(Condition.SwapNow))} should be "
-                + $"swapped now, and of {Show.Count(Of(Condition.NotKnown))} nothing is known.",
+            T[$"Of {EngineerWords.Chains(others)} {Of(Condition.WithinLimit):#,0} are within their limit, for "
+                + $"{Of(Condition.PlanASwap):#,0} a swap is to be planned, {Of(Condition.SwapNow):#,0} should be "
+                + $"swapped now, and of {Of(Condition.NotKnown):#,0} nothing is known."],
             .. lifting.Count == 0 ? Array.Empty<string>() :
             [
-                $"Of {Show.Count(lifting.Sum(c => c.Count), "chain")} that lift or hold a load: "
-                    + string.Join("; ", lifting.Select(c => $"{Show.Count(c.Count)} {c.Words}")) + ".",
+                T[$"Of {EngineerWords.Chains(lifting.Sum(c => c.Count))} that lift or hold a load: "
+                    + $"{Phrase.Join("; ", lifting.Select(c => Phrase.Of($"{c.Count:#,0} {c.Words}")))}."],
             ],
             month.Swaps == 0
-                ? "No chain was swapped in the month."
-                : $"{Show.Count(month.Swaps, "chain")} {(month.Swaps == 1 ? "was" : "were")} swapped in the month, "
-                    + $"{Show.Count(month.Broke)} of them after a breakdown.",
+                ? T["No chain was swapped in the month."]
+                : T[Phrase.Counted(
+                    month.Swaps,
+                    $"{month.Swaps:#,0} chain was swapped in the month, {month.Broke:#,0} of them after a breakdown.",
+                    $"{month.Swaps:#,0} chains were swapped in the month, {month.Broke:#,0} of them after a breakdown.")],
             year.Total > 0
-                ? $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; a month of the year before cost "
-                    + $"{CostWords.Money(year.Total / 12, facts.Terms)} a month on average."
-                : $"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; of the year before nothing is known.",
+                ? T[$"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; a month of the year before cost "
+                    + $"{CostWords.Money(year.Total / 12, facts.Terms)} a month on average."]
+                : T[$"Chains cost {CostWords.Money(month.Total, facts.Terms)} in the month; of the year before nothing is "
+                    + $"known."],
         ]);
     }
 
@@ -61,45 +63,54 @@ public static class MonthWriting
         var stop = facts.Due.Where(d => d.Condition is { Condition: Condition.SwapNow, HoldsLoad: true }).ToList();
         List<string> decide = [];
         if (stop.Count > 0)
-            decide.Add($"Take out of use now, until a competent person has judged: {Names(stop.Select(d => d.Name))}.");
+            decide.Add(T[$"Take out of use now, until a competent person has judged: "
+                + $"{Names(stop.Select(d => Phrase.Verbatim(d.Name)))}."]);
         var left = facts.Due.Where(d => d.IsLeft).Except(stop).ToList();
         if (left.Count > 0)
         {
-            decide.Add("Out of use unless a swap before is planned: "
-                + Names(left.Select(d => $"{d.Name} from {facts.Time.Day(d.OutOfUseBy!.Value)}")) + ".");
+            decide.Add(T[$"Out of use unless a swap before is planned: "
+                + $"{Names(left.Select(d => Phrase.Of($"{d.Name} from {facts.Time.DateOf(d.OutOfUseBy!.Value)}")))}."]);
         }
 
-        if (now.Count > 0) decide.Add($"When to swap {Names(now.Select(d => d.Name))}: past the limit, and in no plan.");
+        if (now.Count > 0)
+            decide.Add(T[$"When to swap {Names(now.Select(d => Phrase.Verbatim(d.Name)))}: past the limit, and in no plan."]);
         open.RemoveAll(d => d.IsLeft || d.Condition is { Condition: Condition.SwapNow });
         if (open.Count > 0) decide.Add(
-            $"Whether to plan {Show.Count(open.Count, "more chain")} whose limit may come within eight weeks.");
-        if (facts.Unjudged > 0) decide.Add($"Whether {Show.Count(facts.Unjudged, "alarm")} of faster wear "
-            + $"{(facts.Unjudged == 1 ? "is" : "are")} real: somebody has to look.");
+            T[Phrase.Counted(open.Count, $"Whether to plan {open.Count:#,0} more chain whose limit may come within eight weeks.",
+                $"Whether to plan {open.Count:#,0} more chains whose limit may come within eight weeks.")]);
+        if (facts.Unjudged > 0) decide.Add(T[Phrase.Counted(
+            facts.Unjudged, $"Whether {facts.Unjudged:#,0} alarm of faster wear is real: somebody has to look.",
+            $"Whether {facts.Unjudged:#,0} alarms of faster wear are real: somebody has to look.")]);
         if (facts.Waiting > 0)
-            decide.Add($"What to make of {Show.Count(facts.Waiting, "reading")} that wait for a person's word.");
-        decide.AddRange(facts.PlantNotices.Select(n => $"{n.Why} {n.WhatToDo}"));
-        if (decide.Count == 0) decide.Add("Nothing waits for a decision.");
-        return new("What to decide", decide);
+            decide.Add(T[Phrase.Counted(
+                facts.Waiting, $"What to make of {facts.Waiting:#,0} reading on hold.",
+                $"What to make of {facts.Waiting:#,0} readings on hold.")]);
+        decide.AddRange(facts.PlantNotices.Select(n => T[$"{n.Why} {n.WhatToDo}"]));
+        if (decide.Count == 0) decide.Add(T["Nothing waits for a decision."]);
+        return new(T["What to decide"], decide);
     }
 
     private static ReportPart Due(MonthFacts facts) => facts.Due.Count == 0
-        ? new("What comes due", ["No limit comes within eight weeks."])
+        ? new(T["What comes due"], [T["No limit comes within eight weeks."]])
         : new(
-            "What comes due",
-            [$"{Show.Count(facts.Due.Count, "chain")} may reach the limit within eight weeks or "
-                + $"{(facts.Due.Count == 1 ? "has" : "have")} passed it"
-                + (facts.Due.Count > MostListed ? $"; the {MostListed} most urgent:" : ":")],
+            T["What comes due"],
+            [T[facts.Due.Count > MostListed
+                ? Phrase.Of($"{facts.Due.Count:#,0} chains may reach the limit within eight weeks or have passed it; the "
+                    + $"{MostListed} most urgent:")
+                : Phrase.Counted(
+                    facts.Due.Count, $"{facts.Due.Count:#,0} chain may reach the limit within eight weeks or has passed it:",
+                    $"{facts.Due.Count:#,0} chains may reach the limit within eight weeks or have passed it:")]],
             new ReportTable(
-                ["Chain", "Line", "Condition", "Early date", "Swap planned for"],
+                [T["Chain"], T["Line"], T["Condition"], T["Early date"], T["Swap planned for"]],
                 [
                     .. facts.Due.Take(MostListed).Select(d => new[]
                     {
-                        d.Name, d.Line, d.Condition.Words, d.EarlyDate is { } early
+                        d.Name, d.Line, T[$"{d.Condition.Words}"], d.EarlyDate is { } early
                             ? facts.Time.Day(early)
                             : Show.Nothing,
-                        d.IsLeft ? HardDateWords.OutOfUse(d.OutOfUseBy!.Value, facts.Time)
+                        d.IsLeft ? T[HardDateWords.OutOfUse(d.OutOfUseBy!.Value, facts.Time)]
                             : d.PlannedFor is { } start ? facts.Time.Day(start)
-                            : "not planned",
+                            : T["not planned"],
                     })
                 ],
                 Words: true));
@@ -109,14 +120,17 @@ public static class MonthWriting
         List<string> said = [];
         var byKind = facts.Raised.CountBy(r => r.Notice.Kind).OrderByDescending(k => k.Value).ToList();
         said.Add(byKind.Count == 0
-            ? "No notice was raised in the month."
-            : $"{Show.Count(facts.Raised.Count, "notice")} {(facts.Raised.Count == 1 ? "was" : "were")} raised: "
-                + string.Join(", ", byKind.Select(k => $"{TradeWords.Of(k.Key).ToLowerInvariant()} {Show.Count(k.Value)}"))
-                + ".");
+            ? T["No notice was raised in the month."]
+            : T[Phrase.Counted(
+                facts.Raised.Count, $"{facts.Raised.Count:#,0} notice was raised: {Kinds(byKind)}.",
+                $"{facts.Raised.Count:#,0} notices were raised: {Kinds(byKind)}.")]);
         var faster = facts.Raised.Where(r => r.Notice.Kind == NoticeKind.RateHasRisen).ToList();
-        if (faster.Count > 0) said.Add($"Began to wear faster: {Names(faster.Select(r => r.Chain))}.");
-        return new("What changed", said);
+        if (faster.Count > 0) said.Add(T[$"Began to wear faster: {Names(faster.Select(r => Phrase.Verbatim(r.Chain)))}."]);
+        return new(T["What changed"], said);
     }
+
+    private static Phrase Kinds(IEnumerable<KeyValuePair<NoticeKind, int>> byKind) =>
+        Phrase.Join(", ", byKind.Select(k => Phrase.Of($"{TradeWords.Of(k.Key)} {k.Value:#,0}")));
 
     private static ReportPart Cost(MonthFacts facts, CostStatement month, CostStatement year)
     {
@@ -124,15 +138,13 @@ public static class MonthWriting
             [what, CostWords.Figure(of(month)), CostWords.Figure(of(year) / 12)];
         List<string> said = [];
         if (month.UnusedPrice > 0)
-            said.Add($"Of the chains' price {CostWords.Money(month.UnusedPrice, facts.Terms)} was life thrown away "
-                + $"({Show.Hours(month.UnusedHours)} of running).");
-        if (month.Avoided > 0)
-            said.Add($"{Show.Count(month.Avoided, "swap")} came before a breakdown, which would have cost "
-                + $"{CostWords.Money(month.Saved, facts.Terms)} more.");
-        return new("What it cost", said, new ReportTable(
-            [$"In {facts.Terms.Costs.Money}", "Month", "Mean month of the year before"],
-            [Row("Chains and sprockets", s => s.Chains + s.Sprockets), Row("Stops for swaps", s => s.Stops),
-                Row("Breakdowns", s => s.Breakdowns), Row("Total", s => s.Total)]));
+            said.Add(T[$"Of the chains' price {CostWords.Money(month.UnusedPrice, facts.Terms)} was life thrown away "
+                + $"({month.UnusedHours:#,0} h of running)."]);
+        if (month.Early > 0) said.Add(T[CostWords.Spared(month, facts.Terms)]);
+        return new(T["What it cost"], said, new ReportTable(
+            [T[$"In {facts.Terms.Costs.Money}"], T["Month"], T["Mean month of the year before"]],
+            [Row(T["Chains and sprockets"], s => s.Chains + s.Sprockets), Row(T["Stops for swaps"], s => s.Stops),
+                Row(T["Breakdowns"], s => s.Breakdowns), Row(T["Total"], s => s.Total)]));
     }
 
     private static ReportPart Held(MonthFacts facts)
@@ -142,26 +154,27 @@ public static class MonthWriting
                 .Select(f => f.Score)]);
         var (month, year) = (In(facts.Period), In(facts.YearBefore));
         if (month.Count + year.Count == 0)
-            return new("Which forecasts held", ["No chain with a forecast from half of its life has reached its limit yet."]);
+            return new(
+                T["Which forecasts held"], [T["No chain with a forecast from half of its life has reached its limit yet."]]);
         string[] Row(string what, TrackRecord record) =>
         [
             what, Show.Count(record.Count), EngineerWords.Share(record.Held90.Fraction),
             EngineerWords.Share(record.Late.Fraction), EngineerWords.Share(record.MedianAbsoluteError),
         ];
         return new(
-            "Which forecasts held",
-            [string.Create(CultureInfo.InvariantCulture, $"Forecasts at half of life, of lives that ended. The 90 % interval "
-                + $"should hold nine of ten: {RecordView.Verdict(year.Held90, 0.9)}.")],
+            T["Which forecasts held"],
+            [T[$"Forecasts at half of life, of lives that ended. The 90 % interval "
+                + $"should hold nine of ten: {RecordView.Verdict(year.Held90, 0.9)}."]],
             new ReportTable(
-                ["Lives that ended", "Forecasts", "90 % interval held", "Late warnings", "Typical error"],
-                [Row("in the month", month), Row("in the year before", year)]));
+                [T["Lives that ended"], T["Forecasts"], T["90 % interval held"], T["Late warnings"], T["Typical error"]],
+                [Row(T["in the month"], month), Row(T["in the year before"], year)]));
     }
 
-    private static string Names(IEnumerable<string> names)
+    private static Phrase Names(IEnumerable<Phrase> names)
     {
-        List<string> all = [.. names.Distinct()];
+        List<Phrase> all = [.. names.Distinct()];
         return all.Count <= MostNamed
-            ? string.Join(", ", all)
-            : $"{string.Join(", ", all.Take(MostNamed))} and {all.Count - MostNamed} more";
+            ? Phrase.Join(", ", all)
+            : $"{Phrase.Join(", ", all.Take(MostNamed))} and {all.Count - MostNamed} more";
     }
 }

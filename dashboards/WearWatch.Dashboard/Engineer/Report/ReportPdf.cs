@@ -1,4 +1,3 @@
-
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.Paper;
 
@@ -22,5 +21,5 @@ public static class ReportPdf
 
     /// <summary>A row in which each chain that lifts bears what stands against its use.</summary>
     private static IReadOnlyList<string> Marked(IReadOnlyList<string> row, LiftingStatesView lifting) =>
-        [.. row.Select(cell => lifting[cell] is { } now ? $"{cell} ({now.Brief})" : cell)];
+        [.. row.Select(cell => lifting[cell] is { } now ? $"{cell} ({T[now.Brief]})" : cell)];
 }

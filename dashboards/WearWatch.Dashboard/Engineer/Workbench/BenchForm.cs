@@ -13,7 +13,7 @@ public sealed record BenchForm(
 {
     /// <summary>What is wrong with what stands in a field; null for an empty one, which is only still wanted.</summary>
     public string? WrongWith(string name) =>
-        Address.Text(name).Length > 0 ? Refusals.FirstOrDefault(r => r.Field == name)?.Reason : null;
+        Address.Text(name).Length > 0 && Refusals.FirstOrDefault(r => r.Field == name) is { } refusal ? T[refusal.Reason] : null;
 
     /// <summary>What is wrong beside the fields that say so themselves.</summary>
     public IEnumerable<Refusal> StillWanted => Refusals.Where(r => WrongWith(r.Field) is null);

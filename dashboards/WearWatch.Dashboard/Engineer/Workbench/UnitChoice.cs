@@ -1,4 +1,4 @@
-
+using WearWatch.Dashboard.Kit.Pages;
 using WearWatch.Dashboard.Kit.Words;
 
 namespace WearWatch.Dashboard.Engineer.Workbench;
@@ -14,8 +14,7 @@ internal static class UnitChoice
     // A preference is all that a foreign page could change here, so it needs no token.
     private static async Task<IResult> Choose(HttpContext http, CancellationToken ct)
     {
-        if (!http.Request.HasFormContentType) return Results.BadRequest();
-        var form = await http.Request.ReadFormAsync(ct);
+        if (await SentForm.ReadAsync(http.Request, ct) is not { } form) return Results.BadRequest();
         var units = UnitPreference.FromCookie(string.Join('.', Fields.Select(name => form[name].ToString())));
         http.Response.Cookies.Append(UnitPreference.Cookie, units.ToCookie(), new CookieOptions
         {
@@ -24,9 +23,6 @@ internal static class UnitChoice
             HttpOnly = true,
             IsEssential = true,
         });
-        return Results.LocalRedirect(Local(form["back"].ToString()));
+        return Results.LocalRedirect(LocalAddress.Of(form["back"]));
     }
-
-    private static string Local(string back) =>
-        back.StartsWith('/') && !back.StartsWith("//", StringComparison.Ordinal) && !back.Contains('\\') ? back : "/";
 }

@@ -20,7 +20,7 @@ public sealed record DateOdds
     public required IReadOnlyList<DateBin> Bins { get; init; }
 
     /// <summary>The stretch: week, month, quarter or year.</summary>
-    public required string Unit { get; init; }
+    public required Phrase Unit { get; init; }
 
     /// <summary>Probability that the limit has been reached already.</summary>
     public required double Already { get; init; }
@@ -37,7 +37,7 @@ public sealed record DateOdds
     {
         var dates = Dates(forecast, hoursSinceReading, calendar, time.Now);
         var end = dates.LastOrDefault(d => d is not null) is { } last ? time.DateOf(last) : time.Today;
-        var (unit, starts) = Stretches(time.Today, end);
+        var (unit, nameOf, starts) = Stretches(time.Today, end);
         // The probability up to a date is how many of the percentiles lie before it; between two it is as good as even.
         double UpTo(DateOnly day) => ShareBefore(dates, time.StartOf(day));
         var already = forecast.ProbabilityWithin(hoursSinceReading);
@@ -46,7 +46,7 @@ public sealed record DateOdds
         for (var i = 0; i + 1 < starts.Count; i++)
         {
             var upTo = Math.Max(before, UpTo(starts[i + 1]));
-            bins.Add(new DateBin(starts[i], NameOf(starts[i], unit), upTo - before));
+            bins.Add(new DateBin(starts[i], nameOf(starts[i]), upTo - before));
             before = upTo;
         }
 
@@ -82,28 +82,33 @@ public sealed record DateOdds
         return 0.01 * (below + (next > previous ? (moment - previous) / (next - previous) : 0));
     }
 
-    private static (string Unit, List<DateOnly> Starts) Stretches(DateOnly today, DateOnly end)
+    private static (Phrase Unit, Func<DateOnly, string> NameOf, List<DateOnly> Starts) Stretches(DateOnly today, DateOnly end)
     {
         var days = end.DayNumber - today.DayNumber;
         Func<DateOnly, DateOnly> next;
-        string unit;
+        Func<DateOnly, string> nameOf;
+        Phrase unit;
         DateOnly start;
-        if (days <= 7 * MostBins) (unit, start, next) = ("week", PlantTime.MondayOf(today), d => d.AddDays(7));
+        if (days <= 7 * MostBins)
+            (unit, nameOf, start, next) = ($"week", Day, PlantTime.MondayOf(today), d => d.AddDays(7));
         else if (days <= 30 * MostBins)
-            (unit, start, next) = ("month", new DateOnly(today.Year, today.Month, 1), d => d.AddMonths(1));
+            (unit, nameOf, start, next) = ($"month", Month, new DateOnly(today.Year, today.Month, 1), d => d.AddMonths(1));
         else if (days <= 91 * MostBins)
-            (unit, start, next) = ("quarter", new DateOnly(today.Year, (today.Month - 1) / 3 * 3 + 1, 1), d => d.AddMonths(3));
-        else (unit, start, next) = ("year", new DateOnly(today.Year, 1, 1), d => d.AddYears(1));
+        {
+            (unit, nameOf, start, next) =
+                ($"quarter", Quarter, new DateOnly(today.Year, (today.Month - 1) / 3 * 3 + 1, 1), d => d.AddMonths(3));
+        }
+        else (unit, nameOf, start, next) = ($"year", Year, new DateOnly(today.Year, 1, 1), d => d.AddYears(1));
         var starts = new List<DateOnly> { start };
         while (starts[^1] <= end && starts.Count <= MostBins + 1) starts.Add(next(starts[^1]));
-        return (unit, starts);
+        return (unit, nameOf, starts);
     }
 
-    private static string NameOf(DateOnly start, string unit) => unit switch
-    {
-        "week" => start.ToString("d MMM", CultureInfo.InvariantCulture),
-        "month" => start.ToString("MMM yy", CultureInfo.InvariantCulture),
-        "quarter" => $"Q{(start.Month - 1) / 3 + 1} {start.ToString("yy", CultureInfo.InvariantCulture)}",
-        _ => start.ToString("yyyy", CultureInfo.InvariantCulture),
-    };
+    private static string Day(DateOnly start) => DateWords.DayOfYear(start, CultureInfo.CurrentCulture);
+
+    private static string Month(DateOnly start) => start.ToString("MMM yy", CultureInfo.CurrentCulture);
+
+    private static string Quarter(DateOnly start) => T[$"Q{(start.Month - 1) / 3 + 1} {start:yy}"];
+
+    private static string Year(DateOnly start) => start.ToString("yyyy", CultureInfo.CurrentCulture);
 }

@@ -9,15 +9,16 @@ public sealed class WearChartPlan
     /// <summary>The picture reaches this far past the middle of the forecast, so that the early end is not squeezed.</summary>
     private const double PastMiddle = 1.35;
 
-    public WearChartPlan(WearPicture picture, double width, double height, double fontSize)
+    public WearChartPlan(WearPicture picture, double width, double height, double fontSize, ChartStretch? stretch = null)
     {
         (Picture, Width, Height, FontSize) = (picture, width, height, fontSize);
         Left = 3.4 * fontSize;
         Bottom = height - 3.2 * fontSize;
         Right = width - 0.8 * fontSize;
         Top = 1.4 * fontSize;
-        Hours = new LinearScale(0, LastHour(picture), Left, Right);
-        var (low, high) = PercentEnds(picture);
+        var from = Math.Min(stretch?.FromHours ?? 0, LastHour(picture) - 1);
+        Hours = new LinearScale(from, Math.Max(stretch?.ToHours ?? LastHour(picture), from + 1), Left, Right);
+        var (low, high) = stretch is { IsPart: true } ? PartEnds(picture, Hours) : PercentEnds(picture);
         Percent = new LinearScale(low, high, Bottom, Top);
     }
 
@@ -63,13 +64,13 @@ public sealed class WearChartPlan
     public string TrackLine => Line(Picture.Track.Select(t => (t.Hours, t.Percent)));
 
     /// <summary>Where the limit line is crossed early, in the middle and late, as far as it lies in the picture.</summary>
-    public IReadOnlyList<(double X, string Name, string? Date)> Crossings => Picture.Levels.Count == 0
+    public IReadOnlyList<(double X, Phrase Name, string? Date)> Crossings => Picture.Levels.Count == 0
         ? []
         : [.. new[]
             {
-                (H: Picture.Levels[^1].EarlyH, Name: "early", Date: Picture.Dates.Early),
-                (H: Picture.Levels[^1].MiddleH, Name: "middle", Date: Picture.Dates.Middle),
-                (H: Picture.Levels[^1].LateH, Name: "late", Date: Picture.Dates.Late),
+                (H: Picture.Levels[^1].EarlyH, Name: Phrase.Of($"early"), Date: Picture.Dates.Early),
+                (H: Picture.Levels[^1].MiddleH, Name: Phrase.Of($"middle"), Date: Picture.Dates.Middle),
+                (H: Picture.Levels[^1].LateH, Name: Phrase.Of($"late"), Date: Picture.Dates.Late),
             }.Where(c => c.H <= Hours.To).Select(c => (Hours.At(c.H), c.Name, c.Date))];
 
     private static double LastHour(WearPicture picture)
@@ -93,6 +94,22 @@ public sealed class WearChartPlan
         var high = picture.Readings.Where(r => !r.Doubtful).Select(r => r.Percent + r.ErrorPercent).Append(picture.LimitPercent)
             .Max();
         return (Math.Max(low, -0.6), high + 0.08 * (high - low));
+    }
+
+    /// <summary>What a part shows, a little beyond it: readings, what was believed, and the median ahead.</summary>
+    private static (double Low, double High) PartEnds(WearPicture picture, LinearScale hours)
+    {
+        bool IsIn(double h) => h >= hours.From && h <= hours.To;
+        double[] seen =
+        [
+            .. picture.Readings.Where(r => IsIn(r.Hours) && !r.Doubtful)
+                .SelectMany(r => new[] { r.Percent - r.ErrorPercent, r.Percent + r.ErrorPercent }),
+            .. new[] { hours.From, (hours.From + hours.To) / 2, hours.To }
+                .Select(h => ReadOff.Of(picture, h)?.Percent).OfType<double>(),
+        ];
+        if (seen.Length == 0) return PercentEnds(picture);
+        var room = Math.Max(0.05, 0.1 * (seen.Max() - seen.Min()));
+        return (seen.Min() - room, seen.Max() + room);
     }
 
     private string Band(Func<PictureLevel, double> early, Func<PictureLevel, double> late)

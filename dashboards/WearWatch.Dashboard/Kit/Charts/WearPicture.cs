@@ -36,8 +36,17 @@ public sealed record WearPicture
     /// <summary>Running hours of the chain when its swap is planned; null when none is.</summary>
     public double? SwapH { get; init; }
 
+    /// <summary>Running hours at which the chain was lubricated.</summary>
+    public IReadOnlyList<double> OiledH { get; init; } = [];
+
+    /// <summary>When it was fitted, at hour zero, in words; null where that is not known.</summary>
+    public string? Fitted { get; init; }
+
+    /// <summary>Which day belongs to which hour; ahead by the plant's average week.</summary>
+    public HourDates Days { get; init; } = new([]);
+
     /// <summary>From when the running hours count, in words for the axis.</summary>
-    public string HoursAre { get; init; } = "running hours since fitting";
+    public string HoursAre { get; init; } = T["running hours since fitting"];
 
     /// <summary>The dates at which the limit is reached, in words: early, middle, late.</summary>
     public (string? Early, string? Middle, string? Late) Dates { get; init; }

@@ -9,6 +9,9 @@ public static class CsvExport
 {
     private static readonly System.Buffers.SearchValues<char> Special = System.Buffers.SearchValues.Create(",\"\r\n");
 
+    // The last four are the full-width forms of the first four.
+    private const string Formula = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
+
     /// <summary>A file to download.</summary>
     public static IResult File(string fileName, IReadOnlyList<string> header, IEnumerable<IReadOnlyList<object?>> rows) =>
         Results.File(Encoding.UTF8.GetBytes(Text(header, rows)), MediaTypeNames.Text.Csv, fileName);
@@ -25,7 +28,7 @@ public static class CsvExport
         return text.ToString();
     }
 
-    // A spreadsheet takes a text that begins with one of these for a formula, and runs it.
+    // A spreadsheet takes a text that begins with one of these for a formula, behind blanks, tabs and line ends too, and runs it.
     private static string Field(object? value)
     {
         var text = value switch
@@ -34,7 +37,7 @@ public static class CsvExport
             double number => number.ToString("G10", CultureInfo.InvariantCulture),
             bool yes => yes ? "yes" : "no",
             DateTimeOffset moment => moment.ToString("yyyy-MM-ddTHH:mm:ssK", CultureInfo.InvariantCulture),
-            string words when words.Length > 0 && words[0] is '=' or '+' or '-' or '@' => "'" + words,
+            string words when words.TrimStart() is [var first, ..] && Formula.Contains(first) => "'" + words,
             IFormattable other => other.ToString(null, CultureInfo.InvariantCulture),
             _ => value.ToString() ?? "",
         };

@@ -9,7 +9,7 @@ namespace WearWatch.Dashboard.Kit.Lifting;
 /// <param name="Brief">The worst in a few words.</param>
 /// <param name="Words">All that stands against its use, in sentences.</param>
 /// <param name="Due">What is said of its examination.</param>
-public sealed record LiftingNow(LiftingVerdict Verdict, string Brief, IReadOnlyList<string> Words, string Due)
+public sealed record LiftingNow(LiftingVerdict Verdict, Phrase Brief, IReadOnlyList<Phrase> Words, Phrase Due)
 {
     private const int BriefFaults = 2;
 
@@ -29,29 +29,35 @@ public sealed record LiftingNow(LiftingVerdict Verdict, string Brief, IReadOnlyL
     public static LiftingNow Of(LiftingState state, DateTimeOffset? outOfUseBy, PlantTime time)
     {
         var (faults, verdict) = (state.On(time.Today), state.VerdictOn(time.Today));
-        var due = state.ExaminationDue is { } day
-            ? $"Thorough examination {(day < time.Today ? "overdue since" : "due by")} {PlantTime.Day(day)}."
-            : "Thorough examination: no date.";
-        var byWear = outOfUseBy is { } at ? $"Out of use by {time.Day(at)} at the latest: the wear sets that day." : null;
+        var byWear = outOfUseBy is { } at
+            ? Phrase.Of($"Out of use by {time.DateOf(at)} at the latest: the wear sets that day.")
+            : Phrase.None;
         // Within the longest time that a competent person may set beyond the attention mark the day is near.
         var isNear = outOfUseBy <= time.Now.AddMonths((int)LiftingCriteria.ValueOf("leaf-length-plan-months"));
         if (verdict == LiftingVerdict.NothingStands && isNear) verdict = LiftingVerdict.Attend;
         return new LiftingNow(
             verdict, BriefOf(state, faults, isNear ? outOfUseBy : null, verdict, time),
             [
-                .. faults.Select(f => f.Words),
-                .. byWear is null || verdict == LiftingVerdict.OutOfUse ? Array.Empty<string>() : [byWear],
-            ], due);
+                .. faults.Select(f => Phrase.Of($"{f.Words}")),
+                .. byWear.IsEmpty || verdict == LiftingVerdict.OutOfUse ? Array.Empty<Phrase>() : [byWear],
+            ], DueOf(state.ExaminationDue, time.Today));
     }
 
-    private static string BriefOf(
+    private static Phrase DueOf(DateOnly? due, DateOnly today) => due switch
+    {
+        null => $"Thorough examination: no date.",
+        { } day when day < today => $"Thorough examination overdue since {day}.",
+        { } day => $"Thorough examination due by {day}.",
+    };
+
+    private static Phrase BriefOf(
         LiftingState state, IReadOnlyList<LiftingFault> faults, DateTimeOffset? outOfUseBy, LiftingVerdict verdict,
         PlantTime time)
     {
-        if (verdict == LiftingVerdict.OutOfUse) return LiftingVerdicts.Words(verdict);
+        if (verdict == LiftingVerdict.OutOfUse) return $"{LiftingVerdicts.Words(verdict)}";
         if (faults.Count > 0)
-            return string.Join(", ", faults.Take(BriefFaults).Select(f => LiftingVerdicts.Brief(f.Kind)));
-        if (outOfUseBy is { } at) return $"out of use by {time.Day(at)}";
-        return verdict == LiftingVerdict.Attend ? $"examination by {PlantTime.Day(state.ExaminationDue!.Value)}" : "lifts";
+            return Phrase.Join(", ", faults.Take(BriefFaults).Select(f => Phrase.Of($"{LiftingVerdicts.Brief(f.Kind)}")));
+        if (outOfUseBy is { } at) return $"out of use by {time.DateOf(at)}";
+        return verdict == LiftingVerdict.Attend ? Phrase.Of($"examination by {state.ExaminationDue!.Value}") : $"lifts";
     }
 }

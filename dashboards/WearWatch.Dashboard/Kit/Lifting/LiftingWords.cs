@@ -9,62 +9,62 @@ public static class LiftingWords
 {
     /// <summary>What stands against a chain's use, line by line, for a paper.</summary>
     public static IReadOnlyList<string> Lines(LiftingNow now) =>
-        [LiftingVerdicts.Words(now.Verdict) + ".", .. now.Words, now.Due];
+        [T[LiftingVerdicts.Words(now.Verdict)] + ".", .. now.Words.Select(words => T[words]), T[now.Due]];
 
     public static string Of(LawRegion region) => region switch
     {
-        LawRegion.EuropeanUnion => "European Union",
-        LawRegion.UnitedKingdom => "United Kingdom",
-        LawRegion.Germany => "Germany",
-        LawRegion.France => "France",
-        LawRegion.UnitedStates => "United States (federal)",
-        LawRegion.Australia => "Australia",
-        _ => "not said",
+        LawRegion.EuropeanUnion => T["European Union"],
+        LawRegion.UnitedKingdom => T["United Kingdom"],
+        LawRegion.Germany => T["Germany"],
+        LawRegion.France => T["France"],
+        LawRegion.UnitedStates => T["United States (federal)"],
+        LawRegion.Australia => T["Australia"],
+        _ => T["not said"],
     };
 
     public static string Of(LiftingUse use) => use switch
     {
-        LiftingUse.Truck => "truck mast, boom or counterweight",
-        LiftingUse.Hoist => "hoist",
-        _ => "sling under the hook",
+        LiftingUse.Truck => T["truck mast, boom or counterweight"],
+        LiftingUse.Hoist => T["hoist"],
+        _ => T["sling under the hook"],
     };
 
     public static string Of(ExaminationOccasion occasion) => occasion switch
     {
-        ExaminationOccasion.Initial => "before first use",
-        ExaminationOccasion.Exceptional => "after an exceptional event",
-        ExaminationOccasion.AfterRepair => "after repair or alteration",
-        ExaminationOccasion.AfterIdleness => "after long idleness",
-        _ => "periodic",
+        ExaminationOccasion.Initial => T["before first use"],
+        ExaminationOccasion.Exceptional => T["after an exceptional event"],
+        ExaminationOccasion.AfterRepair => T["after repair or alteration"],
+        ExaminationOccasion.AfterIdleness => T["after long idleness"],
+        _ => T["periodic"],
     };
 
     public static string Of(ExaminationResult result) => result switch
     {
-        ExaminationResult.NothingFound => "all points examined, nothing found",
-        ExaminationResult.RemedyByDate => "defect, to be put right by a date",
-        ExaminationResult.OutOfUse => "defect, out of use at once",
-        _ => "not all points examined",
+        ExaminationResult.NothingFound => T["all points examined, nothing found"],
+        ExaminationResult.RemedyByDate => T["defect, to be put right by a date"],
+        ExaminationResult.OutOfUse => T["defect, out of use at once"],
+        _ => T["not all points examined"],
     };
 
     public static string Of(PointOutcome outcome) => outcome switch
     {
-        PointOutcome.NothingFound => "examined, nothing found",
-        PointOutcome.Found => "found",
-        _ => "not examined",
+        PointOutcome.NothingFound => T["examined, nothing found"],
+        PointOutcome.Found => T["found"],
+        _ => T["not examined"],
     };
 
     public static string Of(LiftingStepKind step) => step switch
     {
-        LiftingStepKind.Quarantined => "Quarantined",
-        LiftingStepKind.Released => "Released",
-        _ => "Discarded",
+        LiftingStepKind.Quarantined => T["Quarantined"],
+        LiftingStepKind.Released => T["Released"],
+        _ => T["Discarded"],
     };
 
     public static string Of(LiftingFileKind kind) => kind switch
     {
-        LiftingFileKind.Certificate => "certificate",
-        LiftingFileKind.ProofTest => "proof test",
-        LiftingFileKind.WrittenScheme => "written scheme of examination",
-        _ => "report of an examination",
+        LiftingFileKind.Certificate => T["certificate"],
+        LiftingFileKind.ProofTest => T["proof test"],
+        LiftingFileKind.WrittenScheme => T["written scheme of examination"],
+        _ => T["report of an examination"],
     };
 }

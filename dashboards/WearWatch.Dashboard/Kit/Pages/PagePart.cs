@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Components;
 
 namespace WearWatch.Dashboard.Kit.Pages;
@@ -6,6 +7,7 @@ namespace WearWatch.Dashboard.Kit.Pages;
 public abstract class PagePart : ComponentBase, IDisposable
 {
     private readonly CancellationTokenSource gone = new();
+    private readonly CultureInfo culture = CultureInfo.CurrentCulture;
 
     protected PagePart() => Gone = gone.Token;
 
@@ -29,6 +31,8 @@ public abstract class PagePart : ComponentBase, IDisposable
     /// <remarks>A mistake in it is shown as any other of the page; that the person has left is none.</remarks>
     protected Task BesideAsync(Func<Task> action) => InvokeAsync(async () =>
     {
+        // News come from where no language is known.
+        CultureInfo.CurrentCulture = CultureInfo.CurrentUICulture = culture;
         try
         {
             await action();

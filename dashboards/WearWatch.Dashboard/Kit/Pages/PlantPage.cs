@@ -2,6 +2,7 @@ using System.Reflection;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Routing;
 using Microsoft.AspNetCore.WebUtilities;
+using WearWatch.Dashboard.Kit.Tables;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Kit.Pages;
@@ -59,9 +60,12 @@ public abstract class PlantPage : PagePart
         return loading.IsCompleted ? loading = LoadWhileStaleAsync() : loading;
     }
 
-    /// <summary>Moves to another query of this page, as a step of the browser's history or in place of the last one.</summary>
+    /// <summary>
+    /// Moves to another query of this page, as a step of the browser's history or in place of the last one; tables stay sorted.
+    /// </summary>
     protected void Go(string query, bool inPlace = false) =>
-        Navigation.NavigateTo(Shown.AbsolutePath + query, new NavigationOptions { ReplaceHistoryEntry = inPlace });
+        Navigation.NavigateTo(
+            Shown.AbsolutePath + TableSort.Keep(Query, query), new NavigationOptions { ReplaceHistoryEntry = inPlace });
 
     protected sealed override void OnInitialized()
     {

@@ -2,10 +2,11 @@ using PdfSharp;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
+using WearWatch.Dashboard.Kit.Language;
 
 namespace WearWatch.Dashboard.Kit.Paper;
 
-/// <summary>What is printed: A4, upright, its font inside, flowing from page to page.</summary>
+/// <summary>What is printed: on the paper of the language, upright, its font inside, flowing from page to page.</summary>
 internal sealed class PaperSheet : IDisposable
 {
     private const double Margin = 42;
@@ -38,6 +39,9 @@ internal sealed class PaperSheet : IDisposable
         sheet.document.Save(file, false);
         return file.ToArray();
     }
+
+    /// <summary>What follows begins on a page of its own.</summary>
+    public void TurnPage() => NewPage();
 
     /// <summary>What stands on top.</summary>
     public void Title(string words) => Flow(words, new XFont(SheetFont.Family, 15, XFontStyleEx.Bold), 6);
@@ -129,7 +133,7 @@ internal sealed class PaperSheet : IDisposable
     {
         page?.Dispose();
         var sheet = document.AddPage();
-        sheet.Size = PageSize.A4;
+        sheet.Size = Enum.Parse<PageSize>(Tongue.Now.Paper);
         page = XGraphics.FromPdfPage(sheet);
         (width, bottom, y) = (sheet.Width.Point - 2 * Margin, sheet.Height.Point - Margin, Margin);
     }

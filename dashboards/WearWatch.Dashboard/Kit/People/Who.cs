@@ -9,8 +9,9 @@ namespace WearWatch.Dashboard.Kit.People;
 public static class Who
 {
     private const string OpenScheme = "open until set up";
-    private const string Stamp = "stamp";
+    private const string Session = "session";
     private const string Tablet = "tablet";
+    private const string Tongue = "language";
 
     /// <summary>The one who sits at this machine while nobody is set up: may do everything, and has no name.</summary>
     public static ClaimsPrincipal Open { get; } = new(new ClaimsIdentity(RoleClaims(RoleWords.All), OpenScheme));
@@ -18,20 +19,21 @@ public static class Who
     /// <summary>A person, signed in.</summary>
     /// <param name="person">The person as the database knows him now.</param>
     /// <param name="scheme">The scheme of the session.</param>
-    /// <param name="tabletId">The shared tablet on which the session was begun by PIN; there nobody administers.</param>
-    public static ClaimsPrincipal Of(PersonRow person, string scheme, int? tabletId = null)
+    /// <param name="session">The session; on a shared tablet nobody administers.</param>
+    public static ClaimsPrincipal Of(PersonRow person, string scheme, SessionRow session)
     {
-        var roles = person.MustChoosePassword ? PersonRoles.None : tabletId is null
+        var roles = person.MustChoosePassword ? PersonRoles.None : session.TabletId is null
             ? person.Roles
             : person.Roles & ~PersonRoles.Administrator;
         List<Claim> claims =
         [
             new(ClaimTypes.NameIdentifier, person.Id.ToString(CultureInfo.InvariantCulture)),
             new(ClaimTypes.Name, person.UserName!),
-            new(Stamp, person.SecurityStamp!),
+            new(Session, session.Id),
             .. RoleClaims(roles),
         ];
-        if (tabletId is { } id) claims.Add(new(Tablet, id.ToString(CultureInfo.InvariantCulture)));
+        if (person.Language is { } language) claims.Add(new(Tongue, language));
+        if (session.TabletId is { } id) claims.Add(new(Tablet, id.ToString(CultureInfo.InvariantCulture)));
         return new(new ClaimsIdentity(claims, scheme));
     }
 
@@ -52,11 +54,14 @@ public static class Who
     /// <summary>The shared tablet of a session that was begun by PIN.</summary>
     public static int? TabletId(this ClaimsPrincipal who) => Number(who, Tablet);
 
+    /// <summary>The code of the language that the person chose; null while none was, and for a machine.</summary>
+    public static string? Language(this ClaimsPrincipal who) => who.FindFirstValue(Tongue);
+
     /// <summary>The name under which entries are kept; null while nobody is set up.</summary>
     public static string? KeptName(this ClaimsPrincipal who) => who.Identity?.Name;
 
-    /// <summary>The state of the person's secrets when the session began.</summary>
-    public static string? SecretStamp(this ClaimsPrincipal who) => who.FindFirstValue(Stamp);
+    /// <summary>The session's number; null for a machine, and for nobody.</summary>
+    public static string? SessionId(this ClaimsPrincipal who) => who.FindFirstValue(Session);
 
     /// <summary>The roles in words.</summary>
     public static IReadOnlyList<string> RoleNames(this ClaimsPrincipal who) =>

@@ -19,7 +19,7 @@ public sealed record CardField(FileColumn<ChainCard> Column, AskedField Asked)
     public bool IsNumber => Column.Kind is ColumnKind.Number or ColumnKind.Whole;
 
     /// <summary>The card's fields by heading, boxes to tick last.</summary>
-    public static IReadOnlyList<(string Heading, IReadOnlyList<CardField> Fields)> Groups { get; } =
+    public static IReadOnlyList<(Phrase Heading, IReadOnlyList<CardField> Fields)> Groups { get; } =
     [
         .. ChainColumns.Headings.Select(heading =>
             (heading, (IReadOnlyList<CardField>)[.. all.Where(f => f.Asked.Heading == heading).OrderBy(f => f.IsTick)])),
@@ -35,7 +35,7 @@ public sealed record CardField(FileColumn<ChainCard> Column, AskedField Asked)
         all.Where(f => f.Asked.Heading != ChainColumns.WhereItRuns && (f.Column.Always || f.Column.Write(card).Length > 0));
 
     /// <summary>What a chain has in the field, in words and a person's own units; a dash for nothing.</summary>
-    public string Of(ChainCard card, UnitPreference units, PlantTime time) => (Column.Value(card), Asked.Unit) switch
+    public string Of(ChainCard card, UnitPreference units, PlantTime time) => (Column.Value(card), Asked.Unit?.Form) switch
     {
         (double mm, "mm") => units.OfLength(mm),
         (double speed, "m/s") => units.OfSpeed(speed),
@@ -49,10 +49,11 @@ public sealed record CardField(FileColumn<ChainCard> Column, AskedField Asked)
     /// <param name="text">Its text as a file has it.</param>
     public string Said(string text) => (text.Length > 0 ? text : Column.Usual) switch
     {
-        var tick when IsTick => tick == "yes" ? "yes" : "no",
-        var word when Asked.Choices.FirstOrDefault(c => c.Word == word).Text is { } chosen => chosen,
+        var tick when IsTick => tick == "yes" ? T["yes"] : T["no"],
+        var word when Asked.Choices.FirstOrDefault(c => c.Word == word).Text is { } chosen => T[chosen],
         "" => Show.Nothing,
-        var number when IsNumber && Asked.Unit.Length > 0 => $"{number} {Asked.Unit}",
+        var number when IsNumber && Asked.Unit is { } unit => $"{Show.Written(number)} {T[unit]}",
+        var number when IsNumber => Show.Written(number),
         var other => other,
     };
 }

@@ -11,5 +11,5 @@ public static class RunInWords
     /// <summary>To stand behind the elongation by the track; empty where the run-in is over.</summary>
     public static string Of(Assessment assessment) => assessment.RunInLeftPercent < LeastToldPercent
         ? ""
-        : $" (with {Show.Percent(assessment.RunInLeftPercent)} of run-in that is still to come)";
+        : T[$" (with {Show.Percent(assessment.RunInLeftPercent)} of run-in that is still to come)"];
 }

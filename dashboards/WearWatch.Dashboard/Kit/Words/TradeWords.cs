@@ -12,80 +12,85 @@ public static class TradeWords
     /// <summary>Why a limit is what it is, to follow "because of" or to stand in a column.</summary>
     public static string Of(LimitReason reason) => reason switch
     {
-        LimitReason.General => "general limit",
-        LimitReason.SprocketTeeth => "sprocket teeth",
-        LimitReason.FixedCentres => "fixed centres",
-        LimitReason.ParallelStrands => "parallel strands",
-        LimitReason.TakeUpTravel => "take-up travel left",
-        LimitReason.Timing => "timing",
-        LimitReason.Lifting => "lifting chain",
-        LimitReason.HighPerformance => "high-performance drive",
-        LimitReason.SetByPlant => "set by the plant",
+        LimitReason.General => T["general limit"],
+        LimitReason.SprocketTeeth => T["sprocket teeth"],
+        LimitReason.FixedCentres => T["fixed centres"],
+        LimitReason.ParallelStrands => T["parallel strands"],
+        LimitReason.TakeUpTravel => T["take-up travel left"],
+        LimitReason.Timing => T["timing"],
+        LimitReason.Lifting => T["lifting chain"],
+        LimitReason.HighPerformance => T["high-performance drive"],
+        LimitReason.SetByPlant => T["set by the plant"],
         _ => throw new UnreachableException($"Limit reason {reason} has no words."),
     };
 
     /// <summary>A tool.</summary>
     public static string Of(Tool tool) => tool switch
     {
-        Tool.Tape => "tape",
-        Tool.Caliper => "caliper",
-        Tool.Sensor => "sensor",
+        Tool.Tape => T["tape"],
+        Tool.Caliper => T["caliper"],
+        Tool.Sensor => T["sensor"],
         _ => throw new UnreachableException($"Tool {tool} has no words."),
     };
 
     /// <summary>What happened to a chain, strokes of which nothing arrived among it.</summary>
     public static string Of(ChainEvent happened) =>
-        happened is { Kind: ChainEventKind.Oiling, BroughtOil: false } ? "lubricator stroked, no oil came" : Of(happened.Kind);
+        happened is { Kind: ChainEventKind.Oiling, BroughtOil: false } ? T["lubricator stroked, no oil came"] : Of(happened.Kind);
 
     /// <summary>What else was told of it, fact by fact.</summary>
     public static IEnumerable<string> Facts(ChainEvent told, UnitPreference units)
     {
-        if (told.PitchesOut is { } pitches) yield return Show.Count(pitches) + (pitches == 1 ? " pitch out" : " pitches out");
-        if (told.NewPitches is { } fitted) yield return Show.Count(fitted) + (fitted == 1 ? " pitch" : " pitches") + " when new";
-        if (told.NewTeeth is { } teeth) yield return Show.Count(teeth) + " teeth";
-        if (told.Broke) yield return "the old chain broke";
-        if (told.Lot.Length > 0) yield return "lot " + told.Lot;
-        if (told.TakeUpMm is { } takeUp) yield return "take-up at " + units.OfLength(takeUp);
+        if (told.PitchesOut is { } pitches)
+            yield return T[Phrase.Counted(pitches, $"{pitches:#,0} pitch out", $"{pitches:#,0} pitches out")];
+        if (told.NewPitches is { } fitted)
+            yield return T[Phrase.Counted(fitted, $"{fitted:#,0} pitch when new", $"{fitted:#,0} pitches when new")];
+        if (told.NewTeeth is { } teeth) yield return T[$"{teeth:#,0} teeth"];
+        if (told.Broke) yield return T["the old chain broke"];
+        if (told.Lot.Length > 0) yield return T[$"lot {told.Lot}"];
+        if (told.TakeUpMm is { } takeUp) yield return T[$"take-up at {units.OfLength(takeUp)}"];
     }
 
     /// <summary>What happened to a chain.</summary>
     public static string Of(ChainEventKind kind) => kind switch
     {
-        ChainEventKind.Replacement => "new chain fitted",
-        ChainEventKind.MeterReset => "hour counter changed",
-        ChainEventKind.Oiling => "lubricated",
-        ChainEventKind.Shortened => "shortened",
-        ChainEventKind.Tensioned => "tensioned",
-        ChainEventKind.Inspection => "inspected",
-        ChainEventKind.SprocketReplaced => "sprocket replaced",
+        ChainEventKind.Replacement => T["new chain fitted"],
+        ChainEventKind.MeterReset => T["hour counter changed"],
+        ChainEventKind.Oiling => T["lubricated"],
+        ChainEventKind.Shortened => T["shortened"],
+        ChainEventKind.Tensioned => T["tensioned"],
+        ChainEventKind.Inspection => T["inspected"],
+        ChainEventKind.SprocketReplaced => T["sprocket replaced"],
         _ => throw new UnreachableException($"Event {kind} has no words."),
     };
 
     /// <summary>What a notice is about.</summary>
     public static string Of(NoticeKind kind) => kind switch
     {
-        NoticeKind.LimitNear => "Limit near",
-        NoticeKind.RateHasRisen => "Wears faster",
-        NoticeKind.MeasureAgain => "Measure again",
-        NoticeKind.ReadingHeldBack => "Reading held back",
-        NoticeKind.OilingDue => "Lubrication due",
-        NoticeKind.TakeUpEnds => "Take-up at its end",
-        NoticeKind.LubricatorSilent => "Lubricator silent",
-        NoticeKind.EarlierReadingDoubted => "Earlier reading in doubt",
-        NoticeKind.StrandsDiffer => "Strands differ",
-        NoticeKind.FoundByLook => "Found by inspection",
-        NoticeKind.OutOfUse => "Out of use",
-        NoticeKind.ExaminationDue => "Thorough examination",
-        NoticeKind.PapersMissing => "Papers missing",
+        NoticeKind.LimitNear => T["Limit near"],
+        NoticeKind.RateHasRisen => T["Wears faster"],
+        NoticeKind.MeasureAgain => T["Measure again"],
+        NoticeKind.ReadingHeldBack => T["Reading held back"],
+        NoticeKind.OilingDue => T["Lubrication due"],
+        NoticeKind.TakeUpEnds => T["Take-up at its end"],
+        NoticeKind.LubricatorSilent => T["Lubricator silent"],
+        NoticeKind.EarlierReadingDoubted => T["Earlier reading in doubt"],
+        NoticeKind.StrandsDiffer => T["Strands differ"],
+        NoticeKind.FoundByLook => T["Found by inspection"],
+        NoticeKind.OutOfUse => T["Out of use"],
+        NoticeKind.ExaminationDue => T["Thorough examination"],
+        NoticeKind.PapersMissing => T["Papers missing"],
+        NoticeKind.CounterJumped => T["Counter jumped"],
+        NoticeKind.GroupDiffers => T["Group wears unlike"],
+        NoticeKind.PartWorn => T["Part worn"],
         _ => throw new UnreachableException($"Notice {kind} has no words."),
     };
 
     /// <summary>What is done at a stop of a round.</summary>
     public static string Of(RoundTaskKind task) => task switch
     {
-        RoundTaskKind.Measure => "measure",
-        RoundTaskKind.Lubricate => "lubricate",
-        RoundTaskKind.Inspect => "inspect",
+        RoundTaskKind.Measure => T["measure"],
+        RoundTaskKind.Lubricate => T["lubricate"],
+        RoundTaskKind.Inspect => T["inspect"],
         _ => throw new UnreachableException($"Task {task} has no words."),
     };
 }

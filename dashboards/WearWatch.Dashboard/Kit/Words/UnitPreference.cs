@@ -43,7 +43,7 @@ public sealed record UnitPreference(
     /// <summary>A length: two decimals in millimetres, four in inches.</summary>
     public string OfLength(double? millimetres) => millimetres is { } mm
         ? new Length(mm).In(Length)
-        .ToString(Length == LengthUnit.Inch ? "#,0.####" : "#,0.##", CultureInfo.InvariantCulture) + " " + LengthMark
+        .ToString(Length == LengthUnit.Inch ? "#,0.####" : "#,0.##", CultureInfo.CurrentCulture) + " " + LengthMark
         : Nothing;
 
     /// <summary>A length to be found on a rule: whole millimetres, or the nearest thirty-second of an inch.</summary>
@@ -88,5 +88,5 @@ public sealed record UnitPreference(
     public string OfTemperature(double? celsius) =>
         celsius is { } c ? Text(Fahrenheit ? new Temperature(c).Fahrenheit : c, "0.#") + " " + TemperatureMark : Nothing;
 
-    private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Text(double value, string format) => value.ToString(format, CultureInfo.CurrentCulture);
 }

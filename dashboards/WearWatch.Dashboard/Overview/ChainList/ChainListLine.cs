@@ -31,6 +31,9 @@ public sealed record ChainListLine
 
     public required DateTimeOffset? EarlyDate { get; init; }
 
+    /// <summary>When it is to be shortened at the earliest; null where that does not come first.</summary>
+    public required DateTimeOffset? ShortenFrom { get; init; }
+
     /// <summary>From when it is out of use, of a chain that lifts or holds a load.</summary>
     public required DateTimeOffset? OutOfUseBy { get; init; }
 

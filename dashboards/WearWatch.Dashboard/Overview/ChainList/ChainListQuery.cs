@@ -63,7 +63,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         }
 
         if (filter.Planned is { } planned) chains = chains.Where(k => planned == (k.Swap != null));
-        if (filter.DueBefore is { } date)
+        if (filter.DueBefore is { } date && Clocks.IsPlausible(date.ToDateTime(default)))
         {
             var due = time.StartOf(date);
             chains = chains.Where(k => k.Forecast != null && k.Forecast.EarlyDate < due);
@@ -122,6 +122,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         LimitPct = known.Forecast == null ? known.Chain.LimitPct : known.Forecast.LimitPct,
         LimitReason = known.Forecast == null ? null : known.Forecast.LimitReason,
         EarlyDate = known.Forecast == null ? null : known.Forecast.EarlyDate,
+        ShortenFrom = known.Forecast == null ? null : known.Forecast.ShortenEarlyDate,
         OutOfUseBy = known.Forecast == null ? null : known.Forecast.OutOfUseBy,
         PlannedSwap = known.Swap == null ? null : known.Swap.Start,
         NextOilingAt = known.Forecast == null ? null : known.Forecast.NextOilingAt,

@@ -29,10 +29,21 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
                 forecast == null ? null : forecast.EarlyDate, forecast == null ? null : forecast.NextOilingAt,
                 db.PlannedSwaps.Any(s => s.ChainId == chain.Id))).ToListAsync(ct);
         var open = db.Notices.Where(n => n.EndedAt == null);
-        var notices = await NoticeLine.InOrder(NoticeLine.Of(db, open))
-            .Take(NoticesShown).ToListAsync(ct);
-        return GlanceView.Of(chains, notices, await open.CountAsync(ct), await ArrivalsAsync(db, ct), time);
+        var notices = await NoticeLine.InOrder(NoticeLine.Of(db, open, time.Now)).Take(NoticesShown).ToListAsync(ct);
+        var counted = new NoticeCounts(await AttentionAsync(db, time.Now, ct));
+        return GlanceView.Of(chains, notices, counted, await ArrivalsAsync(db, ct), time);
     }
+
+    private static Task<List<NoticeAttention>> AttentionAsync(WearDb db, DateTimeOffset now, CancellationToken ct) => (
+        from notice in db.Notices.Where(n => n.EndedAt == null)
+        join chain in db.Chains on notice.ChainId equals chain.Id
+        select new NoticeAttention(
+            notice.Kind, notice.Urgent, chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != ""))
+        {
+            IsAcknowledged = notice.Acknowledged,
+            IsSnoozed = notice.SnoozedUntil != null && notice.SnoozedUntil > now,
+            SwapIsPlanned = db.PlannedSwaps.Any(s => s.ChainId == chain.Id),
+        }).ToListAsync(ct);
 
     private static async Task<List<LatestReading>> ArrivalsAsync(WearDb db, CancellationToken ct) => await (
         from reading in db.Readings

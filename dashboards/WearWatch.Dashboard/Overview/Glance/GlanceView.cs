@@ -75,7 +75,7 @@ public sealed record GlanceView
 
     public required IReadOnlyList<NoticeLine> Notices { get; init; }
 
-    public required int NoticeCount { get; init; }
+    public required NoticeCounts NoticeCounts { get; init; }
 
     public required IReadOnlyList<LatestReading> Arrivals { get; init; }
 
@@ -94,8 +94,8 @@ public sealed record GlanceView
 
     /// <summary>Puts the plant together.</summary>
     public static GlanceView Of(
-        IReadOnlyList<ChainNow> chains, IReadOnlyList<NoticeLine> notices, int noticeCount, IReadOnlyList<LatestReading> arrivals,
-        PlantTime time)
+        IReadOnlyList<ChainNow> chains, IReadOnlyList<NoticeLine> notices, NoticeCounts counts,
+        IReadOnlyList<LatestReading> arrivals, PlantTime time)
     {
         // Of chains that lift and of others each where the plant has such.
         ShownCondition[] kinds = [.. ConditionWords.All.Where(w => chains.Any(c => c.Condition.HoldsLoad == w.HoldsLoad))];
@@ -109,7 +109,7 @@ public sealed record GlanceView
             Oil = [.. chains.Where(c => c.NextOilingAt < time.Now + OilAhead).OrderBy(c => c.NextOilingAt)
                 .Select(c => new OilDue(c.Name, c.Line, c.NextOilingAt!.Value, c.NextOilingAt < time.Now))],
             Notices = notices,
-            NoticeCount = noticeCount,
+            NoticeCounts = counts,
             Arrivals = arrivals,
         };
     }

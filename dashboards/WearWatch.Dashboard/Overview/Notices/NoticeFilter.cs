@@ -12,6 +12,12 @@ public sealed record NoticeFilter
 
     public bool UrgentOnly { get; init; }
 
+    /// <summary>Only those that stand so.</summary>
+    public NoticeStanding? Standing { get; init; }
+
+    /// <summary>Only those that this person deals with; empty for those that nobody does.</summary>
+    public string? AssignedTo { get; init; }
+
     /// <summary>Whether ended notices are shown instead of open ones.</summary>
     public bool Ended { get; init; }
 
@@ -22,10 +28,12 @@ public sealed record NoticeFilter
         string? Value(string key) => texts.TryGetValue(key, out var values) ? values.ToString() : null;
         return new NoticeFilter
         {
-            Kind = Enum.TryParse<NoticeKind>(Value("kind"), ignoreCase: true, out var kind) && Enum.IsDefined(kind) ? kind : null,
+            Kind = Named<NoticeKind>(Value("kind")),
             Line = Value("line"),
             UrgentOnly = Value("urgent") == "yes",
             Ended = Value("ended") == "yes",
+            Standing = Named<NoticeStanding>(Value("standing")),
+            AssignedTo = Value("assigned"),
         };
     }
 
@@ -37,6 +45,12 @@ public sealed record NoticeFilter
         if (Line is not null) query["line"] = Line;
         if (UrgentOnly) query["urgent"] = "yes";
         if (Ended) query["ended"] = "yes";
+        if (Standing is { } standing) query["standing"] = standing.ToString().ToLowerInvariant();
+        if (AssignedTo is not null) query["assigned"] = AssignedTo;
         return QueryHelpers.AddQueryString("", query);
     }
+
+    private static T? Named<T>(string? name)
+        where T : struct, Enum =>
+        Enum.TryParse<T>(name, ignoreCase: true, out var value) && Enum.IsDefined(value) ? value : null;
 }

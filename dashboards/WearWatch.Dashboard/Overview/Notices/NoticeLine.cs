@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -19,9 +20,9 @@ public sealed record NoticeLine
 
     public required bool Urgent { get; init; }
 
-    public required string Why { get; init; }
+    public required Phrase Why { get; init; }
 
-    public required string WhatToDo { get; init; }
+    public required Phrase WhatToDo { get; init; }
 
     public required DateTimeOffset RaisedAt { get; init; }
 
@@ -37,24 +38,55 @@ public sealed record NoticeLine
     /// <summary>When the shutdown begins in which the chain's swap is planned; null when none is.</summary>
     public required DateTimeOffset? PlannedSwap { get; init; }
 
+    /// <summary>Whether a person has acknowledged it.</summary>
+    public required bool Acknowledged { get; init; }
+
+    /// <summary>Until when a person has put it off; null when nobody has.</summary>
+    public required DateTimeOffset? SnoozedUntil { get; init; }
+
+    /// <summary>Whether that lies ahead.</summary>
+    public required bool IsSnoozed { get; init; }
+
+    /// <summary>Who deals with it; empty for nobody.</summary>
+    public required string AssignedTo { get; init; }
+
+    /// <summary>What was done about it, from the first.</summary>
+    public IReadOnlyList<NoticeStepRow> Steps { get; init; } = [];
+
+    /// <summary>Whether it asks for a person.</summary>
+    public NoticeAttention Attention => new(Kind, Urgent, HoldsLoad)
+    {
+        IsAcknowledged = Acknowledged,
+        IsSnoozed = IsSnoozed,
+        SwapIsPlanned = PlannedSwap is not null,
+    };
+
     /// <summary>Whether it asks for action now.</summary>
-    public bool Shouts => AsksNow(Urgent, Kind, HoldsLoad, PlannedSwap is not null);
+    public bool Shouts => EndedAt is null && Attention.Shouts;
 
     /// <summary>
-    /// Whether a notice asks for action now. A limit that is near asks no more once the swap is planned; of a chain that holds a
-    /// load it always does.
+    /// Notices as a list shows them: what nobody has acknowledged or put off, of these the urgent ones first, of these what no
+    /// plan answers, then the newest.
     /// </summary>
-    public static bool AsksNow(bool urgent, NoticeKind kind, bool holdsLoad, bool swapIsPlanned) =>
-        urgent && (holdsLoad || kind != NoticeKind.LimitNear || !swapIsPlanned);
-
-    /// <summary>Notices as a list shows them: urgent ones first, of these what no plan answers, then the newest.</summary>
-    public static IQueryable<NoticeLine> InOrder(IQueryable<NoticeLine> lines) => lines.OrderByDescending(n => n.Urgent)
+    public static IQueryable<NoticeLine> InOrder(IQueryable<NoticeLine> lines) => lines
+        .OrderBy(n => n.Acknowledged || n.IsSnoozed).ThenByDescending(n => n.Urgent)
         .ThenBy(n => n.Kind == NoticeKind.LimitNear && n.PlannedSwap != null).ThenByDescending(n => n.RaisedAt);
+
+    /// <summary>Lines with what was done about each.</summary>
+    public static async Task<IReadOnlyList<NoticeLine>> WithStepsAsync(
+        WearDb db, IReadOnlyList<NoticeLine> lines, CancellationToken ct)
+    {
+        var ids = lines.Select(n => n.Id).ToList();
+        var steps = (await db.NoticeSteps.AsNoTracking().Where(s => ids.Contains(s.NoticeId)).OrderBy(s => s.Id)
+            .ToListAsync(ct)).ToLookup(s => s.NoticeId);
+        return [.. lines.Select(n => n with { Steps = [.. steps[n.Id]] })];
+    }
 
     /// <summary>The lines of some notices.</summary>
     /// <param name="db">The plant's memory.</param>
     /// <param name="notices">The notices.</param>
-    public static IQueryable<NoticeLine> Of(WearDb db, IQueryable<NoticeRow> notices) =>
+    /// <param name="now">The moment for which they are shown.</param>
+    public static IQueryable<NoticeLine> Of(WearDb db, IQueryable<NoticeRow> notices, DateTimeOffset now) =>
         from notice in notices
         join chain in db.Chains on notice.ChainId equals chain.Id
         join swap in db.PlannedSwaps on chain.Id equals swap.ChainId into planned
@@ -73,6 +105,10 @@ public sealed record NoticeLine
             EndedAt = notice.EndedAt,
             JudgedReal = notice.JudgedReal,
             JudgedBy = notice.JudgedBy,
+            Acknowledged = notice.Acknowledged,
+            SnoozedUntil = notice.SnoozedUntil,
+            IsSnoozed = notice.SnoozedUntil != null && notice.SnoozedUntil > now,
+            AssignedTo = notice.AssignedTo,
             HoldsLoad = chain.Family.Lifts(chain.Lifts, chain.NotLiftingReason != ""),
             PlannedSwap = swap == null ? null : swap.Start,
         };

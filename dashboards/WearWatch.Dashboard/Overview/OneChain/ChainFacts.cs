@@ -1,5 +1,7 @@
+using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Links;
 using WearWatch.Lubrication;
+using WearWatch.Parts;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -20,6 +22,12 @@ public sealed record ChainFacts
     /// <summary>The measures of its links that stand, in the order taken.</summary>
     public IReadOnlyList<LinkMeasureRow> LinkMeasures { get; init; } = [];
 
+    /// <summary>What the readings of its parts and its wheels say.</summary>
+    public required PartsState Parts { get; init; }
+
+    /// <summary>The readings of its parts that stand, in the order taken.</summary>
+    public IReadOnlyList<PartReadingRow> PartReadings { get; init; } = [];
+
     /// <summary>The readings that count, in the order to which the assessment's indices refer.</summary>
     public required IReadOnlyList<ReadingRow> Standing { get; init; }
 
@@ -35,7 +43,7 @@ public sealed record ChainFacts
     public required IReadOnlyList<ForecastRow> Forecasts { get; init; }
 
     /// <summary>Open notices first, then the ended ones, newest first.</summary>
-    public required IReadOnlyList<NoticeRow> Notices { get; init; }
+    public required IReadOnlyList<NoticeLine> Notices { get; init; }
 
     /// <summary>The swap that is planned and not done yet; null for none.</summary>
     public SwapRow? Swap { get; init; }

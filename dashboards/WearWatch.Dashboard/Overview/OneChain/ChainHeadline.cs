@@ -18,43 +18,41 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
         DatesOf(assessment, dates, time));
 
     private static string WearOf(Assessment assessment) => assessment.ElongationPercent is { } elongation
-        ? $"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± "
+        ? T[$"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± "
             + $"{Show.Percent(2 * assessment.ElongationStandardDeviationPercent)}, after "
             + $"{Show.Hours(assessment.HoursAtLastReading)}; "
-            + $"wearing {Show.Rate(assessment.RatePercentPer1000Hours)}."
-        : $"Not measured yet. From chains like it, {Show.Rate(assessment.RatePercentPer1000Hours)} is to be expected.";
+            + $"wearing {Show.Rate(assessment.RatePercentPer1000Hours)}."]
+        : T[$"Not measured yet. From chains like it, {Show.Rate(assessment.RatePercentPer1000Hours)} is to be expected."];
 
     private static string LimitOf(ReplacementLimit limit)
     {
         var reason = TradeWords.Of(limit.Reason);
-        var source = limit.Source == reason
-            ? ""
-            : $" ({limit.Source.Replace("docs/references.md", "sources", StringComparison.Ordinal)})";
-        return $"The limit is {Show.Percent(limit.Percent)}: {reason}{source}.";
+        var source = Show.Source(limit.Source);
+        return T[$"The limit is {Show.Percent(limit.Percent)}: {reason}{(source == reason ? "" : $" ({source})")}."];
     }
 
     private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time) => assessment.OutOfUseBy switch
     {
         null => Outlook(assessment, dates, time),
-        { } by when by <= time.Now => "Out of use now, whatever the forecast says. " + Outlook(assessment, dates, time),
-        { } by => $"Out of use from {time.Day(by)} at the latest, whatever the forecast says. "
-            + Outlook(assessment, dates, time),
+        { } by when by <= time.Now => T["Out of use now, whatever the forecast says."] + " " + Outlook(assessment, dates, time),
+        { } by => T[$"Out of use from {time.DateOf(by)} at the latest, whatever the forecast says."]
+            + " " + Outlook(assessment, dates, time),
     };
 
     private static string Outlook(Assessment assessment, ChainDates dates, PlantTime time)
     {
-        if (assessment.Forecast.ProbabilityPassed > 0.95) return "The limit has been passed.";
-        if (dates.Early is not { } early) return "The limit is not in sight.";
+        if (assessment.Forecast.ProbabilityPassed > 0.95) return T["The limit has been passed."];
+        if (dates.Early is not { } early) return T["The limit is not in sight."];
         var first = early <= time.Now
-            ? "The limit may be reached any day: more than 1 of 20 such chains has reached it by now."
-            : $"19 of 20 such chains last beyond {time.Day(early)}.";
+            ? T["The limit may be reached any day: more than 1 of 20 such chains has reached it by now."]
+            : T[$"19 of 20 such chains last beyond {time.DateOf(early)}."];
         var middle = dates.Middle is { } m
-            ? $" Half last beyond {(m <= time.Now ? "today" : time.Day(m))}."
-            : " When half of them have reached it cannot be said yet.";
+            ? m <= time.Now ? T["Half last beyond today."] : T[$"Half last beyond {time.DateOf(m)}."]
+            : T["When half of them have reached it cannot be said yet."];
         var late = dates.Late is { } l
-            ? $" 1 of 20 lasts beyond {(l <= time.Now ? "today" : time.Day(l))}."
-            : " There is no upper limit yet: more readings are needed.";
-        return first + middle + late;
+            ? l <= time.Now ? T["1 of 20 lasts beyond today."] : T[$"1 of 20 lasts beyond {time.DateOf(l)}."]
+            : T["There is no upper limit yet: more readings are needed."];
+        return $"{first} {middle} {late}";
     }
 }
 

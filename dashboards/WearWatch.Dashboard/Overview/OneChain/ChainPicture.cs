@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
@@ -11,13 +12,43 @@ public static class ChainPicture
     /// <summary>Enough for a smooth edge; each costs a drawing of the forecast, about a millisecond.</summary>
     private const int Steps = 8;
 
+    private const int WeeksAhead = 30 * 52;
+
     /// <summary>The picture of a chain.</summary>
-    public static WearPicture Of(ChainFacts facts, ChainDates dates, PlantTime time) => Of(facts.Assessment, dates, time) with
+    public static WearPicture Of(ChainFacts facts, ChainDates dates, PlantTime time)
     {
-        SwapH = facts.Swap?.Start is { } start && start > time.Now
-            ? facts.Assessment.HoursNow + facts.Calendar.Between(time.Now, start).Hours
-            : null,
-    };
+        var days = Days(facts, time);
+        return Of(facts.Assessment, dates, time) with
+        {
+            SwapH = facts.Swap?.Start is { } start && start > time.Now
+                ? facts.Assessment.HoursNow + facts.Calendar.Between(time.Now, start).Hours
+                : null,
+            OiledH = Oiled(facts, days),
+            Fitted = facts.Assessment.History.Current.FittingKnown && days.At(0) is { } fitted
+                ? T[$"fitted {time.DateOf(fitted)}"]
+                : null,
+            Days = days,
+        };
+    }
+
+    /// <summary>The hours of the chain that runs now at which it was lubricated.</summary>
+    private static IReadOnlyList<double> Oiled(ChainFacts facts, HourDates days) =>
+        [.. facts.Events.Where(e => e.Kind == ChainEventKind.Oiling && e.OilAmountMl != 0 && e.At is not null)
+            .Select(e => days.HoursAt(e.At!.Value)).OfType<double>()];
+
+    /// <summary>Readings say which day belongs to which hour; ahead the average week does.</summary>
+    private static HourDates Days(ChainFacts facts, PlantTime time)
+    {
+        var (assessment, week) = (facts.Assessment, facts.Calendar.PerWeek.Hours);
+        var seen = assessment.Observations.Select(o => o.Observation)
+            .Select(o => (o.HoursSinceFitting, facts.Standing.ElementAtOrDefault(o.ReadingIndex)?.TakenAt))
+            .Where(o => o.TakenAt is not null).Select(o => (o.HoursSinceFitting, o.TakenAt!.Value));
+        List<(double, DateTimeOffset)> anchors = [.. seen, (assessment.HoursNow, time.Now)];
+        var fitted = facts.Events.LastOrDefault(e => e.Kind == ChainEventKind.Replacement)?.At ?? facts.Row.FittedAt;
+        if (assessment.History.Current.FittingKnown && fitted is { } at) anchors.Add((0, at));
+        if (week > 0) anchors.Add((assessment.HoursNow + week * WeeksAhead, time.Now.AddDays(7 * WeeksAhead)));
+        return new HourDates(anchors);
+    }
 
     /// <summary>The picture of an assessment.</summary>
     public static WearPicture Of(Assessment assessment, ChainDates dates, PlantTime time) => new()
@@ -28,8 +59,8 @@ public static class ChainPicture
         LimitPercent = assessment.Limit.Percent,
         NowH = assessment.HoursNow,
         HoursAre = assessment.History.Current.FittingKnown
-            ? "running hours since fitting"
-            : "running hours since the first reading",
+            ? T["running hours since fitting"]
+            : T["running hours since the first reading"],
         Dates = (Word(dates.Early, time), Word(dates.Middle, time), Word(dates.Late, time)),
     };
 
@@ -38,8 +69,8 @@ public static class ChainPicture
         var (hours, percent, scatter, _) = judged.Observation;
         return new PictureReading(
             hours, percent, 2 * scatter, judged.ProbabilityMisread > 0.5,
-            $"{Show.Percent(percent)} ± {Show.Percent(2 * scatter)} at {Show.Hours(hours)}"
-            + (judged.ProbabilityMisread >= 0.05 ? $", {Show.Chance(judged.ProbabilityMisread)} misread" : ""));
+            T[$"{Show.Percent(percent)} ± {Show.Percent(2 * scatter)} at {Show.Hours(hours)}"]
+            + (judged.ProbabilityMisread >= 0.05 ? ", " + T[$"{Show.Chance(judged.ProbabilityMisread)} misread"] : ""));
     }
 
     /// <summary>When each elongation on the way to the limit is reached, the limit last.</summary>

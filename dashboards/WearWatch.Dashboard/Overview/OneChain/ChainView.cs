@@ -1,5 +1,8 @@
 using WearWatch.Chains;
+using WearWatch.Chains.Parts;
 using WearWatch.Dashboard.Kit.Charts;
+using WearWatch.Gauging;
+using WearWatch.Parts;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -34,33 +37,54 @@ public sealed record ChainView
     public required IReadOnlyList<ForecastStep> Trail { get; init; }
 
     /// <summary>What made the date, in sentences.</summary>
-    public required IReadOnlyList<string> Why { get; init; }
+    public required IReadOnlyList<Phrase> Why { get; init; }
 
     /// <summary>What is said of the planned swap; null when none is planned.</summary>
     public string? Swap => Facts.Swap is not { Start: { } start } swap ? null
-        : (start > Time.Now ? "Swap planned for " : "The shutdown of its swap began on ") + Time.Moment(start)
-            + (swap.DecidedBy.Length > 0 ? $", by {swap.DecidedBy}" : "") + (swap.Placing == SwapPlacing.Locked ? ", locked" : "")
-            + (start > Time.Now ? "." : ". Say whether it was done.");
+        : (start > Time.Now
+            ? T[$"Swap planned for {Time.Moment(start)}"]
+            : T[$"The shutdown of its swap began on {Time.Moment(start)}"])
+            + (swap.DecidedBy.Length > 0 ? ", " + T[$"decided by {swap.DecidedBy}"] : "")
+            + (swap.Placing == SwapPlacing.Locked ? ", " + T["locked"] : "")
+            + (start > Time.Now ? "." : ". " + T["Say whether it was done."]);
 
     public string Name => Facts.Row.Name;
 
     /// <summary>Pitches taken out of the chain that runs now.</summary>
     public int PitchesOut => Shortening.PitchesOut([.. Facts.Events.Select(e => e.ToEvent(Name))]);
 
+    /// <summary>How long its sprockets have run.</summary>
+    public SprocketHistory Sprockets =>
+        SprocketHistory.Of(Facts.Assessment.Card, [.. Facts.Events.Select(e => e.ToEvent(Name))]) with
+        {
+            AreWorn = Facts.Parts.SprocketsAreWorn,
+        };
+
     /// <summary>What was told of its parts where the card says otherwise.</summary>
     public FittedParts Fitted => FittedParts.Unlike(Facts.Assessment.Card, [.. Facts.Events.Select(e => e.ToEvent(Name))]);
+
+    /// <summary>What to measure next time.</summary>
+    public SpanProposal Proposal => SpanProposal.For(SpanCase.Of(Facts.Assessment.Card, Facts.Assessment.Limit) with
+    {
+        ElongationPercent = Facts.Assessment.ElongationPercent,
+        LastPitches = Facts.Standing is [.., var last] ? last.Pitches : null,
+        LastPlace = Facts.Standing is [.., { Place: var place }] ? place : "",
+    });
 
     public ShownCondition Condition => Facts.Assessment.ShownCondition;
 
     /// <summary>What the measures of its links say first; empty while nobody has measured them.</summary>
-    public string LinksSaid => Facts.Links is { Verdict.Findings.Count: > 0 } links ? links.Sentence : "";
+    public string LinksSaid => Facts.Links is { Verdict.Findings.Count: > 0 } links ? T[links.Sentence] : "";
+
+    /// <summary>Which of its own parts asks for a new chain; empty where none does.</summary>
+    public string PartsSaid => T[Phrase.Join(" ", Facts.Parts.ToAttend.Where(t => t.Part.IsOfChain).Select(PartWords.Of))];
 
     /// <summary>Line, position and type, as far as they are known.</summary>
     public string Where => string.Join(" · ", new[]
     {
         Facts.Row.Line, Facts.Row.Position, Facts.Row.ChainType.Length > 0
             ? Facts.Row.ChainType
-            : Facts.Row.Family.Words + " chain",
+            : T[$"kind of chain: {Facts.Row.Family.Words}"],
     }.Where(t => t.Length > 0));
 
     /// <summary>Puts the page together.</summary>

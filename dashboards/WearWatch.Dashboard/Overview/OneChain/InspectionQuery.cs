@@ -34,10 +34,10 @@ public sealed class InspectionQuery(IDbContextFactory<WearDb> databases)
 
     private static string Summary(InspectionRow look) => look.Findings.Count(f => f.Found) switch
     {
-        0 => $"{look.Findings.Count} points in order",
-        var found => $"{found} of {look.Findings.Count} points found",
+        0 => T[$"{look.Findings.Count} points in order"],
+        var found => T[$"{found} of {look.Findings.Count} points found"],
     };
 
     private static string Words(Finding finding, CheckPoint? point) =>
-        (point?.Ask ?? finding.Point.ToString()) + (finding.Note.Length > 0 ? $": {finding.Note}" : "");
+        (point is null ? finding.Point.ToString() : T[point.Ask]) + (finding.Note.Length > 0 ? $": {finding.Note}" : "");
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
@@ -22,22 +23,32 @@ public sealed class OneChainQuery(
         var forecasts = await db.Forecasts.AsNoTracking().Where(f => f.ChainId == row.Id)
             .OrderByDescending(f => f.Id).Take(ForecastsShown).ToListAsync(ct);
         forecasts.Reverse();
+        var time = await clock.NowAsync(ct);
         var facts = new ChainFacts
         {
             Row = row,
             Assessment = reviewed.Assessment,
             Links = reviewed.Links,
             LinkMeasures = reviewed.Raw.LinkMeasureRows,
+            Parts = reviewed.Parts,
+            PartReadings = reviewed.Raw.PartRows,
             Standing = StandingRows.Standing(readings),
             Waiting = StandingRows.Waiting(readings),
             Events = await db.StandingEventsAsync(row.Id, ct),
             Forecasts = forecasts,
-            Notices = await db.Notices.AsNoTracking().Where(n => n.ChainId == row.Id)
-                .OrderBy(n => n.EndedAt != null).ThenByDescending(n => n.RaisedAt).Take(NoticesShown).ToListAsync(ct),
+            Notices = await NoticesAsync(db, row.Id, time, ct),
             Swap = await db.PlannedSwaps.AsNoTracking().FirstOrDefaultAsync(s => s.ChainId == row.Id, ct),
             Calendar = await settings.CalendarAsync(ct),
             OilTerms = await settings.OilTermsAsync(ct),
         };
-        return ChainView.Of(facts, await clock.NowAsync(ct));
+        return ChainView.Of(facts, time);
+    }
+
+    private static async Task<IReadOnlyList<NoticeLine>> NoticesAsync(
+        WearDb db, int chainId, PlantTime time, CancellationToken ct)
+    {
+        var lines = NoticeLine.Of(db, db.Notices.AsNoTracking().Where(n => n.ChainId == chainId), time.Now);
+        return await NoticeLine.WithStepsAsync(db, await lines
+            .OrderBy(n => n.EndedAt != null).ThenByDescending(n => n.RaisedAt).Take(NoticesShown).ToListAsync(ct), ct);
     }
 }

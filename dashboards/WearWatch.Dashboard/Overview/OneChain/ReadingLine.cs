@@ -39,7 +39,7 @@ public sealed record ReadingLine
     /// <summary>The verdict in words, with its number.</summary>
     public required string Words { get; init; }
 
-    private const string LeavesNothingKnown = "its counter leaves nothing known of the chain: correct or withdraw it";
+    private static string LeavesNothingKnown => T["its counter leaves nothing known of the chain: correct or withdraw it"];
 
     public long Id => Row.Id;
 
@@ -49,15 +49,15 @@ public sealed record ReadingLine
     public IEnumerable<string> Told(UnitPreference units)
     {
         var own = units.OfLength(Row.LengthMm);
-        var written = Row.LengthAsTold.Length > 0 ? Row.LengthAsTold : own;
+        var written = Row.LengthAsTold.Length > 0 ? Show.Written(Row.LengthAsTold) : own;
         yield return written.EndsWith(units.LengthMark, StringComparison.Ordinal)
-            ? $"{written} over {Row.Pitches}"
-            : $"{written} ({own}) over {Row.Pitches}";
+            ? T[$"{written} over {Row.Pitches}"]
+            : T[$"{written} ({own}) over {Row.Pitches}"];
         yield return TradeWords.Of(Row.Tool);
         yield return Row.Place;
-        yield return Row.Strand is { } strand ? $"strand {strand}" : "";
-        yield return Row.LoadN is { } load ? $"under {units.OfForce(load)}" : Row.Taut ? "taut" : "";
-        yield return Row.TakeUpMm is { } takeUp ? "take-up at " + units.OfLength(takeUp) : "";
+        yield return Row.Strand is { } strand ? T[$"strand {strand}"] : "";
+        yield return Row.LoadN is { } load ? T[$"under {units.OfForce(load)}"] : Row.Taut ? T["taut"] : "";
+        yield return Row.TakeUpMm is { } takeUp ? T[$"take-up at {units.OfLength(takeUp)}"] : "";
         yield return Row.TemperatureC is { } chain ? units.OfTemperature(chain) : "";
     }
 
@@ -68,28 +68,35 @@ public sealed record ReadingLine
         var heldBack = facts.Assessment.History.HeldBack.ToDictionary(h => h.ReadingIndex);
         var outdone = facts.Assessment.History.Current.Outdone;
         var waiting =
-            facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, "to be confirmed: " + row.WhyWaiting));
+            facts.Waiting.Select(row => Line(row, facts.Row, ReadingVerdict.Waiting, T[$"to be confirmed: {row.WhyWaiting}"]));
         var standing = facts.Standing.Select((row, index) =>
             index == facts.Assessment.NotKnownByReading ? Line(row, facts.Row, ReadingVerdict.HeldBack, LeavesNothingKnown)
             : heldBack.TryGetValue(index, out var held) ? Line(row, facts.Row, ReadingVerdict.HeldBack, HeldBack(held))
             : judged.TryGetValue(index, out var observation) ? Judged(row, facts.Row, observation)
             : outdone.Contains(index)
-            ? Line(row, facts.Row, ReadingVerdict.Outdone, "not the worst of its visit: that one counts")
-            : Line(row, facts.Row, ReadingVerdict.EarlierChain, "of an earlier chain here"));
+            ? Line(row, facts.Row, ReadingVerdict.Outdone, T["not the worst of its visit: that one counts"])
+            : Line(row, facts.Row, ReadingVerdict.EarlierChain, T["of an earlier chain here"]));
         return [.. waiting.Reverse(), .. standing.Reverse()];
     }
 
     private static ReadingLine Judged(ReadingRow row, ChainRow chain, JudgedObservation observation)
     {
         var misread = observation.ProbabilityMisreadNow;
-        var why = observation.IsDoubtedInHindsight ? " by the readings after it" : "";
-        return misread > 0.5
-            ? Line(row, chain, ReadingVerdict.LikelyMisread, $"{Show.Chance(misread)} misread{why}: it counts little")
-            : Line(row, chain, ReadingVerdict.Used, misread < 0.05 ? "counts" : $"counts, {Show.Chance(misread)} misread");
+        var chance = Show.Chance(misread);
+        if (misread <= 0.5)
+            return Line(row, chain, ReadingVerdict.Used, misread < 0.05 ? T["counts"] : T[$"counts, {chance} misread"]);
+        return Line(row, chain, ReadingVerdict.LikelyMisread, observation.IsDoubtedInHindsight
+            ? T[$"{chance} misread by the readings after it: it counts little"]
+            : T[$"{chance} misread: it counts little"]);
     }
 
-    private static string HeldBack(HeldBackReading held) =>
-        held.Reason + (held.Corrections.Count > 0 ? " Perhaps " + string.Join(" or ", held.Corrections) + "?" : "");
+    private static string HeldBack(HeldBackReading held)
+    {
+        var reason = T[held.Reason];
+        return held.Corrections.Count == 0
+            ? reason
+            : $"{reason} {T[$"Perhaps {string.Join(T[" or "], held.Corrections.Select(c => T[c]))}?"]}";
+    }
 
     private static ReadingLine Line(ReadingRow row, ChainRow chain, ReadingVerdict verdict, string words) => new()
     {

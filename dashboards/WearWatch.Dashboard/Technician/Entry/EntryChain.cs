@@ -1,3 +1,4 @@
+using WearWatch.Gauging;
 using WearWatch.Plant.Settings;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -24,6 +25,14 @@ public sealed record EntryChain
 
     /// <summary>The planner's date as it stands.</summary>
     public required DateTimeOffset? EarlyDate { get; init; }
+
+    /// <summary>What to measure.</summary>
+    public SpanProposal Proposal => SpanProposal.For(SpanCase.Of(Assessment.Card, Assessment.Limit) with
+    {
+        ElongationPercent = Assessment.ElongationPercent,
+        LastPitches = Last?.Pitches,
+        LastPlace = Last?.Place ?? "",
+    });
 
     /// <summary>Now.</summary>
     public required PlantTime Time { get; init; }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using WearWatch.Chains;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Entries;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
@@ -38,38 +39,41 @@ public sealed class EntryForm
     /// <summary>Tells this entry from others, however often it is sent.</summary>
     public string Key { get; private set; } = NewKey();
 
+    /// <summary>The length with decimal points, as it is kept; as typed where a number in it can mean two.</summary>
+    public string PlainLength => TypedNumber.WithPoints(Length, out _) ?? Length;
+
     /// <summary>The counter as a number; null for nothing or no number.</summary>
-    public double? CounterH => Number(Counter);
+    public double? CounterH => TypedNumber.Of(Counter);
 
     /// <summary>The pitches as a number; null for nothing or no whole number.</summary>
-    public int? PitchCount => Number(Pitches) is { } n && n == Math.Floor(n) && n is >= 1 and <= 100_000 ? (int)n : null;
+    public int? PitchCount => TypedNumber.WholeOf(Pitches) is >= 1 and <= 100_000 and var n ? n : null;
 
     /// <summary>The temperature as a number; null for nothing or no number.</summary>
-    public double? TemperatureC => Number(Temperature);
+    public double? TemperatureC => TypedNumber.Of(Temperature);
 
     /// <summary>The take-up's position as a number; null for nothing or no number.</summary>
-    public double? TakeUpMm => Number(TakeUp) is { } mm and >= 0 and <= EventFacts.MostTakeUpMm ? mm : null;
+    public double? TakeUpMm => TypedNumber.Of(TakeUp) is { } mm and >= 0 and <= EventFacts.MostTakeUpMm ? mm : null;
 
-    /// <summary>Starts from a chain's last reading: counts and tools seldom change.</summary>
-    public void StartFrom(ReadingRow? last)
+    /// <summary>Starts from what is best measured, and with the tool and at the place of the last reading.</summary>
+    public void StartFrom(SpanProposal proposal, ReadingRow? last)
     {
+        Pitches = proposal.Pitches.ToString(CultureInfo.InvariantCulture);
         if (last is null) return;
-        (Pitches, Tool, Place) =
-            (last.Pitches.ToString(CultureInfo.InvariantCulture), last.Tool == Tool.Sensor ? Tool.Tape : last.Tool, last.Place);
+        (Tool, Place) = (last.Tool == Tool.Sensor ? Tool.Tape : last.Tool, last.Place);
         Unit = last.Unit;
     }
 
     /// <summary>Shows a reading that is to be corrected, as it was told.</summary>
     public void Show(ReadingRow reading, PlantTime time)
     {
-        StartFrom(reading);
-        Tool = reading.Tool;
-        Counter = reading.CounterH?.ToString(CultureInfo.InvariantCulture) ?? "";
+        Pitches = reading.Pitches.ToString(CultureInfo.InvariantCulture);
+        (Tool, Place) = (reading.Tool, reading.Place);
+        Counter = TypedNumber.Text(reading.CounterH);
         (Length, Unit) = reading.Written.Length > 0
-            ? (reading.Written, reading.Unit)
-            : (reading.LengthMm.ToString(CultureInfo.InvariantCulture), LengthUnit.Millimetre);
-        TakeUp = reading.TakeUpMm?.ToString(CultureInfo.InvariantCulture) ?? "";
-        Temperature = reading.TemperatureC?.ToString(CultureInfo.InvariantCulture) ?? "";
+            ? (Kit.Words.Show.Written(reading.Written), reading.Unit)
+            : (TypedNumber.Text(reading.LengthMm), LengthUnit.Millimetre);
+        TakeUp = TypedNumber.Text(reading.TakeUpMm);
+        Temperature = TypedNumber.Text(reading.TemperatureC);
         TakenAt = reading.TakenAt is { } at ? Wall(at, time) : "";
     }
 
@@ -84,12 +88,12 @@ public sealed class EntryForm
     /// <param name="time">The plant's time.</param>
     public void Take(Slip slip, PlantTime time)
     {
-        if (slip.CounterH is { } counter && counter != CounterH) Counter = counter.ToString("0.##", CultureInfo.InvariantCulture);
+        if (slip.CounterH is { } counter && counter != CounterH) Counter = TypedNumber.Text(counter, "0.##");
         if (slip.Kind == SlipKind.DateSlipped && slip.TakenAt is { } at) TakenAt = Wall(at, time);
         Pitches = slip.Pitches.ToString(CultureInfo.InvariantCulture);
-        if (LengthText.Read(Length, Unit) is LengthText.Understood told
+        if (LengthText.Read(PlainLength, Unit) is LengthText.Understood told
             && Math.Abs(told.Length.Millimetres - slip.LengthMm) < 0.005) return;
-        (Length, Unit) = (slip.LengthMm.ToString("0.##", CultureInfo.InvariantCulture), LengthUnit.Millimetre);
+        (Length, Unit) = (TypedNumber.Text(slip.LengthMm, "0.##"), LengthUnit.Millimetre);
     }
 
     /// <summary>One pitch more or less.</summary>
@@ -105,19 +109,13 @@ public sealed class EntryForm
         Tool = Tool,
         Place = Place.Trim(),
         Pitches = PitchCount ?? 0,
-        Length = Length,
+        Length = PlainLength,
         Unit = Unit,
         TemperatureC = TemperatureC,
         TakeUpMm = TakeUpMm,
         ToldBy = By.Trim().Length > 0 ? By.Trim() : PersonName.Nobody,
         Confirmed = confirmed,
     };
-
-    /// <summary>A number with a decimal point or comma; null for anything else.</summary>
-    public static double? Number(string text) =>
-        double.TryParse(text.Trim().Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
-            CultureInfo.InvariantCulture, out var n)
-        && double.IsFinite(n) ? n : null;
 
     private DateTimeOffset TimeOf(PlantTime time) =>
         DateTime.TryParseExact(

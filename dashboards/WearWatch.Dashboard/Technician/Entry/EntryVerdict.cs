@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Gauging;
 using WearWatch.Units;
@@ -58,7 +59,7 @@ public sealed record EntryVerdict
             return new EntryVerdict
             {
                 Judgement = EntryJudgement.Incomplete,
-                Words = "Count the pitches and read the tape.",
+                Words = T["Count the pitches and read the tape."],
                 Faults = faults,
             };
         return Gauge.Measure(chain.Row.PitchMm, pitches, length, form.Tool, form.TemperatureC) switch
@@ -68,14 +69,14 @@ public sealed record EntryVerdict
             {
                 Judgement = EntryJudgement.Doubtful,
                 Elongation = doubted.Elongation,
-                Words = doubted.Reason,
+                Words = T[doubted.Reason],
                 Faults = faults,
             },
             GaugeOutcome.Refused refused => new()
             {
                 Judgement = EntryJudgement.Incomplete,
-                Words = refused.Reason,
-                Faults = With(faults, refused.Field, refused.Reason),
+                Words = T[refused.Reason],
+                Faults = With(faults, refused.Field, T[refused.Reason]),
             },
             _ => throw new System.Diagnostics.UnreachableException(),
         };
@@ -88,22 +89,26 @@ public sealed record EntryVerdict
         var own = chain.Last is null ? elongation.StandardUncertaintyPercent : elongation.ScatterPercent;
         var deviation = Math.Sqrt(expected.DeviationPercent * expected.DeviationPercent + own * own);
         var off = (elongation.Percent - expected.Percent) / deviation;
-        var range = $"{Show.Percent(expected.Percent)} ± {Show.Percent(2 * deviation)} was to be expected";
+        Phrase range = $"{Show.Percent(expected.Percent)} ± {Show.Percent(2 * deviation)} was to be expected";
         return Math.Abs(off) switch
         {
-            <= UnusualDeviations => new() { Judgement = EntryJudgement.Fits, Elongation = elongation, Words = $"Fits: {range}." },
+            <= UnusualDeviations =>
+                new() { Judgement = EntryJudgement.Fits, Elongation = elongation, Words = T[$"Fits: {range}."] },
             <= DoubtfulDeviations => new()
             {
                 Judgement = EntryJudgement.Unusual,
                 Elongation = elongation,
-                Words = $"Unusually {(off > 0 ? "long" : "short")}: {range}. Measure again at the same place.",
+                Words = off > 0
+                    ? T[$"Unusually long: {range}. Measure again at the same place."]
+                    : T[$"Unusually short: {range}. Measure again at the same place."],
             },
             _ => new()
             {
                 Judgement = EntryJudgement.Doubtful,
                 Elongation = elongation,
-                Words = $"Hardly possible, too {(off > 0 ? "long" : "short")}: {range}. Check the count, the unit and the "
-                    + $"decimal point.",
+                Words = off > 0
+                    ? T[$"Hardly possible, too long: {range}. Check the count, the unit and the decimal point."]
+                    : T[$"Hardly possible, too short: {range}. Check the count, the unit and the decimal point."],
             },
         };
     }
@@ -121,21 +126,27 @@ public sealed record EntryVerdict
         lengthMm = null;
         if (form.Length.Trim().Length > 0)
         {
-            if (LengthText.Read(form.Length, form.Unit) is LengthText.Understood understood)
+            if (TypedNumber.WithPoints(form.Length, out var question) is not { } plain) faults["length"] = T[question];
+            else if (LengthText.Read(plain, form.Unit) is LengthText.Understood understood)
                 lengthMm = understood.Length.Millimetres;
-            else if (LengthText.Read(form.Length, form.Unit) is LengthText.NotUnderstood not) faults["length"] = not.Reason;
+            else if (LengthText.Read(plain, form.Unit) is LengthText.NotUnderstood not) faults["length"] = T[not.Reason];
         }
 
         if (form.Pitches.Trim().Length > 0 && form.PitchCount is null)
-            faults["pitches"] = "A whole number of pitches, at least 1.";
-        if (form.Counter.Trim().Length > 0 && form.CounterH is null) faults["counter_h"] = "A number such as 12400.";
+            faults["pitches"] = TypedNumber.Fault(form.Pitches, $"A whole number of pitches, at least 1.");
+        if (form.Counter.Trim().Length > 0 && form.CounterH is null)
+            faults["counter_h"] = TypedNumber.Fault(form.Counter, $"A number such as 12400.");
         if (form.Temperature.Trim().Length > 0 && form.TemperatureC is null)
-            faults["temperature_c"] = "A number in degrees Celsius, such as 45.";
+            faults["temperature_c"] = TypedNumber.Fault(form.Temperature, $"A number in degrees Celsius, such as 45.");
         if (form.TakeUp.Trim().Length > 0 && form.TakeUpMm is null)
-            faults["take_up_mm"] = "Millimetres such as 35, from where a new chain is taut.";
+        {
+            faults["take_up_mm"] =
+                TypedNumber.Fault(form.TakeUp, $"Millimetres such as 35, from where a new chain is taut.");
+        }
+
         if (form.CounterH < chain.LastCounterH && chain.Corrects is null)
             faults["counter_h"] =
-                $"Lower than the last one, {Show.Hours(chain.LastCounterH)}. Was the counter changed? Then record that first.";
+                T[$"Lower than the last one, {Show.Hours(chain.LastCounterH)}. Was the counter changed? Then record that first."];
         return faults;
     }
 

@@ -1,5 +1,3 @@
-
-using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
 
 namespace WearWatch.Dashboard.Technician.Entry;
@@ -10,15 +8,20 @@ public static class ForecastMove
     /// <summary>The move of the early date.</summary>
     public static string Words(DateTimeOffset? before, DateTimeOffset? after, PlantTime time) => (before, after) switch
     {
-        (null, null) => "The limit is not in sight.",
-        (null, { } now) => $"The early date is {time.Day(now)}: 19 of 20 such chains last longer.",
-        ({ } was, null) => $"The early date was {time.Day(was)}; now the limit is not in sight.",
-        ({ } was, { } now) => (time.DateOf(now).DayNumber - time.DateOf(was).DayNumber) switch
-        {
-            0 => $"The early date stays at {time.Day(now)}.",
-            < 0 and var days =>
-                $"The early date moved {Show.Count(-days, "day")} earlier, from {time.Day(was)} to {time.Day(now)}.",
-            var days => $"The early date moved {Show.Count(days, "day")} later, from {time.Day(was)} to {time.Day(now)}.",
-        },
+        (null, null) => T["The limit is not in sight."],
+        (null, { } now) => T[$"The early date is {time.DateOf(now)}: 19 of 20 such chains last longer."],
+        ({ } was, null) => T[$"The early date was {time.DateOf(was)}; now the limit is not in sight."],
+        ({ } was, { } now) => T[Moved(time.DateOf(was), time.DateOf(now))],
+    };
+
+    private static Phrase Moved(DateOnly was, DateOnly now) => (now.DayNumber - was.DayNumber) switch
+    {
+        0 => $"The early date stays at {now}.",
+        < 0 and var days => Phrase.Counted(
+            -days, $"The early date moved {-days:#,0} day earlier, from {was} to {now}.",
+            $"The early date moved {-days:#,0} days earlier, from {was} to {now}."),
+        var days => Phrase.Counted(
+            days, $"The early date moved {days:#,0} day later, from {was} to {now}.",
+            $"The early date moved {days:#,0} days later, from {was} to {now}."),
     };
 }

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Microsoft.Extensions.FileProviders;
+using WearWatch.Dashboard.Kit.Language;
 
 namespace WearWatch.Dashboard.Technician.Floor;
 
@@ -8,7 +9,8 @@ namespace WearWatch.Dashboard.Technician.Floor;
 /// </summary>
 /// <param name="Build">The name: a hash of the files and of the program that draws the document.</param>
 /// <param name="Paths">Where they are served.</param>
-public sealed record FloorFiles(string Build, IReadOnlyList<string> Paths)
+/// <param name="Sums">The SHA-256 of those that are served as they lie on the disk, by path: a phone keeps no other ones.</param>
+public sealed record FloorFiles(string Build, IReadOnlyList<string> Paths, IReadOnlyDictionary<string, string> Sums)
 {
     private const string Folder = "floor";
     private const string Worker = "sw.js";
@@ -21,16 +23,22 @@ public sealed record FloorFiles(string Build, IReadOnlyList<string> Paths)
             .OrderBy(f => f.Name, StringComparer.Ordinal)];
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         hash.AppendData(typeof(FloorFiles).Assembly.ManifestModule.ModuleVersionId.ToByteArray());
+        var sums = new Dictionary<string, string>();
         foreach (var file in all)
         {
             using var content = new MemoryStream();
             using (var stream = file.CreateReadStream()) stream.CopyTo(content);
             hash.AppendData(content.ToArray());
+            sums[$"/{Folder}/{file.Name}"] = Convert.ToHexStringLower(SHA256.HashData(content.ToArray()));
         }
 
         // The worker is looked after by the browser itself.
         return new FloorFiles(
             Convert.ToHexStringLower(hash.GetHashAndReset())[..16],
-            [$"/{Folder}/", .. all.Where(f => f.Name != Worker).Select(f => $"/{Folder}/{f.Name}")]);
+            [
+                $"/{Folder}/", .. all.Where(f => f.Name != Worker).Select(f => $"/{Folder}/{f.Name}"),
+                .. Tongue.All.Select(l => $"/{Folder}/language/{l.Code}.json"),
+            ],
+            sums);
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using WearWatch.Dashboard.Kit.Language;
 
 namespace WearWatch.Dashboard.Technician.Floor;
 
@@ -19,12 +20,22 @@ internal static class FloorRoutes
     {
         // Open to everybody, since it holds nothing of the plant: what it shows it has to ask for, and the phone keeps no sign-in
         // page.
-        var files = FloorFiles.Of(app.ServiceProvider.GetRequiredService<IWebHostEnvironment>().WebRootFileProvider);
+        var root = app.ServiceProvider.GetRequiredService<IWebHostEnvironment>().WebRootFileProvider;
+        var (files, keys) = (FloorFiles.Of(root), FloorTexts.KeysIn(root));
         var floor = app.MapGroup("/floor").AllowAnonymous().ExcludeFromDescription();
         // They answer an IResult by name: what writes the endpoints out at build time does not see the components.
         floor.MapGet("/", IResult (HttpResponse response) => Shell(response, files));
         floor.MapGet("/at/{mark}/{chain:int}", IResult (HttpResponse response) => Shell(response, files));
-        floor.MapGet("/files", () => Results.Json(new { files = files.Paths }));
+        floor.MapGet("/language/{code}.json", IResult (string code, HttpResponse response) => Language(code, response, keys));
+        floor.MapGet("/files", () => Results.Json(new { build = files.Build, files = files.Paths, sums = files.Sums }));
+    }
+
+    // Asked for anew by a phone with signal, and kept by it for when there is none.
+    private static IResult Language(string code, HttpResponse response, IReadOnlyCollection<string> keys)
+    {
+        if (Tongue.Of(code) is not { } tongue) return Results.NotFound();
+        response.Headers.CacheControl = "no-cache";
+        return Results.Json(FloorLanguage.Of(tongue, keys));
     }
 
     private static RazorComponentResult<FloorShell> Shell(HttpResponse response, FloorFiles files)

@@ -19,6 +19,9 @@ public sealed record DoneChain(
 {
     public string Name => Raw.Card.Name;
 
+    /// <summary>The chains that run together with it.</summary>
+    public IReadOnlyList<string> Mates { get; init; } = [];
+
     public ChainCard Card => Raw.Card;
 
     /// <summary>What the hour counter should show by the calendar; null when no count was ever told.</summary>

@@ -16,14 +16,17 @@ public static class DoneEffect
     {
         ChainEventKind.Oiling => [Next(after)],
         ChainEventKind.Inspection when after.Oiling.Task == OilingTask.CheckOiler => [Next(after)],
-        ChainEventKind.Inspection => ["It stands in the record; no date changes by it."],
-        ChainEventKind.Tensioned => ["It stands in the record; the wear and its dates stay as they are."],
-        ChainEventKind.Shortened => [Shorter(after), "Wear is counted by the pitch, so that it and its dates stay as they are."],
+        ChainEventKind.Inspection => [T["It stands in the record; no date changes by it."]],
+        ChainEventKind.Tensioned => [T["It stands in the record; the wear and its dates stay as they are."]],
+        ChainEventKind.Shortened =>
+            [Shorter(after), T["Wear is counted by the pitch, so that it and its dates stay as they are."]],
         ChainEventKind.SprocketReplaced =>
-            ["Findings at the old teeth are closed. Change the master data if the number of teeth changed."],
+            [T["Findings at the old teeth are closed. Change the master data if the number of teeth changed."]],
         ChainEventKind.Replacement => [.. Fitted(before, after)],
-        ChainEventKind.MeterReset => [$"The chain's own hours run on: {Show.Hours(after.Assessment.HoursNow)}. From here on "
-            + $"enter what the new counter shows."],
+        ChainEventKind.MeterReset => [
+            T[$"The chain's own hours run on: {Show.Hours(after.Assessment.HoursNow)}. From here on "
+                + $"enter what the new counter shows."],
+        ],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
@@ -31,25 +34,24 @@ public static class DoneEffect
     public static string Next(DoneChain chain)
     {
         var due = chain.Oiling;
-        var task = due.Task switch
-        {
-            OilingTask.OilByHand => "Next lubrication",
-            OilingTask.CheckOiler => "Next inspection of the lubricator",
-            _ => "",
-        };
-        if (task.Length == 0) return $"No next lubrication is foreseen: {due.Basis}.";
-        if (due.NextAt is not { } next || due.HoursLeft is not { } left) return $"{task}: not known, {due.Basis}.";
-        return left <= 0 ? $"{task}: due now." : $"{task}: {chain.Time.Moment(next)}, in {Show.Hours(left)} of running.";
+        if (due.Task == OilingTask.None) return T[$"No next lubrication is foreseen: {due.Basis}."];
+        Phrase task = due.Task == OilingTask.OilByHand
+            ? Phrase.Of($"Next lubrication")
+            : $"Next inspection of the lubricator";
+        if (due.NextAt is not { } next || due.HoursLeft is not { } left) return T[$"{task}: not known, {due.Basis}."];
+        return left <= 0
+            ? T[$"{task}: due now."]
+            : T[$"{task}: {chain.Time.Moment(next)}, in {Show.Hours(left)} of running."];
     }
 
     private static string Shorter(DoneChain after) => after is { PitchesNow: { } now, Card.Pitches: { } full }
-        ? $"{Show.Count(now)} of {Show.Count(full)} pitches are left."
-        : "How many pitches are left is not known: the master data do not say how long the chain is.";
+        ? T[$"{now:#,0} of {full:#,0} pitches are left."]
+        : T["How many pitches are left is not known: the master data do not say how long the chain is."];
 
     private static IEnumerable<string> Fitted(DoneChain before, DoneChain after)
     {
-        yield return $"The new chain starts at 0 h; the one before it ran {Show.Hours(before.Assessment.HoursNow)}.";
-        yield return "Measure it now: its first reading gives its length when new.";
+        yield return T[$"The new chain starts at 0 h; the one before it ran {Show.Hours(before.Assessment.HoursNow)}."];
+        yield return T["Measure it now: its first reading gives its length when new."];
         yield return ForecastMove.Words(before.EarlyDate, after.EarlyDate, after.Time);
         if (after.Oiling.Task != OilingTask.None) yield return Next(after);
     }

@@ -16,6 +16,9 @@ public sealed class DoneQuery(IDbContextFactory<WearDb> databases, ChainReview r
         if (await review.AssessAsync([id], ct) is not [var reviewed]) return null;
         var early = await db.Forecasts.Where(f => f.ChainId == id && f.IsLatest).Select(f => f.EarlyDate).FirstOrDefaultAsync(ct);
         return new DoneChain(reviewed.Raw, reviewed.Assessment, await settings.CalendarAsync(ct), early, reviewed.Oiling,
-            await clock.NowAsync(ct));
+            await clock.NowAsync(ct))
+        {
+            Mates = (await RunningGroups.MatesAsync(db, ct)).GetValueOrDefault(id) ?? [],
+        };
     }
 }

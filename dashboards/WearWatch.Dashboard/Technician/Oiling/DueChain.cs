@@ -36,5 +36,5 @@ public sealed record DueChain
     public required int Missed { get; init; }
 
     /// <summary>What is to be done, in few words.</summary>
-    public string Task => LooksAtOiler ? "inspect the lubricator" : Grade.Length > 0 ? Grade : "lubricant not recorded";
+    public string Task => LooksAtOiler ? T["inspect the lubricator"] : Grade.Length > 0 ? Grade : T["lubricant not recorded"];
 }

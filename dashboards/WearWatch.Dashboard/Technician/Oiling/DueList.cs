@@ -17,7 +17,4 @@ public sealed record DueList(IReadOnlyList<DueChain> Chains, PlantTime Time)
 
     /// <summary>How many are in a state.</summary>
     public int Count(DueState state) => Chains.Count(c => c.State == state);
-
-    /// <summary>Oilings missed by all of them.</summary>
-    public int Missed => Chains.Sum(c => c.Missed);
 }

@@ -1,5 +1,4 @@
-using System.Globalization;
-using WearWatch.Dashboard.Technician.Entry;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Lubrication;
 
 namespace WearWatch.Dashboard.Technician.Oiling;
@@ -24,13 +23,13 @@ public sealed class TermsForm
     /// <summary>What is kept, as a person would type it.</summary>
     public static TermsForm Of(OilTerms terms) => new()
     {
-        CostOfOiling = Text(terms.CostOfOiling),
-        CostOfChain = Text(terms.CostOfChain),
-        ModerateDust = Text(terms.ModerateDustFactor),
-        HeavyDust = Text(terms.HeavyDustFactor),
-        Warm = Text(terms.WarmFactor),
-        First = Text(terms.FirstIntervalFactor),
-        PulsesMissed = Text(terms.PulsesMissed),
+        CostOfOiling = TypedNumber.Text(terms.CostOfOiling),
+        CostOfChain = TypedNumber.Text(terms.CostOfChain),
+        ModerateDust = TypedNumber.Text(terms.ModerateDustFactor),
+        HeavyDust = TypedNumber.Text(terms.HeavyDustFactor),
+        Warm = TypedNumber.Text(terms.WarmFactor),
+        First = TypedNumber.Text(terms.FirstIntervalFactor),
+        PulsesMissed = TypedNumber.Text(terms.PulsesMissed),
     };
 
     /// <summary>Reads what was typed: the terms, or what is wrong by field.</summary>
@@ -45,26 +44,24 @@ public sealed class TermsForm
             HeavyDustFactor = Factor("heavy", HeavyDust),
             WarmFactor = Factor("warm", Warm),
             FirstIntervalFactor = Factor("first", First),
-            PulsesMissed = EntryForm.Number(PulsesMissed) is >= 1 and <= 1000 and var missed
+            PulsesMissed = TypedNumber.Of(PulsesMissed) is >= 1 and <= 1000 and var missed
                 ? missed
-                : Fault("pulses", "A number of pulses from 1 on."),
+                : Fault("pulses", PulsesMissed, $"A number of pulses from 1 on."),
         };
         return faults;
 
         double? Cost(string field, string text) => text.Trim().Length == 0 ? null
-            : EntryForm.Number(text) is > 0 and <= 1e9 and var cost ? cost
-            : Fault(field, "An amount above 0, or nothing.");
+            : TypedNumber.Of(text) is > 0 and <= 1e9 and var cost ? cost
+            : Fault(field, text, $"An amount above 0, or nothing.");
 
-        double Factor(string field, string text) => EntryForm.Number(text) is >= 0.05 and <= 20 and var factor
+        double Factor(string field, string text) => TypedNumber.Of(text) is >= 0.05 and <= 20 and var factor
             ? factor
-            : Fault(field, "A factor between 0.05 and 20; 0.5 halves the interval.");
+            : Fault(field, text, $"A factor between {0.05} and 20; {0.5} halves the interval.");
 
-        double Fault(string field, string why)
+        double Fault(string field, string text, Phrase wanted)
         {
-            faults[field] = why;
+            faults[field] = TypedNumber.Fault(text, wanted);
             return 1;
         }
     }
-
-    private static string Text(double? number) => number?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
 }

@@ -1,16 +1,20 @@
 // The report of a thorough examination, point by point, by the appointed competent person: kept here, sent when there is signal.
+import { now } from './clock.js';
+import { once, rest } from './decide.js';
 import { caution, field, h, segments } from './dom.js';
 import { number } from './figures.js';
+import { t } from './language.js';
 import { signature } from './maker.js';
-import { keep } from './outbox.js';
-import { chainHead, keptPanel } from './words.js';
+import { phrase } from './phrase.js';
+import { save } from './saved.js';
+import { chainHead } from './words.js';
 
-const outcomes = [['not_examined', 'not examined'], ['nothing_found', 'nothing found'], ['found', 'found']];
+const outcomes = [['not_examined', t`not examined`], ['nothing_found', t`nothing found`], ['found', t`found`]];
 const results = {
-  nothing_found: 'All points examined, nothing found. That is no release for use.',
-  remedy_by_date: 'Defect, to be put right by the day below.',
-  out_of_use: 'Out of use at once, until a competent person has released it by name.',
-  incomplete: 'Not all points examined: it says nothing of those, and moves no date.',
+  nothing_found: phrase`All points examined, nothing found. That is no release for use.`,
+  remedy_by_date: phrase`Defect, to be put right by the day below.`,
+  out_of_use: phrase`Out of use at once, until a competent person has released it by name.`,
+  incomplete: phrase`Not all points examined: it says nothing of those, and moves no date.`,
 };
 
 export function examPage(context) {
@@ -23,35 +27,32 @@ export function examPage(context) {
   const counter = input('counter', { inputmode: 'decimal' });
   const remedy = input('remedy', { type: 'date', oninput: () => tell() });
   const stop = h('input', { id: 'stop', type: 'checkbox', onchange: () => tell() });
-  const remedyField = field('To be put right by', remedy);
+  const remedyField = field(t`To be put right by`, remedy);
   const said = h('p', { class: 'report-says', role: 'status' });
-  const submit = h('button', { type: 'submit', class: 'button primary big', disabled: true }, 'Keep the report');
+  const submit = rest(h('button', { type: 'submit', class: 'button primary big', disabled: true }, t`Keep the report`));
   const tell = () => {
     const result = resultOf(points, stop.checked);
-    said.replaceChildren(h('strong', {}, 'The report says: '), results[result]);
+    said.replaceChildren(h('strong', {}, t`The report says:`), ' ', t(results[result]));
     remedyField.whole.hidden = result !== 'remedy_by_date';
     submit.disabled = points.every(point => point.outcome === 'not_examined') && !stop.checked
       || result === 'remedy_by_date' && !remedy.value;
   };
   signature().then(name => { examiner.value ||= name; });
-  const save = async event => {
-    event.preventDefault();
-    submit.disabled = true;
-    await keepReport(context, points, {
-      examiner: examiner.value.trim(), report_number: reportNumber.value.trim(), remarks: remarks.value.trim(),
-      counter: counter.value, remedy: remedy.value, result: resultOf(points, stop.checked),
-    });
-  };
+  const trySave = once(submit, () => keepReport(context, points, {
+    examiner: examiner.value.trim(), report_number: reportNumber.value.trim(), remarks: remarks.value.trim(),
+    counter: counter.value, remedy: remedy.value, result: resultOf(points, stop.checked),
+  }));
   tell();
   return [
-    chainHead(chain, 'Thorough examination'), caution(plant.cautions[chain.caution]),
-    h('p', { class: 'hint' }, 'Only the report of an appointed competent person is taken. A daily inspection is no examination.'),
-    h('form', { class: 'inspect', novalidate: true, onsubmit: save },
+    chainHead(chain, t`Thorough examination`), caution(plant.cautions[chain.caution]),
+    h('p', { class: 'hint' },
+      t`Only the report of an appointed competent person is taken. A daily inspection is no examination.`),
+    h('form', { class: 'inspect', novalidate: true, onsubmit: event => { event.preventDefault(); trySave(); } },
       h('ol', { class: 'points' }, points.map(point => pointItem(point, tell))),
-      h('label', { class: 'tick' }, stop, 'Out of use, whatever the points say'),
+      h('label', { class: 'tick' }, stop, t`Out of use, whatever the points say`),
       said, remedyField.whole,
-      field('Examiner', examiner, { hint: 'as appointed' }).whole, field('Remarks', remarks).whole,
-      field('Report number', reportNumber).whole, field('Hour counter', counter, { unit: 'h', hint: 'if you pass it' }).whole,
+      field(t`Examiner`, examiner, { hint: t`as appointed` }).whole, field(t`Remarks`, remarks).whole,
+      field(t`Report number`, reportNumber).whole, field(t`Hour counter`, counter, { unit: 'h', hint: t`if you pass it` }).whole,
       h('div', { class: 'foot' }, submit)),
   ];
 }
@@ -67,32 +68,33 @@ export function resultOf(points, isStopped) {
 function pointItem(point, changed) {
   const text = (name, key) => h('label', { class: 'field' }, name,
     h('input', { maxlength: 200, oninput: event => { point[key] = event.target.value; } }));
-  const more = h('div', { class: 'found', hidden: true }, text('Value, place, method', 'measured'), text('Note', 'note'));
+  const more = h('div', { class: 'found', hidden: true }, text(t`Value, place, method`, 'measured'), text(t`Note`, 'note'));
   return h('li', { class: 'point' }, segments(point.ask, point.point, outcomes, point.outcome, outcome => {
     point.outcome = outcome;
     more.hidden = outcome === 'not_examined';
     changed();
-  }), h('p', { class: 'hint' }, `${point.stops_the_chain ? 'Stops the chain. ' : ''}Source: ${point.source}`), more);
+  }), h('p', { class: 'hint' },
+    point.stops_the_chain && `${t`Stops the chain.`} `, t`Source: ${point.source}`), more);
 }
 
-async function keepReport({ plant, chain, push }, points, told) {
+async function keepReport(context, points, told) {
+  const { plant, chain } = context;
   const by = await signature();
   const examined = points.filter(point => point.outcome !== 'not_examined');
-  const words = `${examined.length} of ${points.length} points examined, `
-    + `${examined.filter(point => point.outcome === 'found').length} found`;
-  await keep({
+  const found = examined.filter(point => point.outcome === 'found').length;
+  const words = phrase`${examined.length} of ${points.length} points examined, ${found} found`;
+  const report = {
     kind: 'exam', path: `/api/v1/lifting/${encodeURIComponent(chain.chain)}/examinations`, chain: chain.chain, chainId: chain.id,
     words,
     body: {
       // The day where the plant is; the Swedish form of a date is the one of the files.
-      on: new Date().toLocaleDateString('sv-SE', { timeZone: plant.plant.time_zone }),
+      on: new Date(now()).toLocaleDateString('sv-SE', { timeZone: plant.plant.time_zone }),
       examiner: told.examiner, occasion: 'periodic', result: told.result, remarks: told.remarks,
       report_number: told.report_number, counter_h: number(told.counter),
       remedy_by: told.result === 'remedy_by_date' ? told.remedy : null, told_by: by || told.examiner,
       points: examined.map(({ point, outcome, measured, note }) => (
         { point, outcome, measured: measured.trim(), note: note.trim() })),
     },
-  });
-  keptPanel(chain, `${words}. ${results[told.result]}`.replace(/\.$/, ''));
-  await push();
+  };
+  await save(context, [report], { words, more: h('p', {}, t(results[told.result])), screen: 'exam', form: {} });
 }

@@ -1,6 +1,7 @@
 // The gauge, for a phone without signal: elongation, uncertainty and scatter of a length over pitches.
 // The same arithmetic as src/WearWatch/Gauging, where formulas and sources stand; a test holds both to the same figures.
-import { fixed, shortest } from './figures.js';
+import { brief, figure } from './figures.js';
+import { t } from './language.js';
 
 const expansionPerKelvin = 11.5e-6;
 const referenceTemperatureC = 20;
@@ -11,6 +12,8 @@ const tools = {
   tape: { largestErrorMm: lengthMm => 0.3 + 0.2 * Math.ceil(lengthMm / 1000), readingMm: 1 / Math.sqrt(6) },
   caliper: { largestErrorMm: () => 0.05, readingMm: Math.sqrt(0.1164 * 0.1164 + 0.01 * 0.01 / 12) },
 };
+
+const impossibly = t`no chain runs so. Check the count, the unit and the decimal point.`;
 
 /**
  * Gauges { pitchMm, pitches, lengthsMm, tool, kind, temperatureC }, kind as the pack tells it of its family.
@@ -30,19 +33,18 @@ export function gauge(span) {
     standardUncertaintyPercent: inQuadrature(components),
     scatterPercent: inQuadrature(components.filter(c => c.repeats)),
     doubted: !impossible ? null
-      : `${shortest(lengthMm, 2)} mm over ${pitches} pitches of ${shortest(pitchMm, 3)} mm is ${fixed(percent, 1)} %: `
-        + 'no chain runs so. Check the count, the unit and the decimal point.',
+      : t`${brief(lengthMm, 2)} mm over ${pitches} pitches of ${brief(pitchMm, 3)} mm is ${figure(percent, 1)} %: ${impossibly}`,
   };
 }
 
 function refusalOf({ pitchMm, pitches, lengthsMm, temperatureC }) {
-  if (lengthsMm.length === 0) return { field: 'length', reason: 'A length is wanted.' };
-  if (!(pitchMm > 0)) return { field: 'pitch_mm', reason: 'The pitch must be above zero.' };
-  if (!(pitches >= 1)) return { field: 'pitches', reason: 'Count at least one pitch; a length over no pitch says nothing.' };
+  if (lengthsMm.length === 0) return { field: 'length', reason: t`A length is wanted.` };
+  if (!(pitchMm > 0)) return { field: 'pitch_mm', reason: t`The pitch must be above zero.` };
+  if (!(pitches >= 1)) return { field: 'pitches', reason: t`Count at least one pitch; a length over no pitch says nothing.` };
   if (!lengthsMm.every(mm => mm > 0 && mm < Infinity))
-    return { field: 'length', reason: 'The length must be a number above zero.' };
+    return { field: 'length', reason: t`The length must be a number above zero.` };
   return temperatureC < -60 || temperatureC > 400
-    ? { field: 'temperature_c', reason: 'A chain that is measured has between -60 and 400 degrees Celsius.' }
+    ? { field: 'temperature_c', reason: t`A chain that is measured has between -60 and 400 degrees Celsius.` }
     : null;
 }
 

@@ -1,5 +1,7 @@
 // Reads a length as a person wrote it: 609.6, 609.6 mm, 24.75 in, 48 3/16, 48-3/16", 3/4", 1.219 m.
 // The same rules as src/WearWatch/Units/LengthText.cs; a test holds both to the same figures.
+import { t } from './language.js';
+
 const number = String.raw`(?<number>\d+(?:[.,]\d+)?|[.,]\d+)?`;
 const fraction = String.raw`(?:(?:(?<=\d)(?:\s+|\s*-\s*)|(?<![\d.,]))(?<top>\d{1,3})\s*/\s*(?<over>\d{1,3}))?`;
 const mark = String.raw`(?<unit>mm|cm|m|inches|inch|in\.?|"|''|”|″)?`;
@@ -8,14 +10,15 @@ const thousandsOrDecimals = /^[1-9]\d{0,2},\d{3}$/;
 const finestDenominator = 64;
 const mostDigits = 28;
 
+const allowed = t`Write a number (609.6), a number with mm, cm, m or in, or inches with a fraction (48 3/16).`;
+
 /** The length in millimetres with the unit it was written in, or why it is none: { mm, unit } or { reason }. */
 export function readLength(text, unit) {
-  if (!text || !text.trim()) return { reason: 'A length is wanted, such as 609.6 or 24 3/16".' };
+  if (!text || !text.trim()) return { reason: t`A length is wanted, such as 609.6 or 24 3/16".` };
   const found = shape.exec(text)?.groups;
   if (!found) {
     return {
-      reason: `'${text.trim()}' is not a length. Write a number (609.6), a number with mm, cm, m or in, `
-        + 'or inches with a fraction (48 3/16).',
+      reason: t`'${text.trim()}' is not a length. ${allowed}`,
     };
   }
 
@@ -28,15 +31,15 @@ export function readLength(text, unit) {
 
 function faultOf(text, number, mark, fraction) {
   if (thousandsOrDecimals.test(number))
-    return `'${number}' can be read in two ways. Write a decimal point, and no mark for thousands.`;
-  if (number.length > mostDigits) return `'${number}' has more digits than a length can have.`;
+    return t`'${number}' can be read in two ways. Write a decimal point, and no mark for thousands.`;
+  if (number.length > mostDigits) return t`'${number}' has more digits than a length can have.`;
   if (!fraction) return null;
   const { top, over } = fraction;
-  if (['mm', 'cm', 'm'].includes(mark)) return `'${text.trim()}': fractions are for inches; write ${mark} with a decimal point.`;
-  if (/[.,]/.test(number)) return `'${text.trim()}' has a decimal point and a fraction; use one of them.`;
+  if (['mm', 'cm', 'm'].includes(mark)) return t`'${text.trim()}': fractions are for inches; write ${mark} with a decimal point.`;
+  if (/[.,]/.test(number)) return t`'${text.trim()}' has a decimal point and a fraction; use one of them.`;
   if (over < 2 || over > finestDenominator || (over & (over - 1)) !== 0)
-    return `${top}/${over} is on no inch rule: it has halves, quarters, eighths, 16ths, 32nds and 64ths.`;
-  return top >= over ? `${top}/${over} is not a fraction of an inch: the upper number must be the smaller one.` : null;
+    return t`${top}/${over} is on no inch rule: it has halves, quarters, eighths, 16ths, 32nds and 64ths.`;
+  return top >= over ? t`${top}/${over} is not a fraction of an inch: the upper number must be the smaller one.` : null;
 }
 
 // Whole numbers as long as it goes and one division at the end, so that 48 3/16 is the number nearest to 1223.9625.
@@ -46,8 +49,8 @@ function inMillimetres(digits, mark, fraction, unit) {
   const decimals = 10 ** (digits.split('.')[1] ?? '').length;
   const over = fraction?.over ?? 1;
   const parts = Number(digits.replace('.', '')) * over + (fraction?.top ?? 0) * decimals;
-  if (parts / (decimals * over) > 1_000_000) return { reason: 'No chain is so long; is the unit right?' };
-  if (parts === 0) return { reason: 'A length above zero is wanted.' };
+  if (parts / (decimals * over) > 1_000_000) return { reason: t`No chain is so long; is the unit right?` };
+  if (parts === 0) return { reason: t`A length above zero is wanted.` };
   return { mm: (parts * times) / (by * decimals * over), unit: isMetric ? 'mm' : 'in' };
 }
 

@@ -1,35 +1,57 @@
 // Who makes the entries: the person who is signed in, kept for hours without signal; without sign-in, the name that was typed.
+import { ask } from './net.js';
 import { keepValue, value } from './store.js';
 
+/** Of an entry whose maker could not sign in: it waits until that person has. */
+export const whose = 'whose';
+
+const nobody = { id: null, name: '' };
+
 /**
- * Who is signed in now by the server: { id, name, and shared on a shared tablet }, or { stop } when it cannot be asked or
- * nobody is.
+ * Who is signed in now by the server: { id, name, their language, and shared on a shared tablet }, or { stop } when it cannot
+ * be asked or nobody is.
  */
 export async function whoIsHere() {
-  let response;
-  try {
-    response = await fetch('/api/v1/me', { credentials: 'same-origin', redirect: 'error' });
-  } catch {
-    return { stop: 'offline' };
-  }
-
-  if (response.status === 401) return { stop: 'sign-in' };
+  const answer = await ask('/api/v1/me');
+  if (answer === null) return { stop: 'offline' };
+  if (answer.status === 401) return { stop: 'sign-in' };
   // A plant without sign-in knows nobody: everybody's entries go out.
-  if (response.status === 404) return keepMaker({ id: null, name: '' });
-  if (!response.ok) return { stop: 'later' };
-  const { id, name, shared_tablet: shared } = await response.json();
-  return { ...await keepMaker({ id, name }), shared };
+  if (answer.status === 404) return keepMaker(nobody);
+  if (!answer.ok || answer.body === null) return { stop: 'later' };
+  const { id, name, shared_tablet: shared, language } = answer.body;
+  return { ...await keepMaker({ id, name }), shared, language };
 }
 
-/** The person who was last seen signed in on this phone, also offline. */
-export const maker = async () => (await value('maker')) ?? { id: null, name: '' };
+/** Who enters now, also offline: who said so on this phone since, else the person who was last seen signed in. */
+export async function maker() {
+  const guest = await value('guest');
+  return guest ? { id: whose, name: guest } : (await value('maker')) ?? nobody;
+}
+
+/** Those who have been signed in on this phone, to choose from. */
+export const known = async () => (await value('known')) ?? [];
+
+/** Without signal another person takes the phone: what is entered waits for that person's sign-in. */
+export const takeOver = name => keepValue('guest', name.trim());
 
 /** The name under which entries are kept: of the account, else the one typed on this phone. */
 export const signature = async () => (await maker()).name || localStorage.getItem('wearwatch-name') || '';
 
 export const sign = name => localStorage.setItem('wearwatch-name', name.trim());
 
+/** Whether an entry may go out under the person who is signed in. Nobody's entry goes out under another name. */
+export const isOf = (entry, person) => entry.maker === null || entry.maker === person.id
+  || (entry.maker === whose && isSame(entry.by, person.name));
+
+const isSame = (one, other) => one?.trim().toLowerCase() === other?.trim().toLowerCase();
+
 async function keepMaker(person) {
+  const [before, guest] = [await value('maker'), await value('guest')];
+  // Who is signed in now is told by the sign-in again once it is another one, or the one who took the phone over.
+  if (guest && (isSame(guest, person.name) || (before && before.id !== person.id))) await keepValue('guest', undefined);
+  if (before?.id === person.id && before?.name === person.name) return person;
   await keepValue('maker', person);
+  const others = (await known()).filter(name => !isSame(name, person.name));
+  if (person.name) await keepValue('known', [person.name, ...others].slice(0, 12));
   return person;
 }

@@ -1,6 +1,8 @@
 // The fields of a measurement, in the order in which a person with gloves fills them.
+import { now, offWorthTelling } from './clock.js';
 import { button, field, h, segments } from './dom.js';
-import { day, hours, millimetres, percent } from './figures.js';
+import { counterText, day, millimetres, moment, ofWall, percent, typed, wall } from './figures.js';
+import { t } from './language.js';
 import { inchFraction } from './length.js';
 import { mostLengths } from './measure-form.js';
 import { padMode } from './pad.js';
@@ -13,29 +15,43 @@ export function fieldsOf(form, chain, plant, changed, draw) {
     oninput: event => { form[name] = event.target.value; changed(); },
   });
   const choose = (name, to) => { form[name] = to; draw(); };
-  const counter = field('Hour counter', input('counter'),
-    { unit: 'h', hint: chain.last_counter_h === null ? '' : `last ${hours(chain.last_counter_h)}` });
-  const pitches = field('Pitches', input('pitches'));
-  const temperature = field('Temperature of the chain', input('temperature'), { unit: '°C', hint: 'left out: as the tool' });
-  const place = field('Place on the chain', input('place', { 'data-pad': null, inputmode: 'text', maxlength: 200 }),
-    { hint: 'the marked section' });
-  const takeUp = field('Take-up position', input('take_up'), { unit: 'mm', hint: 'from where a new chain is taut' });
-  const strand = field('Strand', input('strand'), { hint: `of ${chain.strands}, counted from the drive side` });
+  const counter = field(t`Hour counter`, input('counter'),
+    { unit: 'h', hint: chain.last_counter_h === null ? '' : t`last ${counterText(chain.last_counter_h)}` });
+  const still = chain.last_counter_h !== null && !form.counter && button(t`Still ${counterText(chain.last_counter_h)}`, () => {
+    form.counter = typed(chain.last_counter_h);
+    draw();
+    document.querySelector('.lengths input')?.focus();
+  }, { class: 'button slim' });
+  const pitches = field(t`Pitches`, input('pitches'));
+  const temperature = field(t`Temperature of the chain`, input('temperature'), { unit: '°C', hint: t`left out: as the tool` });
+  const place = field(t`Place on the chain`, input('place', { 'data-pad': null, inputmode: 'text', maxlength: 200 }),
+    { hint: t`the marked section` });
+  const takeUp = field(t`Take-up position`, input('take_up'), { unit: 'mm', hint: t`from where a new chain is taut` });
+  const strand = field(t`Strand`, input('strand'), { hint: t`of ${chain.strands}, counted from the drive side` });
   const taut = h('label', { class: 'tick' }, h('input', {
     type: 'checkbox', checked: form.taut, onchange: event => { form.taut = event.target.checked; },
-  }), 'in place, taut');
+  }), t`in place, taut`);
+  const zone = plant.plant.time_zone;
+  const taken = field(t`Measured at`, h('input', {
+    id: 'taken_at', type: 'datetime-local', value: form.taken_at ? wall(form.taken_at, zone) : '',
+    oninput: event => { form.taken_at = ofWall(event.target.value, zone) ?? ''; changed(); },
+  }), { hint: t`left out: now` });
   const length = lengthFields(form, changed, draw);
   const expected = h('p', { class: 'expected' });
   const all = [
-    how(form, chain, plant), expected, lastTime(chain, plant), counter.whole,
+    how(form, chain, plant), expected, lastTime(chain, plant), proposal(chain), counter.whole, still,
     h('div', { class: 'pair' },
-      segments('Tool', 'tool', [['tape', 'tape'], ['caliper', 'caliper']], form.tool, tool => choose('tool', tool)),
-      segments('Unit', 'unit', [['mm', 'mm'], ['in', 'inch']], form.unit, unit => choose('unit', unit))),
+      segments(t`Tool`, 'tool', [['tape', t`tape`], ['caliper', t`caliper`]], form.tool, tool => choose('tool', tool)),
+      segments(t`Unit`, 'unit', [['mm', 'mm'], ['in', t`inch`]], form.unit, unit => choose('unit', unit))),
     chain.strands > 1 && strand.whole, pitches.whole, length.whole, taut,
-    h('details', { class: 'more' }, h('summary', {}, chain.has_take_up ? 'Temperature, place, take-up' : 'Temperature, place'),
-      temperature.whole, place.whole, chain.has_take_up && takeUp.whole),
+    h('p', { class: 'hint taken' }, takenWords(form, zone)),
+    h('details', { class: 'more', open: Boolean(form.taken_at) },
+      h('summary', {}, chain.has_take_up ? t`Time, temperature, place, take-up` : t`Time, temperature, place`),
+      taken.whole, temperature.whole, place.whole, chain.has_take_up && takeUp.whole),
   ];
-  return { all, expected, counter_h: counter, pitches, length, strand, temperature_c: temperature, take_up_mm: takeUp };
+  return {
+    all, expected, counter_h: counter, pitches, length, strand, temperature_c: temperature, take_up_mm: takeUp, taken_at: taken,
+  };
 }
 
 /** The nominal length of the pitches in the form. */
@@ -44,34 +60,50 @@ export function nominal(form, chain) {
   return form.unit === 'in' ? `${inchFraction(mm)} (${millimetres(mm)})` : millimetres(mm);
 }
 
-const how = (form, chain, plant) => h('details', { class: 'how' }, h('summary', {}, 'Where and how'),
+function takenWords(form, zone) {
+  const at = moment(form.taken_at || now(), zone);
+  return offWorthTelling() === 0 || form.taken_at ? t`Measured at ${at}.`
+    : t`Measured at ${at}, by the server’s clock: the clock of this phone is wrong.`;
+}
+
+const how = (form, chain, plant) => h('details', { class: 'how' }, h('summary', {}, t`Where and how`),
   sketch(chain.kind, form.tool), h('ol', {}, plant.guides[chain.family].map(step => h('li', {}, step))));
 
-const lastTime = ({ last, proposed }, plant) => h('p', { class: 'hint' }, last
-  ? `Last: ${percent(last.elongation_pct)}, ${last.length_as_told} over ${last.pitches}, `
-    + day(last.taken_at, plant.plant.time_zone)
-  : `Not measured yet. Proposed: ${proposed.pitches} pitches, ${millimetres(proposed.length_mm)} when new.`);
+const lastTime = ({ last }, plant) => h('p', { class: 'hint' }, last
+  ? t`Last: ${percent(last.elongation_pct)}, ${last.length_as_told} over ${last.pitches}, ${taken(last, plant)}`
+  : t`Not measured yet.`);
+
+const proposal = ({ proposed }) => h('p', { class: 'hint proposal' }, proposed.advice);
+
+const taken = (last, plant) => day(last.taken_at, plant.plant.time_zone);
 
 function lengthFields(form, changed, draw) {
   const pad = form.unit === 'in' ? 'fractions' : 'plain';
   const one = (length, key, label, id) => h('input', {
     id, value: length[key], autocomplete: 'off', inputmode: padMode, 'aria-label': label, 'data-pad': pad,
+    'aria-describedby': 'length-fault',
     placeholder: form.tool === 'caliper' ? label : '', oninput: event => { length[key] = event.target.value; changed(); },
   });
   const rows = form.lengths.map((length, i) => {
-    const nth = form.lengths.length > 1 ? ` ${i + 1}` : '';
+    const [inside, outside, plain] = form.lengths.length > 1 ? [t`inside ${i + 1}`, t`outside ${i + 1}`, t`Length ${i + 1}`]
+      : [t`inside`, t`outside`, t`Length`];
     return h('div', { class: 'lengths' }, form.tool === 'caliper'
-      ? [one(length, 'one', `inside${nth}`, `inside${i}`), one(length, 'other', `outside${nth}`, `outside${i}`)]
-      : one(length, 'one', `Length${nth}`, `length${i}`));
+      ? [one(length, 'one', inside, `inside${i}`), one(length, 'other', outside, `outside${i}`)]
+      : one(length, 'one', plain, `length${i}`));
   });
-  const more = form.lengths.length < mostLengths && button(`+ once more (${form.lengths.length} of ${mostLengths})`, () => {
+  const more = form.lengths.length < mostLengths && button(t`+ once more (${form.lengths.length} of ${mostLengths})`, () => {
     form.lengths.push({ one: '', other: '' });
     draw();
   }, { class: 'button slim' });
-  const fault = h('p', { class: 'fault', role: 'alert' });
-  const unit = form.unit === 'in' ? ' in, such as 48 3/16' : ' mm';
+  const fault = h('p', { class: 'fault', id: 'length-fault', role: 'alert' });
+  const unit = form.unit === 'in' ? t`in, such as 48 3/16` : 'mm';
+  const whole = h('fieldset', { class: 'field' },
+    h('legend', {}, t`Length`, ' ', h('span', { class: 'unit' }, unit)), rows, fault, more);
   return {
-    whole: h('fieldset', { class: 'field' }, h('legend', {}, 'Length', h('span', { class: 'unit' }, unit)), rows, fault, more),
-    fault: text => fault.replaceChildren(text ?? ''),
+    whole,
+    fault: text => {
+      fault.replaceChildren(text ?? '');
+      for (const input of whole.querySelectorAll('input')) input.setAttribute('aria-invalid', text ? 'true' : 'false');
+    },
   };
 }

@@ -1,6 +1,8 @@
 // What a person has typed of a measurement so far, as it was typed; and what the gauge makes of it.
-import { number, shortest } from './figures.js';
+import { now, nowIso } from './clock.js';
+import { brief, number, typed } from './figures.js';
 import { gauge } from './gauge.js';
+import { t } from './language.js';
 import { readLength } from './length.js';
 import { counterFault, takeUpFault } from './verdict.js';
 
@@ -9,12 +11,13 @@ export const mostLengths = 5;
 /** A form for a chain: begun from its last reading, since counts and tools seldom change; or from one that is to be put right. */
 export function begin(chain, earlier) {
   const last = chain.last;
-  return earlier ?? {
+  const fresh = {
     counter: '', tool: last?.tool === 'caliper' ? 'caliper' : 'tape',
-    pitches: String(last?.pitches ?? chain.proposed.pitches),
+    pitches: String(chain.proposed.pitches),
     unit: last?.unit ?? 'mm', lengths: [{ one: '', other: '' }], temperature: '', place: last?.place ?? '', take_up: '',
-    strand: '', taut: true,
+    strand: '', taut: true, taken_at: '',
   };
+  return { ...fresh, ...earlier };
 }
 
 /** The lengths as text, as they are told and kept: "1219.4; 1219.6", or "1210.2 inside 1226.1 outside". */
@@ -32,10 +35,11 @@ export function readForm(form, chain) {
   const lengths = filled(form).map(length => lengthOf(length, form));
   const faults = {
     counter_h: counterFault(form.counter, counterH, chain),
-    pitches: !form.pitches.trim() || isCount(pitches) ? null : 'A whole number of pitches, at least 1.',
-    strand: form.strand.trim() && !(strand >= 1 && strand <= chain.strands) ? `One of the strands 1 to ${chain.strands}.` : null,
-    temperature_c: form.temperature.trim() && temperatureC === null ? 'A number in degrees Celsius, such as 45.' : null,
+    pitches: !form.pitches.trim() || isCount(pitches) ? null : t`A whole number of pitches, at least 1.`,
+    strand: form.strand.trim() && !(strand >= 1 && strand <= chain.strands) ? t`One of the strands 1 to ${chain.strands}.` : null,
+    temperature_c: form.temperature.trim() && temperatureC === null ? t`A number in degrees Celsius, such as 45.` : null,
     take_up_mm: takeUpFault(form.take_up),
+    taken_at: Date.parse(form.taken_at) > now() + 300_000 ? t`The time lies in the future.` : null,
     length: lengths.find(length => length.reason)?.reason ?? null,
   };
   const complete = lengths.length > 0 && lengths.every(length => length.mm) && isCount(pitches) && !faults.temperature_c;
@@ -62,16 +66,16 @@ function lengthOf({ one, other }, { tool, unit }) {
   if (first.reason) return one.trim() ? first : {};
   const second = readLength(other, unit);
   if (second.reason) return other.trim() ? second : {};
-  if (first.unit !== second.unit) return { reason: 'Inside and outside are in different units; write both in one.' };
-  return second.mm > first.mm ? { mm: (first.mm + second.mm) / 2 } : {
-    reason: `Over the rollers is more than between them: ${shortest(second.mm, 2)} mm outside, `
-      + `${shortest(first.mm, 2)} mm inside cannot be.`,
-  };
+  if (first.unit !== second.unit) return { reason: t`Inside and outside are in different units; write both in one.` };
+  if (second.mm > first.mm) return { mm: (first.mm + second.mm) / 2 };
+  const [between, over] = [brief(first.mm, 2), brief(second.mm, 2)];
+  return { reason: t`Over the rollers is more than between them: ${over} mm outside, ${between} mm inside cannot be.` };
 }
 
 /** What is sent of it. */
 export const bodyOf = (form, chain, read, by, confirmed) => ({
-  chain: chain.chain, taken_at: new Date().toISOString(), counter_h: read.counterH, tool: form.tool, place: form.place.trim(),
+  chain: chain.chain, chain_id: chain.id, taken_at: form.taken_at || nowIso(), counter_h: read.counterH,
+  tool: form.tool, place: form.place.trim(),
   pitches: read.pitches, length: lengthsText(form), unit: form.unit, temperature_c: read.temperatureC,
   strand: read.strand, taut: form.taut, take_up_mm: number(form.take_up ?? ''),
   told_by: by || 'floor', confirmed,
@@ -79,9 +83,9 @@ export const bodyOf = (form, chain, read, by, confirmed) => ({
 
 /** Takes a slip's correction over: the person said yes to it. */
 export function take(form, read, slip) {
-  if (slip.counter_h !== null && slip.counter_h !== read.counterH) form.counter = String(slip.counter_h);
+  if (slip.counter_h !== null && slip.counter_h !== read.counterH) form.counter = typed(slip.counter_h);
   form.pitches = String(slip.pitches);
   if (Math.abs(read.lengthMm - slip.length_mm) < 0.005) return;
-  const one = String(Math.round(slip.length_mm * 100) / 100);
+  const one = typed(Math.round(slip.length_mm * 100) / 100);
   Object.assign(form, { tool: 'tape', unit: 'mm', lengths: [{ one, other: '' }] });
 }

@@ -1,39 +1,45 @@
-// The pack: what the phone has to know of the plant to work without signal. Fetched whenever it can be, kept until the next.
+// The pack: what the phone has to know of the plant to work without signal. Screens take the kept one; another is fetched behind
+// them whenever it can be.
+import { language } from './language.js';
+import { ask, limit } from './net.js';
 import { keepValue, value } from './store.js';
-import { isoDay } from './figures.js';
 
 const fresh = 60_000;
 let pack;
+let fetching;
 
-/** The pack; fetched when the kept one is older than a minute, else the kept one; undefined when there never was one. */
-export async function loadPack({ anew = false } = {}) {
-  pack ??= await value('pack');
-  if (!anew && pack && Date.now() - Date.parse(pack.fetched_at) < fresh) return pack;
-  try {
-    const response = await fetch('/api/v1/floor/pack', { credentials: 'same-origin', redirect: 'error' });
-    if (response.ok) {
-      pack = { ...(await response.json()), fetched_at: new Date().toISOString() };
-      await keepValue('pack', pack);
-    }
-  } catch {
-    // No signal: the kept pack serves.
-  }
+/** The pack that is kept; undefined when there never was one. */
+export async function keptPack() {
+  return pack ??= await value('pack');
+}
 
-  return pack;
+/**
+ * Fetches another pack when the kept one is older than a minute or in another language: whether one came. One request serves all
+ * who ask meanwhile.
+ */
+export async function renewPack({ anew = false } = {}) {
+  const kept = await keptPack();
+  const age = Date.now() - Date.parse(kept?.fetched_at);
+  if (!anew && kept?.language === language.code && age >= 0 && age < fresh) return false;
+  return await (fetching ??= fetchPack().finally(() => { fetching = undefined; }));
+}
+
+async function fetchPack() {
+  const answer = await ask('/api/v1/floor/pack', { ms: limit.pack });
+  if (!answer?.ok || !answer.body?.chains) return false;
+  pack = { ...answer.body, fetched_at: new Date().toISOString(), language: language.code };
+  await keepValue('pack', pack);
+  return true;
+}
+
+/** The pack, a new one where it is due and there is signal. */
+export async function loadPack(asked) {
+  await renewPack(asked);
+  return keptPack();
 }
 
 /** The chain of an id, with what the pack tells of its kind. */
 export function chainOf(plant, id) {
   const chain = plant?.chains.find(c => c.id === Number(id));
   return chain && { ...chain, kind: plant.kinds[chain.family] };
-}
-
-/** What of a chain is due today, by the pack and by what was done since on this phone. */
-export function dueToday(plant, chain, entries) {
-  const today = isoDay(Date.now(), plant.plant.time_zone);
-  return chain.tasks.map(task => ({
-    ...task,
-    due: task.due_at !== null && isoDay(task.due_at, plant.plant.time_zone) <= today,
-    done: task.done_today || entries.some(entry => entry.chainId === chain.id && entry.kind === task.task),
-  }));
 }

@@ -1,14 +1,15 @@
 // The number pad: keys for a glove, under the fields, in place of the phone's keyboard. A real keyboard works all the same.
 import { button, h } from './dom.js';
+import { language, t } from './language.js';
 
-const rows = ['123', '456', '789', '.0'];
-const names = { ' ': 'space', '/': 'fraction stroke', '.': 'decimal point' };
+const rows = ['123', '456', '789', `${language.decimal_sign}0`];
+const names = { ' ': t`space`, '/': t`fraction stroke`, '.': t`decimal point`, ',': t`decimal comma` };
 const labels = { ' ': '␣', '/': '∕' };
 
 /** A pad for the marked inputs of a form; those marked for fractions get the keys of an inch rule too. */
 export function pad(root) {
   let input = null;
-  const keys = h('div', { class: 'pad', role: 'group', 'aria-label': 'Number pad', hidden: true });
+  const keys = h('div', { class: 'pad', role: 'group', 'aria-label': t`Number pad`, hidden: true });
 
   const type = text => {
     const [from, to] = [input.selectionStart ?? input.value.length, input.selectionEnd ?? input.value.length];
@@ -22,7 +23,8 @@ export function pad(root) {
   };
   const next = () => {
     const all = [...root.querySelectorAll('input[data-pad]')].filter(each => each.offsetParent);
-    const following = all[all.indexOf(input) + 1];
+    // What stands there already, such as the number of pitches, is seldom changed.
+    const following = all.slice(all.indexOf(input) + 1).find(each => !each.value);
     if (following) {
       following.focus();
       return;
@@ -39,8 +41,8 @@ export function pad(root) {
   const show = () => {
     const fractions = input.dataset.pad === 'fractions';
     const beside = [
-      key('⌫', back, 'Delete one'), fractions && key(' ', () => type(' ')), fractions && key('/', () => type('/')),
-      key('Next', next, 'Next field', fractions ? 'next' : 'next tall'),
+      key('⌫', back, t`Delete one`), fractions && key(' ', () => type(' ')), fractions && key('/', () => type('/')),
+      key(t`Next`, next, t`Next field`, fractions ? 'next' : 'next tall'),
     ];
     const digits = rows.map(row => [...row].map(text => key(text, () => type(text))));
     keys.replaceChildren(...digits.flatMap((row, i) => [...row, beside[i]]).filter(Boolean));

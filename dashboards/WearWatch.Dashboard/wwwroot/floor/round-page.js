@@ -1,35 +1,60 @@
 // Today's round, line by line in walking order: what is due at each stop and why, what is done, who has it.
-import { button, h } from './dom.js';
-import { count, isoDay } from './figures.js';
+import { now } from './clock.js';
+import { decision } from './decide.js';
+import { h, linkButton } from './dom.js';
+import { isoDay, whole } from './figures.js';
+import { t } from './language.js';
 import { maker, signature } from './maker.js';
-import { keep, State } from './outbox.js';
-import { dueToday } from './pack.js';
+import { keepOrTell } from './not-kept.js';
+import { State } from './outbox.js';
+import { counted, phrase } from './phrase.js';
+import { dueToday, toCheck } from './today.js';
+import { offerUndo } from './undo.js';
 import { conditionMark, liftingMark } from './words.js';
 
-const verbs = { measure: 'measure', lubricate: 'lubricate', inspect: 'inspect' };
+const verbs = { measure: t`measure`, lubricate: t`lubricate`, inspect: t`inspect` };
+const doneVerbs = { measure: t`measure, done`, lubricate: t`lubricate, done`, inspect: t`inspect, done` };
+const keptVerbs = {
+  measure: t`measure, kept here, not sent yet`, lubricate: t`lubricate, kept here, not sent yet`,
+  inspect: t`inspect, kept here, not sent yet`,
+};
 
 export function roundPage(context) {
   const { plant, entries } = context;
   const stops = plant.chains
-    .map(chain => ({ chain, tasks: dueToday(plant, chain, entries).filter(task => task.due || task.done) }))
+    .map(chain => ({ chain, tasks: dueToday(plant, chain, entries).filter(task => task.due || task.done || task.kept) }))
     .filter(stop => stop.tasks.length > 0);
   const lines = [...Map.groupBy(stops, stop => stop.chain.line)];
   return [
-    h('h1', { tabindex: '-1' }, 'Today’s round'),
-    lines.length === 0 && h('p', {}, 'Nothing is due today.'),
+    h('h1', { tabindex: '-1' }, t`Today’s round`),
+    checkList(entries),
+    lines.length === 0 && h('p', {}, t`Nothing is due today.`),
     lines.map(([line, there]) => lineRound(context, line, there)),
   ];
 }
 
+// Refused, or doubted by the server: not done until a person has answered it.
+function checkList(entries) {
+  const open = toCheck(entries);
+  return open.length > 0 && h('section', { class: 'to-check' },
+    h('h2', {}, counted(open.length, t`${open.length} entry to be checked`, t`${open.length} entries to be checked`)),
+    h('ul', { class: 'checks' }, open.map(entry => h('li', {},
+      h('strong', {}, entry.chain), ' ', t(entry.words), ': ', t(entry.why)))),
+    linkButton(t`Answer them`, '#/kept', { class: 'button' }));
+}
+
 function lineRound(context, line, stops) {
   const tasks = stops.flatMap(stop => stop.tasks);
+  const all = whole(tasks.length);
   const done = tasks.filter(task => task.done).length;
-  const heading = h('h2', {}, line || 'Without a line');
+  const kept = tasks.filter(task => task.kept && !task.done).length;
+  const heading = h('h2', {}, line || t`Without a line`);
   return h('section', { class: 'line' },
     heading,
     h('div', { class: 'progress' },
-      h('progress', { max: tasks.length, value: done, 'aria-label': `Done on ${line}` }),
-      h('span', {}, `${done} of ${count(tasks.length, 'task')} done`)),
+      h('progress', { max: tasks.length, value: done, 'aria-label': t`Done on ${line || t`Without a line`}` }),
+      h('span', {}, counted(tasks.length, t`${done} of ${all} task done`, t`${done} of ${all} tasks done`)),
+      kept > 0 && h('span', {}, t`${kept} not sent yet`)),
     hand(context, line),
     h('ul', { class: 'picks' }, stops.map(stop)));
 }
@@ -40,8 +65,8 @@ const stop = ({ chain, tasks }) => h('li', {}, h('a', { class: 'pick', href: `#/
     tasks.map(mark))));
 
 const mark = task => h('span', { class: `hint task ${task.done ? 'done' : ''}` },
-  h('span', { 'aria-hidden': 'true' }, task.done ? '✓ ' : '○ '),
-  `${verbs[task.task]}${task.done ? ', done' : `: ${task.why}`}`);
+  h('span', { 'aria-hidden': 'true' }, task.done ? '✓ ' : task.kept ? '… ' : '○ '),
+  task.done ? doneVerbs[task.task] : task.kept ? keptVerbs[task.task] : `${verbs[task.task]}: ${task.why}`);
 
 // Taking a round is an entry like any other, so that it works without signal too.
 function hand(context, line) {
@@ -50,13 +75,16 @@ function hand(context, line) {
   const person = mine ? (mine.body.gives_back ? null : mine.by) : plant.hands[line];
   const tell = async givesBack => {
     const by = (await maker()).name || (await signature()) || 'floor';
-    await keep({
-      kind: 'hand', path: '/api/v1/floor/rounds', line, chain: line, words: givesBack ? 'given back' : 'taken',
-      body: { line, day: isoDay(Date.now(), plant.plant.time_zone), gives_back: givesBack, by },
-    });
+    const told = {
+      kind: 'hand', path: '/api/v1/floor/rounds', line, chain: line, words: givesBack ? phrase`given back` : phrase`taken`,
+      body: { line, day: isoDay(now(), plant.plant.time_zone), gives_back: givesBack, by },
+    };
+    const kept = await keepOrTell([told], () => tell(givesBack));
+    if (!kept) return;
+    offerUndo(kept, () => context.redraw({ stays: true }));
+    await context.redraw({ stays: true });
     await context.push();
-    context.redraw();
   };
-  return h('div', { class: 'choices hand' }, h('p', {}, person ? `Taken by ${person}.` : 'Nobody has taken it.'),
-    person ? button('Give it back', () => tell(true)) : button('I take it', () => tell(false)));
+  return h('div', { class: 'choices hand' }, h('p', {}, person ? t`Taken by ${person}.` : t`Nobody has taken it.`),
+    person ? decision(t`Give it back`, () => tell(true)) : decision(t`I take it`, () => tell(false)));
 }

@@ -8,12 +8,15 @@ import { keptPage } from './kept-page.js';
 import { linksPage } from './links-page.js';
 import { labelPage } from './label-page.js';
 import { inspectPage } from './inspect-page.js';
+import { partsPage } from './parts-page.js';
 import { roundPage } from './round-page.js';
+import { whoPage } from './who-page.js';
 
 /** Of one chain: #/chain/7/measure; without a word, or with another, its own page. */
 export const ofChain = {
-  '': chainPage, measure: measurePage, inspect: inspectPage, look: inspectPage, do: doPage, links: linksPage, exam: examPage,
+  '': chainPage, measure: measurePage, inspect: inspectPage, look: inspectPage, do: doPage, links: linksPage, parts: partsPage,
+  exam: examPage,
 };
 
 /** The others: #/find; without a word, or with another, today's rounds. A label leads on to its chain. */
-export const others = { '': roundPage, find: findPage, kept: keptPage, label: labelPage };
+export const others = { '': roundPage, find: findPage, kept: keptPage, label: labelPage, who: whoPage };

@@ -1,5 +1,6 @@
 // How to measure, drawn: pin to pin with a tape, inside and outside of the end rollers with a caliper, over 11 links.
 import { s } from './dom.js';
+import { t } from './language.js';
 
 const joints = [40, 100, 160, 220, 280];
 const middle = 70;
@@ -7,11 +8,12 @@ const middle = 70;
 /** The drawing for a kind of chain and a tool, with a text for those who do not see it. */
 export function sketch(kind, tool) {
   const [parts, text] = kind.measured === 'link_edges'
-    ? [links(), 'Over 11 links, from the inner edge of the first to the inner edge of the twelfth.']
+    ? [links(), t`Over 11 links, from the inner edge of the first to the inner edge of the twelfth.`]
     : tool === 'caliper'
-      ? [[chain(), across(48, 272, 24, 'inside'), across(32, 288, 120, 'outside')],
-        'Between the inner sides of the two end rollers, then over their outer sides.']
-      : [[chain(), across(40, 280, 120, 'pin to pin')], 'From the middle of one pin to the middle of another of the same kind.'];
+      ? [[chain(), across(48, 272, 24, t`inside`), across(32, 288, 120, t`outside`)],
+        t`Between the inner sides of the two end rollers, then over their outer sides.`]
+      : [[chain(), across(40, 280, 120, t`pin to pin`)],
+        t`From the middle of one pin to the middle of another of the same kind.`];
   return s('svg', { class: 'sketch', viewBox: '0 0 320 140', role: 'img', 'aria-label': text }, parts);
 }
 
@@ -22,7 +24,7 @@ const chain = () => [
 
 const links = () => [
   [0, 1, 2, 3, 4].map(i => bar('link', 24 + 54 * i, 66, i % 2 === 0 ? 36 : 12)),
-  across(34, 296, 120, '11 links'),
+  across(34, 296, 120, t`11 links`),
 ];
 
 const bar = (kind, x, width, height) => s('rect', { class: kind, x, y: middle - height / 2, width, height, rx: height / 2 });

@@ -1,6 +1,8 @@
 // What is said of a length while the tape is still on the chain: whether it fits what the kept forecast lets expect.
 // Once there is signal, the server asks better (POST /api/v1/readings/question): it knows the whole track and the neighbours.
+import { now as clockNow } from './clock.js';
 import { hours, number, percent } from './figures.js';
+import { t } from './language.js';
 
 /** So many standard deviations off is unusual: 1 of 20 right readings is. */
 const unusualDeviations = 2;
@@ -22,7 +24,7 @@ export function expectation(expected, hoursSince) {
 }
 
 /** Running hours since the last reading: by the counter where it can be told and be right, else by the calendar. */
-export function hoursSince(plant, chain, counterH, now = Date.now()) {
+export function hoursSince(plant, chain, counterH, now = clockNow()) {
   const last = chain.last_counter_h;
   if (counterH !== null && last !== null && counterH >= last && !counterDoubt(chain, counterH, now)) return counterH - last;
   const sincePack = Math.max(0, now - Date.parse(plant.made_at)) / 3_600_000;
@@ -31,51 +33,62 @@ export function hoursSince(plant, chain, counterH, now = Date.now()) {
 
 /** What is expected before anything is entered, in words. */
 export function span(expected) {
-  if (!expected) return 'Nothing is known of this chain yet. This is its first reading.';
+  if (!expected) return t`Nothing is known of this chain yet. This is its first reading.`;
   const width = 2 * expected.deviationPercent;
-  return `${percent(expected.percent - width)} to ${percent(expected.percent + width)} is expected now.`;
+  return t`${percent(expected.percent - width)} to ${percent(expected.percent + width)} is expected now.`;
 }
 
 /** The judgement of a gauged length: 'fits', 'unusual' or 'doubtful', with its words. */
 export function judge(gauged, expected, isFirst) {
   if (gauged.doubted) return { judgement: 'doubtful', words: gauged.doubted };
-  if (!expected) return { judgement: 'fits', words: 'The first reading of this chain.' };
+  if (!expected) return { judgement: 'fits', words: t`The first reading of this chain.` };
   // What the uncertainty against nominal and the track share stays the same all the chain's life: only the scatter is new.
   const own = isFirst ? gauged.standardUncertaintyPercent : gauged.scatterPercent;
   const deviation = Math.hypot(expected.deviationPercent, own);
   const off = (gauged.percent - expected.percent) / deviation;
-  const range = `${percent(expected.percent)} ±\u00a0${percent(2 * deviation)} was to be expected`;
-  const way = off > 0 ? 'long' : 'short';
-  if (Math.abs(off) <= unusualDeviations) return { judgement: 'fits', words: `Fits: ${range}.` };
+  const range = t`${percent(expected.percent)} ${`±\u00a0${percent(2 * deviation)}`} was to be expected`;
+  if (Math.abs(off) <= unusualDeviations) return { judgement: 'fits', words: t`Fits: ${range}.` };
   return Math.abs(off) <= doubtfulDeviations
-    ? { judgement: 'unusual', words: `Unusually ${way}: ${range}. Measure again at the same place.` }
-    : { judgement: 'doubtful', words: `Hardly possible, too ${way}: ${range}. Check the count, the unit and the decimal point.` };
+    ? {
+      judgement: 'unusual',
+      words: off > 0 ? t`Unusually long: ${range}. Measure again at the same place.`
+        : t`Unusually short: ${range}. Measure again at the same place.`,
+    }
+    : {
+      judgement: 'doubtful',
+      words: off > 0 ? t`Hardly possible, too long: ${range}. Check the count, the unit and the decimal point.`
+        : t`Hardly possible, too short: ${range}. Check the count, the unit and the decimal point.`,
+    };
 }
+
+/** Another chain whose last length was told as that of this one, to the tenth of a millimetre; undefined for none. */
+export const sameAsOther = (plant, chain, read) => plant.chains.find(other => other.id !== chain.id
+  && other.last?.pitches === read.pitches && Math.abs(other.last.length_mm - read.lengthMm) < 0.05);
 
 /** What is wrong with a take-up's position; null when nothing is, or nothing was read. */
 export function takeUpFault(text = '') {
   const mm = number(text);
   const possible = mm !== null && mm >= 0 && mm <= 100_000;
-  return !text.trim() || possible ? null : 'Millimetres such as 35, from where a new chain is taut.';
+  return !text.trim() || possible ? null : t`Millimetres such as 35, from where a new chain is taut.`;
 }
 
 /** A day more than have passed: dates are told to the day, and clocks by people. */
 const dayHours = 24;
 
 /** What does not fit about a counter that went on farther than the clock since the last reading; null when nothing does. */
-export function counterDoubt(chain, counterH, now = Date.now()) {
+export function counterDoubt(chain, counterH, now = clockNow()) {
   if (counterH === null || chain.last_counter_h === null || !chain.last?.taken_at) return null;
   const passed = Math.max(0, now - Date.parse(chain.last.taken_at)) / 3_600_000;
-  return counterH - chain.last_counter_h <= passed + dayHours
+  const by = counterH - chain.last_counter_h;
+  return by <= passed + dayHours
     ? null
-    : `The counter went on by ${hours(counterH - chain.last_counter_h)} since the last reading, ${hours(passed)} ago. `
-      + 'Read it again.';
+    : t`The counter went on by ${hours(by)} since the last reading, ${hours(passed)} ago. Read it again.`;
 }
 
 /** What is wrong with a counter; null when nothing is. */
 export function counterFault(text, counterH, chain) {
-  if (text.trim() && !(counterH >= 0 && counterH <= 1e7)) return 'A number such as 12400.';
+  if (text.trim() && !(counterH >= 0 && counterH <= 1e7)) return t`A number such as 12400.`;
   return counterH !== null && counterH < chain.last_counter_h
-    ? `Lower than the last one, ${hours(chain.last_counter_h)}. Was the counter changed? Then record that first.`
+    ? t`Lower than the last one, ${hours(chain.last_counter_h)}. Was the counter changed? Then record that first.`
     : null;
 }

@@ -104,6 +104,7 @@ namespace WearWatch.Storage.Migrations.Postgres
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
                     b.Property<double?>("AmbientC").HasColumnType("double precision");
+                    b.Property<string>("Attachments").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<double?>("CentreDistanceMm").HasColumnType("double precision");
                     b.Property<string>("ChainType").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int?>("Dust").HasColumnType("integer");
@@ -111,6 +112,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("FittedAt").HasColumnType("bigint");
                     b.Property<double?>("FittedCounterH").HasColumnType("double precision");
                     b.Property<bool>("FixedCentres").HasColumnType("boolean");
+                    b.Property<double?>("GroupDifferenceMm").HasColumnType("double precision");
                     b.Property<bool>("HighPerformance").HasColumnType("boolean");
                     b.Property<bool>("Lifts").HasColumnType("boolean");
                     b.Property<double?>("LimitPct").HasColumnType("double precision");
@@ -128,10 +130,12 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double?>("LoadRel").HasColumnType("double precision");
                     b.Property<string>("Lot").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int?>("Lubrication").HasColumnType("integer");
+                    b.Property<int>("Material").HasColumnType("integer");
                     b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("NotLiftingReason").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("OilGrade").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int?>("OilMethod").HasColumnType("integer");
+                    b.Property<int>("OilPlace").HasColumnType("integer");
                     b.Property<double?>("OilingIntervalH").HasColumnType("double precision");
                     b.Property<double>("OilingSurroundingsFactor").HasColumnType("double precision");
                     b.Property<double>("PitchMm").HasColumnType("double precision");
@@ -141,7 +145,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int>("Revision").HasColumnType("integer");
                     b.Property<bool>("RunsInParallel").HasColumnType("boolean");
                     b.Property<double?>("SpeedMS").HasColumnType("double precision");
+                    b.Property<string>("SprocketNumber").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("SprocketTeeth").IsRequired().HasColumnType("text");
+                    b.Property<string>("StoreNumber").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int>("Strands").HasColumnType("integer");
                     b.Property<double?>("TakeUpTravelMm").HasColumnType("double precision");
                     b.Property<bool>("Timing").HasColumnType("boolean");
@@ -149,6 +155,19 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("Name").IsUnique();
                     b.HasIndex("Line", "Position");
                     b.ToTable("Chains");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ColumnNameRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<string>("Kind").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Ours").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Theirs").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("Kind", "Theirs").IsUnique();
+                    b.ToTable("ColumnNames");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
@@ -164,6 +183,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double?>("CounterBeforeH").HasColumnType("double precision");
                     b.Property<string>("Fingerprint").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("KeyOwner").HasColumnType("integer");
                     b.Property<int>("Kind").HasColumnType("integer");
                     b.Property<string>("Lot").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int?>("NewPitches").HasColumnType("integer");
@@ -181,7 +201,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
                     b.HasIndex("Fingerprint");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("Events");
                 });
 
@@ -198,6 +218,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("ExaminerAddress").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<long?>("FileId").HasColumnType("bigint");
                     b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("KeyOwner").HasColumnType("integer");
                     b.Property<DateOnly?>("NextOn").HasColumnType("date");
                     b.Property<int>("Occasion").HasColumnType("integer");
                     b.Property<DateOnly>("On").HasColumnType("date");
@@ -214,7 +235,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
                     b.HasIndex("FileId");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("Examinations");
                 });
 
@@ -252,6 +273,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<bool>("IsLatest").HasColumnType("boolean");
                     b.Property<long?>("LastEventId").HasColumnType("bigint");
                     b.Property<long?>("LastLinkMeasureId").HasColumnType("bigint");
+                    b.Property<long?>("LastPartReadingId").HasColumnType("bigint");
                     b.Property<long?>("LastReadingId").HasColumnType("bigint");
                     b.Property<long?>("LateDate").HasColumnType("bigint");
                     b.Property<double>("LateExponent").HasColumnType("double precision");
@@ -274,6 +296,12 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double>("ProbabilityPassed").HasColumnType("double precision");
                     b.Property<double>("RatePctPer1000H").HasColumnType("double precision");
                     b.Property<int>("ReadingsUsed").HasColumnType("integer");
+                    b.Property<double?>("ShortenAtPct").HasColumnType("double precision");
+                    b.Property<long?>("ShortenEarlyDate").HasColumnType("bigint");
+                    b.Property<long?>("ShortenMiddleDate").HasColumnType("bigint");
+                    b.Property<int?>("ShortenPitches").HasColumnType("integer");
+                    b.Property<int>("SprocketCondition").HasColumnType("integer");
+                    b.Property<long?>("TensionFrom").HasColumnType("bigint");
                     b.HasKey("Id");
                     b.HasIndex("ChainId", "IsLatest");
                     b.HasIndex("IsLatest", "EarlyDate");
@@ -289,9 +317,11 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("FileName").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<long>("ReceivedAt").HasColumnType("bigint");
                     b.Property<int>("Refused").HasColumnType("integer");
+                    b.Property<string>("RefusedRows").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Report").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Sha256").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int>("Taken").HasColumnType("integer");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int>("Waiting").HasColumnType("integer");
                     b.HasKey("Id");
                     b.HasIndex("ReceivedAt");
@@ -444,6 +474,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double?>("D1Mm").HasColumnType("double precision");
                     b.Property<double?>("D2Mm").HasColumnType("double precision");
                     b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("KeyOwner").HasColumnType("integer");
                     b.Property<int?>("Links").HasColumnType("integer");
                     b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<double?>("OneLinkMm").HasColumnType("double precision");
@@ -461,7 +492,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasKey("Id");
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("LinkMeasures");
                 });
 
@@ -485,18 +516,40 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<bool>("Acknowledged").HasColumnType("boolean");
+                    b.Property<string>("AssignedTo").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int>("ChainId").HasColumnType("integer");
                     b.Property<long?>("EndedAt").HasColumnType("bigint");
                     b.Property<string>("JudgedBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<bool?>("JudgedReal").HasColumnType("boolean");
                     b.Property<int>("Kind").HasColumnType("integer");
                     b.Property<long>("RaisedAt").HasColumnType("bigint");
+                    b.Property<long?>("SnoozedUntil").HasColumnType("bigint");
                     b.Property<bool>("Urgent").HasColumnType("boolean");
                     b.Property<string>("WhatToDo").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Why").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
                     b.HasIndex("ChainId", "Kind").IsUnique().HasFilter("\"EndedAt\" IS NULL");
                     b.ToTable("Notices");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.NoticeStepRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<string>("By").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Comment").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Key").HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<long>("NoticeId").HasColumnType("bigint");
+                    b.Property<string>("Person").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly?>("Until").HasColumnType("date");
+                    b.HasKey("Id");
+                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("NoticeId");
+                    b.ToTable("NoticeSteps");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.OilTermsRow", b =>
@@ -522,6 +575,35 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("Reason").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("TelemetryId");
                     b.ToTable("Parked");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PartReadingRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<int>("ChainId").HasColumnType("integer");
+                    b.Property<long?>("CorrectsId").HasColumnType("bigint");
+                    b.Property<double?>("CounterH").HasColumnType("double precision");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("KeyOwner").HasColumnType("integer");
+                    b.Property<double?>("LimitMm").HasColumnType("double precision");
+                    b.Property<string>("LimitSource").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("Mm").HasColumnType("double precision");
+                    b.Property<double?>("NewMm").HasColumnType("double precision");
+                    b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Part").HasColumnType("integer");
+                    b.Property<string>("Place").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<long?>("TakenAt").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("Withdraws").HasColumnType("boolean");
+                    b.Property<string>("Written").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("ChainId");
+                    b.HasIndex("CorrectsId");
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
+                    b.ToTable("PartReadings");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
@@ -554,6 +636,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<bool?>("IsFirst").HasColumnType("boolean");
                     b.Property<bool>("IsOff").HasColumnType("boolean");
                     b.Property<long>("JoinedAt").HasColumnType("bigint");
+                    b.Property<string>("Language").HasColumnType("text").UseCollation("C");
                     b.Property<bool>("LockoutEnabled").HasColumnType("boolean");
                     b.Property<long?>("LockoutEnd").HasColumnType("bigint");
                     b.Property<bool>("MustChoosePassword").HasColumnType("boolean");
@@ -587,6 +670,23 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("Key").IsUnique();
                     b.HasIndex("LookKey");
                     b.ToTable("Photos");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PlanVersionRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<long?>("ApprovedAt").HasColumnType("bigint");
+                    b.Property<string>("ApprovedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("Cost").HasColumnType("double precision");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("SavedAt").HasColumnType("bigint");
+                    b.Property<string>("SavedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Swaps").IsRequired().HasColumnType("text");
+                    b.HasKey("Id");
+                    b.HasIndex("Name").IsUnique();
+                    b.ToTable("PlanVersions");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.PlanningCostsRow", b =>
@@ -637,10 +737,31 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("Mark").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Shifts").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("StepsSkipped").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("TimeZone").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<double>("Utilisation").HasColumnType("double precision");
                     b.HasKey("Id");
                     b.ToTable("Plants");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PurchaseRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<string>("Designation").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<DateOnly>("ExpectedOn").HasColumnType("date");
+                    b.Property<bool>("IsExpress").HasColumnType("boolean");
+                    b.Property<string>("Kind").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("Price").HasColumnType("double precision");
+                    b.Property<int>("Quantity").HasColumnType("integer");
+                    b.Property<int>("ReceivedQuantity").HasColumnType("integer");
+                    b.Property<int>("State").HasColumnType("integer");
+                    b.Property<string>("Steps").IsRequired().HasColumnType("text");
+                    b.Property<string>("Supplier").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("State");
+                    b.ToTable("Purchases");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.ReadingRow", b =>
@@ -653,6 +774,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<double?>("CounterH").HasColumnType("double precision");
                     b.Property<string>("Fingerprint").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("KeyOwner").HasColumnType("integer");
                     b.Property<double>("LengthMm").HasColumnType("double precision");
                     b.Property<double?>("LengthUncertaintyMm").HasColumnType("double precision");
                     b.Property<double?>("LoadN").HasColumnType("double precision");
@@ -676,7 +798,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("ChainId");
                     b.HasIndex("CorrectsId");
                     b.HasIndex("Fingerprint");
-                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("Readings");
                 });
 
@@ -711,6 +833,21 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("RunDays", (string)null);
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SecurityEventRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<string>("About").IsRequired().HasMaxLength(200).HasColumnType("character varying(200)").UseCollation("C");
+                    b.Property<string>("Address").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<string>("Who").IsRequired().HasMaxLength(200).HasColumnType("character varying(200)").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("At");
+                    b.ToTable("SecurityEvents");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
@@ -725,6 +862,22 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasKey("Id");
                     b.HasIndex("ChainId", "From");
                     b.ToTable("SensorPairs", (string)null);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SessionRow", b =>
+                {
+                    b.Property<string>("Id").HasMaxLength(64).HasColumnType("character varying(64)").UseCollation("C");
+                    b.Property<string>("Address").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("BegunAt").HasColumnType("bigint");
+                    b.Property<string>("Device").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("EndedAt").HasColumnType("bigint");
+                    b.Property<long>("EndsAt").HasColumnType("bigint");
+                    b.Property<int>("PersonId").HasColumnType("integer");
+                    b.Property<long>("SeenAt").HasColumnType("bigint");
+                    b.Property<int?>("TabletId").HasColumnType("integer");
+                    b.HasKey("Id");
+                    b.HasIndex("PersonId");
+                    b.ToTable("Sessions");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SetAsideRow", b =>
@@ -759,6 +912,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("SharedKeys");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SignInTryRow", b =>
+                {
+                    b.Property<string>("Subject").HasMaxLength(64).HasColumnType("character varying(64)").UseCollation("C");
+                    b.Property<long>("FreeAt").HasColumnType("bigint");
+                    b.Property<long>("LastAt").HasColumnType("bigint");
+                    b.Property<int>("Tries").HasColumnType("integer");
+                    b.HasKey("Subject");
+                    b.HasIndex("LastAt");
+                    b.ToTable("SignInTries");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
@@ -772,6 +936,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("OnOrder").IsRequired().HasColumnType("text");
                     b.Property<int>("PackSize").HasColumnType("integer");
                     b.Property<double>("Price").HasColumnType("double precision");
+                    b.Property<string>("Supplier").IsRequired().HasColumnType("text").UseCollation("C");
                     b.HasKey("Id");
                     b.HasIndex("Kind", "Designation").IsUnique();
                     b.ToTable("Spares");
@@ -799,7 +964,9 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int>("ChainId").HasColumnType("integer");
                     b.Property<long>("DecidedAt").HasColumnType("bigint");
                     b.Property<string>("DecidedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("DoneBy").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<long?>("End").HasColumnType("bigint");
+                    b.Property<double?>("HoursWorked").HasColumnType("double precision");
                     b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<int>("Outcome").HasColumnType("integer");
                     b.Property<long?>("OutcomeAt").HasColumnType("bigint");
@@ -807,6 +974,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("OutcomeNote").IsRequired().HasColumnType("text").UseCollation("C");
                     b.Property<string>("PartsTaken").IsRequired().ValueGeneratedOnAdd().HasColumnType("text").HasDefaultValueSql("'[]'");
                     b.Property<int>("Placing").HasColumnType("integer");
+                    b.Property<double?>("PlannedHours").HasColumnType("double precision");
                     b.Property<long?>("Start").HasColumnType("bigint");
                     b.Property<int>("Undone").HasColumnType("integer");
                     b.Property<string>("WindowId").HasColumnType("text").UseCollation("C");
@@ -1056,6 +1224,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.NoticeStepRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.PartReadingRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.PartReadingRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.PassDayRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
@@ -1080,6 +1259,11 @@ namespace WearWatch.Storage.Migrations.Postgres
             modelBuilder.Entity("WearWatch.Storage.Rows.SensorPairRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SessionRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

@@ -1,3 +1,5 @@
+using WearWatch.Chains.Parts;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Chains.Families;
@@ -6,45 +8,47 @@ namespace WearWatch.Chains.Families;
 internal sealed class BushChain : ChainFamily
 {
     public override string Name => "bush";
-    public override string Words => "bush";
+    public override Phrase Words => $"bush";
     public override int Place => 1;
     public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
+    public override bool ParallelLimitHolds => true;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => true;
-    public override int? FixedSpan => null;
+    public override SpanRule Span => SpanRule.OfShortPitch;
 
-    public override string WhereToMeasure =>
-        "Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
+    public override Phrase WhereToMeasure =>
+        $"Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
 
-    public override IReadOnlyList<string> HowToMeasure =>
+    public override IReadOnlyList<Phrase> HowToMeasure =>
     [
-        "Pull it straight, or measure in place, taut.",
-        "Tape: from pin middle to pin middle, an even number of pitches; begin at a graduation, not at the hook.",
-        "Caliper: between the inner sides of the two end rollers, then over their outer sides.",
+        $"Pull it straight, or measure in place, taut.",
+        $"Tape: from pin middle to pin middle, an even number of pitches; begin at a graduation, not at the hook.",
+        $"Caliper: between the inner sides of the two end rollers, then over their outer sides.",
     ];
 
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
     public override ReplacementLimit GeneralLimit => ReplacementLimit.OfAnyChain;
     public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
+    public override IReadOnlyList<PartRule> PartRules => PartSets.OfBushes;
     public override bool GeneralLimitGivesWay => true;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
     [
-        ReplacementLimit.Recalled(3, LimitReason.General, "bush chain as roller chain"),
+        ReplacementLimit.Recalled(3, LimitReason.General, $"bush chain as roller chain"),
         ReplacementLimit.OfAnyChain,
     ];
 
-    public override bool HasExpectedWear => true;
-    public override IReadOnlyList<string> Cautions => [];
+    public override bool HasExpectedWear => false; // the law is set by drives of short-pitch roller chain
+    public override IReadOnlyList<Phrase> Cautions => [];
     public override SwapWork UsualSwap => new(1.5, 0.5, 1);
-    public override string PropAtSwap => "support for the slack strand";
+    public override Phrase PropAtSwap => $"support for the slack strand";
 
-    public override string ClosingStep =>
-        "Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running.";
+    public override Phrase ClosingStep =>
+        $"Draw it in, close it on a sprocket; a spring clip's closed end points in the direction of running.";
 
     public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
         ? HoistPoints.WithoutRollers
@@ -54,10 +58,12 @@ internal sealed class BushChain : ChainFamily
             CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
         ];
 
-    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+    public override Phrase SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
     public override OilingOfLifting? OilingWhenLifting => null;
+    public override double? OilTablePitchMm(double pitchMm) => pitchMm;
+    public override Sourced OiledByHandHours => OilIntervals.OfRollerDrives;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.OfAlternatingLinks(pitches);
 }

@@ -1,4 +1,6 @@
 using System.Reflection;
+using WearWatch.Chains.Parts;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Chains.Families;
@@ -30,7 +32,7 @@ public abstract class ChainFamily
     public abstract string Name { get; }
 
     /// <summary>What stands before the word chain on a screen, such as <c>double-pitch</c>.</summary>
-    public abstract string Words { get; }
+    public abstract Phrase Words { get; }
 
     /// <summary>Whether it is the commonest kind.</summary>
     public bool IsUsual => this == Usual;
@@ -53,20 +55,26 @@ public abstract class ChainFamily
     /// <summary>Whether the teeth of its largest wheel limit it, because a long chain climbs them.</summary>
     public abstract bool RunsOnTeeth { get; }
 
+    /// <summary>
+    /// Whether the limit of chains that run in parallel is meant for it: it was read for drives of roller chain. Of others the
+    /// difference of their lengths counts.
+    /// </summary>
+    public abstract bool ParallelLimitHolds { get; }
+
     /// <summary>Between which points of the chain its length is taken.</summary>
     public abstract MeasuredPoints Measured { get; }
 
     /// <summary>Whether inner and outer links alternate: only every other pitch grows, and an even number is measured.</summary>
     public abstract bool LinksAlternate { get; }
 
-    /// <summary>The number of pitches that is always measured; null where it follows from the limit and the tool.</summary>
-    public abstract int? FixedSpan { get; }
+    /// <summary>Over how many pitches it is measured.</summary>
+    public abstract SpanRule Span { get; }
 
     /// <summary>Which stretch of the chain to measure, in a sentence.</summary>
-    public abstract string WhereToMeasure { get; }
+    public abstract Phrase WhereToMeasure { get; }
 
     /// <summary>How to measure it, a sentence a step.</summary>
-    public abstract IReadOnlyList<string> HowToMeasure { get; }
+    public abstract IReadOnlyList<Phrase> HowToMeasure { get; }
 
     /// <summary>How much longer than nominal a new chain may be, in percent, where its type does not say.</summary>
     public abstract Sourced NewLengthTolerancePercent { get; }
@@ -83,24 +91,27 @@ public abstract class ChainFamily
     /// <summary>Figures of the trade for this kind that are told and do not bind.</summary>
     public abstract IReadOnlyList<ReplacementLimit> LimitAdvice { get; }
 
+    /// <summary>What of it and its wheels is measured beside the length, with the trade's limit where one was read.</summary>
+    public abstract IReadOnlyList<PartRule> PartRules { get; }
+
     /// <summary>Whether the wear law of drives holds, so that a rate can be expected from a drive's figures.</summary>
     public abstract bool HasExpectedWear { get; }
 
     /// <summary>Cautions of the kind alone, most urgent first; those for all chains and for lifting are not among them.</summary>
-    public abstract IReadOnlyList<string> Cautions { get; }
+    public abstract IReadOnlyList<Phrase> Cautions { get; }
 
     /// <summary>What it takes to swap one, until the plant sets its own.</summary>
     public abstract SwapWork UsualSwap { get; }
 
     /// <summary>What props it during a swap, for the list of tools.</summary>
-    public abstract string PropAtSwap { get; }
+    public abstract Phrase PropAtSwap { get; }
 
     /// <summary>How the new chain is drawn in and closed, as a step of the job card.</summary>
-    public abstract string ClosingStep { get; }
+    public abstract Phrase ClosingStep { get; }
 
     /// <summary>Where and how to measure, in the order in which it is done.</summary>
-    public IReadOnlyList<string> MeasuringSteps =>
-        [WhereToMeasure, .. HowToMeasure, "Two or three lengths at one place tell more than one."];
+    public IReadOnlyList<Phrase> MeasuringSteps =>
+        [WhereToMeasure, .. HowToMeasure, $"Two or three lengths at one place tell more than one."];
 
     /// <summary>The kind of that name; null for none or another. Case and the marks between words do not matter.</summary>
     public static ChainFamily? Find(string? name) =>
@@ -118,7 +129,16 @@ public abstract class ChainFamily
     /// <summary>What to say about the wheels when a chain is swapped.</summary>
     /// <param name="elongationPercent">Its elongation in percent; null when it is not known.</param>
     /// <param name="chainsOnTheseSprockets">How many chains, this one included, have run on them; null when not recorded.</param>
-    public abstract string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null);
+    public abstract Phrase SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null);
+
+    /// <summary>
+    /// The pitch under which the tables of roller drives list its joints, in millimetres; null where they are not meant for it.
+    /// </summary>
+    /// <param name="pitchMm">Its own pitch.</param>
+    public abstract double? OilTablePitchMm(double pitchMm);
+
+    /// <summary>How often it is oiled by hand, in running hours, where it lifts nothing.</summary>
+    public abstract Sourced OiledByHandHours { get; }
 
     /// <summary>The oil for a temperature of the surroundings; null where no table covers it.</summary>
     public abstract OilGrade? OilFor(Temperature ambient);
@@ -147,8 +167,9 @@ public abstract class ChainFamily
     /// <summary>What to say about the wheels, and about what hangs with the chain, when it is replaced.</summary>
     /// <param name="lifts">Whether it lifts or holds a load.</param>
     /// <param name="elongationPercent">Its elongation in percent; null when it is not known.</param>
-    public string WheelAdvice(bool lifts, double? elongationPercent = null) =>
-        Lifts(lifts, !lifts) ? LiftingPoints.AtReplacement : SprocketAdvice(elongationPercent);
+    /// <param name="chainsOnTheseSprockets">How many chains, this one included, have run on them; null when not recorded.</param>
+    public Phrase WheelAdvice(bool lifts, double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+        Lifts(lifts, !lifts) ? LiftingPoints.AtReplacement : SprocketAdvice(elongationPercent, chainsOnTheseSprockets);
 
     /// <summary>The point of the checklist; null where this kind has none such.</summary>
     /// <param name="point">What is looked at.</param>

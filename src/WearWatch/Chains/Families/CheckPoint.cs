@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains.Families;
 
 /// <summary>A point of a checklist.</summary>
@@ -6,4 +8,4 @@ namespace WearWatch.Chains.Families;
 /// <param name="Advice">What to do when it is found.</param>
 /// <param name="Source">Who says so.</param>
 /// <param name="StopsTheChain">Whether the chain must not run on until a competent person has judged it.</param>
-public sealed record CheckPoint(InspectionPoint Point, string Ask, string Advice, string Source, bool StopsTheChain = false);
+public sealed record CheckPoint(InspectionPoint Point, Phrase Ask, Phrase Advice, string Source, bool StopsTheChain = false);

@@ -1,3 +1,5 @@
+using WearWatch.Chains.Parts;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Chains.Families;
@@ -6,53 +8,55 @@ namespace WearWatch.Chains.Families;
 internal sealed class ConveyorChain : ChainFamily
 {
     public override string Name => "conveyor";
-    public override string Words => "conveyor";
+    public override Phrase Words => $"conveyor";
     public override int Place => 3;
     public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
+    public override bool ParallelLimitHolds => false;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => true;
-    public override int? FixedSpan => null;
+    public override SpanRule Span => SpanRule.OfLongPitch;
 
-    public override string WhereToMeasure =>
-        "Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
+    public override Phrase WhereToMeasure =>
+        $"Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
 
-    public override IReadOnlyList<string> HowToMeasure =>
+    public override IReadOnlyList<Phrase> HowToMeasure =>
     [
-        "Pull it straight, or measure in place, taut.",
-        "Tape: from pin middle to pin middle, an even number of pitches; begin at a graduation, not at the hook.",
-        "Caliper: between the inner sides of the two end rollers, then over their outer sides.",
+        $"Pull it straight, or measure in place, taut.",
+        $"Tape: from pin middle to pin middle, an even number of pitches; begin at a graduation, not at the hook.",
+        $"Caliper: between the inner sides of the two end rollers, then over their outer sides.",
     ];
 
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
 
     public override ReplacementLimit GeneralLimit =>
-        ReplacementLimit.Read(3, LimitReason.General, 27, "conveyor chain: plan from 2 %, replace at 3 %") with
+        ReplacementLimit.Read(3, LimitReason.General, 27, $"conveyor chain: plan from 2 %, replace at 3 %") with
         {
             PlanFromPercent = 2,
         };
 
     public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
+    public override IReadOnlyList<PartRule> PartRules => PartSets.OfConveyors;
     public override bool GeneralLimitGivesWay => false;
 
     public override IReadOnlyList<ReplacementLimit> LimitAdvice =>
     [
-        ReplacementLimit.Read(2, LimitReason.General, 11, "a maker's rule: up to here wear costs no fatigue strength"),
+        ReplacementLimit.Read(2, LimitReason.General, 11, $"a maker's rule: up to here wear costs no fatigue strength"),
         ReplacementLimit.OfAnyChain,
     ];
 
     // The law is set by roller chain drives. A conveyor wears by what it carries, by dirt and by its guides.
     public override bool HasExpectedWear => false;
 
-    public override IReadOnlyList<string> Cautions =>
-        ["A conveyor may start from afar, and an inclined one may run back: secure it against both."];
+    public override IReadOnlyList<Phrase> Cautions =>
+        [$"A conveyor may start from afar, and an inclined one may run back: secure it against both."];
 
     public override SwapWork UsualSwap => new(3, 1.5, 2);
-    public override string PropAtSwap => "lifting gear and props for the chain and its load";
-    public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
+    public override Phrase PropAtSwap => $"lifting gear and props for the chain and its load";
+    public override Phrase ClosingStep => $"Draw it in and close it as its maker says; secure every pin.";
 
     public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
         ? ConveyorPoints.Lifting
@@ -63,10 +67,12 @@ internal sealed class ConveyorChain : ChainFamily
             ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
         ];
 
-    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+    public override Phrase SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
     public override OilingOfLifting? OilingWhenLifting => null;
+    public override double? OilTablePitchMm(double pitchMm) => null;
+    public override Sourced OiledByHandHours => OilIntervals.OfSlowChains;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.ForConveyor(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.OfAlternatingLinks(pitches);
 }

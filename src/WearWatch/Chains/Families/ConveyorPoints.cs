@@ -7,29 +7,30 @@ internal static class ConveyorPoints
 
     public static CheckPoint Pins { get; } = new(
         InspectionPoint.PinWear,
-        "Where a joint is open: pins are worn to 0.975 of their diameter if case-hardened, to 0.85 if through-hardened",
-        "Replace the chain, or pins and bushes together as its maker says.", Read);
+        $"Where a joint is open: pins are worn to 0.975 of their diameter if case-hardened, to 0.85 if through-hardened",
+        $"Replace the chain, or pins and bushes together as its maker says.", Read);
 
     /// <summary>The source leaves open whether 40 % of the wall are worn or left; what is found sooner is asked.</summary>
     public static CheckPoint Bushes { get; } = new(
-        InspectionPoint.BushWear, "Where a joint is open: the bush's wall is worn by 40 %",
-        "Replace the chain, or pins and bushes together as its maker says. The source leaves open whether 40 % are worn or left.",
+        InspectionPoint.BushWear, $"Where a joint is open: the bush's wall is worn by 40 %",
+        $"Replace the chain, or pins and bushes together as its maker says. The source leaves open whether 40 % are worn or "
+            + $"left.",
         Read);
 
     public static CheckPoint Barrels { get; } = new(
-        InspectionPoint.RollerWear, "Barrels are worn thin or flat where they meet the teeth",
-        "Replace the chain; look at the teeth's gaps.", CommonPoints.Practice);
+        InspectionPoint.RollerWear, $"Barrels are worn thin or flat where they meet the teeth",
+        $"Replace the chain; look at the teeth's gaps.", CommonPoints.Practice);
 
     public static CheckPoint Teeth { get; } = CommonPoints.Teeth with
     {
-        Ask = "Teeth are hooked or thinned, or their roots worn by 3 to 10 mm, by the size of the chain",
+        Ask = $"Teeth are hooked or thinned, or their roots worn by 3 to 10 mm, by the size of the chain",
         Source = "docs/references.md [27], [36]",
     };
 
     public static CheckPoint Plates { get; } = CommonPoints.Plates with
     {
-        Advice = "Look for sprockets out of line or rubbing guides. Worn by a third of their thickness or height: replace chain "
-            + "and sprockets together.",
+        Advice = $"Look for sprockets out of line or rubbing guides. Worn by a third of their thickness or height: replace chain "
+            + $"and sprockets together.",
         Source = "docs/references.md [27], [28]",
     };
 

@@ -1,3 +1,5 @@
+using WearWatch.Chains.Parts;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Chains.Families;
@@ -6,38 +8,40 @@ namespace WearWatch.Chains.Families;
 internal sealed class InvertedToothChain : ChainFamily
 {
     public override string Name => "inverted_tooth";
-    public override string Words => "inverted-tooth";
+    public override Phrase Words => $"inverted-tooth";
     public override int Place => 8;
     public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
+    public override bool ParallelLimitHolds => false;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => false;
-    public override int? FixedSpan => null;
+    public override SpanRule Span => SpanRule.OfShortPitch;
 
-    public override string WhereToMeasure =>
-        "Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
+    public override Phrase WhereToMeasure =>
+        $"Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
 
-    public override IReadOnlyList<string> HowToMeasure =>
-        ["Pull it straight. From pin middle to pin middle; all links are alike, so that any number will do."];
+    public override IReadOnlyList<Phrase> HowToMeasure =>
+        [$"Pull it straight. From pin middle to pin middle; all links are alike, so that any number will do."];
 
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
 
     public override ReplacementLimit GeneralLimit =>
-        ReplacementLimit.OfAnyChain with { Rule = "a maker's rule for any chain: above 2 %, chain and sprockets together" };
+        ReplacementLimit.OfAnyChain with { Rule = $"a maker's rule for any chain: above 2 %, chain and sprockets together" };
 
     public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
+    public override IReadOnlyList<PartRule> PartRules => PartSets.OfToothedPlates;
     public override bool GeneralLimitGivesWay => true;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [];
 
     // The law is set by roller chain drives; rocker joints roll and hardly slide.
     public override bool HasExpectedWear => false;
-    public override IReadOnlyList<string> Cautions => [];
+    public override IReadOnlyList<Phrase> Cautions => [];
     public override SwapWork UsualSwap => new(1.5, 0.5, 1);
-    public override string PropAtSwap => "support for the slack strand";
-    public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
+    public override Phrase PropAtSwap => $"support for the slack strand";
+    public override Phrase ClosingStep => $"Draw it in and close it as its maker says; secure every pin.";
 
     public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
         ? HoistPoints.WithoutRollers
@@ -47,10 +51,12 @@ internal sealed class InvertedToothChain : ChainFamily
             CommonPoints.Rust, CommonPoints.Dry, CommonPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
         ];
 
-    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+    public override Phrase SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
     public override OilingOfLifting? OilingWhenLifting => null;
+    public override double? OilTablePitchMm(double pitchMm) => null;
+    public override Sourced OiledByHandHours => OilIntervals.OfRollerDrives;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
 }

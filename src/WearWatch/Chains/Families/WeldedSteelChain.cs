@@ -1,3 +1,5 @@
+using WearWatch.Chains.Parts;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Chains.Families;
@@ -6,44 +8,46 @@ namespace WearWatch.Chains.Families;
 internal sealed class WeldedSteelChain : ChainFamily
 {
     public override string Name => "welded_steel";
-    public override string Words => "welded-steel";
+    public override Phrase Words => $"welded-steel";
     public override int Place => 6;
     public override bool AlwaysLifts => false;
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
+    public override bool ParallelLimitHolds => false;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => false;
-    public override int? FixedSpan => null;
+    public override SpanRule Span => SpanRule.OfLongPitch;
 
-    public override string WhereToMeasure =>
-        "Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
+    public override Phrase WhereToMeasure =>
+        $"Choose a straight, taut span between two sprockets, off the teeth, and away from the connecting link.";
 
-    public override IReadOnlyList<string> HowToMeasure =>
-        ["Pull it straight. From pin middle to pin middle; all links are alike, so that any number will do."];
+    public override IReadOnlyList<Phrase> HowToMeasure =>
+        [$"Pull it straight. From pin middle to pin middle; all links are alike, so that any number will do."];
 
     public override Sourced NewLengthTolerancePercent => Sourced.FromMemory(0.15);
 
     public override ReplacementLimit GeneralLimit =>
-        ReplacementLimit.Read(3, LimitReason.General, 27, "conveyor chain: plan from 2 %, replace at 3 %") with
+        ReplacementLimit.Read(3, LimitReason.General, 27, $"conveyor chain: plan from 2 %, replace at 3 %") with
         {
             PlanFromPercent = 2,
         };
 
     public override ReplacementLimit LiftingLimit => ReplacementLimit.OfAnyChainThatLifts;
+    public override IReadOnlyList<PartRule> PartRules => PartSets.OfAny;
     public override bool GeneralLimitGivesWay => false;
     public override IReadOnlyList<ReplacementLimit> LimitAdvice => [ReplacementLimit.OfAnyChain];
 
     // The law is set by roller chain drives. A conveyor wears by what it carries, by dirt and by its guides.
     public override bool HasExpectedWear => false;
 
-    public override IReadOnlyList<string> Cautions =>
-        ["A conveyor may start from afar, and an inclined one may run back: secure it against both."];
+    public override IReadOnlyList<Phrase> Cautions =>
+        [$"A conveyor may start from afar, and an inclined one may run back: secure it against both."];
 
     public override SwapWork UsualSwap => new(2, 2, 2);
-    public override string PropAtSwap => "support for the slack strand";
-    public override string ClosingStep => "Draw it in and close it as its maker says; secure every pin.";
+    public override Phrase PropAtSwap => $"support for the slack strand";
+    public override Phrase ClosingStep => $"Draw it in and close it as its maker says; secure every pin.";
 
     public override IReadOnlyList<CheckPoint> CheckPoints(bool lifts) => lifts
         ? ConveyorPoints.Lifting
@@ -54,10 +58,12 @@ internal sealed class WeldedSteelChain : ChainFamily
             ConveyorPoints.Teeth, CommonPoints.Line, CommonPoints.Sag(MayBeShortened),
         ];
 
-    public override string SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
+    public override Phrase SprocketAdvice(double? elongationPercent = null, int? chainsOnTheseSprockets = null) =>
         Families.SprocketAdvice.OnTeeth(elongationPercent, chainsOnTheseSprockets);
 
     public override OilingOfLifting? OilingWhenLifting => null;
+    public override double? OilTablePitchMm(double pitchMm) => null;
+    public override Sourced OiledByHandHours => OilIntervals.OfSlowChains;
     public override OilGrade? OilFor(Temperature ambient) => OilGrade.For(ambient);
     public override ChainCut Cut(int pitches) => ChainCut.Whole(pitches);
 }

@@ -1,4 +1,5 @@
 using WearWatch.Criteria;
+using WearWatch.Phrases;
 
 namespace WearWatch.Chains.Links;
 
@@ -17,7 +18,7 @@ public sealed record LinkLimits
     public IReadOnlyList<LinkLimit> All { get; }
 
     /// <summary>What has to be said about them.</summary>
-    public IReadOnlyList<string> Remarks { get; private init; } = [];
+    public IReadOnlyList<Phrase> Remarks { get; private init; } = [];
 
     /// <summary>The limit that governs a measure; null where none is known.</summary>
     public LinkLimit? Of(LinkMeasure measure) => All.FirstOrDefault(limit => limit.Measure == measure);
@@ -46,13 +47,13 @@ public sealed record LinkLimits
             (LinkMeasure.MeanDiameter, table.DiameterLimitMm),
         ];
         foreach (var (measure, limit) in given)
-            if (limit is { } mm) yield return new(measure, mm, "its maker's table", table.Source) { Certainty = "as entered" };
+            if (limit is { } mm) yield return new(measure, mm, $"its maker's table", table.Source) { Certainty = $"as entered" };
     }
 
     private static IEnumerable<LinkLimit> General(LinkTable table, LawRegion region)
     {
         yield return new(LinkMeasure.MeanDiameter, Figure("link-diameter") / 100 * table.Size.DiameterMm,
-            "mean of two diameters below 0.9 of nominal", "EN, several makers; docs/references.md [75]")
+            $"mean of two diameters below 0.9 of nominal", "EN, several makers; docs/references.md [75]")
         { IsGeneral = true };
 
         var (american, european) = (IsAmerican(region), region is not LawRegion.UnitedStates);
@@ -68,7 +69,7 @@ public sealed record LinkLimits
                 yield return new(LinkMeasure.ThinnestDiameter, row.MinimumMm,
                     $"{row.Size} in chain at least {row.Minimum} in at any point",
                     "USA, OSHA Table N-184-1; docs/references.md [85]")
-                { IsGeneral = true, Certainty = row.IsVerified ? "published" : "from memory" };
+                { IsGeneral = true, Certainty = row.IsVerified ? Phrase.Of($"published") : $"from memory" };
             yield break;
         }
 
@@ -83,7 +84,8 @@ public sealed record LinkLimits
 
         LinkLimit Longer(LinkMeasure measure, double percent, string source) => new(
             measure, (1 + percent / 100) * table.NewMm(measure),
-            FormattableString.Invariant($"{percent:0.#} % longer than {(IsMeasuredNew(measure) ? "unused" : "nominal")}"), source)
+            IsMeasuredNew(measure) ? Phrase.Of($"{percent:0.#} % longer than unused") : $"{percent:0.#} % longer than "
+                + $"nominal", source)
         { IsGeneral = true };
 
         double Figure(string criterion) => LiftingCriteria.ValueOf(criterion);
@@ -95,19 +97,18 @@ public sealed record LinkLimits
     private static bool IsAmerican(LawRegion region) =>
         region is LawRegion.UnitedStates or LawRegion.NotSet or LawRegion.Australia;
 
-    private const string Typical = "published, typical of 22 table rows and no standard's figure";
+    private static readonly Phrase Typical = $"published, typical of 22 table rows and no standard's figure";
 
-    private static IEnumerable<string> RemarksOn(LinkTable table, LawRegion region)
+    private static IEnumerable<Phrase> RemarksOn(LinkTable table, LawRegion region)
     {
         var isWhole = table is { OneLinkLimitMm: not null, SeveralLinksLimitMm: not null, DiameterLimitMm: not null };
         if (isWhole && table.Use is not LinkUse.Sling) yield break;
         if (!isWhole)
-            yield return "General values are used where the maker's table was not entered; enter the maker's limits.";
-        if (table.Use is null) yield return "Its use is not recorded: taken as a powered hoist's chain, the strictest.";
-        if (region is LawRegion.NotSet) yield return "The plant's region is not set: the strictest general value holds.";
+            yield return $"General values are used where the maker's table was not entered; enter the maker's limits.";
+        if (table.Use is null) yield return $"Its use is not recorded: taken as a powered hoist's chain, the strictest.";
+        if (region is LawRegion.NotSet) yield return $"The plant's region is not set: the strictest general value holds.";
         if (table.Use is LinkUse.Sling && IsAmerican(region) && OshaChainSize.Of(table.Size.DiameterMm) is null)
-            yield return FormattableString.Invariant(
-                $"OSHA Table N-184-1 has no row for {table.Size.DiameterMm:0.###} mm and is never interpolated: ")
-                + "the maker's smallest diameter decides.";
+            yield return $"OSHA Table N-184-1 has no row for {table.Size.DiameterMm:0.###} mm and is never interpolated: "
+                + $"the maker's smallest diameter decides.";
     }
 }

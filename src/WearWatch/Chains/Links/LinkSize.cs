@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains.Links;
 
 /// <summary>The nominal size of a round link.</summary>
@@ -19,21 +21,21 @@ public sealed record LinkSize
     /// <summary>Why no link is so; null when one may be. The bounds of pitch to diameter: common practice.</summary>
     /// <param name="diameterMm">Diameter of the steel in millimetres.</param>
     /// <param name="pitchMm">Pitch in millimetres.</param>
-    public static string? Fault(double diameterMm, double pitchMm)
+    public static Phrase? Fault(double diameterMm, double pitchMm)
     {
         if (diameterMm is not (>= ThinnestMm and <= ThickestMm))
-            return FormattableString.Invariant($"A round link's steel is {ThinnestMm:0} to {ThickestMm:0} mm thick.");
+            return $"A round link's steel is {ThinnestMm:0} to {ThickestMm:0} mm thick.";
         return pitchMm / diameterMm is >= ShortestPitchInDiameters and <= LongestPitchInDiameters
-            ? null
-            : FormattableString.Invariant($"A link of {diameterMm:0.###} mm steel has a pitch of ")
-                + FormattableString.Invariant($"{ShortestPitchInDiameters * diameterMm:0.#} to ")
-                + FormattableString.Invariant($"{LongestPitchInDiameters * diameterMm:0.#} mm, not {pitchMm:0.###} mm.");
+            ? default(Phrase)
+            : $"A link of {diameterMm:0.###} mm steel has a pitch of "
+                + $"{ShortestPitchInDiameters * diameterMm:0.#} to "
+                + $"{LongestPitchInDiameters * diameterMm:0.#} mm, not {pitchMm:0.###} mm.";
     }
 
     /// <summary>A size.</summary>
     /// <exception cref="ArgumentException">No link is so; see <see cref="Fault"/>.</exception>
     public static LinkSize Of(double diameterMm, double pitchMm) => Fault(diameterMm, pitchMm) is { } fault
-        ? throw new ArgumentException(fault, nameof(diameterMm))
+        ? throw new ArgumentException(fault.ToString(), nameof(diameterMm))
         : new LinkSize(diameterMm, pitchMm);
 
     /// <summary>

@@ -70,6 +70,6 @@ public sealed record LinkTable
     /// <param name="pitchMm">Pitch in millimetres.</param>
     /// <exception cref="ArgumentException">Something is wrong with it, or it has no diameter.</exception>
     public static LinkTable Of(LinkTableEntry told, double pitchMm) => LinkTableCheck.Faults(told, pitchMm) is [var first, ..]
-        ? throw new ArgumentException(first.Reason, nameof(told))
+        ? throw new ArgumentException(first.Reason.ToString(), nameof(told))
         : new LinkTable(told, LinkSize.Of(told.DiameterMm!.Value, pitchMm));
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Chains.Links;
 
 /// <summary>Finds misprints in a maker's table: a limit that no maker sets is refused with its reason.</summary>
@@ -31,7 +33,7 @@ public static class LinkTableCheck
     public static IReadOnlyList<LinkTableFault> Faults(LinkTableEntry told, double pitchMm)
     {
         if (told.DiameterMm is not { } d)
-            return [new(nameof(told.DiameterMm), "Give the link's nominal diameter: all limits are held against it.")];
+            return [new(nameof(told.DiameterMm), $"Give the link's nominal diameter: all limits are held against it.")];
         if (LinkSize.Fault(d, pitchMm) is { } wrongSize) return [new(nameof(told.DiameterMm), wrongSize)];
         if (told.Links is not (null or (>= FewestLinks and <= MostLinks)))
             return [new(nameof(told.Links), $"A length over links is taken over {FewestLinks} to {MostLinks} of them.")];
@@ -42,7 +44,7 @@ public static class LinkTableCheck
     {
         var links = told.Links ?? LinkTable.UsualLinks;
         var severalMm = size.LengthOver(links, told.OuterEdges);
-        if (told.OneLinkLimitMm is { } one && Length(one, size.PitchMm, "one link") is { } wrongOne)
+        if (told.OneLinkLimitMm is { } one && Length(one, size.PitchMm, $"one link") is { } wrongOne)
             yield return new(nameof(told.OneLinkLimitMm), wrongOne);
         if (told.SeveralLinksLimitMm is { } several && Length(several, severalMm, $"{links} links") is { } wrongSeveral)
             yield return new(nameof(told.SeveralLinksLimitMm), wrongSeveral);
@@ -50,32 +52,32 @@ public static class LinkTableCheck
             yield return new(nameof(told.DiameterLimitMm), wrongDiameter);
         if (told is { DiameterLimitMm: { } mm, DiameterLimitInches: { } inches }
             && Math.Abs(mm - inches * MmPerInch) > UnitsAgreeMm)
-            yield return new(nameof(told.DiameterLimitInches), FormattableString.Invariant(
-                $"{inches:0.####} in are {inches * MmPerInch:0.00} mm, not {mm:0.###} mm: one of the two is misprinted. ")
-                + "Ask the maker; until then enter the larger.");
+            yield return new(nameof(told.DiameterLimitInches),
+                $"{inches:0.####} in are {inches * MmPerInch:0.00} mm, not {mm:0.###} mm: one of the two is misprinted. "
+                + $"Ask the maker; until then enter the larger.");
         if (told.UnusedSeveralLinksMm is { } unused && !(Math.Abs(unused / severalMm - 1) <= NewLengthShare))
-            yield return new(nameof(told.UnusedSeveralLinksMm), FormattableString.Invariant(
-                $"{links} new links of {size} measure {severalMm:0.#} mm within {100 * NewLengthShare:0.#} %, ")
-                + FormattableString.Invariant($"not {unused:0.###} mm."));
+            yield return new(nameof(told.UnusedSeveralLinksMm),
+                $"{links} new links of {size} measure {severalMm:0.#} mm within {100 * NewLengthShare:0.#} %, "
+                + $"not {unused:0.###} mm.");
         if (told.Source.Trim().Length == 0
             && (told.OneLinkLimitMm ?? told.SeveralLinksLimitMm ?? told.DiameterLimitMm) is not null)
-            yield return new(nameof(told.Source), "Say whose table it is: maker, document, page.");
+            yield return new(nameof(told.Source), $"Say whose table it is: maker, document, page.");
     }
 
-    private static string? Length(double limitMm, double newMm, string over) =>
+    private static Phrase? Length(double limitMm, double newMm, Phrase over) =>
         limitMm / newMm is >= LeastLengthShare - Rounding and <= MostLengthShare + Rounding
-            ? null
-            : FormattableString.Invariant($"{limitMm:0.###} mm over {over} is {limitMm / newMm:0.000} of ")
-                + FormattableString.Invariant($"the {newMm:0.###} mm when new; ")
-                + Between(LeastLengthShare, MostLengthShare)
-                + "A misprint, another size, or outer in place of inner edges? Ask the maker.";
+            ? default(Phrase)
+            : $"{limitMm:0.###} mm over {over} is {limitMm / newMm:0.000} of "
+                + $"the {newMm:0.###} mm when new; "
+                + $"{Between(LeastLengthShare, MostLengthShare)} A misprint, another size, or outer in place of inner edges? "
+                + $"Ask the maker.";
 
-    private static string? Diameter(double limitMm, double newMm) =>
+    private static Phrase? Diameter(double limitMm, double newMm) =>
         limitMm / newMm is >= LeastDiameterShare - Rounding and <= MostDiameterShare + Rounding
-            ? null
-            : FormattableString.Invariant($"{limitMm:0.###} mm is {limitMm / newMm:0.000} of the {newMm:0.###} mm when new; ")
-                + Between(LeastDiameterShare, MostDiameterShare) + "A misprint, or another size? Ask the maker.";
+            ? default(Phrase)
+            : $"{limitMm:0.###} mm is {limitMm / newMm:0.000} of the {newMm:0.###} mm when new; "
+                + $"{Between(LeastDiameterShare, MostDiameterShare)} A misprint, or another size? Ask the maker.";
 
-    private static string Between(double least, double most) =>
-        FormattableString.Invariant($"makers' limits lie between {least:0.00} and {most:0.00}. ");
+    private static Phrase Between(double least, double most) =>
+        $"makers' limits lie between {least:0.00} and {most:0.00}.";
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using MathNet.Numerics.Distributions;
+using WearWatch.Phrases;
 using WearWatch.Trends;
 
 namespace WearWatch.Gauging.Studies;
@@ -38,13 +38,13 @@ public sealed record BiasStudy(double Bias, double BiasUncertainty, double BiasP
     }
 
     /// <summary>What to do, in plain words.</summary>
-    public string Advice => (BiasP < Chance, SlopeP < Chance) switch
+    public Phrase Advice => (BiasP < Chance, SlopeP < Chance) switch
     {
-        (_, true) => "The error grows or shrinks with the length: have the tool calibrated, or replace it.",
-        (true, _) => string.Create(CultureInfo.InvariantCulture,
-            $"The tool reads {Math.Abs(Bias):0.###} too {(Bias > 0 ? "long" : "short")} throughout: "
-            + $"check its zero and its hook, then measure again."),
-        _ => "No bias that these readings could show.",
+        (_, true) => $"The error grows or shrinks with the length: have the tool calibrated, or replace it.",
+        (true, _) => Bias > 0
+            ? Phrase.Of($"The tool reads {Bias:0.###} too long throughout: check its zero and its hook, then measure again.")
+            : $"The tool reads {-Bias:0.###} too short throughout: check its zero and its hook, then measure again.",
+        _ => $"No bias that these readings could show.",
     };
 
     private static double ByChance(double estimate, double standardError, int degreesOfFreedom) => standardError > 0

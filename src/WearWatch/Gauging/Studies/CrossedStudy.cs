@@ -37,9 +37,9 @@ public sealed class CrossedStudy
         string[] sections = [.. all.Select(r => r.Section).Distinct()];
         string[] people = [.. all.Select(r => r.Person).Distinct()];
         if (sections.Length < 2)
-            return new StudyOutcome.Refused("Measure at least two sections, better ten that differ as worn chains do.");
-        if (people.Length < 2) return new StudyOutcome.Refused("At least two people (or tools) must measure.");
-        if (all.Exists(r => !double.IsFinite(r.Value))) return new StudyOutcome.Refused("Every reading must be a number.");
+            return new StudyOutcome.Refused($"Measure at least two sections, better ten that differ as worn chains do.");
+        if (people.Length < 2) return new StudyOutcome.Refused($"At least two people (or tools) must measure.");
+        if (all.Exists(r => !double.IsFinite(r.Value))) return new StudyOutcome.Refused($"Every reading must be a number.");
 
         var cells = all.ToLookup(r => (r.Section, r.Person), r => r.Value);
         double[][][] values = [.. sections.Select(s => people.Select(p => cells[(s, p)].ToArray()).ToArray())];
@@ -58,7 +58,7 @@ public sealed class CrossedStudy
         }
 
         return trials < 2
-            ? new StudyOutcome.Refused("Everybody must measure every section at least twice.")
+            ? new StudyOutcome.Refused($"Everybody must measure every section at least twice.")
             : new StudyOutcome.Balanced(new CrossedStudy(sections, people, values));
     }
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging.Studies;
 
 /// <summary>Where the differences between readings come from, and whether the measuring is good enough.</summary>
@@ -5,7 +7,7 @@ namespace WearWatch.Gauging.Studies;
 /// <param name="PeopleSd">Standard deviation between people (reproducibility), their different view of sections included.</param>
 /// <param name="SectionSd">Standard deviation between sections.</param>
 /// <param name="Method">How it was worked out.</param>
-public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double SectionSd, string Method)
+public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double SectionSd, Phrase Method)
 {
     /// <summary>
     /// With a probability above this the interaction is taken for chance and pooled with the repeats. Source: docs/references.md
@@ -39,20 +41,21 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
     /// <summary>
     /// What to do, in plain words. Bounds: below 10 % good, above 30 % bad, five categories. Source: docs/references.md [47].
     /// </summary>
-    public string Advice
+    public Phrase Advice
     {
         get
         {
             var worse = RepeatSd >= PeopleSd
-                ? "The same person gets different figures: clean the chain, keep it taut, measure more pitches."
-                : "People get different figures: agree on where the tape begins and ends, and on how taut.";
+                ? Phrase.Of(
+                    $"The same person gets different figures: clean the chain, keep it taut, measure more pitches.")
+                : $"People get different figures: agree on where the tape begins and ends, and on how taut.";
             return (MeasuringPercentOfTotal, DistinctCategories) switch
             {
-                ( <= 10, >= 5) => "Good: the differences are the chain's, not the measuring's.",
-                ( <= 30, >= 5) => "Usable. " + worse,
+                ( <= 10, >= 5) => $"Good: the differences are the chain's, not the measuring's.",
+                ( <= 30, >= 5) => $"Usable. {worse}",
                 ( <= 30, _) =>
-                    $"Barely usable: only {DistinctCategories} classes of wear can be distinguished; five are wanted. " + worse,
-                _ => "Not good enough to forecast from. " + worse,
+                    $"Barely usable: only {DistinctCategories} classes of wear can be distinguished; five are wanted. {worse}",
+                _ => $"Not good enough to forecast from. {worse}",
             };
         }
     }
@@ -76,7 +79,7 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
         var sections = Math.Max(0, (table.Sections.MeanSquare - yardstick.MeanSquare) / (p * n));
         return new MeasuringQuality(
             Math.Sqrt(repeats.MeanSquare), Math.Sqrt(people + interaction), Math.Sqrt(sections),
-            pool ? "analysis of variance, interaction pooled" : "analysis of variance with interaction");
+            pool ? Phrase.Of($"analysis of variance, interaction pooled") : $"analysis of variance with interaction");
     }
 
     /// <summary>By averages and ranges, as done with paper and pencil.</summary>
@@ -102,7 +105,8 @@ public sealed record MeasuringQuality(double RepeatSd, double PeopleSd, double S
 
         var repeats = meanRange * k1[n - 2];
         var between = Math.Pow(rangeOfPeople * k2[p - 2], 2) - repeats * repeats / (s * n);
-        return new MeasuringQuality(repeats, Math.Sqrt(Math.Max(0, between)), rangeOfSections * k3[s - 2], "averages and ranges");
+        return new MeasuringQuality(repeats, Math.Sqrt(Math.Max(0, between)), rangeOfSections * k3[s - 2], $"averages and "
+            + $"ranges");
     }
 
     private static double RangeOf(IReadOnlyList<double> values) => values.Max() - values.Min();

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Gauging.Studies;
 
 /// <summary>Whether readings make a study.</summary>
@@ -13,5 +15,5 @@ public abstract record StudyOutcome
 
     /// <summary>The readings make no study.</summary>
     /// <param name="Reason">What is missing, in plain words.</param>
-    public sealed record Refused(string Reason) : StudyOutcome;
+    public sealed record Refused(Phrase Reason) : StudyOutcome;
 }

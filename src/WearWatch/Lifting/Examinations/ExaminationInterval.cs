@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Lifting.Examinations;
 
 /// <summary>The months between two thorough examinations of a chain, with the rule that they keep to.</summary>
@@ -23,11 +25,13 @@ public sealed record ExaminationInterval(int? Months, IntervalRule Rule, bool Is
     }
 
     /// <summary>Why a plant's own months cannot be kept; null when they can.</summary>
-    public static string? Fault(IntervalRule rule, int months, bool schemeOnFile)
+    public static Phrase? Fault(IntervalRule rule, int months, bool schemeOnFile)
     {
         if (months is < 1 or > Longest) return $"An interval has 1 to {Longest} months.";
         if (rule.MostMonths is not { } most || months <= most || (rule.KnowsWrittenScheme && schemeOnFile)) return null;
-        return $"At most {most} months ({rule.Source})"
-            + (rule.KnowsWrittenScheme ? "; longer only under a written scheme of examination that is on file." : ".");
+        return rule.KnowsWrittenScheme
+            ? Phrase.Of($"At most {most} months ({rule.Source}); "
+                + $"longer only under a written scheme of examination that is on file.")
+            : $"At most {most} months ({rule.Source}).";
     }
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Lifting.Examinations;
 
 /// <summary>What a region's rule says of the months between two thorough examinations.</summary>
@@ -8,4 +10,4 @@ namespace WearWatch.Lifting.Examinations;
 /// <param name="Source">Who says so.</param>
 /// <param name="Certainty">How it is known: published, second hand, from memory.</param>
 public sealed record IntervalRule(
-    int? Months, int? MostMonths, bool KnowsWrittenScheme, string Words, string Source, string Certainty);
+    int? Months, int? MostMonths, bool KnowsWrittenScheme, Phrase Words, string Source, Phrase Certainty);

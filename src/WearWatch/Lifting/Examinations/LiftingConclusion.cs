@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Lifting.Examinations;
@@ -50,12 +51,14 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
             yield return new(LiftingFaultKind.Quarantined, $"Quarantined by {steps[^1].By} ({steps[^1].Reason}).");
         foreach (var stop in StopFinding.Standing(facts.Card, facts.Found, facts.Steps, facts.ReplacedAt))
             yield return new(LiftingFaultKind.StopFinding,
-                $"{stop.Point.Ask}: found on {LiftingState.Day(facts.DayOf(stop.Since))} by {stop.By}"
-                + $"{(stop.Note.Length > 0 ? $" ({stop.Note})" : "")}. Out of use whatever the wear.");
+                stop.Note.Length > 0
+                    ? Phrase.Of($"{stop.Point.Ask}: found on {facts.DayOf(stop.Since)} by {stop.By} ({stop.Note}). "
+                        + $"Out of use whatever the wear.")
+                    : $"{stop.Point.Ask}: found on {facts.DayOf(stop.Since)} by {stop.By}. Out of use whatever the wear.");
         if (examinations.LastOrDefault(e => e.Result == ExaminationResult.OutOfUse) is { } report
             && !IsReleasedAfter(report, steps))
             yield return new(LiftingFaultKind.ReportOutOfUse,
-                $"The report of {LiftingState.Day(report.On)} takes it out of use.");
+                $"The report of {report.On} takes it out of use.");
         foreach (var fault in WearFaults()) yield return fault;
         foreach (var mate in facts.CondemnedMates)
             yield return new(LiftingFaultKind.SetCondemned,
@@ -63,34 +66,34 @@ internal sealed class LiftingConclusion(LiftingFacts facts, DateTimeOffset now)
         foreach (var (mate, at) in facts.ReplacedMates
             .Where(m => m.At - (facts.ReplacedAt ?? DateTimeOffset.MinValue) > Together))
             yield return new(LiftingFaultKind.SetMixed,
-                $"{mate} of its set was replaced on {LiftingState.Day(facts.DayOf(at))} and this one was not: all chains of a "
-                + "set are replaced together. A competent person examines both before further use.");
+                $"{mate} of its set was replaced on {facts.DayOf(at)} and this one was not: all chains of a "
+                + $"set are replaced together. A competent person examines both before further use.");
         if (examinations.Count == 0)
-            yield return new(LiftingFaultKind.NeverExamined, "No thorough examination of this chain is recorded.");
+            yield return new(LiftingFaultKind.NeverExamined, $"No thorough examination of this chain is recorded.");
         if (examinations.LastOrDefault() is { IsWhole: false } part)
             yield return new(LiftingFaultKind.ExaminedInPart,
-                $"The examination of {LiftingState.Day(part.On)} left points out. It says nothing of them.");
+                $"The examination of {part.On} left points out. It says nothing of them.");
         if (entry?.HasCertificate != true)
-            yield return new(LiftingFaultKind.NoCertificate, "No certificate of this chain is recorded.");
+            yield return new(LiftingFaultKind.NoCertificate, $"No certificate of this chain is recorded.");
         if (interval.Months is null)
-            yield return new(LiftingFaultKind.NoInterval, "No interval is set: say whose law counts, or the months. "
-                + interval.Rule.Words);
+            yield return new(LiftingFaultKind.NoInterval, $"No interval is set: say whose law counts, or the months. "
+                + $"{interval.Rule.Words}");
     }
 
     private IEnumerable<LiftingFault> WearFaults()
     {
         if (facts.Wear == Condition.SwapNow)
-            yield return new(LiftingFaultKind.WearLimit, "The discard limit is reached, or may be.");
+            yield return new(LiftingFaultKind.WearLimit, $"The discard limit is reached, or may be.");
         else if (facts.OutOfUseBy <= now)
             yield return new(LiftingFaultKind.WearLimit,
-                $"Its last day in use by wear was {LiftingState.Day(facts.DayOf(facts.OutOfUseBy.Value))}.");
-        if (facts.ReadingInDoubt.Length > 0) yield return new(LiftingFaultKind.ReadingInDoubt, facts.ReadingInDoubt);
+                $"Its last day in use by wear was {facts.DayOf(facts.OutOfUseBy.Value)}.");
+        if (!facts.ReadingInDoubt.IsEmpty) yield return new(LiftingFaultKind.ReadingInDoubt, facts.ReadingInDoubt);
         if (facts.Links == Condition.SwapNow)
             yield return new(LiftingFaultKind.LinkLimit,
-                facts.LinksSaid.Length > 0 ? facts.LinksSaid : "A measure of its links has reached a limit.");
+                !facts.LinksSaid.IsEmpty ? facts.LinksSaid : $"A measure of its links has reached a limit.");
         if (facts.Wear == Condition.NotKnown && facts.Links == Condition.NotKnown)
             yield return new(
-                LiftingFaultKind.WearNotKnown, "Its wear was not measured yet, or cannot be judged from these data.");
+                LiftingFaultKind.WearNotKnown, $"Its wear was not measured yet, or cannot be judged from these data.");
     }
 
     /// <summary>On the day of the replacement only a report that was told after it tells of the new chain.</summary>

@@ -1,4 +1,5 @@
 using WearWatch.Chains;
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Lifting.Examinations;
@@ -37,10 +38,10 @@ public sealed record LiftingFacts
     public Condition Links { get; init; }
 
     /// <summary>The worst of those measures in a sentence, or empty.</summary>
-    public string LinksSaid { get; init; } = "";
+    public Phrase LinksSaid { get; init; } = Phrase.None;
 
     /// <summary>What is said of a reading in doubt that would take it out of use, or empty.</summary>
-    public string ReadingInDoubt { get; init; } = "";
+    public Phrase ReadingInDoubt { get; init; } = Phrase.None;
 
     /// <summary>The other chains of its set that are condemned.</summary>
     public IReadOnlyList<string> CondemnedMates { get; init; } = [];

@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Wear;
 
 namespace WearWatch.Lifting.Examinations;
@@ -20,22 +21,22 @@ public static class LiftingNotices
         if (Words(faults, kind => LiftingVerdicts.Of(kind) == LiftingVerdict.OutOfUse && kind != LiftingFaultKind.WearLimit)
             is { } stops)
             yield return new(NoticeKind.OutOfUse, Urgent: true, stops,
-                "Take it out of use, tag it, and have a competent person judge it. Only such a person releases it, by name.");
+                $"Take it out of use, tag it, and have a competent person judge it. Only such a person releases it, by name.");
         if (Words(faults, IsOfExamination) is { } overdue)
             yield return new(NoticeKind.ExaminationDue, Urgent: true, overdue,
-                "Have a competent person examine it before further use.");
+                $"Have a competent person examine it before further use.");
         else if (state.IsDueSoon(today))
             yield return new(NoticeKind.ExaminationDue, Urgent: false,
-                $"The thorough examination is due by {LiftingState.Day(state.ExaminationDue!.Value)}.",
-                "Set a day with the examiner, and print the sheet. Little wear postpones nothing.");
+                $"The thorough examination is due by {state.ExaminationDue!.Value}.",
+                $"Set a day with the examiner, and print the sheet. Little wear postpones nothing.");
         if (Words(faults, kind => kind is LiftingFaultKind.NoCertificate or LiftingFaultKind.NoInterval) is { } papers)
             yield return new(NoticeKind.PapersMissing, Urgent: false, papers,
-                "Enter them on the chain's lifting page; without them a competent person examines it before further use.");
+                $"Enter them on the chain's lifting page; without them a competent person examines it before further use.");
     }
 
     private static bool IsOfExamination(LiftingFaultKind kind) =>
         kind is LiftingFaultKind.ExaminationOverdue or LiftingFaultKind.NeverExamined or LiftingFaultKind.ExaminedInPart;
 
-    private static string? Words(IReadOnlyList<LiftingFault> faults, Func<LiftingFaultKind, bool> which) =>
-        string.Join(' ', faults.Where(f => which(f.Kind)).Select(f => f.Words)) is { Length: > 0 } words ? words : null;
+    private static Phrase? Words(IReadOnlyList<LiftingFault> faults, Func<LiftingFaultKind, bool> which) =>
+        Phrase.Join(" ", faults.Where(f => which(f.Kind)).Select(f => f.Words)) is { IsEmpty: false } words ? words : null;
 }

@@ -39,10 +39,10 @@ public sealed record LiftingState
         List<LiftingFault> all = [.. Faults];
         if (IsOverdue(today))
             all.Add(new(LiftingFaultKind.ExaminationOverdue,
-                $"Examination overdue since {Day(ExaminationDue!.Value)}. A measurement does not replace it."));
+                $"Examination overdue since {ExaminationDue!.Value}. A measurement does not replace it."));
         if (RemedyBy < today)
             all.Add(new(LiftingFaultKind.RemedyOverdue,
-                $"What the examiner found was to be put right by {Day(RemedyBy.Value)}, and nobody has closed it."));
+                $"What the examiner found was to be put right by {RemedyBy.Value}, and nobody has closed it."));
         return [.. all.OrderByDescending(f => LiftingVerdicts.Of(f.Kind)).ThenBy(f => f.Kind)];
     }
 

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Lifting.Examinations;
 
 /// <summary>How bad each fault is, and its words.</summary>
@@ -17,24 +19,24 @@ public static class LiftingVerdicts
     };
 
     /// <summary>A fault in a few words, for a mark beside the chain's name.</summary>
-    public static string Brief(LiftingFaultKind kind) => kind switch
+    public static Phrase Brief(LiftingFaultKind kind) => kind switch
     {
-        LiftingFaultKind.ExaminationOverdue => "examination overdue",
-        LiftingFaultKind.NeverExamined => "never examined",
-        LiftingFaultKind.ExaminedInPart => "examined in part",
-        LiftingFaultKind.NoCertificate => "no certificate",
-        LiftingFaultKind.NoInterval => "no interval set",
-        LiftingFaultKind.WearNotKnown => "wear not known",
-        LiftingFaultKind.SetMixed => "old and new in one set",
-        _ => "out of use",
+        LiftingFaultKind.ExaminationOverdue => $"examination overdue",
+        LiftingFaultKind.NeverExamined => $"never examined",
+        LiftingFaultKind.ExaminedInPart => $"examined in part",
+        LiftingFaultKind.NoCertificate => $"no certificate",
+        LiftingFaultKind.NoInterval => $"no interval set",
+        LiftingFaultKind.WearNotKnown => $"wear not known",
+        LiftingFaultKind.SetMixed => $"old and new in one set",
+        _ => $"out of use",
     };
 
     /// <summary>The verdict in words, for every screen and paper.</summary>
-    public static string Words(LiftingVerdict verdict) => verdict switch
+    public static Phrase Words(LiftingVerdict verdict) => verdict switch
     {
-        LiftingVerdict.OutOfUse => "Out of use",
-        LiftingVerdict.ExamineFirst => "Competent person to examine before further use",
-        LiftingVerdict.Attend => "Attend to it",
-        _ => "Nothing stands against it here; not a release for use",
+        LiftingVerdict.OutOfUse => $"Out of use",
+        LiftingVerdict.ExamineFirst => $"Competent person to examine before further use",
+        LiftingVerdict.Attend => $"Attend to it",
+        _ => $"Nothing stands against it here; not a release for use",
     };
 }

@@ -35,9 +35,9 @@ public static class IntervalLearning
         var data = DataOf(usable);
         if (usable.Count < FewestChains)
         {
-            return new LearnedInterval.TooLittle(data, FormattableString.Invariant(
-                $"{usable.Count} of the {FewestChains} chains that it takes have four readings of steady wear with three ")
-                    + "lubrications between them");
+            return new LearnedInterval.TooLittle(data, $"{usable.Count} of the {FewestChains} chains that it takes have four "
+                + $"readings of steady wear with three "
+                    + $"lubrications between them");
         }
 
         var shapes = AgeShape.For(data.MeanIntervalHours);

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Lubrication.Intervals;
 
 /// <summary>What a plant's own history says of the interval between oilings.</summary>
@@ -11,7 +13,7 @@ public abstract record LearnedInterval
     /// <summary>Too little is recorded to say anything: the handbook's interval stays.</summary>
     /// <param name="Data">What there is.</param>
     /// <param name="Why">What is missing, in words.</param>
-    public sealed record TooLittle(IntervalData Data, string Why) : LearnedInterval(Data);
+    public sealed record TooLittle(IntervalData Data, Phrase Why) : LearnedInterval(Data);
 
     /// <summary>Wear does not show that it rises with the age of the oil: the handbook's interval stays.</summary>
     /// <param name="Data">What stands behind it.</param>

@@ -106,6 +106,19 @@ internal sealed record DayOfBursts(
         }
 
         var reach = Math.Max(Outlying * Median.DeviationAbout(0, off), SmallestOutlier);
-        return [.. Enumerable.Range(0, off.Length).Where(i => Math.Abs(off[i]) <= reach)];
+        var near = Array.ConvertAll(off, o => Math.Abs(o) <= reach);
+        KeepEnd(i => i);
+        KeepEnd(i => off.Length - 1 - i);
+        return [.. Enumerable.Range(0, off.Length).Where(i => near[i])];
+
+        // Some bursts in a row at an end of the day that lie off by the same are a move soon after it began or before it ended.
+        void KeepEnd(Func<int, int> at)
+        {
+            int[] ends = [.. Enumerable.Range(0, off.Length).Select(at).TakeWhile(i => !near[i])];
+            if (ends.Length < DayTrend.FewestEachSide) return;
+            var middle = Median.Of([.. ends.Select(i => states[i].Phase)]);
+            if (!ends.All(i => Math.Abs(states[i].Phase - middle) <= reach)) return;
+            foreach (var i in ends) near[i] = true;
+        }
     }
 }

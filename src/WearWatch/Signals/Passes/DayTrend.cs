@@ -22,7 +22,9 @@ internal sealed class DayTrend
     /// </summary>
     private const double ClearMove = 5.5;
 
-    private const int FewestEachSide = 3;
+    /// <summary>So many bursts before and behind a move show it.</summary>
+    internal const int FewestEachSide = 3;
+
     private const double FrameShare = 1;
     private const double LagHours = 2;
 

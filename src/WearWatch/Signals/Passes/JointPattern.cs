@@ -23,7 +23,6 @@ public sealed class JointPattern
     private static readonly PatternProof Both = new(Clear: 4, LeadOfCounts: 2.5, LeadOfKinds: 1.5);
 
     private readonly SensorPair pair;
-    private readonly int half;
     private readonly PairedSums free;
     private readonly PairedSums intervals;
 
@@ -33,11 +32,14 @@ public sealed class JointPattern
     {
         this.pair = pair;
         // What the two series have in common by the jitter of one time must stay below the counts that can be.
-        half = Math.Clamp(((int)(pair.NominalPitches / Gauge.LongestShare) - 4) / 2, 2, 6);
+        Half = Math.Clamp(((int)(pair.NominalPitches / Gauge.LongestShare) - 4) / 2, 2, 6);
         // Twice the pitches, where each pitch is told twice, and some more.
         var reach = (int)Math.Ceiling(2 * pair.NominalPitches / Gauge.ShortestShare) + 12;
         (free, intervals) = (new PairedSums(reach), new PairedSums(reach));
     }
+
+    /// <summary>Half the width of the local parabola that takes the speed out of the intervals, in links.</summary>
+    internal int Half { get; }
 
     /// <summary>Adds a burst.</summary>
     /// <param name="first">Passes at the first sensor.</param>
@@ -48,17 +50,20 @@ public sealed class JointPattern
     /// </param>
     public void Add(PassTrain first, PassTrain second, double fraction)
     {
-        var before = LinkSeries.Of(SpeedFree.Intervals(first), pair.DriverTeeth, half);
+        var before = LinkSeries.Of(SpeedFree.Intervals(first), pair.DriverTeeth, Half);
         var (excess, places) = SpeedFree.Excess(first, second);
         free.Add(before, LinkSeries.Of(excess, pair.DriverTeeth, 0), places, fraction);
-        intervals.Add(before, LinkSeries.Of(SpeedFree.Intervals(second), pair.DriverTeeth, half), places, fraction);
+        intervals.Add(before, LinkSeries.Of(SpeedFree.Intervals(second), pair.DriverTeeth, Half), places, fraction);
     }
+
+    /// <summary>The count at which the excess is highest, proven or not.</summary>
+    internal PatternCount? Highest => Read(free, null);
 
     /// <summary>What the pattern tells; null when it does not tell.</summary>
     internal PatternCount? Count()
     {
         if (Read(free, Free) is { } clear) return clear;
-        return Read(intervals, Both) is { } count && count == Read(free, null) ? count : null;
+        return Read(intervals, Both) is { } count && count == Highest ? count : null;
     }
 
     /// <summary>Whether the pattern is for one count rather than for another.</summary>
@@ -72,5 +77,5 @@ public sealed class JointPattern
     }
 
     private PatternCount? Read(PairedSums sums, PatternProof? proof) =>
-        PatternCount.Of(pair, sums, 2 * half + 1, proof);
+        PatternCount.Of(pair, sums, 2 * Half + 1, proof);
 }

@@ -1,11 +1,12 @@
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Signals.Passes;
 
 /// <summary>What the uncertainty of a day of passes is made of.</summary>
 internal static class PassBudget
 {
-    private const string CommonPractice = "common practice";
+    private static readonly Phrase CommonPractice = $"common practice";
 
     /// <summary>
     /// The chain's temperature is known within so many kelvin, that of the frame that holds the sensors within so many.
@@ -27,14 +28,14 @@ internal static class PassBudget
         var kelvin = Math.Sqrt((ChainKelvin * ChainKelvin + FrameKelvin * FrameKelvin) / 3);
         return
         [
-            new("scatter of the bursts", percentPerPitch * scatterPitches, true, "the day's bursts"),
-            new("distance of the sensors", 100 * pair.DistanceUncertaintyMm / pair.DistanceMm, false,
-                "stated when it was measured"),
-            new("speed ripple", percentPerPitch * ChordalRipple.UncertaintyPitches(pair.DriverTeeth, pitches), false,
-                "geometry, docs/signals.md"),
-            new("clocks and delay of the channels", percentPerPitch * timingPitches, true,
-                "the day's bursts; channels of one device, " + CommonPractice),
-            new("temperature", 100 * Gauge.SteelExpansionPerKelvin * kelvin, true,
+            new($"scatter of the bursts", percentPerPitch * scatterPitches, true, $"the day's bursts"),
+            new($"distance of the sensors", 100 * pair.DistanceUncertaintyMm / pair.DistanceMm, false,
+                $"stated when it was measured"),
+            new($"speed ripple", percentPerPitch * ChordalRipple.UncertaintyPitches(pair.DriverTeeth, pitches), false,
+                $"geometry, docs/signals.md"),
+            new($"clocks and delay of the channels", percentPerPitch * timingPitches, true,
+                $"the day's bursts; channels of one device, " + $"{CommonPractice}"),
+            new($"temperature", 100 * Gauge.SteelExpansionPerKelvin * kelvin, true,
                 $"chain within {ChainKelvin} K, frame within {FrameKelvin} K, {CommonPractice}"),
         ];
     }

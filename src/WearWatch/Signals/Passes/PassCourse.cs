@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Trends;
 
 namespace WearWatch.Signals.Passes;
@@ -14,9 +15,15 @@ namespace WearWatch.Signals.Passes;
 public sealed record PassCourse(IReadOnlyList<PassCourseDay> Days, double FastestPercentPerDay)
 {
     private const double Deviations = 3.5;
+
+    /// <summary>Of days that tell themselves how far they scatter: chance reaches it once in a year.</summary>
+    private const double OwnDeviations = 3;
     private const int LastDays = 10;
     private const int CreepDays = 30;
     private const int FewestDays = 6;
+
+    /// <summary>What is foretold of the scatter of days weighs as so many of them.</summary>
+    private const double ForetoldDays = 2;
 
     /// <summary>A creep of less in all is nothing to send a person for, in percent.</summary>
     private const double SmallestCreepPercent = 0.03;
@@ -25,24 +32,23 @@ public sealed record PassCourse(IReadOnlyList<PassCourseDay> Days, double Fastes
     public PassExpectation? Tape { get; init; }
 
     /// <summary>Why a day does not follow from the earlier ones or from the tape; null when it does.</summary>
-    public string? Doubt(PassCourseDay today) =>
+    public Phrase? Doubt(PassCourseDay today) =>
         (Days.Count == 0 ? null : Jump(today) ?? Creep(today)) ?? AgainstTape(today);
 
-    private string? AgainstTape(PassCourseDay today) =>
+    private Phrase? AgainstTape(PassCourseDay today) =>
         Tape?.Allows(today.ElongationPercent, today.UncertaintyPercent) == false
-            ? FormattableString.Invariant(
-                $"{today.ElongationPercent:0.00} % where the last reading by hand, {Tape.Days:0} days before, said ")
-                + FormattableString.Invariant($"{Tape.ElongationPercent:0.00} %: more than wear. Measure the distance again.")
+            ? Phrase.Of($"{today.ElongationPercent:0.00} % where the last reading by hand, {Tape.Days:0} days before, said "
+                + $"{Tape.ElongationPercent:0.00} %: more than wear. Measure the distance again.")
             : null;
 
-    private string? Jump(PassCourseDay today)
+    private Phrase? Jump(PassCourseDay today)
     {
         var last = Days.TakeLast(LastDays).ToList();
         var (mean, days) = (last.Average(d => d.ElongationPercent), today.Day - last.Average(d => d.Day));
         var variance = today.UncertaintyPercent * today.UncertaintyPercent
             + last.Sum(d => d.UncertaintyPercent * d.UncertaintyPercent) / (last.Count * last.Count);
-        var (least, most) = (0.0, FastestPercentPerDay * days);
-        // Some days tell themselves how fast it goes, within what wear can be.
+        var (least, most, deviations) = (0.0, FastestPercentPerDay * days, Deviations);
+        // Some days tell themselves how fast it goes, within what wear can be, and how far they scatter about that.
         if (last.Count >= FewestDays
             && StraightLine.Fit([.. last.Select(d => d.Day)], [.. last.Select(d => d.ElongationPercent)])
                 is TrendFit<StraightLine>.Fitted { Trend: var line })
@@ -50,17 +56,30 @@ public sealed record PassCourse(IReadOnlyList<PassCourseDay> Days, double Fastes
             least = most = Math.Clamp(line.Slope, 0, FastestPercentPerDay) * days;
             var slope = last.Average(d => d.UncertaintyPercent) / Math.Sqrt(line.SumSquaresX);
             variance += Math.Pow(Math.Min(slope, FastestPercentPerDay / 2) * days, 2);
+            variance *= Scattered(last, line);
+            deviations = OwnDeviations;
         }
 
-        var (reach, growth) = (Deviations * Math.Sqrt(variance), today.ElongationPercent - mean);
+        var (reach, growth) = (deviations * Math.Sqrt(variance), today.ElongationPercent - mean);
         return growth < least - reach || growth > most + reach
-            ? FormattableString.Invariant(
-                $"{growth:+0.000;-0.000} % in {days:0.#} days: more than wear and chance. A sensor was moved, or the chain was ")
-                + "changed or shortened and nobody recorded it."
+            ? Phrase.Of($"{growth:+0.000;-0.000} % in {days:0.#} days: more than wear and chance. A sensor was moved, or the "
+                + $"chain was "
+                + $"changed or shortened and nobody recorded it.")
             : null;
     }
 
-    private string? Creep(PassCourseDay today)
+    /// <summary>
+    /// By which factor the variance of days differs from what their uncertainties foretell: as they scatter about their line,
+    /// with what is foretold counted as some days more.
+    /// </summary>
+    private static double Scattered(List<PassCourseDay> days, StraightLine line)
+    {
+        var squares = days.Sum(d => Math.Pow(
+            (d.ElongationPercent - line.MeanY - line.Slope * (d.Day - line.MeanX)) / d.UncertaintyPercent, 2));
+        return Math.Min(1, (ForetoldDays + squares) / (ForetoldDays + days.Count - 2));
+    }
+
+    private Phrase? Creep(PassCourseDay today)
     {
         PassCourseDay[] days = [.. Days.TakeLast(CreepDays), today];
         if (days.Length < FewestDays) return null;
@@ -70,9 +89,9 @@ public sealed record PassCourse(IReadOnlyList<PassCourseDay> Days, double Fastes
         var beyond = line.Slope < 0 ? line.Slope : Math.Max(0, line.Slope - FastestPercentPerDay);
         var span = days[^1].Day - days[0].Day;
         return Math.Abs(beyond) > uncertainty && Math.Abs(beyond) * span > SmallestCreepPercent
-            ? FormattableString.Invariant(
-                $"{line.Slope * span:+0.000;-0.000} % in {span:0} days, where wear gives {FastestPercentPerDay * span:0.000}")
-                + " % at most: a sensor creeps. Fix it and measure the distance again."
+            ? Phrase.Of($"{line.Slope * span:+0.000;-0.000} % in {span:0} days, where wear gives "
+                + $"{FastestPercentPerDay * span:0.000}"
+                + $" % at most: a sensor creeps. Fix it and measure the distance again.")
             : null;
     }
 }

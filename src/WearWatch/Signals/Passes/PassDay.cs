@@ -1,5 +1,5 @@
-using System.Globalization;
 using WearWatch.Gauging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Signals.Passes;
 
@@ -7,8 +7,9 @@ namespace WearWatch.Signals.Passes;
 /// <remarks>
 /// Each burst gives the part of a pitch (<see cref="BurstPhase"/>); brought to 20 degrees of the chain, and freed of what the
 /// channels' clocks and delay add (<see cref="DayTrend"/>), the mean of the day counts, and bursts far from it do not. The whole
-/// pitches come from the pattern of the joints (<see cref="JointPattern"/>), or from what is expected where the pattern does not
-/// tell. Derivation, sources and figures: docs/signals.md.
+/// pitches come from the pattern of the joints, over the whole chain (<see cref="ChainLoop"/>) or within the bursts
+/// (<see cref="JointPattern"/>), or from what is expected where neither tells. Derivation, sources and figures:
+/// docs/signals.md.
 /// </remarks>
 public static class PassDay
 {
@@ -36,34 +37,35 @@ public static class PassDay
         var day = DayOfBursts.Of(pair, bursts);
         var faults = day.Faults;
         if (day.RateRatio is > SameRate or < 1 / SameRate)
-            return Doubt(PassDoubt.WrongRollers, Text(
-                $"The second sensor counts {day.RateRatio:0.0} passes for each of the first: both are to see each roller once."));
+            return Doubt(PassDoubt.WrongRollers,
+                $"The second sensor counts {day.RateRatio:0.0} passes for each of the first: both are to see each roller once.");
         if (day.Bursts.Count < FewestBursts || day.Bursts.Count < (1 - MostUnusedShare) * bursts.Count)
             return Doubt(PassDoubt.TooLittle,
-                Text($"Only {day.Bursts.Count} of {bursts.Count} bursts can be used. Look whether both sensors see the chain."));
+                $"Only {day.Bursts.Count} of {bursts.Count} bursts can be used. Look whether both sensors see the chain.");
         var trend = DayTrend.Of(pair, day.Bursts);
         if (trend.Moved() is { } move)
-            return Doubt(PassDoubt.SensorMoved, Text(
-                $"The phase moved by {move.Pitches:0.000} pitches ({move.Pitches * pair.PitchMm:0.0} mm) {move.Hours:0.0} h ")
-                    + "after the day's first passes: a sensor moved, or the chain was changed. Measure the distance again.");
+            return Doubt(PassDoubt.SensorMoved,
+                $"The phase moved by {move.Pitches:0.000} pitches ({move.Pitches * pair.PitchMm:0.0} mm) {move.Hours:0.0} h "
+                    + $"after the day's first passes: a sensor moved, or the chain was changed. Measure the distance again.");
         if (faults.Missed + faults.Doubled > MostBadShare * faults.Passes)
-            return Doubt(PassDoubt.BadSignal, Text(
-                $"{faults.Missed} pulses missed and {faults.Doubled} too many of {faults.Passes}: clean and set the sensors."));
+            return Doubt(PassDoubt.BadSignal,
+                $"{faults.Missed} pulses missed and {faults.Doubled} too many of {faults.Passes}: clean and set the sensors.");
 
         var fraction = trend.Phase - Math.Floor(trend.Phase);
         var joints = day.Pattern(pair, fraction);
-        var pattern = joints.Count();
+        var loop = ChainLoop.Of(pair, day.Trains, fraction, joints.Half);
+        var pattern = loop?.Count(joints.Highest) ?? joints.Count();
         if (pattern?.Kind == PatternKind.Backwards)
             return Doubt(PassDoubt.Backwards,
-                "Each link passes the second sensor before the first: swap the wires, or the chain runs backwards.");
+                $"Each link passes the second sensor before the first: swap the wires, or the chain runs backwards.");
         if (pattern is { Kind: not PatternKind.EachRoller })
             return Doubt(PassDoubt.WrongRollers, pattern.Kind == PatternKind.HalfPitches
-                ? "The sensors count each pitch twice: set them so that each roller is counted once."
-                : "The sensors count each second roller only: set them so that each roller is counted once.");
+                ? Phrase.Of($"The sensors count each pitch twice: set them so that each roller is counted once.")
+                : $"The sensors count each second roller only: set them so that each roller is counted once.");
         if ((pattern?.Pitches ?? expected?.Count(pair, fraction)) is not { } whole)
             return Doubt(
-                PassDoubt.WrongCount, "How many pitches lie between the sensors is not known: measure the chain once by tape.");
-        if (pattern is null && OtherWay(pair, fraction, whole, expected!, joints) is { } other)
+                PassDoubt.WrongCount, $"How many pitches lie between the sensors is not known: measure the chain once by tape.");
+        if (pattern is null && OtherWay(pair, fraction, whole, expected!, Prefers) is { } other)
             return Doubt(PassDoubt.WrongCount, other);
 
         var pitches = whole + fraction;
@@ -72,14 +74,18 @@ public static class PassDay
             pitches, elongation, PassBudget.Of(pair, pitches, trend.Scatter, Timing(), elongation),
             day.MeanTemperatureC, day.Bursts.Count, pattern is not null);
         if (elongation is < 100 * (Gauge.ShortestShare - 1) or > 100 * (Gauge.LongestShare - 1))
-            return Doubt(PassDoubt.WrongCount, Text($"{elongation:0.0} %: no chain runs so. Measure the distance again."));
+            return Doubt(PassDoubt.WrongCount,
+                $"{elongation:0.0} %: no chain runs so. Measure the distance again.");
         if (expected?.Allows(elongation, reading.StandardUncertaintyPercent) == false)
-            return Doubt(expected.Nearest(pair, fraction) == whole ? PassDoubt.SensorMoved : PassDoubt.WrongCount, Text(
-                $"{elongation:0.00} % where {expected.ElongationPercent:0.00} % was expected: no chain wears so. A sensor was ")
-                    + "moved, or the chain was changed or shortened and nobody recorded it.");
+            return Doubt(expected.Nearest(pair, fraction) == whole ? PassDoubt.SensorMoved : PassDoubt.WrongCount,
+                $"{elongation:0.00} % where {expected.ElongationPercent:0.00} % was expected: no chain wears so. A sensor was "
+                    + $"moved, or the chain was changed or shortened and nobody recorded it.");
         return new PassOutcome.Measured(reading) { Faults = faults };
 
-        PassOutcome.NotBelieved Doubt(PassDoubt doubt, string why) => new(doubt, why) { Faults = faults };
+        PassOutcome.NotBelieved Doubt(PassDoubt doubt, Phrase why) => new(doubt, why) { Faults = faults };
+
+        bool Prefers(int count, int other, double lead) =>
+            joints.Prefers(count, other, lead) || loop?.Prefers(count, other, lead) == true;
 
         double Timing() => Math.Sqrt(trend.Timing * trend.Timing + day.Clock.Uncertainty * day.Clock.Uncertainty);
     }
@@ -98,19 +104,19 @@ public static class PassDay
     /// Another way to see the chain that goes with what is expected as well, and that the pattern, weak as it is, speaks for;
     /// null when there is none.
     /// </summary>
-    private static string? OtherWay(
-        SensorPair pair, double fraction, int whole, PassExpectation expected, JointPattern joints)
+    private static Phrase? OtherWay(
+        SensorPair pair, double fraction, int whole, PassExpectation expected, Func<int, int, double, bool> prefers)
     {
         // Near a whole or a half pitch both directions give the same elongation, within 0.005 %.
         var isSameBackwards = Math.Abs(BurstPhase.Wrap(2 * fraction)) < 0.5e-4 * pair.NominalPitches;
         return !isSameBackwards && expected.Fits(pair, 1 - fraction, 1) is { } back
-                && joints.Prefers(-back - 1, whole, LeadOfWays)
-                ? "Which way the chain runs is not certain, and it matters here: measure once by tape, and look at the wires."
-            : expected.Fits(pair, fraction, 2) is { } few && joints.Prefers(few, whole, LeadOfRollers)
-                || expected.Fits(pair, fraction, 0.5) is { } many && joints.Prefers(many, whole, LeadOfRollers)
-                ? "Whether each roller is seen once is not certain: look at the sensors, or measure once more by tape."
+                && prefers(-back - 1, whole, LeadOfWays)
+                ? Phrase.Of($"Which way the chain runs is not certain, and it matters here: measure once by tape, and "
+                    + $"look at the wires.")
+            : expected.Fits(pair, fraction, 2) is { } few && prefers(few, whole, LeadOfRollers)
+                || expected.Fits(pair, fraction, 0.5) is { } many && prefers(many, whole, LeadOfRollers)
+                ? Phrase.Of($"Whether each roller is seen once is not certain: look at the sensors, or measure once "
+                    + $"more by tape.")
             : null;
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,5 @@
+using WearWatch.Phrases;
+
 namespace WearWatch.Signals.Passes;
 
 /// <summary>Why a day of passes is not believed.</summary>
@@ -39,5 +41,5 @@ public abstract record PassOutcome
     /// <summary>The day's passes make no reading.</summary>
     /// <param name="Doubt">The kind of doubt.</param>
     /// <param name="Why">Why they are not believed, and what to look at, in plain words.</param>
-    public sealed record NotBelieved(PassDoubt Doubt, string Why) : PassOutcome;
+    public sealed record NotBelieved(PassDoubt Doubt, Phrase Why) : PassOutcome;
 }

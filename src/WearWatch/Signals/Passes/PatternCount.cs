@@ -61,7 +61,7 @@ internal sealed record PatternCount(PatternKind Kind, int Pitches)
     }
 
     /// <summary>How the sensors see a chain whose pattern comes back after so many passes; null when no chain is so.</summary>
-    private static PatternKind? KindOf(SensorPair pair, int count)
+    internal static PatternKind? KindOf(SensorPair pair, int count)
     {
         return IsNear(count, 1) ? PatternKind.EachRoller
             : IsNear(-count - 1, 1) ? PatternKind.Backwards

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using WearWatch.Chains;
 using WearWatch.Chains.Families;
+using WearWatch.Phrases;
 using WearWatch.Units;
 
 namespace WearWatch.Tests.Chains.Families;
@@ -56,14 +57,14 @@ public sealed class ChainFamilyTests
     public void Every_text_that_a_kind_answers_is_a_plain_sentence(string name)
     {
         var family = ChainFamily.Named(name);
-        string[] sentences =
+        Phrase[] sentences =
         [
             .. family.MeasuringSteps, .. family.Cautions, family.ClosingStep, family.SprocketAdvice(),
             family.SprocketAdvice(2.5, 3), .. Looked(family).Select(point => point.Advice),
         ];
-        Assert.All(sentences, sentence => Assert.Matches(@"^[A-Z].*\.$", sentence));
-        Assert.NotEmpty(family.PropAtSwap);
-        Assert.Matches("^[a-z-]+$", family.Words);
+        Assert.All(sentences, sentence => Assert.Matches(@"^[A-Z].*\.$", sentence.ToString()));
+        Assert.NotEmpty(family.PropAtSwap.ToString());
+        Assert.Matches("^[a-z-]+$", family.Words.ToString());
     }
 
     [Theory]
@@ -74,7 +75,7 @@ public sealed class ChainFamilyTests
         Assert.All([family.GeneralLimit, .. family.LimitAdvice], limit =>
         {
             Assert.InRange(limit.Percent, 0.5, 5);
-            Assert.NotEmpty(limit.Rule);
+            Assert.NotEmpty(limit.Rule.ToString());
             Assert.Matches(@"^docs/references\.md \[\d+\]|^from memory", limit.Source);
         });
         Assert.True(family.GeneralLimit.IsVerified, "A figure from memory never governs.");
@@ -82,7 +83,8 @@ public sealed class ChainFamilyTests
         Assert.All(
             Looked(family), point => Assert.Matches(@"^docs/references\.md \[\d+\]|^from memory|^common practice", point.Source));
         Assert.InRange(family.NewLengthTolerancePercent.Value, 0, 0.5);
-        Assert.True(family.FixedSpan is null or > 1);
+        Assert.InRange(family.Span.Fewest, 2, family.Span.Enough);
+        Assert.Matches(@"^docs/references\.md \[\d+\]|^from memory", family.Span.Source);
         Assert.True(family.UsualSwap.IsPossible);
         Assert.NotNull(family.OilFor(new Temperature(20)));
     }
@@ -107,9 +109,10 @@ public sealed class ChainFamilyTests
     {
         var family = ChainFamily.Named(name);
         Assert.Equal(
-            family.LinksAlternate, family.HowToMeasure.Any(step => step.Contains("even number", StringComparison.Ordinal)));
-        if (family.FixedSpan is { } span)
-            Assert.Contains(family.HowToMeasure, step => Regex.IsMatch(step, $@"\b{span}\b"));
+            family.LinksAlternate, family.HowToMeasure.Any(step => step.ToString().Contains("even number",
+                StringComparison.Ordinal)));
+        if (family.Span is { IsFixed: true, Fewest: var span })
+            Assert.Contains(family.HowToMeasure, step => Regex.IsMatch(step.ToString(), $@"\b{span}\b"));
     }
 
     [Theory]

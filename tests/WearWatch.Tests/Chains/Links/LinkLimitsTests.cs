@@ -56,9 +56,9 @@ public sealed class LinkLimitsTests
     {
         var limits = LinkLimits.For(Table(), holdsLoad: true, LawRegion.Germany);
         Assert.All(limits.All, limit => Assert.True(limit.IsGeneral));
-        Assert.Contains("general value", limits.Of(LinkMeasure.MeanDiameter)!.Basis, StringComparison.Ordinal);
-        Assert.Contains("typical of 22 table rows", limits.Of(LinkMeasure.OneLink)!.Basis, StringComparison.Ordinal);
-        Assert.Contains(limits.Remarks, r => r.Contains("enter the maker's", StringComparison.Ordinal));
+        Assert.Contains("general value", limits.Of(LinkMeasure.MeanDiameter)!.Basis.ToString(), StringComparison.Ordinal);
+        Assert.Contains("typical of 22 table rows", limits.Of(LinkMeasure.OneLink)!.Basis.ToString(), StringComparison.Ordinal);
+        Assert.Contains(limits.Remarks, r => r.ToString().Contains("enter the maker's", StringComparison.Ordinal));
     }
 
     // 9x27 of the published table: L11 300.8 mm (1.3 %), stricter than any general value; L1 28.1; dm 8.2 (0.911 d) before 0.9 d.
@@ -112,12 +112,13 @@ public sealed class LinkLimitsTests
     {
         var limits = LinkLimits.For(Table(d, 3 * d, LinkUse.Sling), holdsLoad: true, LawRegion.UnitedStates);
         Assert.Null(limits.Of(LinkMeasure.ThinnestDiameter));
-        Assert.Contains(limits.Remarks, r => r.Contains("never interpolated", StringComparison.Ordinal));
+        Assert.Contains(limits.Remarks, r => r.ToString().Contains("never interpolated", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_row_that_was_recalled_says_so() => Assert.Contains("from memory",
-        LinkLimits.For(Table(44.45, 133, LinkUse.Sling), true, LawRegion.UnitedStates).Of(LinkMeasure.ThinnestDiameter)!.Basis,
+        LinkLimits.For(Table(44.45, 133, LinkUse.Sling), true,
+            LawRegion.UnitedStates).Of(LinkMeasure.ThinnestDiameter)!.Basis.ToString(),
         StringComparison.Ordinal);
 
     [Fact]

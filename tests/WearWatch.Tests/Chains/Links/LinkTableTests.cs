@@ -38,7 +38,8 @@ public sealed class LinkTableTests
     {
         var fault = Assert.Single(LinkTableCheck.Faults(Told with { DiameterLimitMm = 21.2 }, 15));
         Assert.Equal("DiameterLimitMm", fault.Field);
-        Assert.StartsWith("21.2 mm is 4.240 of the 5 mm when new; makers' limits lie between 0.80 and 0.95.", fault.Reason,
+        Assert.StartsWith("21.2 mm is 4.240 of the 5 mm when new; makers' limits lie between 0.80 and 0.95.",
+            fault.Reason.ToString(),
             StringComparison.Ordinal);
     }
 
@@ -48,7 +49,7 @@ public sealed class LinkTableTests
         var fault = Assert.Single(LinkTableCheck.Faults(
             new() { DiameterMm = 7, DiameterLimitMm = 5.9, DiameterLimitInches = 0.239, Source = "a sling maker" }, 21));
         Assert.Equal("DiameterLimitInches", fault.Field);
-        Assert.StartsWith("0.239 in are 6.07 mm, not 5.9 mm", fault.Reason, StringComparison.Ordinal);
+        Assert.StartsWith("0.239 in are 6.07 mm, not 5.9 mm", fault.Reason.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -72,7 +73,8 @@ public sealed class LinkTableTests
     public void An_inner_length_entered_as_outer_is_refused()
     {
         var outer = Told with { OuterEdges = true };
-        Assert.Contains("outer", Assert.Single(LinkTableCheck.Faults(outer with { SeveralLinksLimitMm = 170.6 }, 15)).Reason,
+        Assert.Contains("outer", Assert.Single(LinkTableCheck.Faults(outer with { SeveralLinksLimitMm = 170.6 },
+            15)).Reason.ToString(),
             StringComparison.Ordinal);
         Assert.Empty(LinkTableCheck.Faults(outer with { SeveralLinksLimitMm = 180.6 }, 15));
     }

@@ -32,7 +32,7 @@ public sealed class BiasStudyTests
         Assert.Equal(-0.131667, study.Linearity!.Slope, 1e-6);
         Assert.Equal(0.736667, study.Linearity.Intercept, 1e-6);
         Assert.True(study.SlopeP < 1e-6);
-        Assert.Contains("grows or shrinks with the length", study.Advice, StringComparison.Ordinal);
+        Assert.Contains("grows or shrinks with the length", study.Advice.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public sealed class BiasStudyTests
         var study = BiasStudy.Of(readings)!;
 
         Assert.Equal(0.6, study.Bias, 1e-9);
-        Assert.Contains("too long throughout", study.Advice, StringComparison.Ordinal);
+        Assert.Contains("too long throughout", study.Advice.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class BiasStudyTests
 
         Assert.Null(study.Linearity);
         Assert.Equal(1, study.BiasP, 1e-9);
-        Assert.Contains("No bias", study.Advice, StringComparison.Ordinal);
+        Assert.Contains("No bias", study.Advice.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using WearWatch.Gauging.Studies;
+using WearWatch.Phrases;
 
 namespace WearWatch.Tests.Gauging.Studies;
 
@@ -91,12 +92,13 @@ public sealed class MeasuringQualityTests
     [InlineData(0.1, 0.28, 1, "Barely usable: only 4 classes")]
     [InlineData(0.5, 0.9, 1, "Not good enough to forecast from. People")]
     public void Advice_is_plain(double repeats, double people, double sections, string begins) =>
-        Assert.StartsWith(begins, new MeasuringQuality(repeats, people, sections, "").Advice, StringComparison.Ordinal);
+        Assert.StartsWith(begins, new MeasuringQuality(repeats, people, sections, Phrase.None).Advice.ToString(),
+            StringComparison.Ordinal);
 
     // Six standard deviations of 0.05 mm against a limit of 3 % of 609.6 mm, 18.288 mm.
     [Fact]
     public void Measuring_can_be_held_against_the_limit() =>
-        Assert.Equal(100 * 0.3 / 18.288, new MeasuringQuality(0.05, 0, 1, "").PercentOfLimit(18.288), 1e-12);
+        Assert.Equal(100 * 0.3 / 18.288, new MeasuringQuality(0.05, 0, 1, Phrase.None).PercentOfLimit(18.288), 1e-12);
 
     [Fact]
     public void Readings_that_make_no_study_are_refused_with_what_is_missing()
@@ -111,7 +113,7 @@ public sealed class MeasuringQualityTests
     }
 
     private static string Refusal(params StudyReading[] readings) =>
-        Assert.IsType<StudyOutcome.Refused>(CrossedStudy.Of(readings)).Reason;
+        Assert.IsType<StudyOutcome.Refused>(CrossedStudy.Of(readings)).Reason.ToString();
 
     private static IEnumerable<StudyReading> Readings(CrossedStudy study, Func<double, double> change) =>
         from s in Enumerable.Range(0, study.Sections.Count)

@@ -12,6 +12,6 @@ internal static class ChainTable
         .Whole("id", OfChain.IdMeaning, c => c.Id)
         .Text("chain", OfChain.ChainMeaning, c => c.Name)
         .Columns(ChainColumns.Fields, c => c.ToCard())
-        .Table("chains", "A chain of the register as it stands now.", databases, (db, after) =>
+        .Table("chains", $"A chain of the register as it stands now.", databases, (db, after) =>
             db.Chains.AsNoTracking().Where(c => c.Id > after).OrderBy(c => c.Id));
 }

@@ -26,5 +26,5 @@ public sealed class PlantTypes(IDbContextFactory<WearDb> databases)
             .OrderBy(t => t.Type.Designation, StringComparer.Ordinal).ThenBy(t => t.Type.PitchMm!.Value.Value)];
     }
 
-    private static string NameOf(string designation) => designation.Length > 0 ? designation : "without a designation";
+    private static string NameOf(string designation) => designation.Length > 0 ? designation : T["without a designation"];
 }

@@ -10,7 +10,7 @@ namespace WearWatch.Dashboard.Engineer.Workbench.ChainTypes;
 /// <param name="Facts">What stands in words: standard, family, names, strands.</param>
 /// <param name="Rows">The values; one that no type has is left out.</param>
 public sealed record TypeComparison(
-    IReadOnlyList<ChainType> Types, IReadOnlyList<(string Name, IReadOnlyList<string> Words)> Facts,
+    IReadOnlyList<ChainType> Types, IReadOnlyList<(Phrase Name, IReadOnlyList<string> Words)> Facts,
     IReadOnlyList<ComparedLine> Rows)
 {
     public static TypeComparison Of(IReadOnlyList<ChainType> types, UnitPreference units)
@@ -21,12 +21,12 @@ public sealed record TypeComparison(
             .Select(row => new ComparedLine(values[0][row].Name, [.. values.Select(v => CellOf(v[row], units))]));
         return new TypeComparison(types,
         [
-            ("Standard", [.. types.Select(t => t.Standard)]),
-            ("Kind", [.. types.Select(t => t.Family.Words)]),
-            ("Strands", [.. types.Select(t => t.Strands.ToString(CultureInfo.InvariantCulture))]),
-            ("Also called", [.. types.Select(t => t.AlsoCalled.Count > 0 ? string.Join(", ", t.AlsoCalled) : Show.Nothing)]),
-            ("Same sprockets as", [.. types.Select(t => t.Counterpart.Length > 0 ? t.Counterpart : Show.Nothing)]),
-            ("Pitches made",
+            ($"Standard", [.. types.Select(t => t.Standard)]),
+            ($"Kind", [.. types.Select(t => T[$"{t.Family.Words}"])]),
+            ($"Strands", [.. types.Select(t => t.Strands.ToString(CultureInfo.CurrentCulture))]),
+            ($"Also called", [.. types.Select(t => t.AlsoCalled.Count > 0 ? string.Join(", ", t.AlsoCalled) : Show.Nothing)]),
+            ($"Same sprockets as", [.. types.Select(t => t.Counterpart.Length > 0 ? t.Counterpart : Show.Nothing)]),
+            ($"Pitches made",
                 [.. types.Select(t => t.PitchChoicesMm.Count > 0 ? string.Join(", ", t.PitchChoicesMm) + " mm" : Show.Nothing)]),
         ], [.. rows]);
     }
@@ -38,7 +38,7 @@ public sealed record TypeComparison(
             TypeDimension.Length => units.OfLength(sourced.Value),
             TypeDimension.Area => units.OfArea(sourced.Value),
             TypeDimension.Force => units.OfForce(sourced.Value),
-            _ => "at most " + sourced.Value.ToString("0.###", CultureInfo.InvariantCulture) + " %",
+            _ => T[$"at most {sourced.Value:0.###} %"],
         },
         sourced);
 }
@@ -46,7 +46,7 @@ public sealed record TypeComparison(
 /// <summary>A value of all compared types.</summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Cells">One for each type; null when not known.</param>
-public sealed record ComparedLine(string Name, IReadOnlyList<ComparedCell?> Cells);
+public sealed record ComparedLine(Phrase Name, IReadOnlyList<ComparedCell?> Cells);
 
 /// <summary>A value of one type, in the person's units, with who says so.</summary>
 public sealed record ComparedCell(string Text, Sourced Value);

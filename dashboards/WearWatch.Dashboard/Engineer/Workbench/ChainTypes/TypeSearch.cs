@@ -1,4 +1,3 @@
-using System.Globalization;
 using WearWatch.Chains;
 using WearWatch.Plant.Bench;
 
@@ -47,5 +46,5 @@ public sealed record TypeSearch(IReadOnlyList<ChainType> Found, IReadOnlyList<Ch
     public static string PitchOf(ChainType type, Kit.Words.UnitPreference units) => type.PitchMm is { } pitch
         ? units.OfLength(pitch.Value)
         : type.PitchChoicesMm.Count == 0 ? Kit.Words.Show.Nothing
-        : string.Create(CultureInfo.InvariantCulture, $"{type.PitchChoicesMm[0]:0.#} to {type.PitchChoicesMm[^1]:0.#} mm");
+        : T[$"{type.PitchChoicesMm[0]:0.#} to {type.PitchChoicesMm[^1]:0.#} mm"];
 }

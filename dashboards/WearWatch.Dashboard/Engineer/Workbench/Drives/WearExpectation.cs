@@ -10,13 +10,13 @@ namespace WearWatch.Dashboard.Engineer.Workbench.Drives;
 /// <param name="BandTo">Where it ends.</param>
 /// <param name="Middle">Where its middle stands.</param>
 /// <param name="Basis">What it rests on.</param>
-public sealed record WearExpectation(string Rate, string Hours, double BandFrom, double BandTo, double Middle, string Basis)
+public sealed record WearExpectation(Phrase Rate, Phrase Hours, double BandFrom, double BandTo, double Middle, Phrase Basis)
 {
     private const double ScaleFromHours = 100;
     private const double ScaleToHours = 1_000_000;
 
     /// <summary>The hours that are written under the scale, and where.</summary>
-    public static IReadOnlyList<(string Words, double At)> Ticks { get; } =
+    public static IReadOnlyList<(string Words, double At)> Ticks =>
         [.. new[] { 100.0, 1_000, 10_000, 100_000, 1_000_000 }.Select(h => (Show.Hours(h), At(h)))];
 
     public static WearExpectation? Of(DriveCalculation worked)
@@ -24,9 +24,9 @@ public sealed record WearExpectation(string Rate, string Hours, double BandFrom,
         if (worked is not { ExpectedRate: { } rate, ExpectedHours: { } hours, Prior: { } prior }) return null;
         return new WearExpectation(
             $"{Show.Rate(rate.Middle)}; nine of ten such drives lie between {Show.RateFigure(rate.Slow)} and "
-            + $"{Show.RateFigure(rate.Fast)}",
-            $"{Show.Hours(Rounded(hours.Early))} to {Show.Hours(Rounded(hours.Late))}, the middle at "
-            + $"{Show.Hours(Rounded(hours.Middle))}, from new to the limit of {worked.Limits.Governing.Percent:0.##} %",
+            + $"{Show.RateFigure(rate.Fast)}.",
+            $"{Rounded(hours.Early):#,0} h to {Rounded(hours.Late):#,0} h, the middle at {Rounded(hours.Middle):#,0} h, from new "
+            + $"to the limit of {worked.Limits.Governing.Percent:0.##} %.",
             At(hours.Early), At(hours.Late), At(hours.Middle), prior.Source);
     }
 

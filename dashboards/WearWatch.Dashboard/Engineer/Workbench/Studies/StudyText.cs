@@ -14,11 +14,11 @@ public static class StudyText
     private static readonly char[] Marks = ['\t', ';', ','];
 
     /// <summary>The readings in a text, or why there are none.</summary>
-    public static (IReadOnlyList<StudyReading> Readings, string? Wrong) Read(string text)
+    public static (IReadOnlyList<StudyReading> Readings, Phrase? Wrong) Read(string text)
     {
         var lines = text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.TrimEnd('\r'))
             .Where(l => l.Trim().Length > 0).ToList();
-        if (lines.Count < 2) return ([], "Paste at least two lines.");
+        if (lines.Count < 2) return ([], $"Paste at least two lines.");
         var mark = Marks.FirstOrDefault(m => lines[0].Contains(m), '\t');
         List<string[]> cells = [.. lines.Select(l => l.Split(mark, StringSplitOptions.TrimEntries))];
         return cells[0].Length == 3 && cells.Skip(1).All(c => c.Length == 3) && !IsTable(cells) ? Long(cells) : Table(cells);
@@ -32,7 +32,7 @@ public static class StudyText
         && !cells[0][2].Contains("value", StringComparison.OrdinalIgnoreCase)
         && !cells[0][2].Contains("reading", StringComparison.OrdinalIgnoreCase);
 
-    private static (IReadOnlyList<StudyReading>, string?) Long(List<string[]> cells)
+    private static (IReadOnlyList<StudyReading>, Phrase?) Long(List<string[]> cells)
     {
         var readings = new List<StudyReading>();
         for (var row = Number(cells[0][2]) is null ? 1 : 0; row < cells.Count; row++)
@@ -44,7 +44,7 @@ public static class StudyText
         return (readings, null);
     }
 
-    private static (IReadOnlyList<StudyReading>, string?) Table(List<string[]> cells)
+    private static (IReadOnlyList<StudyReading>, Phrase?) Table(List<string[]> cells)
     {
         var readings = new List<StudyReading>();
         var people = PeopleOf(cells[0]);
@@ -75,7 +75,7 @@ public static class StudyText
     }
 
     /// <summary>Pairs of known and measured lengths, a line each.</summary>
-    public static (IReadOnlyList<KnownReading> Readings, string? Wrong) ReadKnown(string text)
+    public static (IReadOnlyList<KnownReading> Readings, Phrase? Wrong) ReadKnown(string text)
     {
         var readings = new List<KnownReading>();
         var lines = text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Trim()).Where(l => l.Length > 0)
@@ -88,7 +88,7 @@ public static class StudyText
             else if (row > 0) return ([], $"Line {row + 1}: two numbers are wanted, the known length and the measured one.");
         }
 
-        return readings.Count < 2 ? ([], "At least two readings are wanted, better ten at three lengths.") : (readings, null);
+        return readings.Count < 2 ? ([], $"At least two readings are wanted, better ten at three lengths.") : (readings, null);
     }
 
     private static double? Number(string text) =>

@@ -1,4 +1,4 @@
-using System.Globalization;
+using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Gauging;
 using WearWatch.Plant.Intake;
 using WearWatch.Storage.Rows;
@@ -38,8 +38,7 @@ public sealed class LinkEntryForm
     /// <param name="unit">The person's unit of plain numbers.</param>
     public static LinkEntryForm Of(LinkMeasureRow row, LengthUnit unit)
     {
-        string Text(double? mm) =>
-            (unit == LengthUnit.Inch ? mm / 25.4 : mm)?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
+        string Text(double? mm) => TypedNumber.Text(unit == LengthUnit.Inch ? mm / 25.4 : mm, "0.####");
         return new LinkEntryForm
         {
             Place = row.Place,
@@ -47,12 +46,24 @@ public sealed class LinkEntryForm
             SeveralLinks = Text(row.SeveralLinksMm),
             D1 = Text(row.D1Mm),
             D2 = Text(row.D2Mm),
-            Counter = row.CounterH?.ToString("0.##", CultureInfo.InvariantCulture) ?? "",
+            Counter = TypedNumber.Text(row.CounterH, "0.##"),
             Tool = row.Tool,
             toldAt = row.TakenAt,
             corrects = true,
         };
     }
+
+    /// <summary>What is wrong with a number as typed, or which of two is meant; null where it is plain.</summary>
+    public string? Fault(string field) => field switch
+    {
+        "one_link" => FaultOf(OneLink),
+        "several_links" => FaultOf(SeveralLinks),
+        "d1" => FaultOf(D1),
+        "d2" => FaultOf(D2),
+        "counter_h" when Counter.Trim().Length > 0 && TypedNumber.Of(Counter) is null =>
+            TypedNumber.Fault(Counter, $"A number such as 12400."),
+        _ => null,
+    };
 
     /// <summary>What is told; told again, it keeps the moment of the first time.</summary>
     public NewLinkMeasures ToEntry(string chain, string by, LengthUnit unit, DateTimeOffset now)
@@ -63,17 +74,19 @@ public sealed class LinkEntryForm
             Key = Key,
             Chain = chain,
             TakenAt = toldAt,
-            CounterH = double.TryParse(Counter.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture, out var h)
-                ? h
-                : null,
+            CounterH = TypedNumber.Of(Counter),
             Place = Place,
             Tool = Tool,
-            OneLink = OneLink,
-            SeveralLinks = SeveralLinks,
-            D1 = D1,
-            D2 = D2,
+            OneLink = Plain(OneLink),
+            SeveralLinks = Plain(SeveralLinks),
+            D1 = Plain(D1),
+            D2 = Plain(D2),
             Unit = unit,
             ToldBy = by,
         };
     }
+
+    private static string Plain(string typed) => TypedNumber.WithPoints(typed, out _) ?? typed;
+
+    private static string? FaultOf(string typed) => TypedNumber.WithPoints(typed, out var question) is null ? T[question] : null;
 }

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Chains.Links;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Links;
@@ -12,16 +13,6 @@ namespace WearWatch.Dashboard.Overview.OneChain.Links;
 /// <param name="Words">When, where, and what was measured.</param>
 /// <param name="By">Who told it.</param>
 public sealed record LinkVisitLine(LinkMeasureRow Row, string Words, string By);
-
-/// <summary>One measure for the screen: a small track with its limit.</summary>
-/// <param name="Name">What is measured.</param>
-/// <param name="Value">The newest value, or that there is none.</param>
-/// <param name="Limit">The limit with who says so.</param>
-/// <param name="Outlook">When it will have reached it, or why that is not known.</param>
-/// <param name="Condition">How it is told.</param>
-/// <param name="Points">Its values over the running hours.</param>
-public sealed record LinkTrackView(
-    string Name, string Value, string Limit, string Outlook, ShownCondition Condition, IReadOnlyList<LinkPoint> Points);
 
 /// <summary>What the page of a round-link chain says of its links.</summary>
 public sealed record LinkPanelView
@@ -42,7 +33,7 @@ public sealed record LinkPanelView
     /// <summary>Wear or stretch, in a sentence; empty where it cannot be told.</summary>
     public required string Stretch { get; init; }
 
-    public required IReadOnlyList<LinkTrackView> Tracks { get; init; }
+    public required IReadOnlyList<TrackView> Tracks { get; init; }
 
     public required IReadOnlyList<string> Remarks { get; init; }
 
@@ -58,51 +49,51 @@ public sealed record LinkPanelView
         return new LinkPanelView
         {
             Missing = state is null
-                ? "The diameter of its links is not known: enter it, with the maker's table, in the master data."
+                ? T["The diameter of its links is not known: enter it, with the maker's table, in the master data."]
                 : "",
             Links = state?.Table.Links ?? LinkTable.UsualLinks,
             Size = state is null ? "" : $"{state.Table.Size}, {UseOf(state.Table.Use)}",
-            Verdict = state?.Sentence ?? "",
-            Stretch = state?.Verdict.Stretch?.Sentence ?? "",
+            Verdict = state is null ? "" : T[state.Sentence],
+            Stretch = state?.Verdict.Stretch is { } stretch ? T[stretch.Sentence] : "",
             Tracks = [.. (state?.Tracks ?? []).Select(t => TrackOf(t, card.HoldsLoad, time, units))],
-            Remarks = state?.Limits.Remarks ?? [],
+            Remarks = [.. (state?.Limits.Remarks ?? []).Select(r => T[r])],
             Visits = [.. facts.LinkMeasures.Reverse().Take(VisitsShown).Select(row => LineOf(row, time))],
         };
     }
 
-    private static LinkTrackView TrackOf(LinkTrack track, bool holdsLoad, PlantTime time, UnitPreference units)
+    private static TrackView TrackOf(LinkTrack track, bool holdsLoad, PlantTime time, UnitPreference units)
     {
         var last = track.Points is [.., var newest] ? newest.Finding : null;
         var used = last?.UsedPercent is { } percent
-            ? FormattableString.Invariant($", {Math.Max(0, percent):0} % of the way")
+            ? ", " + T[$"{Math.Max(0, percent):0} % of the way"]
             : "";
         return new(
-            LinkWords.Of(track.Measure),
-            last is null ? "not measured"
+            T[LinkWords.Of(track.Measure)],
+            last is null ? T["not measured"]
                 : $"{units.OfLength(last.ValueMm)} ± {units.OfLength(last.ExpandedUncertaintyMm)}{used}",
-            track.Limit is { } limit ? $"{(limit.IsLength ? "limit" : "least")} {units.OfLength(limit.Mm)}; {limit.Basis}"
-                : "No limit is known; enter the maker's.",
-            track.Outlook switch
-            {
-                LinkOutlook.Known { EarlyDate: { } early } => $"19 of 20 such measures stay within it beyond {time.Day(early)}.",
-                LinkOutlook.Known => "Its limit is not in sight.",
-                LinkOutlook.NotKnown unknown => $"Forecast: {unknown.Reason}",
-                _ => throw new System.Diagnostics.UnreachableException(),
-            },
-            ConditionWords.Of(Worst(track), holdsLoad), track.Points);
+            track.Limit is { } limit ? $"{(limit.IsLength
+                ? T[$"limit {units.OfLength(limit.Mm)}"]
+                : T[$"least {units.OfLength(limit.Mm)}"])}; {Show.Source(T[limit.Basis])}"
+                : T["No limit is known; enter the maker's."],
+            TrackView.Words(track.Outlook, time),
+            ConditionWords.Of(Worst(track), holdsLoad),
+            [.. from point in track.Points where point.Finding.Way is not null
+                select new WayPoint(point.At, point.Hours, point.Finding.Way!.Value)]);
     }
 
     private static Condition Worst(LinkTrack track) =>
         track.Points.Select(p => p.Finding.Condition).DefaultIfEmpty(Condition.NotKnown).MaxBy(c => (int)c);
 
     private static LinkVisitLine LineOf(LinkMeasureRow row, PlantTime time) => new(
-        row, $"{(row.TakenAt is { } at ? time.Day(at) : Show.Hours(row.CounterH))}, {row.Place}: {row.Written}", row.ToldBy);
+        row,
+        $"{(row.TakenAt is { } at ? time.Day(at) : Show.Hours(row.CounterH))}, {row.Place}: {Show.Written(row.Written)}",
+        row.ToldBy);
 
     private static string UseOf(LinkUse? use) => use switch
     {
-        LinkUse.PoweredHoist => "powered hoist",
-        LinkUse.HandHoist => "hand-operated hoist",
-        LinkUse.Sling => "sling",
-        _ => "use not recorded",
+        LinkUse.PoweredHoist => T["powered hoist"],
+        LinkUse.HandHoist => T["hand-operated hoist"],
+        LinkUse.Sling => T["sling"],
+        _ => T["use not recorded"],
     };
 }

@@ -1,0 +1,45 @@
+using Microsoft.AspNetCore.WebUtilities;
+
+namespace WearWatch.Dashboard.Kit.Tables;
+
+/// <summary>By which column a table is sorted. It stands in the address, so that a shared link shows the same.</summary>
+/// <param name="Table">The table's name in the address.</param>
+/// <param name="Column">The column's name there; empty for the order that the page gives.</param>
+/// <param name="Descending">Whether the largest stands first.</param>
+public sealed record TableSort(string Table, string Column = "", bool Descending = false)
+{
+    private const string Start = "sort-";
+
+    /// <summary>Reads it from a query string.</summary>
+    public static TableSort Of(string query, string table)
+    {
+        var text = QueryHelpers.ParseQuery(query).GetValueOrDefault(Start + table).ToString();
+        return text.StartsWith('-') ? new(table, text[1..], Descending: true) : new(table, text);
+    }
+
+    /// <summary>Sorted by a column, the other way round when it is sorted by that already.</summary>
+    public TableSort By(string column) => this with { Column = column, Descending = column == Column && !Descending };
+
+    /// <summary>A query string with this in place of what it says of the table.</summary>
+    public string In(string query) => QueryHelpers.AddQueryString("", Pairs(query).Where(p => p.Key != Start + Table)
+        .Append(KeyValuePair.Create<string, string?>(Start + Table, (Descending ? "-" : "") + Column)));
+
+    /// <summary>A query string with the sorting of all tables from another one: a new filter leaves them as they are.</summary>
+    public static string Keep(string from, string query) =>
+        QueryHelpers.AddQueryString(query, Pairs(from).Where(p => p.Key.StartsWith(Start, StringComparison.Ordinal)));
+
+    /// <summary>Rows in order; what has no figure stands last either way.</summary>
+    /// <param name="rows">The rows in the page's own order.</param>
+    /// <param name="columns">What each column is sorted by.</param>
+    public IReadOnlyList<T> Order<T>(IReadOnlyList<T> rows, IReadOnlyDictionary<string, Func<T, IComparable?>> columns)
+    {
+        if (!columns.TryGetValue(Column, out var of)) return rows;
+        var known = rows.Where(r => IsKnown(of(r)));
+        return [.. Descending ? known.OrderByDescending(of) : known.OrderBy(of), .. rows.Where(r => !IsKnown(of(r)))];
+    }
+
+    private static bool IsKnown(IComparable? value) => value is not (null or double.NaN);
+
+    private static IEnumerable<KeyValuePair<string, string?>> Pairs(string query) => QueryHelpers.ParseQuery(query)
+        .SelectMany(p => (IEnumerable<string?>)p.Value, (p, value) => KeyValuePair.Create(p.Key, value));
+}

@@ -1,0 +1,1 @@
+ALTER TABLE "People" ADD "Language" text COLLATE "C";

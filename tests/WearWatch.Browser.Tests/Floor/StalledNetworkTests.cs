@@ -1,0 +1,83 @@
+using Microsoft.Playwright;
+
+namespace WearWatch.Browser.Tests.Floor;
+
+/// <summary>
+/// A network that takes a request and never answers: the worst there is, since nothing says that it is not there.
+/// </summary>
+public sealed class StalledNetworkTests(Screen screen)
+{
+    /// <summary>
+    /// A screen that waited for an answer would take three seconds at least; the best of three is free of other load.
+    /// </summary>
+    private const double DrawnWithinMs = 1000;
+
+    private const int Attempts = 3;
+    private readonly FloorPlant plant = new(screen);
+
+    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
+
+    [Fact]
+    public async Task The_floor_opens_and_draws_each_screen_within_a_second_though_nothing_answers()
+    {
+        var (id, mark) = await plant.TakeInAsync("STALL");
+        await using var network = new WeakNetwork(screen.Address);
+        await using var phone = await screen.OnPhoneAsync(network: network.Between);
+        await phone.Page.GotoAsync(screen.Address + "/floor/");
+        await phone.Page.ReadyAsync();
+        network.Signal = Signal.Hangs;
+        var opened = new List<double>();
+        for (var i = 0; i < Attempts; i++)
+        {
+            await phone.Page.ReloadAsync(new() { WaitUntil = WaitUntilState.Commit });
+            await phone.Page.WaitForFunctionAsync("() => performance.getEntriesByName('shown').length > 0");
+            opened.Add(await phone.Page.EvaluateAsync<double>("() => performance.getEntriesByName('shown')[0].startTime"));
+        }
+
+        var output = TestContext.Current.TestOutputHelper!;
+        output.WriteLine($"the floor opens: {opened.Min():0} ms");
+        Assert.InRange(opened.Min(), 0, DrawnWithinMs);
+        var screens = await phone.Page.EvaluateAsync<string[]>("""
+            async ([id, mark]) => {
+              const { ofChain, others } = await import('/floor/screens.js');
+              return [...Object.keys(others).filter(s => s !== 'label').map(s => `#/${s}`), `#/label/${id}/${mark}`,
+                ...Object.keys(ofChain).map(s => `#/chain/${id}/${s}`)];
+            }
+            """, new object[] { id, mark });
+        foreach (var hash in screens)
+        {
+            var drawn = await phone.Page.EvaluateAsync<double[]>(Drawing, new object[] { hash, Attempts });
+            output.WriteLine($"{hash}: {drawn.Min():0} ms");
+            Assert.InRange(drawn.Min(), 0, DrawnWithinMs);
+        }
+
+        await phone.Page.MeasureAsync(id, "5000", "1234.5");
+        await Assertions.Expect(phone.Page.GetByText("No signal: kept on this phone").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.Locator("#kept")).ToHaveTextAsync("Kept 1");
+        await phone.PictureAsync("floor-stalled-phone", whole: false);
+        Assert.Empty(await phone.BarriersAsync());
+        network.Signal = Signal.Good;
+        await Assertions.Expect(phone.Page.Locator("#kept")).ToHaveTextAsync("Kept 0", new() { Timeout = 60_000 });
+        Assert.Equal(6, (await plant.ReadingsAsync("STALL-1")).Count);
+    }
+
+    /// <summary>Milliseconds from the tap on a way to its screen, several times from another one.</summary>
+    private const string Drawing = """
+        async ([hash, attempts]) => {
+          const times = [];
+          const drawn = to => new Promise(done => {
+            performance.clearMarks('shown');
+            const began = performance.now();
+            location.hash = to;
+            const look = () => performance.getEntriesByName('shown').length > 0
+              ? done(performance.getEntriesByName('shown')[0].startTime - began) : setTimeout(look, 5);
+            look();
+          });
+          for (let i = 0; i < attempts; i++) {
+            await drawn(`#/find?${i}${Math.random()}`);
+            times.push(await drawn(hash));
+          }
+          return times;
+        }
+        """;
+}
