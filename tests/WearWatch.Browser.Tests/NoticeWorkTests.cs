@@ -11,15 +11,13 @@ namespace WearWatch.Browser.Tests;
 /// <summary>A planner works through the notices of a line: acknowledges, assigns, snoozes, comments.</summary>
 public sealed class NoticeWorkTests(Screen screen)
 {
-    private const string Hall = "Notice hall";
-
     [Fact]
     public async Task A_notice_is_acknowledged_assigned_and_commented_asks_again_and_is_snoozed_and_found_by_its_standing()
     {
-        await FillAsync(screen.Host.Services);
+        await FillAsync(screen.Host.Services, "Notice hall", "NOTE");
         await using var desk = await screen.AtDeskAsync();
         var page = desk.Page;
-        await desk.GoAsync("/notices?line=" + Uri.EscapeDataString(Hall));
+        await desk.GoAsync("/notices?line=" + Uri.EscapeDataString("Notice hall"));
         var worn = Item(page, "NOTE-1");
         await Assertions.Expect(worn).ToContainTextAsync("act now");
         await worn.GetByRole(AriaRole.Button, new() { Name = "Acknowledge the notice of NOTE-1" }).ClickAsync();
@@ -64,14 +62,14 @@ public sealed class NoticeWorkTests(Screen screen)
     [Fact]
     public async Task On_the_phone_a_lifting_chain_that_is_to_be_taken_out_of_use_offers_no_snooze_and_acknowledged_it_asks_on()
     {
-        await FillAsync(screen.Host.Services);
+        await FillAsync(screen.Host.Services, "Lifting hall", "HELD");
         await using var phone = await screen.OnPhoneAsync();
-        await phone.GoAsync("/notices?line=" + Uri.EscapeDataString(Hall));
-        var lifting = Item(phone.Page, "NOTE-LIFT");
-        await lifting.GetByRole(AriaRole.Button, new() { Name = "Acknowledge the notice of NOTE-LIFT" }).ClickAsync();
+        await phone.GoAsync("/notices?line=" + Uri.EscapeDataString("Lifting hall"));
+        var lifting = Item(phone.Page, "HELD-LIFT");
+        await lifting.GetByRole(AriaRole.Button, new() { Name = "Acknowledge the notice of HELD-LIFT" }).ClickAsync();
         await Assertions.Expect(lifting.GetByText("1 step")).ToBeVisibleAsync();
         await Assertions.Expect(lifting).ToContainTextAsync("act now");
-        await lifting.GetByRole(AriaRole.Button, new() { Name = "Assign, snooze, comment: NOTE-LIFT" }).ClickAsync();
+        await lifting.GetByRole(AriaRole.Button, new() { Name = "Assign, snooze, comment: HELD-LIFT" }).ClickAsync();
         await Assertions.Expect(lifting).ToContainTextAsync("a competent person judges it");
         await Assertions.Expect(lifting.GetByLabel("Snooze until")).ToHaveCountAsync(0);
         await phone.PictureAsync("notice-lifting-phone");
@@ -85,15 +83,15 @@ public sealed class NoticeWorkTests(Screen screen)
     private static string InAWeek() => DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime).AddDays(7)
         .ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 
-    private static async Task FillAsync(IServiceProvider services)
+    /// <summary>Two chains with a notice each, in a hall of their own: what one test does, another does not see.</summary>
+    private static async Task FillAsync(IServiceProvider services, string hall, string prefix)
     {
         await using var db = await services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
-        if (await db.Chains.AnyAsync(c => c.Line == Hall)) return;
         var now = services.GetRequiredService<TimeProvider>().GetUtcNow();
         ChainRow[] chains =
         [
-            new() { Name = "NOTE-1", Line = Hall, ChainType = "16B-1", PitchMm = 25.4, Pitches = 120 },
-            new() { Name = "NOTE-LIFT", Line = Hall, Family = ChainFamily.Named("leaf"), PitchMm = 19.05, Pitches = 60 },
+            new() { Name = $"{prefix}-1", Line = hall, ChainType = "16B-1", PitchMm = 25.4, Pitches = 120 },
+            new() { Name = $"{prefix}-LIFT", Line = hall, Family = ChainFamily.Named("leaf"), PitchMm = 19.05, Pitches = 60 },
         ];
         db.Chains.AddRange(chains);
         await db.SaveChangesAsync();

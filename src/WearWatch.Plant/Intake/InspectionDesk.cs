@@ -41,9 +41,7 @@ public sealed class InspectionDesk(IDbContextFactory<WearDb> database, ChainRevi
         };
         db.Looks.Add(row);
         db.Events.Add(EntryRows.Row(chain.Id, ToEvent(look, takenAt), (KeyOwner.Sender, look.Key), look.ToldBy, now));
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, chain.Id, ct);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 

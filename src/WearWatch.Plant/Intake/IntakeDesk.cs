@@ -11,7 +11,7 @@ namespace WearWatch.Plant.Intake;
 /// <summary>The one way in for a single reading or event.</summary>
 /// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
 public sealed class IntakeDesk(
-    IDbContextFactory<WearDb> database, EntryQuestion question, ChainReview review, PlantNews news, TimeProvider clock)
+    IDbContextFactory<WearDb> database, EntryQuestion question, ChainReview review, TimeProvider clock)
 {
     /// <summary>Takes a reading: when it answers Taken, it is committed and the chain has been assessed with it.</summary>
     public Task<IntakeAnswer> TakeReadingAsync(NewReading reading, CancellationToken ct = default) =>
@@ -44,9 +44,7 @@ public sealed class IntakeDesk(
         if (!happening.Confirmed && await question.AskWhichAsync(chain.Id, told, ct) is { } which)
             return new IntakeAnswer.Refused([new Refusal(Refusal.ToBeConfirmed, which.Question)]);
         db.Events.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, chain.Id, ct);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
@@ -63,9 +61,7 @@ public sealed class IntakeDesk(
             return new IntakeAnswer.Taken(known.Id, AlreadyKnown: true);
         var row = EntryRows.Withdrawal(told, by, clock.GetUtcNow(), why);
         db.Events.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([told.ChainId], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, told.ChainId, ct);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
@@ -102,9 +98,8 @@ public sealed class IntakeDesk(
         var row = EntryRows.Row(chain.Id, told, (reading.KeyOwner, reading.Key), judgement, reading.ToldBy, now,
             await NewestAsync(db, corrects, ct));
         db.Readings.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        return await TellAsync(row);
+        await review.CommitAsync(db, transaction, row.ChainId, ct);
+        return Answer(row, alreadyKnown: false);
     }
 
     /// <summary>What an event tells that cannot be at its chain as it was then.</summary>
@@ -138,9 +133,8 @@ public sealed class IntakeDesk(
         var row = EntryRows.Again(
             newest, $"{(withdraws ? "withdraw" : "confirm")}:{newest.Id}", by, clock.GetUtcNow(), withdraws, why);
         db.Readings.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        return await TellAsync(row);
+        await review.CommitAsync(db, transaction, row.ChainId, ct);
+        return Answer(row, alreadyKnown: false);
     }
 
     /// <summary>Whether no chain can be as a reading says.</summary>
@@ -148,13 +142,6 @@ public sealed class IntakeDesk(
     {
         var pitchMm = await db.Chains.Where(c => c.Id == row.ChainId).Select(c => c.PitchMm).SingleAsync(ct);
         return Gauge.Measure(pitchMm, row.Pitches, row.LengthMm, row.Tool, row.TemperatureC) is GaugeOutcome.Doubted;
-    }
-
-    /// <summary>Assesses the chain with a row that is committed; from here on nothing may stop the answer.</summary>
-    private async Task<IntakeAnswer> TellAsync(ReadingRow row)
-    {
-        if (await review.ReviewAsync([row.ChainId], null, CancellationToken.None) == 0) news.Tell([row.ChainId]);
-        return Answer(row, alreadyKnown: false);
     }
 
     private static IntakeAnswer Answer(ReadingRow row, bool alreadyKnown) => row.Standing == ReadingStanding.Waiting

@@ -8,7 +8,7 @@ namespace WearWatch.Plant.Intake;
 
 /// <summary>The one way in for measures of round links.</summary>
 /// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
-public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainReview review, PlantNews news, TimeProvider clock)
+public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainReview review, TimeProvider clock)
 {
     private const int LongestWhy = 200;
 
@@ -80,10 +80,7 @@ public sealed class LinkMeasureDesk(IDbContextFactory<WearDb> database, ChainRev
         WearDb db, Microsoft.EntityFrameworkCore.Storage.IDbContextTransaction transaction, LinkMeasureRow row)
     {
         db.LinkMeasures.Add(row);
-        await db.SaveChangesAsync(CancellationToken.None);
-        await transaction.CommitAsync(CancellationToken.None);
-        // It is committed: from here on nothing may stop the answer.
-        if (await review.ReviewAsync([row.ChainId], null, CancellationToken.None) == 0) news.Tell([row.ChainId]);
+        await review.CommitAsync(db, transaction, row.ChainId, CancellationToken.None);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 

@@ -10,7 +10,7 @@ namespace WearWatch.Plant.Intake;
 
 /// <summary>The one way in for readings of parts beside the elongation.</summary>
 /// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
-public sealed class PartDesk(IDbContextFactory<WearDb> database, ChainReview review, PlantNews news, TimeProvider clock)
+public sealed class PartDesk(IDbContextFactory<WearDb> database, ChainReview review, TimeProvider clock)
 {
     private const int LongestWhy = 200;
 
@@ -55,10 +55,7 @@ public sealed class PartDesk(IDbContextFactory<WearDb> database, ChainReview rev
     private async Task<IntakeAnswer> KeepAsync(WearDb db, IDbContextTransaction transaction, PartReadingRow row)
     {
         db.PartReadings.Add(row);
-        await db.SaveChangesAsync(CancellationToken.None);
-        await transaction.CommitAsync(CancellationToken.None);
-        // It is committed: from here on nothing may stop the answer.
-        if (await review.ReviewAsync([row.ChainId], null, CancellationToken.None) == 0) news.Tell([row.ChainId]);
+        await review.CommitAsync(db, transaction, row.ChainId, CancellationToken.None);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 

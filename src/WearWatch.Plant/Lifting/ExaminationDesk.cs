@@ -36,9 +36,7 @@ public sealed class ExaminationDesk(IDbContextFactory<WearDb> database, ChainRev
 
         var row = Row(report, chain.Id, appointment!.Id, time.Now);
         db.Examinations.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, chain.Id, ct);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 
@@ -69,9 +67,7 @@ public sealed class ExaminationDesk(IDbContextFactory<WearDb> database, ChainRev
             ReceivedAt = time.Now,
         };
         db.Examinations.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([wrong.ChainId], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, wrong.ChainId, ct);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);
     }
 

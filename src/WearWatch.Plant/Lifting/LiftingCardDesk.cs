@@ -39,9 +39,7 @@ public sealed class LiftingCardDesk(
         var mates = await LiftingChains.MatesAsync(db, chain.Id, ct);
         var row = Stamped(card, chain, await LiftingChains.FittedAtAsync(db, chain, ct), time.Now);
         db.LiftingCards.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, chain.Id, ct);
         // What one of a set means for the others follows at once, also for a set that it has left.
         mates = [.. mates.Union(await LiftingChains.MatesAsync(db, chain.Id, CancellationToken.None))];
         await review.ReviewAsync(mates, null, CancellationToken.None);

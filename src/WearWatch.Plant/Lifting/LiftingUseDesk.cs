@@ -57,9 +57,7 @@ public sealed class LiftingUseDesk(IDbContextFactory<WearDb> database, ChainRevi
             ReceivedAt = time.Now,
         };
         db.LiftingSteps.Add(row);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        await review.ReviewAsync([chain.Id], null, CancellationToken.None);
+        await review.CommitAsync(db, transaction, chain.Id, ct);
         var mates = await LiftingChains.MatesAsync(db, chain.Id, CancellationToken.None);
         await review.ReviewAsync(mates, null, CancellationToken.None);
         return new IntakeAnswer.Taken(row.Id, AlreadyKnown: false);

@@ -9,7 +9,7 @@ namespace WearWatch.Plant.Register;
 
 /// <summary>The one way in for a card that a person writes; who changed what, when and why is kept for ever.</summary>
 /// <remarks>Each call is one write transaction, committed to disk before it answers; the chain is assessed after that.</remarks>
-public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview review, PlantNews news, TimeProvider clock)
+public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview review, TimeProvider clock)
 {
     private const int ChangesTold = 20;
 
@@ -74,10 +74,7 @@ public sealed class RegisterDesk(IDbContextFactory<WearDb> database, ChainReview
         CancellationToken ct)
     {
         db.CardChanges.AddRange(changes);
-        await db.SaveChangesAsync(ct);
-        await transaction.CommitAsync(ct);
-        // It is committed: from here on nothing may stop the answer.
-        if (await review.ReviewAsync([row.Id], null, CancellationToken.None) == 0) news.Tell([row.Id]);
+        await review.CommitAsync(db, transaction, row.Id, ct);
         return new RegisterAnswer.Kept(row.Id, row.Revision, changes);
     }
 

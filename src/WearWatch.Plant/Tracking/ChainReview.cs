@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using WearWatch.Plant.Settings;
 using WearWatch.Running;
 using WearWatch.Storage;
@@ -39,6 +40,21 @@ public sealed class ChainReview(
         }
 
         return changed;
+    }
+
+    /// <summary>
+    /// Commits what was told of a chain and assesses it with that. Screens hear of it also when its forecast and notices stay as
+    /// they are.
+    /// </summary>
+    /// <param name="db">What was added to it is saved.</param>
+    /// <param name="transaction">Its transaction.</param>
+    /// <param name="chainId">The chain.</param>
+    /// <param name="ct">Gives up before the commit; after it nothing stops the answer.</param>
+    public async Task CommitAsync(WearDb db, IDbContextTransaction transaction, int chainId, CancellationToken ct)
+    {
+        await db.SaveChangesAsync(ct);
+        await transaction.CommitAsync(ct);
+        if (await ReviewAsync([chainId], null, CancellationToken.None) == 0) news.Tell([chainId]);
     }
 
     /// <summary>Assesses chains as a review would, and keeps nothing.</summary>

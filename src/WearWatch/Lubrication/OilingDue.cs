@@ -70,7 +70,7 @@ public sealed record OilingDue
             IsPastItsMonths = latest <= now,
             NextAt = latest <= now ? now : byHours < latest ? byHours : latest ?? byHours,
             Basis = since is { } hours
-                ? Phrase.Of($"{plan.Basis}; {hours:0.#} h since {last.Name}")
+                ? Phrase.Of($"{plan.Basis}; {hours:#,0.#} h since {last.Name}")
                 : $"{plan.Basis}; neither a lubrication nor the fitting is recorded with a counter or a date",
         };
     }

@@ -38,7 +38,7 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, Phrase B
             LubricationState.Manual or LubricationState.Poor => OilingTask.OilByHand,
             _ => card.OilingIntervalHours is null ? OilingTask.None : OilingTask.OilByHand,
         };
-        if (card.OilingIntervalHours is { } own) return new OilingPlan(task, own, $"interval set by the plant: {own:0.#} h");
+        if (card.OilingIntervalHours is { } own) return new OilingPlan(task, own, $"interval set by the plant: {own:#,0.#} h");
         if (card.HoldsLoad && task != OilingTask.None) return OfLifting(card, task, Math.Min(1, factor));
         return task switch
         {
@@ -54,8 +54,8 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, Phrase B
     }
 
     private static Phrase ByHand(Sourced hours) => hours.IsVerified
-        ? Phrase.Of($"about every {hours.Value:0.#} h of running or before the joints dry {hours.Source.Split(' ')[^1]}")
-        : $"about every {hours.Value:0.#} h of running ({hours.Source})";
+        ? Phrase.Of($"about every {hours.Value:#,0.#} h of running or before the joints dry {hours.Source.Split(' ')[^1]}")
+        : $"about every {hours.Value:#,0.#} h of running ({hours.Source})";
 
     private static OilingPlan OfLifting(ChainCard card, OilingTask task, double factor)
     {
@@ -63,7 +63,7 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, Phrase B
             return new OilingPlan(
                 task, null, $"how often a lifting chain of this kind is oiled no source says here: set what its maker says");
         Phrase basis =
-            $"at the latest after {care.Hours:0.#} h of running or {care.Months} month, whichever comes first ({care.Source})";
+            $"at the latest after {care.Hours:#,0.#} h of running or {care.Months} month, whichever comes first ({care.Source})";
         return Handbook(task, care.Hours, basis, factor) with { MostMonths = care.Months };
     }
 

@@ -22,7 +22,7 @@ public sealed class ClassChangeTests
     [Fact]
     public void Half_the_load_halves_the_wear_and_the_fleet_shows_it_down_to_its_lightest_load()
     {
-        var change = ClassChange.Of(Heavy, Model, new ClassQuestion { Driver = ClassDriver.Load, ToPercent = 50 })!;
+        var change = ClassChange.Of(Heavy, Model, ClassDriver.Load, toPercent: 50)!;
         Assert.Equal((Heavy.Length, Heavy.Length, 0), (change.Changed, change.OfClass, change.Outside));
         Assert.Equal(2, change.Rate.LifeFactor, 0.1);
         Assert.True(change.IsSeen);
@@ -36,7 +36,7 @@ public sealed class ClassChangeTests
     public void Speed_that_the_fleet_shows_without_effect_halves_nothing_and_the_page_says_so()
     {
         var asked = new ClassQuestion { Driver = ClassDriver.Speed, ToPercent = 50 };
-        var change = ClassChange.Of(Heavy, Model, asked)!;
+        var change = ClassChange.Of(Heavy, Model, asked.Driver, asked.ToPercent)!;
         Assert.Null(change.HalvesAtPercent);
         Assert.Equal(1, change.Rate.LifeFactor, 0.1);
         var view = new ClassChangeView([], true, change with { Rate = new RateChange(0, 0.1, []) }, null, asked);
@@ -46,10 +46,9 @@ public sealed class ClassChangeTests
     [Fact]
     public void What_is_not_recorded_or_would_not_change_has_no_answer()
     {
-        Assert.Null(ClassChange.Of([Desk.Card(load: null)], Model, new ClassQuestion { Driver = ClassDriver.Load }));
-        Assert.Null(ClassChange.Of([Desk.Card(dust: DustLevel.Clean)], Model,
-            new ClassQuestion { Driver = ClassDriver.Enclosure }));
-        Assert.Null(ClassChange.Of([Desk.Card()], Model, new ClassQuestion { Driver = ClassDriver.OilInterval }));
+        Assert.Null(ClassChange.Of([Desk.Card(load: null)], Model, ClassDriver.Load, toPercent: 80));
+        Assert.Null(ClassChange.Of([Desk.Card(dust: DustLevel.Clean)], Model, ClassDriver.Enclosure, toPercent: 80));
+        Assert.Null(ClassChange.Of([Desk.Card()], Model, ClassDriver.OilInterval, toPercent: 80));
     }
 
     // By hand: 1,000 a year from 4 swaps; twice the life saves half, 500. The Poisson error of 4 is 2, half of them, so that the
@@ -59,15 +58,15 @@ public sealed class ClassChangeTests
     {
         var change = new ClassChange(10, 10, new RateChange(-Math.Log(2), 0, []), 0);
         var year = new CostStatement { Swaps = 4, Chains = 600, Stops = 400, Hours = 9000 };
-        var saving = ClassSaving.Of(change, year, new ClassQuestion { Once = 1000 })!;
+        var saving = ClassSaving.Of(change, year, once: 1000, eachYear: 0)!;
         Assert.Equal((1000, 500), (Math.Round(saving.CostNow, 9), Math.Round(saving.Saved, 9)));
         Assert.Equal(88.8, saving.Interval.Low, 0.1);
         Assert.Equal((2, 11.3), (Math.Round(saving.Years, 9), Math.Round(saving.YearsBetween.Worst, 1)));
-        var unsure = ClassSaving.Of(change with { Rate = new RateChange(-Math.Log(2), 0.3, []) }, year, new ClassQuestion())!;
+        var unsure = ClassSaving.Of(change with { Rate = new RateChange(-Math.Log(2), 0.3, []) }, year, once: 0, eachYear: 0)!;
         Assert.True(unsure.Interval.High - unsure.Interval.Low > saving.Interval.High - saving.Interval.Low);
-        Assert.Equal(double.PositiveInfinity, ClassSaving.Of(change, year, new ClassQuestion { EachYear = 500 })!.Years);
-        Assert.Null(ClassSaving.Of(change, new CostStatement { Hours = 9000 }, new ClassQuestion()));
-        Assert.Equal(500, ClassSaving.Of(change with { OfClass = 20 }, year, new ClassQuestion())!.CostNow, 9);
+        Assert.Equal(double.PositiveInfinity, ClassSaving.Of(change, year, once: 0, eachYear: 500)!.Years);
+        Assert.Null(ClassSaving.Of(change, new CostStatement { Hours = 9000 }, once: 0, eachYear: 0));
+        Assert.Equal(500, ClassSaving.Of(change with { OfClass = 20 }, year, once: 0, eachYear: 0)!.CostNow, 9);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains;
+using WearWatch.Learning;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage;
@@ -23,9 +24,13 @@ public sealed class ClassChangeQuery(IDbContextFactory<WearDb> databases, FleetM
             .ToDictionary(g => g.Key, g => (IReadOnlyList<ChainCard>)[.. g]);
         var view = new ClassChangeView([.. groups.Keys], model.Uses(InputOf(asked.Driver)), null, null, asked);
         if (!groups.TryGetValue(asked.Group, out var members) || !view.IsUsed) return view;
-        if (ClassChange.Of(members, model, asked) is not { } change) return view;
+        if (ClassChange.Of(members, model, asked.Driver, asked.ToPercent) is not { } change) return view;
         var year = (await costs.AskAsync(card => asked.By.Of(card), ct)).Groups.FirstOrDefault(g => g.Group == asked.Group).Year;
-        return view with { Change = change, Saving = year is null ? null : ClassSaving.Of(change, year, asked) };
+        return view with
+        {
+            Change = change,
+            Saving = year is null ? null : ClassSaving.Of(change, year, asked.Once, asked.EachYear),
+        };
     }
 
     /// <summary>What the fleet model calls a driver.</summary>
@@ -33,7 +38,7 @@ public sealed class ClassChangeQuery(IDbContextFactory<WearDb> databases, FleetM
     {
         ClassDriver.Load => "relative load",
         ClassDriver.Speed => "speed",
-        ClassDriver.OilInterval => Learning.FleetModel.HoursSinceOiling,
+        ClassDriver.OilInterval => FleetModel.HoursSinceOiling,
         ClassDriver.Lubricator => "lubrication",
         _ => "dust",
     };

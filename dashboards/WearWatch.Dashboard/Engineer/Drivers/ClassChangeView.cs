@@ -1,3 +1,6 @@
+using WearWatch.Learning;
+using WearWatch.Plant.Costs;
+
 namespace WearWatch.Dashboard.Engineer.Drivers;
 
 /// <summary>What a change of one driver would do to a class of chains.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
+using WearWatch.Learning;
 
 namespace WearWatch.Dashboard.Engineer.Drivers;
 
@@ -24,7 +25,7 @@ public sealed record ClassQuestion
     public double EachYear { get; init; }
 
     /// <summary>Whether the driver is a quantity, which is brought to a part of what it is today.</summary>
-    public bool IsQuantity => Driver is ClassDriver.Load or ClassDriver.Speed or ClassDriver.OilInterval;
+    public bool IsQuantity => ClassChange.IsQuantity(Driver);
 
     /// <summary>Reads a query string; what cannot be read is left out.</summary>
     public static ClassQuestion FromQuery(string query)

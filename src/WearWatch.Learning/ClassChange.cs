@@ -1,7 +1,6 @@
 using WearWatch.Chains;
-using WearWatch.Learning;
 
-namespace WearWatch.Dashboard.Engineer.Drivers;
+namespace WearWatch.Learning;
 
 /// <summary>What a change of one driver would do to the chains of a class, by the fitted regression.</summary>
 /// <param name="Changed">The chains of which the driver is recorded and would change.</param>
@@ -23,30 +22,37 @@ public sealed record ClassChange(int Changed, int OfClass, RateChange Rate, int 
     /// <summary>Whether an effect is seen: the 90 % interval does not hold "no change".</summary>
     public bool IsSeen => Rate.LifeFactorLow > 1 || Rate.LifeFactorHigh < 1;
 
+    /// <summary>Whether a driver is a quantity, which is brought to a part of what it is today.</summary>
+    public static bool IsQuantity(ClassDriver driver) =>
+        driver is ClassDriver.Load or ClassDriver.Speed or ClassDriver.OilInterval;
+
     /// <summary>Works it out; null when the driver is recorded for none of the chains, or would change for none.</summary>
     /// <param name="cards">The chains of the class, as the model sees them.</param>
     /// <param name="model">The fitted regression.</param>
-    /// <param name="asked">The change.</param>
-    public static ClassChange? Of(IReadOnlyList<ChainCard> cards, FleetModel model, ClassQuestion asked)
+    /// <param name="driver">What is changed.</param>
+    /// <param name="toPercent">To how much of today's value a quantity is brought, in percent.</param>
+    public static ClassChange? Of(IReadOnlyList<ChainCard> cards, FleetModel model, ClassDriver driver, double toPercent)
     {
-        if (Mean(cards, model, asked) is not { } mean) return null;
-        if (!asked.IsQuantity) return mean;
+        if (MeanAt(toPercent) is not { } mean) return null;
+        if (!IsQuantity(driver)) return mean;
         var steps = Enumerable.Range(0, (int)(100 / LeastPercent)).Select(i => 100 - LeastPercent * i);
-        var today = Mean(cards, model, asked with { ToPercent = 100 })!.Outside;
+        var today = MeanAt(100)!.Outside;
         return mean with
         {
-            HalvesAtPercent = Halving(percent => Mean(cards, model, asked with { ToPercent = percent })!.Rate.LogRatio),
-            ShownToPercent = steps.TakeWhile(p => Mean(cards, model, asked with { ToPercent = p })!.Outside <= today).Last(),
+            HalvesAtPercent = Halving(percent => MeanAt(percent)!.Rate.LogRatio),
+            ShownToPercent = steps.TakeWhile(p => MeanAt(p)!.Outside <= today).Last(),
         };
+
+        ClassChange? MeanAt(double percent) => Mean(cards, model, driver, percent / 100);
     }
 
     /// <summary>
     /// The mean of ln(rate after / rate before) over the chains. The error of a coefficient is common to all of them, so that it
     /// does not average out: the standard error is the mean of theirs.
     /// </summary>
-    private static ClassChange? Mean(IReadOnlyList<ChainCard> cards, FleetModel model, ClassQuestion asked)
+    private static ClassChange? Mean(IReadOnlyList<ChainCard> cards, FleetModel model, ClassDriver driver, double share)
     {
-        var changes = cards.Select(card => (Card: card, After: After(card.Duty, asked))).Where(c => c.After is not null)
+        var changes = cards.Select(card => (Card: card, After: After(card.Duty, driver, share))).Where(c => c.After is not null)
             .Select(c => model.Change(c.Card, c.Card with { Duty = c.After! })).ToList();
         if (changes.Count == 0) return null;
         var outside = changes.Where(c => c.Outside.Count > 0).ToList();
@@ -72,18 +78,14 @@ public sealed record ClassChange(int Changed, int OfClass, RateChange Rate, int 
     }
 
     /// <summary>The duty after the change; null when nothing is known of it or nothing would change.</summary>
-    private static Duty? After(Duty duty, ClassQuestion asked)
+    private static Duty? After(Duty duty, ClassDriver driver, double share) => driver switch
     {
-        var share = asked.ToPercent / 100;
-        return asked.Driver switch
-        {
-            ClassDriver.Load when duty.RelativeLoad is { } load => duty with { RelativeLoad = load * share },
-            ClassDriver.Speed when duty.SpeedMetresPerSecond is { } speed => duty with { SpeedMetresPerSecond = speed * share },
-            ClassDriver.OilInterval when duty.HoursSinceOiling is { } age => duty with { HoursSinceOiling = age * share },
-            ClassDriver.Lubricator when duty.Lubrication is > LubricationState.Auto =>
-                duty with { Lubrication = LubricationState.Auto },
-            ClassDriver.Enclosure when duty.Dust is > DustLevel.Clean => duty with { Dust = DustLevel.Clean },
-            _ => null,
-        };
-    }
+        ClassDriver.Load when duty.RelativeLoad is { } load => duty with { RelativeLoad = load * share },
+        ClassDriver.Speed when duty.SpeedMetresPerSecond is { } speed => duty with { SpeedMetresPerSecond = speed * share },
+        ClassDriver.OilInterval when duty.HoursSinceOiling is { } age => duty with { HoursSinceOiling = age * share },
+        ClassDriver.Lubricator when duty.Lubrication is > LubricationState.Auto =>
+            duty with { Lubrication = LubricationState.Auto },
+        ClassDriver.Enclosure when duty.Dust is > DustLevel.Clean => duty with { Dust = DustLevel.Clean },
+        _ => null,
+    };
 }

@@ -1,7 +1,7 @@
+using WearWatch.Learning;
 using WearWatch.Lives;
-using WearWatch.Plant.Costs;
 
-namespace WearWatch.Dashboard.Engineer.Drivers;
+namespace WearWatch.Plant.Costs;
 
 /// <summary>What a change of a class saves in a year, and when it has paid for itself. Amounts in the plant's money.</summary>
 /// <remarks>
@@ -13,8 +13,10 @@ namespace WearWatch.Dashboard.Engineer.Drivers;
 /// <param name="Swaps">Swaps behind that.</param>
 /// <param name="Saved">What would be saved in a year, before what the change costs each year.</param>
 /// <param name="Interval">Its 90 % interval.</param>
-/// <param name="Asked">The change, with what it costs.</param>
-public sealed record ClassSaving(double CostNow, int Swaps, double Saved, ConfidenceInterval Interval, ClassQuestion Asked)
+/// <param name="Once">What the change costs once.</param>
+/// <param name="EachYear">What it costs each year.</param>
+public sealed record ClassSaving(
+    double CostNow, int Swaps, double Saved, ConfidenceInterval Interval, double Once, double EachYear)
 {
     private const double Errors90 = 1.6449;
 
@@ -25,7 +27,7 @@ public sealed record ClassSaving(double CostNow, int Swaps, double Saved, Confid
     public (double Best, double Worst) YearsBetween => (YearsAt(Interval.High), YearsAt(Interval.Low));
 
     /// <summary>Works it out; null with no swap in the year, of which nothing can be saved.</summary>
-    public static ClassSaving? Of(ClassChange change, CostStatement year, ClassQuestion asked)
+    public static ClassSaving? Of(ClassChange change, CostStatement year, double once, double eachYear)
     {
         if (year is { Swaps: 0 } or { Total: <= 0 }) return null;
         var cost = year.Total * change.Changed / change.OfClass;
@@ -35,9 +37,9 @@ public sealed record ClassSaving(double CostNow, int Swaps, double Saved, Confid
         var half = Math.Sqrt(
             Math.Pow(cost * partError, 2) + Math.Pow(Errors90 * part * cost / Math.Sqrt(year.Swaps), 2));
         var saved = cost * part;
-        return new ClassSaving(cost, year.Swaps, saved, new ConfidenceInterval(saved - half, saved + half), asked);
+        return new ClassSaving(cost, year.Swaps, saved, new ConfidenceInterval(saved - half, saved + half), once, eachYear);
     }
 
     private double YearsAt(double saved) =>
-        saved > Asked.EachYear ? Asked.Once / (saved - Asked.EachYear) : double.PositiveInfinity;
+        saved > EachYear ? Once / (saved - EachYear) : double.PositiveInfinity;
 }

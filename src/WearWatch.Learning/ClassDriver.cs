@@ -1,4 +1,4 @@
-namespace WearWatch.Dashboard.Engineer.Drivers;
+namespace WearWatch.Learning;
 
 /// <summary>What can be changed on all chains of a class.</summary>
 public enum ClassDriver
