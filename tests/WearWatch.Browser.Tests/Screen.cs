@@ -9,16 +9,20 @@ public sealed class Screen : IAsyncLifetime
         ["--no-sandbox", "--disable-gpu", "--no-first-run", "--disable-background-networking", "--disable-component-update",
             "--disable-sync"];
 
+    /// <summary>
+    /// Where pictures go, artifacts/screenshots of the repository; null when nobody looks at them, as in most runs: they take a
+    /// seventh of the time.
+    /// </summary>
+    private static readonly string? pictures = Environment.GetEnvironmentVariable("WEARWATCH_PICTURES") is null
+        ? null
+        : Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
+
     private IPlaywright? driver;
     private IBrowser? browser;
 
     public DashboardHost Host { get; } = new();
 
     public string Address { get; private set; } = "";
-
-    /// <summary>Where pictures go: artifacts/screenshots of the repository.</summary>
-    public string Pictures { get; } =
-        Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
 
     public async ValueTask InitializeAsync()
     {
@@ -75,7 +79,7 @@ public sealed class Screen : IAsyncLifetime
     {
         var context = await browser!.NewContextAsync(options);
         if (dark) await context.AddCookiesAsync([new() { Name = "wearwatch-look", Value = "software-dark", Url = address }]);
-        return new Visit(context, await context.NewPageAsync(), address, Pictures);
+        return new Visit(context, await context.NewPageAsync(), address, pictures);
     }
 
     private static string Chromium() =>

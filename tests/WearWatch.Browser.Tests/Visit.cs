@@ -10,10 +10,10 @@ public sealed class Visit : IAsyncDisposable
 
     private readonly IBrowserContext context;
     private readonly string address;
-    private readonly string pictures;
+    private readonly string? pictures;
     private readonly bool ownsContext;
 
-    public Visit(IBrowserContext context, IPage page, string address, string pictures, bool ownsContext = true)
+    public Visit(IBrowserContext context, IPage page, string address, string? pictures, bool ownsContext = true)
     {
         (this.context, Page, this.address, this.pictures, this.ownsContext) = (context, page, address, pictures, ownsContext);
         Listen(page);
@@ -48,9 +48,10 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Another visit by the same person: what the browser has loaded once, it has kept.</summary>
     public async Task<Visit> AgainAsync() => new(context, await context.NewPageAsync(), address, pictures, ownsContext: false);
 
-    /// <summary>Keeps a picture for a person to look at.</summary>
-    public Task PictureAsync(string name, bool whole = true) => Environment.GetEnvironmentVariable("NOPIC") != null ? Task.CompletedTask :
-        Page.ScreenshotAsync(
+    /// <summary>Keeps a picture for a person to look at, when one asked for pictures.</summary>
+    public Task PictureAsync(string name, bool whole = true) => pictures is null
+        ? Task.CompletedTask
+        : Page.ScreenshotAsync(
             new() { Path = Path.Combine(pictures, name + ".png"), FullPage = whole, Animations = ScreenshotAnimations.Disabled });
 
     /// <summary>What WCAG 2.2 AA finds on the page.</summary>

@@ -35,8 +35,8 @@ internal sealed record SourceProject(string Name, CSharpCompilation Compilation)
             name,
             files.Select(f => CSharpSyntaxTree.ParseText(File.ReadAllText(f), options, f)),
             References(name),
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary,
-                nullableContextOptions: NullableContextOptions.Enable)));
+            // What may be null is for the build to say; asked again here, it would take most of the time.
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary)));
     }
 
     // The build of the tests is the build of the programs.

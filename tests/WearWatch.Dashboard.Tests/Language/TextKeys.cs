@@ -51,11 +51,7 @@ internal static class TextKeys
                 }
 
                 bool IsPhrase(SyntaxNode node) =>
-                    node is InterpolatedStringExpressionSyntax or BinaryExpressionSyntax
-                    {
-                        RawKind: (int)SyntaxKind.AddExpression
-                    }
-                    && model.GetTypeInfo(node).ConvertedType?.ToDisplayString() == Phrase;
+                    (node is InterpolatedStringExpressionSyntax || IsSumOfTexts(node)) && model.GetTypeInfo(node).ConvertedType?.ToDisplayString() == Phrase;
 
                 void Add(string key)
                 {
@@ -74,6 +70,11 @@ internal static class TextKeys
 
         return (keys, domain, notConstant);
     }
+
+    /// <summary>Whether a node adds texts of which one has holes; sums of numbers need not be looked up.</summary>
+    private static bool IsSumOfTexts(SyntaxNode node) =>
+        node is BinaryExpressionSyntax { RawKind: (int)SyntaxKind.AddExpression }
+        && node.DescendantNodes(n => n is BinaryExpressionSyntax).OfType<InterpolatedStringExpressionSyntax>().Any();
 
     /// <summary>The form as the handler builds it: a numbered hole for each fact, braces of the text doubled.</summary>
     private static string FormOf(ExpressionSyntax phrase)
