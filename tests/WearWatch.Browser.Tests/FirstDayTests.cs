@@ -86,7 +86,9 @@ public sealed class FirstDayTests(Screen screen)
 
     private static async Task ChooseAsync(IPage page, string name, string text)
     {
-        await page.GetByLabel("Choose CSV or xlsx files, or drop them here").SetInputFilesAsync(
+        var files = page.GetByLabel("Choose CSV or xlsx files, or drop them here");
+        await Assertions.Expect(files).ToBeEnabledAsync(new() { Timeout = 60_000 });
+        await files.SetInputFilesAsync(
             new FilePayload { Name = name, MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
         await Assertions.Expect(page.GetByLabel("Between columns")).ToHaveValueAsync(";", new() { Timeout = 60_000 });
     }
