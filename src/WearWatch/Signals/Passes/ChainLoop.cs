@@ -101,8 +101,11 @@ internal sealed class ChainLoop
     }
 
     /// <summary>What each link has in common with the one so many passes before it.</summary>
-    private double[] Before(int lag) =>
-        [.. Enumerable.Range(0, first.Length).Select(link => first[(link - lag + first.Length) % first.Length])];
+    private double[] Before(int lag)
+    {
+        var turned = (lag % first.Length + first.Length) % first.Length;
+        return [.. first.AsSpan(first.Length - turned), .. first.AsSpan(0, first.Length - turned)];
+    }
 
     private static double[] Without(List<double[]> columns, double[] values)
     {
@@ -116,7 +119,12 @@ internal sealed class ChainLoop
         return rest;
     }
 
-    private static double Dot(double[] a, double[] b) => a.Zip(b, (x, y) => x * y).Sum();
+    private static double Dot(double[] a, double[] b)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < a.Length; i++) sum += a[i] * b[i];
+        return sum;
+    }
 
     /// <summary>The counts that can be, each at its place in the loop: both sensors are on one straight run of it.</summary>
     private IEnumerable<(int Lag, PatternCount Count)> Candidates()

@@ -52,23 +52,26 @@ internal sealed class LinkSeries
     private static double[] Filled(double[] raw)
     {
         var filled = (double[])raw.Clone();
-        var all = Array.FindAll(raw, double.IsFinite) is { Length: > 0 } known ? Median.Of(known) : 0;
+        double? all = null; // the median takes a sort, and is seldom asked for
         for (var i = 0; i < raw.Length; i++)
         {
             if (double.IsFinite(raw[i])) continue;
             var (sum, count) = (0.0, 0);
-            for (var k = Math.Max(0, i - Around); k <= Math.Min(raw.Length - 1, i + Around); k++)
+            for (var k = i < Around ? i % 2 : i - Around; k <= Math.Min(raw.Length - 1, i + Around); k += 2)
             {
-                if (int.IsOddInteger(k - i) || !double.IsFinite(raw[k])) continue;
+                if (!double.IsFinite(raw[k])) continue;
                 sum += raw[k];
                 count++;
             }
 
-            filled[i] = count == 0 ? all : sum / count;
+            filled[i] = count > 0 ? sum / count : all ??= Middle(raw);
         }
 
         return filled;
     }
+
+    private static double Middle(double[] raw) =>
+        Array.FindAll(raw, double.IsFinite) is { Length: > 0 } known ? Median.Of(known) : 0;
 
     private static double[] WithoutKinds(double[] values, bool[] known)
     {

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace WearWatch.Signals.Passes;
 
 /// <summary>After how many passes the whole chain has come round once.</summary>
@@ -35,9 +37,14 @@ internal static class LoopPeriod
         var some = bursts.Take(1 + EnoughPasses / bursts.Max(b => b.Phase.Length)).ToList();
         var longest = Math.Min(Longest, some.Max(b => b.Phase.Length));
         var shortest = Math.Max(Shortest, (int)(2 * straight));
+        var (phases, steps) = (Padded(some.Select(b => b.Phase)), Padded(some.Select(b => b.Steps)));
         var alike = new double[longest];
-        for (var lag = shortest; lag < longest; lag++)
-            alike[lag] = Alikeness(some, b => b.Phase, lag) + Alikeness(some, b => b.Steps, lag);
+        for (var lag = shortest; lag < longest; lag += Vector<double>.Count)
+        {
+            var here = Alikeness(phases, lag) + Alikeness(steps, lag);
+            for (var lane = 0; lane < Vector<double>.Count && lag + lane < longest; lane++) alike[lag + lane] = here[lane];
+        }
+
         if (alike.Max() is not (> Alike and var most)) return null;
         var best = Array.IndexOf(alike, most);
         // After two loops the chain has come back as well: the fewest passes are one loop.
@@ -45,23 +52,35 @@ internal static class LoopPeriod
             .Where(lag => alike[lag] > AsAlike * most).Append(best).Min();
     }
 
-    /// <summary>How alike values so many passes apart are, -1 to 1; 0 where few tell.</summary>
-    private static double Alikeness(IReadOnlyList<LoopSeries> bursts, Func<LoopSeries, double[]> of, int lag)
+    /// <summary>Series with as many unknown values behind as are compared at once.</summary>
+    private static List<double[]> Padded(IEnumerable<double[]> series) =>
+        [.. series.Select(s => (double[])[.. s, .. Enumerable.Repeat(double.NaN, Vector<double>.Count)])];
+
+    /// <summary>
+    /// How alike values so many passes apart are, and so many and one, and so on side by side: -1 to 1; 0 where few tell.
+    /// </summary>
+    private static Vector<double> Alikeness(List<double[]> padded, int lag)
     {
-        var (both, one, other, pairs) = (0.0, 0.0, 0.0, 0);
-        foreach (var values in bursts.Select(of))
+        var (both, one, other, pairs) = (Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero);
+        var all = 0;
+        foreach (var values in padded)
         {
-            for (var j = 0; j + lag < values.Length; j++)
+            var length = values.Length - Vector<double>.Count;
+            all += length;
+            for (var j = 0; j + lag < length; j++)
             {
-                var (a, b) = (values[j], values[j + lag]);
-                if (double.IsNaN(a) || double.IsNaN(b)) continue;
-                both += a * b;
-                one += a * a;
-                other += b * b;
-                pairs++;
+                if (double.IsNaN(values[j])) continue;
+                var (a, b) = (new Vector<double>(values[j]), new Vector<double>(values, j + lag));
+                var known = Vector.Equals(b, b);
+                both += Vector.ConditionalSelect(known, a * b, Vector<double>.Zero);
+                one += Vector.ConditionalSelect(known, a * a, Vector<double>.Zero);
+                other += Vector.ConditionalSelect(known, b * b, Vector<double>.Zero);
+                pairs += Vector.ConditionalSelect(known, Vector<double>.One, Vector<double>.Zero);
             }
         }
 
-        return pairs < FewestPairs * bursts.Sum(b => of(b).Length) ? 0 : both / Math.Sqrt(one * other);
+        return Vector.ConditionalSelect(
+            Vector.LessThan(pairs, new Vector<double>(FewestPairs * all)), Vector<double>.Zero,
+            both / Vector.SquareRoot(one * other));
     }
 }

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace WearWatch.Signals.Passes;
 
 /// <summary>Products of a chain's two series of links, summed by how many passes lie between them.</summary>
@@ -42,19 +44,47 @@ internal sealed class PairedSums(int reach)
     /// <param name="fraction">The day's part of a pitch.</param>
     public void Add(LinkSeries before, LinkSeries behind, double[] places, double fraction)
     {
+        var backwards = Backwards(before);
         var sums = new double[pairs.Length];
         for (var j = 0; j < behind.Length; j++)
         {
             if (double.IsNaN(behind[j]) || double.IsNaN(places[j])) continue;
             var number = (int)Math.Round(places[j] - fraction);
-            for (var k = 0; k < sums.Length; k++)
-            {
-                if (before[number - (k - reach)] is var x && double.IsNaN(x)) continue;
-                sums[k] += x * behind[j];
-                pairs[k]++;
-            }
+            // Of this roller the sums need the numbers from reach above to reach below; backwards they lie in the sums' order.
+            if (number + reach < 0 || number - reach >= before.Length) continue;
+            AddProducts(backwards.AsSpan(before.Length - 1 - number + reach, sums.Length), behind[j], sums);
         }
 
         bursts.Add(sums);
+    }
+
+    /// <summary>A series from its end, with nothing known on either side as far as a roller can reach.</summary>
+    private double[] Backwards(LinkSeries series)
+    {
+        var backwards = new double[series.Length + 4 * reach];
+        Array.Fill(backwards, double.NaN);
+        for (var i = 0; i < series.Length; i++) backwards[2 * reach + series.Length - 1 - i] = series[i];
+        return backwards;
+    }
+
+    private void AddProducts(ReadOnlySpan<double> values, double times, double[] sums)
+    {
+        var k = 0;
+        for (var lanes = Vector<double>.Count; k <= values.Length - lanes; k += lanes)
+        {
+            var x = new Vector<double>(values[k..]);
+            var known = Vector.Equals(x, x);
+            (new Vector<double>(sums, k) + Vector.ConditionalSelect(known, x * new Vector<double>(times), Vector<double>.Zero))
+                .CopyTo(sums, k);
+            (new Vector<double>(pairs, k) + Vector.ConditionalSelect(known, Vector<double>.One, Vector<double>.Zero))
+                .CopyTo(pairs, k);
+        }
+
+        for (; k < values.Length; k++)
+        {
+            if (double.IsNaN(values[k])) continue;
+            sums[k] += values[k] * times;
+            pairs[k]++;
+        }
     }
 }
