@@ -28,11 +28,18 @@ public sealed class EngineeringTests(Screen screen, Walk walk) : IClassFixture<W
         {
             await using var desk = await walk.LookAsync(onPhone: false, dark);
             await CheckAsync(desk, path, whole, $"{name}-desk-{(dark ? "dark" : "light")}");
+            Assert.InRange(await LargestLabelPxAsync(desk.Page), 0, 12.6);
         }
 
         await using var phone = await walk.LookAsync(onPhone: true, dark: false);
         await CheckAsync(phone, path, whole, $"{name}-phone-light");
     }
+
+    /// <summary>The labels of all charts of the desk have one size, however wide their place on the page is.</summary>
+    private static Task<double> LargestLabelPxAsync(IPage page) => page.EvaluateAsync<double>("""
+        () => Math.max(0, ...[...document.querySelectorAll('.desk-chart text')]
+          .map(t => parseFloat(getComputedStyle(t).fontSize) * t.getScreenCTM().a))
+        """);
 
     [Fact]
     public async Task A_group_is_drawn_when_its_box_is_ticked_and_the_address_tells_it()
