@@ -51,7 +51,8 @@ internal static class TextKeys
                 }
 
                 bool IsPhrase(SyntaxNode node) =>
-                    (node is InterpolatedStringExpressionSyntax || IsSumOfTexts(node)) && model.GetTypeInfo(node).ConvertedType?.ToDisplayString() == Phrase;
+                    (node is InterpolatedStringExpressionSyntax || IsSumOfTexts(node))
+                    && model.GetTypeInfo(node).ConvertedType?.ToDisplayString() == Phrase;
 
                 void Add(string key)
                 {
