@@ -19,7 +19,7 @@ public sealed class FloorLookTests(Screen screen)
         await page.GotoAsync($"{screen.Address}/floor/");
         await page.ReadyAsync();
         string[] screens =
-            ["", "find", "kept", "who", $"chain/{id}/", $"chain/{id}/measure", $"chain/{id}/inspect", $"chain/{id}/do",
+            ["", "oil", "find", "kept", "who", $"chain/{id}/", $"chain/{id}/measure", $"chain/{id}/inspect", $"chain/{id}/do",
                 $"chain/{id}/do?what=oiling"];
         List<string> faults = [];
         foreach (var hash in screens.Select(s => "#/" + s))
