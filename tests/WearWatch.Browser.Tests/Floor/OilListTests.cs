@@ -27,8 +27,8 @@ public sealed class OilListTests(Screen screen)
         await page.ShowAsync("#/oil");
         var row = Row(page, "CAN-HAND");
         await Assertions.Expect(row).ToContainTextAsync("by hand · ISO VG 150 · 20 ml");
-        await Assertions.Expect(page.Locator("section", new() { Has = page.GetByRole(AriaRole.Heading,
-            new() { Name = "Due", Exact = true }) })).ToContainTextAsync("CAN-HAND");
+        var due = page.GetByRole(AriaRole.Heading, new() { Name = "Due", Exact = true });
+        await Assertions.Expect(page.Locator("section", new() { Has = due })).ToContainTextAsync("CAN-HAND");
         await phone.PictureAsync("floor-oil-phone", whole: false);
         var done = row.GetByRole(AriaRole.Button, new() { Name = "Lubricated: CAN-HAND" });
         await done.TapAsync();
