@@ -111,6 +111,7 @@ internal static class FloorApi
             TensionFrom = forecast?.TensionFrom,
             PlannedSwap = chain.PlannedSwap,
             OilCautions = [.. OilCaution.For(row.ToCard()).Select(c => T[c.Words])],
+            Oil = FloorOilJson.Of(chain.Oil),
             LastCounterH = chain.LastCounterH,
             Last = Last(chain),
             Proposed = new FloorSpanJson(proposal.Pitches, proposal.LengthMm, T[proposal.Advice]),

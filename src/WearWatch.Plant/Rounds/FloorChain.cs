@@ -48,6 +48,12 @@ public sealed record FloorChain
     /// <summary>What the plant says of its oiling.</summary>
     public OilTerms OilTerms { get; init; } = OilTerms.Default;
 
+    /// <summary>How much oil was last applied by hand, in millilitres; null when that is not recorded.</summary>
+    public double? LastOilMl { get; init; }
+
+    /// <summary>How its lubrication is recorded, and what is usual there; null where none is foreseen.</summary>
+    public FloorOil? Oil => FloorOil.Of(Row.ToCard(), OilPlan.Task, LastOilMl);
+
     /// <summary>Its place in the order that the plant has set for walking; null for none.</summary>
     public int? Place { get; init; }
 
@@ -74,7 +80,7 @@ public sealed record FloorChain
     {
         yield return MeasuringDue.For(
             MeasuredAt, Forecast?.EarlyHours, Forecast?.MiddleHours, LastDoesNotFit, calendar, now);
-        var oil = OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
+        var oil = OilPlan;
         if (oil.Task != OilingTask.None)
             yield return new RoundTask(RoundTaskKind.Lubricate, Forecast?.NextOilingAt,
                 oil.Task == OilingTask.CheckOiler ? Phrase.Of($"see that the lubricator works: {oil.Basis}") : oil.Basis);
@@ -91,6 +97,8 @@ public sealed record FloorChain
             : ChainEventKind.Oiling) >= moment,
         _ => Latest(LastAt, ChainEventKind.Inspection, ChainEventKind.Inspection) >= moment,
     };
+
+    private OilingPlan OilPlan => OilingPlan.For(Row.ToCard(), OilTerms, isFirst: RunsOnMakersOil);
 
     private bool RunsOnMakersOil => LastAt.TryGetValue(ChainEventKind.Replacement, out var fitted)
         && (!LastAt.TryGetValue(ChainEventKind.Oiling, out var oiled) || oiled <= fitted);

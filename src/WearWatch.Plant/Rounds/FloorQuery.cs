@@ -33,6 +33,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
         var oilTerms = await settings.OilTermsAsync(ct);
         var swaps = await db.PlannedSwaps.ToDictionaryAsync(s => s.ChainId, s => s.Start, ct);
         var lastAt = await LastAtAsync(db, ct);
+        var oilMl = await LastOilMlAsync(db, ct);
         var linksAt = await db.LinkMeasures.Where(m => !m.Withdraws).GroupBy(m => m.ChainId)
             .Select(g => new { g.Key, At = g.Max(m => m.TakenAt) }).ToDictionaryAsync(g => g.Key, g => g.At, ct);
         var parts = (await db.PartReadings.AsNoTracking().OrderBy(p => p.Id).ToListAsync(ct)).ToLookup(p => p.ChainId);
@@ -42,6 +43,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             {
                 Forecast = forecasts.GetValueOrDefault(chain.Id),
                 OilTerms = oilTerms,
+                LastOilMl = oilMl.GetValueOrDefault(chain.Id),
                 Place = places.GetValueOrDefault(chain.Id),
                 PlannedSwap = swaps.GetValueOrDefault(chain.Id),
                 LinksAt = linksAt.GetValueOrDefault(chain.Id),
@@ -99,6 +101,16 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             .ToListAsync(ct);
         return last.ToLookup(e => e.ChainId, e => (e.Kind, e.At!.Value));
     }
+
+    /// <summary>How much oil each chain was last given by hand, in millilitres, where that is recorded.</summary>
+    private static Task<Dictionary<int, double?>> LastOilMlAsync(WearDb db, CancellationToken ct) => (
+        from chain in db.Chains
+        from oiling in db.Events
+            .Where(e => e.ChainId == chain.Id && e.Kind == ChainEventKind.Oiling && e.OilAmountMl > 0 && !e.Withdraws)
+            .Where(e => e.OilMethod == null || e.OilMethod == OilMethod.Hand)
+            .Where(e => !db.Events.Any(later => later.CorrectsId == e.Id))
+            .OrderByDescending(e => e.At).ThenByDescending(e => e.Id).Take(1)
+        select new { oiling.ChainId, oiling.OilAmountMl }).ToDictionaryAsync(o => o.ChainId, o => o.OilAmountMl, ct);
 
     private static FloorChain Of(
         ChainRow chain, IReadOnlyList<ReadingRow> newest, IReadOnlyList<EventRow> changes, bool trackDoubts)

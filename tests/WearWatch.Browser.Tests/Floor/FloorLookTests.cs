@@ -1,3 +1,5 @@
+using Microsoft.Playwright;
+
 namespace WearWatch.Browser.Tests.Floor;
 
 /// <summary>Every screen of the phone in each width and look: nothing to be pushed sideways, and no barrier.</summary>
@@ -19,7 +21,7 @@ public sealed class FloorLookTests(Screen screen)
         await page.GotoAsync($"{screen.Address}/floor/");
         await page.ReadyAsync();
         string[] screens =
-            ["", "find", "kept", "who", $"chain/{id}/", $"chain/{id}/measure", $"chain/{id}/inspect", $"chain/{id}/do",
+            ["", "oil", "find", "kept", "who", $"chain/{id}/", $"chain/{id}/measure", $"chain/{id}/inspect", $"chain/{id}/do",
                 $"chain/{id}/do?what=oiling"];
         List<string> faults = [];
         foreach (var hash in screens.Select(s => "#/" + s))
@@ -32,6 +34,26 @@ public sealed class FloorLookTests(Screen screen)
 
         Assert.Empty(faults);
         Assert.Empty(phone.Complaints);
+    }
+
+    [Fact]
+    public async Task The_first_field_of_a_measurement_is_in_sight_at_once_and_who_decides_stands_with_how_to_measure()
+    {
+        var (id, _) = await plant.TakeInAsync("FIRST");
+        await using var phone = await plant.PhoneAsync();
+        var page = phone.Page;
+        await page.SetViewportSizeAsync(360, 740);
+        await page.GotoAsync($"{screen.Address}/floor/");
+        await page.ReadyAsync();
+        await page.ShowAsync($"#/chain/{id}/measure");
+        await phone.PictureAsync("floor-first-field-phone", whole: false);
+        var field = (await page.GetByLabel("Hour counter").BoundingBoxAsync())!;
+        var foot = (await page.Locator(".foot").BoundingBoxAsync())!;
+        Assert.Equal(0, await page.EvaluateAsync<double>("() => scrollY"));
+        Assert.InRange(field.Y + field.Height, 100, foot.Y);
+        await Assertions.Expect(page.Locator(".caution")).ToContainTextAsync("Stop, isolate, lock and tag");
+        await Assertions.Expect(page.Locator(".caution")).Not.ToContainTextAsync("WearWatch informs");
+        await Assertions.Expect(page.Locator(".how")).ToContainTextAsync("WearWatch informs");
     }
 
     [Fact]

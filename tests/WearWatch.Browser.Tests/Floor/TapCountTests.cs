@@ -8,7 +8,7 @@ public sealed class TapCountTests(Screen screen)
     private readonly FloorPlant plant = new(screen);
 
     [Fact]
-    public async Task Measuring_by_tape_takes_twelve_taps_by_caliper_fourteen_and_lubricating_two()
+    public async Task Measuring_by_tape_takes_twelve_taps_by_caliper_fourteen_and_lubricating_two_from_the_chain_or_the_start()
     {
         var (id, _) = await plant.TakeInAsync("TAPS");
         await using var phone = await plant.PhoneAsync();
@@ -50,6 +50,13 @@ public sealed class TapCountTests(Screen screen)
         await page.GetByRole(AriaRole.Link, new() { Name = "Lubricated" }).TapAsync();
         await SaveAsync("Record: lubricated");
         await EndAsync("lubricated", most: 2);
+
+        await page.ShowAsync("#/");
+        await page.EvaluateAsync("() => { window.taps = 0; }");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Oil", Exact = true }).TapAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Lubricated: TAPS-2" }).TapAsync();
+        await Assertions.Expect(page.Locator(".oil", new() { HasText = "TAPS-2" })).ToContainTextAsync("kept here");
+        await EndAsync("lubricated from the oil list", most: 2);
 
         async Task StartAsync()
         {

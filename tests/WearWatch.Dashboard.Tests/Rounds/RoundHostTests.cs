@@ -101,6 +101,24 @@ public sealed class RoundHostTests : IAsyncLifetime
         Assert.All(tasks, task => Assert.NotEmpty(task.GetProperty("why").GetString()!));
     }
 
+    [Fact]
+    public async Task The_phone_gets_how_each_lubrication_is_recorded_and_what_is_usual_there()
+    {
+        await host.Get<IntakeDesk>().TakeEventAsync(Told("oil", new()
+        {
+            Chain = "K-2",
+            Kind = ChainEventKind.Oiling,
+            At = Now.AddDays(-9),
+            Oil = new OilApplied(OilMethod.Hand, "ISO VG 150", 20),
+        }), Ct);
+        var pack = await host.CreateClient().GetFromJsonAsync<JsonElement>("/api/v1/floor/pack", Ct);
+        var oils = pack.GetProperty("chains").EnumerateArray().ToDictionary(
+            chain => chain.GetProperty("chain").GetString()!, chain => chain.GetProperty("oil"));
+        Assert.Equal("inspection", oils["K-1"].GetProperty("entry").GetString());
+        Assert.Equal(("tap", "hand", 20), (oils["K-2"].GetProperty("entry").GetString(),
+            oils["K-2"].GetProperty("method").GetString(), oils["K-2"].GetProperty("amount_ml").GetDouble()));
+    }
+
     private static NewEvent Told(string key, ChainEvent told) => new() { Key = key, Told = told, ToldBy = "test" };
 
     private static async Task<string?> HandAsync(HttpClient client, string key, string by, bool givesBack)

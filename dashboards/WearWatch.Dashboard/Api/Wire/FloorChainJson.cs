@@ -70,6 +70,9 @@ internal sealed record FloorChainJson
     /// <summary>What its place or material asks of its oil.</summary>
     public required IReadOnlyList<string> OilCautions { get; init; }
 
+    /// <summary>How its lubrication is recorded; null where none is foreseen.</summary>
+    public FloorOilJson? Oil { get; init; }
+
     public double? LastCounterH { get; init; }
 
     public FloorReadingJson? Last { get; init; }

@@ -53,8 +53,13 @@ export function newLengthEntry(form, chain, by) {
   };
 }
 
-/** What is sent of the work. */
-export function eventOf(kind, form, chain, by) {
+/** The work as an entry, under its name as a phrase. */
+export const entryOf = (kind, name, { form, chain, by }) => ({
+  kind: kind === 'oiling' ? 'lubricate' : 'done', path: '/api/v1/events', chain: chain.chain, chainId: chain.id, words: name,
+  form, body: eventOf(kind, form, chain, by),
+});
+
+function eventOf(kind, form, chain, by) {
   const before = number(form.counter);
   return {
     chain: chain.chain, chain_id: chain.id, event: kind, taken_at: nowIso(), counter_h_before: before,

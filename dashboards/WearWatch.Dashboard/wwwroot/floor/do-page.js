@@ -1,6 +1,6 @@
 // What was done at a chain: one of the buttons, the counter, and what that kind of work asks for.
 import { decision } from './decide.js';
-import { eventOf, faultsOf, newLengthEntry } from './do-entry.js';
+import { entryOf, faultsOf, newLengthEntry } from './do-entry.js';
 import { button, caution, field, h } from './dom.js';
 import { draft, keepDraft } from './draft.js';
 import { counterText } from './figures.js';
@@ -54,7 +54,7 @@ const asked = {
   counter_after: [t`Hour counter since`, 'h', '', 'plain'],
 };
 
-const methods = [
+export const methods = [
   ['', t`not recorded`], ['hand', t`by hand`], ['drip', t`drip`], ['bath', t`bath`], ['stream', t`oil stream`],
   ['lubricator', t`lubricator`],
 ];
@@ -132,10 +132,7 @@ async function record(context, { kind, form, fields, screen, earlier }) {
   if (Object.values(faults).some(Boolean)) return;
   const by = (await signature()) || 'floor';
   const { name, effect } = works[kind];
-  const done = {
-    kind: kind === 'oiling' ? 'lubricate' : 'done', path: '/api/v1/events', chain: chain.chain, chainId: chain.id, words: name,
-    form, body: eventOf(kind, form, chain, by),
-  };
+  const done = entryOf(kind, name, { form, chain, by });
   if (earlier) done.body.taken_at = earlier.body.taken_at;
   if (kind === 'oiling') keepOil(form);
   const all = [done, kind === 'replacement' && newLengthEntry(form, chain, by),

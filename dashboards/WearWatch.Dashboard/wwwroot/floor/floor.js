@@ -7,7 +7,7 @@ import { entries } from './store.js';
 import { chainNow } from './since.js';
 import { chainOf, keptPack, renewPack } from './pack.js';
 import { follow, language, t } from './language.js';
-import { maker, whoIsHere } from './maker.js';
+import { maker, signature, whoIsHere } from './maker.js';
 import { send, sendLater } from './outbox.js';
 import { ofChain, others } from './screens.js';
 import { paintHead, paintTabs, signInAddress } from './shell.js';
@@ -29,7 +29,7 @@ async function show({ stays = false } = {}) {
   let context;
   try {
     context = {
-      plant: await keptPack(), entries: await entries(), me: await maker(), asked, push, redraw: show,
+      plant: await keptPack(), entries: await entries(), me: await maker(), name: await signature(), asked, push, redraw: show,
       onLeave: act => leave.push(act),
     };
     if (!context.plant) context.plant = await firstPack();

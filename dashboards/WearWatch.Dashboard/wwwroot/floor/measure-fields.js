@@ -54,6 +54,15 @@ export function fieldsOf(form, chain, plant, changed, draw) {
   };
 }
 
+/**
+ * The cautions on top, and those that stand with how to measure: the last and least urgent one, which is said of every chain, so
+ * that the first field is in sight on a small phone. A chain that lifts has all on top.
+ */
+export function cautionsOf(plant, chain) {
+  const all = plant.cautions[chain.caution];
+  return chain.holds_load || chain.lifting ? [all, []] : [all.slice(0, -1), all.slice(-1)];
+}
+
 /** The nominal length of the pitches in the form. */
 export function nominal(form, chain) {
   const mm = (Number(form.pitches) || 0) * chain.pitch_mm;
@@ -67,7 +76,8 @@ function takenWords(form, zone) {
 }
 
 const how = (form, chain, plant) => h('details', { class: 'how' }, h('summary', {}, t`Where and how`),
-  sketch(chain.kind, form.tool), h('ol', {}, plant.guides[chain.family].map(step => h('li', {}, step))));
+  sketch(chain.kind, form.tool), h('ol', {}, plant.guides[chain.family].map(step => h('li', {}, step))),
+  cautionsOf(plant, chain)[1].map(text => h('p', {}, text)));
 
 const lastTime = ({ last }, plant) => h('p', { class: 'hint' }, last
   ? t`Last: ${percent(last.elongation_pct)}, ${last.length_as_told} over ${last.pitches}, ${taken(last, plant)}`

@@ -5,7 +5,7 @@ import { caution, h, linkButton } from './dom.js';
 import { draft, keepDraft } from './draft.js';
 import { percent } from './figures.js';
 import { t } from './language.js';
-import { fieldsOf, nominal } from './measure-fields.js';
+import { cautionsOf, fieldsOf, nominal } from './measure-fields.js';
 import { begin, bodyOf, readForm, take } from './measure-form.js';
 import { keepReading } from './measure-kept.js';
 import { pad } from './pad.js';
@@ -110,5 +110,5 @@ export function measurePage(context) {
   }
 
   draw();
-  return [chainHead(chain, earlier ? t`Put a reading right` : t`Measure`), caution(plant.cautions[chain.caution]), root];
+  return [chainHead(chain, earlier ? t`Put a reading right` : t`Measure`), caution(cautionsOf(plant, chain)[0]), root];
 }

@@ -1,23 +1,16 @@
 // Today's round, line by line in walking order: what is due at each stop and why, what is done, who has it.
 import { now } from './clock.js';
 import { decision } from './decide.js';
-import { h, linkButton } from './dom.js';
+import { h } from './dom.js';
 import { isoDay, whole } from './figures.js';
 import { t } from './language.js';
 import { maker, signature } from './maker.js';
 import { keepOrTell } from './not-kept.js';
-import { State } from './outbox.js';
 import { counted, phrase } from './phrase.js';
-import { dueToday, toCheck } from './today.js';
+import { checkList, taskMark } from './tasks.js';
+import { dueToday, whoHas } from './today.js';
 import { offerUndo } from './undo.js';
 import { conditionMark, liftingMark } from './words.js';
-
-const verbs = { measure: t`measure`, lubricate: t`lubricate`, inspect: t`inspect` };
-const doneVerbs = { measure: t`measure, done`, lubricate: t`lubricate, done`, inspect: t`inspect, done` };
-const keptVerbs = {
-  measure: t`measure, kept here, not sent yet`, lubricate: t`lubricate, kept here, not sent yet`,
-  inspect: t`inspect, kept here, not sent yet`,
-};
 
 export function roundPage(context) {
   const { plant, entries } = context;
@@ -31,16 +24,6 @@ export function roundPage(context) {
     lines.length === 0 && h('p', {}, t`Nothing is due today.`),
     lines.map(([line, there]) => lineRound(context, line, there)),
   ];
-}
-
-// Refused, or doubted by the server: not done until a person has answered it.
-function checkList(entries) {
-  const open = toCheck(entries);
-  return open.length > 0 && h('section', { class: 'to-check' },
-    h('h2', {}, counted(open.length, t`${open.length} entry to be checked`, t`${open.length} entries to be checked`)),
-    h('ul', { class: 'checks' }, open.map(entry => h('li', {},
-      h('strong', {}, entry.chain), ' ', t(entry.words), ': ', t(entry.why)))),
-    linkButton(t`Answer them`, '#/kept', { class: 'button' }));
 }
 
 function lineRound(context, line, stops) {
@@ -62,17 +45,12 @@ function lineRound(context, line, stops) {
 const stop = ({ chain, tasks }) => h('li', {}, h('a', { class: 'pick', href: `#/chain/${chain.id}` },
   conditionMark(chain.condition),
   h('span', {}, h('strong', {}, chain.chain), ' ', chain.position, liftingMark(chain),
-    tasks.map(mark))));
-
-const mark = task => h('span', { class: `hint task ${task.done ? 'done' : ''}` },
-  h('span', { 'aria-hidden': 'true' }, task.done ? '✓ ' : task.kept ? '… ' : '○ '),
-  task.done ? doneVerbs[task.task] : task.kept ? keptVerbs[task.task] : `${verbs[task.task]}: ${task.why}`);
+    tasks.map(taskMark))));
 
 // Taking a round is an entry like any other, so that it works without signal too.
 function hand(context, line) {
   const { plant, entries } = context;
-  const mine = entries.filter(entry => entry.kind === 'hand' && entry.line === line && entry.state === State.kept).at(-1);
-  const person = mine ? (mine.body.gives_back ? null : mine.by) : plant.hands[line];
+  const person = whoHas(plant, entries, line);
   const tell = async givesBack => {
     const by = (await maker()).name || (await signature()) || 'floor';
     const told = {

@@ -8,6 +8,7 @@ import { keptPage } from './kept-page.js';
 import { linksPage } from './links-page.js';
 import { labelPage } from './label-page.js';
 import { inspectPage } from './inspect-page.js';
+import { oilPage } from './oil-page.js';
 import { partsPage } from './parts-page.js';
 import { roundPage } from './round-page.js';
 import { whoPage } from './who-page.js';
@@ -19,4 +20,4 @@ export const ofChain = {
 };
 
 /** The others: #/find; without a word, or with another, today's rounds. A label leads on to its chain. */
-export const others = { '': roundPage, find: findPage, kept: keptPage, label: labelPage, who: whoPage };
+export const others = { '': roundPage, oil: oilPage, find: findPage, kept: keptPage, label: labelPage, who: whoPage };

@@ -8,7 +8,8 @@ import { keptPack } from './pack.js';
 import { entries } from './store.js';
 
 const $ = id => document.getElementById(id);
-const tabs = [['', t`Round`], ['find', t`Find`], ['kept', t`Kept`]].map(([where, word]) => h('a', { href: `#/${where}` }, word));
+const tabs = [['', t`Round`], ['oil', t`Oil`], ['find', t`Find`], ['kept', t`Kept`]]
+  .map(([where, word]) => h('a', { href: `#/${where}` }, word));
 const other = h('a', { id: 'switch', href: '/people/switch?back=/floor/', hidden: true }, t`Switch`);
 let now = { sending: 0, stop: undefined, others: [] };
 
