@@ -27,7 +27,7 @@ public sealed class NoticeFilterTests(Screen screen, BigMill mill)
         var line = (await BoardAsync(steps[^1]))[0].Line;
         await desk.Page.GetByLabel("Line").SelectOptionAsync(line);
         await StepAsync(steps[^1] with { Line = line });
-        foreach (var text in await desk.Page.Locator(".notices.board > .notice").AllInnerTextsAsync())
+        foreach (var text in await desk.Page.Locator(".notices > .notice").AllInnerTextsAsync())
             Assert.Contains(line, text, StringComparison.Ordinal);
         await desk.Page.GetByLabel("ended ones").CheckAsync();
         await StepAsync(steps[^1] with { Ended = true });
@@ -68,7 +68,7 @@ public sealed class NoticeFilterTests(Screen screen, BigMill mill)
                 Show.Count(notices.Count, $"{(filter.Ended ? "ended" : "open")} notice"), new() { Timeout = 20_000 });
         if (notices.Count > 0)
         {
-            await Assertions.Expect(desk.Page.Locator(".notices.board > .notice a").First)
+            await Assertions.Expect(desk.Page.Locator(".notices > .notice a").First)
                 .ToHaveTextAsync(notices[0].Chain, new() { Timeout = 20_000 });
         }
         Assert.Equal(filter, NoticeFilter.FromQuery(new Uri(desk.Page.Url).Query));

@@ -36,11 +36,12 @@ public sealed class NoticeWorkTests(Screen screen)
         await Assertions.Expect(worn).ToContainTextAsync("“The chain lies in the store.”");
 
         await page.GetByLabel("Standing").SelectOptionAsync(new SelectOptionValue { Label = "acknowledged" });
-        await Assertions.Expect(page.Locator(".notices.board > .notice")).ToHaveCountAsync(1);
+        await Assertions.Expect(Item(page, "NOTE-LIFT")).ToHaveCountAsync(0);
+        await Assertions.Expect(worn).ToHaveCountAsync(1);
         await page.GetByLabel("Assigned to").SelectOptionAsync("Ben");
         await Assertions.Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("assigned=Ben"));
         await worn.GetByRole(AriaRole.Button, new() { Name = "Let ask again: NOTE-1" }).ClickAsync();
-        await Assertions.Expect(page.Locator(".notices.board > .notice")).ToHaveCountAsync(0);
+        await Assertions.Expect(worn).ToHaveCountAsync(0);
 
         await page.GetByLabel("Standing").SelectOptionAsync(new SelectOptionValue { Label = "asks for a person" });
         await worn.GetByRole(AriaRole.Button, new() { Name = "Assign, snooze, comment: NOTE-1" }).ClickAsync();
@@ -78,7 +79,7 @@ public sealed class NoticeWorkTests(Screen screen)
         Assert.Empty(phone.Complaints);
     }
 
-    private static ILocator Item(IPage page, string chain) => page.Locator(".notices.board > .notice", new() { HasText = chain });
+    private static ILocator Item(IPage page, string chain) => page.Locator(".notices > .notice", new() { HasText = chain });
 
     private static string InAWeek() => DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime).AddDays(7)
         .ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
