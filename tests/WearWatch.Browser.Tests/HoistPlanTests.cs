@@ -26,6 +26,9 @@ public sealed class HoistPlanTests(Screen screen)
         await desk.PictureAsync("plan-hoist-board");
         Assert.Empty(await desk.BarriersAsync());
 
+        await page.GetByRole(AriaRole.Button, new() { Name = "Too late: D-1 to " }).First.ClickAsync();
+        await Assertions.Expect(page.Locator("#plan-refusal")).ToContainTextAsync("D-1 holds a load: out of use from");
+        Assert.Equal(before, await PlaceAsync(page));
         await page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync(); // the drawer takes room from the board
         var target = page.Locator("tr:has([data-chain=D-1]) td.place").Nth(3);
         await page.Locator(".swap-card:has([data-chain=D-1])").DragToAsync(target);

@@ -56,7 +56,7 @@ public static class SeededDesk
     };
 
     /// <summary>A reading every 1,500 h until past 3.3 %, then a new chain that runs half as far.</summary>
-    private static void Tell(WearDb db, ChainRow row, double ratePct, DateTimeOffset now)
+    internal static void Tell(WearDb db, ChainRow row, double ratePct, DateTimeOffset now)
     {
         var first = 3.4 / ratePct * 1000;
         var last = first * 1.5;
@@ -85,6 +85,7 @@ public static class SeededDesk
             At = now.AddHours(first - last),
             CounterBeforeH = Math.Round(first),
             CounterAfterH = Math.Round(first),
+            Lot = row.Lot,
             ReceivedAt = now.AddHours(first - last),
             ToldBy = "seed",
         });
