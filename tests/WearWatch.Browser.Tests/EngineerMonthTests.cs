@@ -41,6 +41,8 @@ public sealed class EngineerMonthTests(Screen screen)
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=B-17"), new() { Timeout = 60_000 });
         await group.Nth(1).SelectOptionAsync("*others");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("b=%2Aothers"), new() { Timeout = 60_000 });
+        await page.GetByRole(AriaRole.Heading, new() { Name = "B-17 (A) and all others (B)" }).WaitForAsync(
+            new() { Timeout = 60_000 });
         foreach (var figure in new[] { "^Wear rate", "^Median life \\(Weibull\\)" })
             await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new(figure) }))
                 .ToContainTextAsync("they differ", Patient);

@@ -16,7 +16,23 @@ public static class SeededDesk
 {
     private const int Chains = 60;
 
+    /// <summary>Tests of several classes ask for them at once: the first one fills, the others wait until all is there.</summary>
+    private static readonly SemaphoreSlim one = new(1, 1);
+
     public static async Task FillAsync(IServiceProvider services)
+    {
+        await one.WaitAsync(TestContext.Current.CancellationToken);
+        try
+        {
+            await FillOnceAsync(services);
+        }
+        finally
+        {
+            one.Release();
+        }
+    }
+
+    private static async Task FillOnceAsync(IServiceProvider services)
     {
         await using var db = await services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
         if (await db.Chains.AnyAsync(c => c.Name == "DESK-00")) return; // another test has a chain DESK-LINKS
