@@ -83,7 +83,8 @@ public sealed class AfterStopTests(Screen screen)
         Assert.Empty(desk.Complaints);
     }
 
-    private static async Task BeginAsync(DashboardHost host)
+    /// <summary>The stop of D-1 has begun, and its chain lies in the store.</summary>
+    internal static async Task BeginAsync(DashboardHost host)
     {
         var now = host.Services.GetRequiredService<TimeProvider>().GetUtcNow();
         await using var db = await host.Services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync(Ct);

@@ -138,7 +138,7 @@ public sealed class ExaminationDayTests(Screen screen)
         var use = desk.Page.GetByRole(AriaRole.Region, new() { Name = "Use and release" });
         await use.GetByRole(AriaRole.Textbox, new() { Name = "Why" }).FillAsync("dirt, no crack: cleaned and tested by dye");
         await use.GetByLabel("Your name").FillAsync("Ina");
-        await use.GetByRole(AriaRole.Checkbox).First.CheckAsync();
+        await use.GetByLabel("found on").First.CheckAsync();
         await use.GetByRole(AriaRole.Button, new() { Name = "Release as competent person" }).ClickAsync();
         await Assertions.Expect(use).ToContainTextAsync("has no appointment", Patient);
         await CheckAsync(desk, "lifting-release-refused-desk-light");

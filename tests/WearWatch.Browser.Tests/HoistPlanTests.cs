@@ -27,6 +27,7 @@ public sealed class HoistPlanTests(Screen screen)
         Assert.Empty(await desk.BarriersAsync());
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync(); // the drawer takes room from the board
+        await Assertions.Expect(page.GetByRole(AriaRole.Complementary, new() { Name = "The chosen swap" })).ToHaveCountAsync(0);
         var target = page.Locator("tr:has([data-chain=D-1]) td.place").Nth(3);
         await page.Locator(".swap-card:has([data-chain=D-1])").DragToAsync(target);
         await Assertions.Expect(page.Locator("#plan-refusal")).ToContainTextAsync("D-1 holds a load: out of use from");
@@ -38,6 +39,10 @@ public sealed class HoistPlanTests(Screen screen)
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
         await Assertions.Expect(page.GetByText("Saved: ")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#plan-refusal")).ToHaveCountAsync(0);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Too late: D-1 to " }).First.ClickAsync();
+        await Assertions.Expect(page.Locator("#plan-refusal")).ToContainTextAsync("D-1 holds a load: out of use from");
+        Assert.Equal(before, await PlaceAsync(page));
         await desk.GoAsync("/plan/card/D-1");
         await Assertions.Expect(page.Locator(".job-card")).ToContainTextAsync("Holds a load");
         await Assertions.Expect(page.Locator(".job-card")).ToContainTextAsync("A competent person examines");

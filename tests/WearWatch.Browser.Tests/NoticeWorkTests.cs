@@ -79,6 +79,25 @@ public sealed class NoticeWorkTests(Screen screen)
         Assert.Empty(phone.Complaints);
     }
 
+    [Fact]
+    public async Task A_cause_is_judged_real_taken_back_and_judged_a_false_alarm_which_stays()
+    {
+        await FillAsync(screen.Host.Services, "Judged hall", "JUDGED");
+        await using var desk = await screen.AtDeskAsync();
+        var hall = "/notices?line=" + Uri.EscapeDataString("Judged hall");
+        await desk.GoAsync(hall);
+        var worn = Item(desk.Page, "JUDGED-1");
+        await worn.GetByRole(AriaRole.Button, new() { Name = "A real cause on JUDGED-1" }).ClickAsync();
+        await Assertions.Expect(worn).ToContainTextAsync("a real cause");
+        await worn.GetByRole(AriaRole.Button, new() { Name = "Take back the judgement on JUDGED-1" }).ClickAsync();
+        await Assertions.Expect(worn).Not.ToContainTextAsync("a real cause");
+        await worn.GetByRole(AriaRole.Button, new() { Name = "A false alarm on JUDGED-1" }).ClickAsync();
+        await desk.GoAsync(hall);
+        await Assertions.Expect(worn).ToContainTextAsync("a false alarm");
+        await Assertions.Expect(worn.GetByRole(AriaRole.Button, new() { Name = "A real cause on JUDGED-1" })).ToHaveCountAsync(0);
+        Assert.Empty(desk.Complaints);
+    }
+
     private static ILocator Item(IPage page, string chain) => page.Locator(".notices > .notice", new() { HasText = chain });
 
     private static string InAWeek() => DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime).AddDays(7)

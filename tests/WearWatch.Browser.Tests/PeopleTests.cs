@@ -51,7 +51,9 @@ public sealed class PeopleTests(Screen screen)
         await Assertions.Expect(phone.Page.GetByText("The PIN is not right")).ToBeVisibleAsync();
         await phone.PictureAsync("people-pin-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
-        await TypeAsync(phone.Page, "2580");
+        await PressAsync(phone.Page, "259");
+        await phone.Page.GetByRole(AriaRole.Button, new() { Name = "delete the last digit" }).TapAsync();
+        await TypeAsync(phone.Page, "80");
         await phone.Page.ReadyAsync();
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Link, new() { Name = "Switch" })).ToBeVisibleAsync();
         await phone.PictureAsync("people-switched-floor-phone", whole: false);
@@ -78,8 +80,13 @@ public sealed class PeopleTests(Screen screen)
 
     private static async Task TypeAsync(IPage page, string pin)
     {
-        foreach (var digit in pin)
-            await page.GetByRole(AriaRole.Button, new() { Name = digit.ToString(), Exact = true }).TapAsync();
+        await PressAsync(page, pin);
         await page.GetByRole(AriaRole.Button, new() { Name = "Go on" }).TapAsync();
+    }
+
+    private static async Task PressAsync(IPage page, string digits)
+    {
+        foreach (var digit in digits)
+            await page.GetByRole(AriaRole.Button, new() { Name = digit.ToString(), Exact = true }).TapAsync();
     }
 }

@@ -16,7 +16,23 @@ public static class SeededDesk
 {
     private const int Chains = 60;
 
+    /// <summary>Tests of several classes ask for them at once: the first one fills, the others wait until all is there.</summary>
+    private static readonly SemaphoreSlim one = new(1, 1);
+
     public static async Task FillAsync(IServiceProvider services)
+    {
+        await one.WaitAsync(TestContext.Current.CancellationToken);
+        try
+        {
+            await FillOnceAsync(services);
+        }
+        finally
+        {
+            one.Release();
+        }
+    }
+
+    private static async Task FillOnceAsync(IServiceProvider services)
     {
         await using var db = await services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync();
         if (await db.Chains.AnyAsync(c => c.Name == "DESK-00")) return; // another test has a chain DESK-LINKS
@@ -56,7 +72,7 @@ public static class SeededDesk
     };
 
     /// <summary>A reading every 1,500 h until past 3.3 %, then a new chain that runs half as far.</summary>
-    private static void Tell(WearDb db, ChainRow row, double ratePct, DateTimeOffset now)
+    internal static void Tell(WearDb db, ChainRow row, double ratePct, DateTimeOffset now)
     {
         var first = 3.4 / ratePct * 1000;
         var last = first * 1.5;
@@ -85,6 +101,7 @@ public static class SeededDesk
             At = now.AddHours(first - last),
             CounterBeforeH = Math.Round(first),
             CounterAfterH = Math.Round(first),
+            Lot = row.Lot,
             ReceivedAt = now.AddHours(first - last),
             ToldBy = "seed",
         });

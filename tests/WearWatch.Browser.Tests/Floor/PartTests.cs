@@ -76,8 +76,13 @@ public sealed class PartTests(Screen screen)
             .ToContainTextAsync("Limit reached: roller diameter 47.2 mm");
         await desk.PictureAsync("chain-parts-desk");
         Assert.Empty(await desk.BarriersAsync());
-        await desk.Page.Locator(".part-readings").GetByRole(AriaRole.Button, new() { Name = "Withdraw", Exact = true })
-            .ClickAsync();
+        var withdraw = desk.Page.Locator(".part-readings").GetByRole(
+            AriaRole.Button, new() { Name = "Withdraw", Exact = true });
+        await withdraw.ClickAsync();
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Keep them" }).ClickAsync();
+        await Assertions.Expect(desk.Page.GetByLabel("Why are they withdrawn?")).ToHaveCountAsync(0);
+        await Assertions.Expect(card).ToHaveCountAsync(1);
+        await withdraw.ClickAsync();
         await desk.Page.GetByLabel("Why are they withdrawn?").FillAsync("read 47.2 for 49.2");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Withdraw them" }).ClickAsync();
         await Assertions.Expect(desk.Page.Locator(".measure-track-card")).ToHaveCountAsync(0, Patient);

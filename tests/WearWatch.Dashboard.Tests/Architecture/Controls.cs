@@ -9,6 +9,9 @@ internal static partial class Controls
 {
     private const int FewestLetters = 3;
 
+    /// <summary>The value of an attribute; texts in T[...] hold quotation marks of their own.</summary>
+    private const string Value = """"((?>(?:T\[(?:[^\]"]|"[^"]*")*\]|[^"])*))\x22"""";
+
     /// <summary>The controls, each with its file and the fixed part of its name.</summary>
     public static IReadOnlyList<(string File, string Name)> All { get; } =
     [
@@ -42,22 +45,26 @@ internal static partial class Controls
 
         foreach (Match field in Field().Matches(razor)) yield return Fixed(field.Groups[1].Value);
         foreach (Match tick in Tick().Matches(razor)) yield return Fixed(tick.Groups[1].Value);
-        foreach (Match labelled in Labelled().Matches(razor)) yield return labelled.Groups[1].Value;
+        foreach (Match labelled in Labelled().Matches(razor))
+            yield return labelled.Groups[1].Value is ['@', ..] said ? Fixed(said) : labelled.Groups[1].Value;
         foreach (Match bare in Bare().Matches(razor))
         {
             if (Label().Match(bare.Value) is { Success: true } label) yield return Fixed(label.Groups[1].Value);
         }
     }
 
-    /// <summary>The longest piece of a name that does not depend on data.</summary>
-    private static string Fixed(string written) => Quoted().Matches(written).Select(m => m.Groups[1].Value)
-        .SelectMany(text => Hole().Split(text)).Select(piece => piece.Trim(' ', ':', ',', '.', '"'))
-        .Where(piece => piece.Count(char.IsLetter) >= FewestLetters).MaxBy(piece => piece.Length) ?? "";
+    /// <summary>
+    /// The longest piece of a name that does not depend on data. What stands within a tag is no name, and what ends with … says
+    /// that the button is at work.
+    /// </summary>
+    private static string Fixed(string written) => Quoted().Matches(Hole().Replace(Tag().Replace(written, ""), "{}"))
+        .SelectMany(m => m.Groups[1].Value.Split("{}")).Select(piece => piece.Trim(' ', ':', ',', '.', '"'))
+        .Where(piece => piece.Count(char.IsLetter) >= FewestLetters && !piece.EndsWith('…')).MaxBy(piece => piece.Length) ?? "";
 
     [GeneratedRegex(""""<button\b((?:[^>"]|"[^"]*(?:\["[^"]*"\][^"]*)*")*)>(.*?)</button>"""", RegexOptions.Singleline)]
     private static partial Regex Button();
 
-    [GeneratedRegex(""""aria-label="(@?(?:[^"]|\["[^"]*"\]|\$"[^"]*")*)\x22"""")]
+    [GeneratedRegex("aria-label=\"" + Value)]
     private static partial Regex Label();
 
     [GeneratedRegex(""""<label class="field">\s*<span>(.*?)</span>"""", RegexOptions.Singleline)]
@@ -66,7 +73,7 @@ internal static partial class Controls
     [GeneratedRegex(""""<label class="tick">(.*?)</label>"""", RegexOptions.Singleline)]
     private static partial Regex Tick();
 
-    [GeneratedRegex(""""<Labelled Name="([^"@]+)\x22"""")]
+    [GeneratedRegex("<Labelled Name=\"" + Value)]
     private static partial Regex Labelled();
 
     [GeneratedRegex(""""<(?:input|select|textarea)\b(?:[^>"]|"[^"]*(?:\["[^"]*"\][^"]*)*")*>"""", RegexOptions.Singleline)]
@@ -75,8 +82,11 @@ internal static partial class Controls
     [GeneratedRegex("\"([^\"]*)\"")]
     private static partial Regex Quoted();
 
-    [GeneratedRegex(@"\{[^}]*\}")]
+    [GeneratedRegex(@"\{[^{}]*\}")]
     private static partial Regex Hole();
+
+    [GeneratedRegex(""""<[A-Za-z/](?:[^>"]|"[^"]*")*>"""")]
+    private static partial Regex Tag();
 
     [GeneratedRegex("\"((?:[^\"\\\\]|\\\\.)*)\"")]
     private static partial Regex Literal();

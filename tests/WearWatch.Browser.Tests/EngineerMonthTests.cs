@@ -1,0 +1,101 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+
+namespace WearWatch.Browser.Tests;
+
+/// <summary>
+/// A reliability engineer's month: alarms of faster wear, a lot that is found to be bad, the decision about it on record, and
+/// what came of it in the report and among the lives.
+/// </summary>
+public sealed class EngineerMonthTests(Screen screen)
+{
+    private static LocatorAssertionsToContainTextOptions Patient => new() { Timeout = 60_000 };
+
+    [Fact]
+    public async Task A_bad_lot_is_found_decided_about_and_gone_from_what_is_to_be_decided()
+    {
+        await using var host = new DashboardHost { StandsStill = true };
+        await using var desk = await screen.AtDeskAsync(address: host.Listen());
+        await SeededLots.FillAsync(host.Services);
+        var page = desk.Page;
+
+        // The month's report asks whether two alarms are real.
+        await desk.GoAsync("/engineering/report");
+        var report = page.Locator(".month-report");
+        await Assertions.Expect(report).ToContainTextAsync("Whether 2 alarms of faster wear are real", Patient);
+        await Assertions.Expect(report).ToContainTextAsync("Began to wear faster: LOT-00, LOT-01.");
+
+        // What do both have in common? By lot their lives fall into two groups.
+        await OpenAsync(page, "Lives", "How long chains last");
+        await page.Locator(".filters select").First.SelectOptionAsync("Lot", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByLabel("Draw B-17")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        var replacedBefore = await FigureAsync(page, 3);
+        var running = await FigureAsync(page, 4);
+
+        // Against all others, it wears faster and lasts less long.
+        await OpenAsync(page, "Compare", "Compare groups or periods");
+        await page.Locator(".filters select").First.SelectOptionAsync("Lot", new() { Timeout = 60_000 });
+        var group = page.Locator("label.field:has(> span:text-is('Group')) select");
+        await group.First.SelectOptionAsync("B-17");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=B-17"), new() { Timeout = 60_000 });
+        await group.Nth(1).SelectOptionAsync("*others");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("b=%2Aothers"), new() { Timeout = 60_000 });
+        await page.GetByRole(AriaRole.Heading, new() { Name = "B-17 (A) and all others (B)" }).WaitForAsync(
+            new() { Timeout = 60_000 });
+        foreach (var figure in new[] { "^Wear rate", "^Median life \\(Weibull\\)" })
+            await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new(figure) }))
+                .ToContainTextAsync("they differ", Patient);
+        await desk.PictureAsync("engineer-month-compare");
+        Assert.Empty(await desk.BarriersAsync());
+
+        // So one alarm was real; the other one was a reading after a weekend.
+        await desk.GoAsync("/engineering/changes");
+        await page.GetByRole(AriaRole.Button, new() { Name = "LOT-00: the alarm was real" }).ClickAsync();
+        await Assertions.Expect(page.GetByText("1 was real")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.GetByRole(AriaRole.Button, new() { Name = "LOT-01: false alarm" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new("^LOT-01") }))
+            .ToContainTextAsync("false alarm", Patient);
+
+        // The decision stands beside the notice, for whoever reads it next.
+        await desk.GoAsync("/notices");
+        var notice = page.Locator(".notices > .notice", new() { HasText = "LOT-00" }).First;
+        await notice.GetByRole(AriaRole.Button, new() { Name = "Assign, snooze, comment: LOT-00" }).ClickAsync();
+        await notice.GetByRole(AriaRole.Textbox, new() { Name = "Comment" }).FillAsync("Lot B-17 goes back to the supplier.");
+        await notice.GetByRole(AriaRole.Button, new() { Name = "Add comment" }).ClickAsync();
+        await Assertions.Expect(notice).ToContainTextAsync("“Lot B-17 goes back to the supplier.”", Patient);
+
+        // It is carried out at one of the chains.
+        await desk.GoAsync("/chains/LOT-00/done");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Chain replaced" }).ClickAsync();
+        await page.GetByLabel("Hour counter").FillAsync("14168");
+        await page.GetByLabel("Supplier's lot").FillAsync("A-03");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).ClickAsync();
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("starts at 0 h", Patient);
+
+        // One life of the bad lot has ended before its limit, and the report has nothing to ask about alarms.
+        await desk.GoAsync("/engineering/lives?by=lot");
+        await Assertions.Expect(Cell(page, 3)).ToHaveTextAsync(Text(replacedBefore + 1), new() { Timeout = 60_000 });
+        await Assertions.Expect(Cell(page, 4)).ToHaveTextAsync(Text(running - 1));
+        await desk.GoAsync("/engineering/report");
+        await Assertions.Expect(report).ToContainTextAsync("Began to wear faster", Patient);
+        await Assertions.Expect(report).Not.ToContainTextAsync("of faster wear");
+        await desk.PictureAsync("engineer-month-report");
+        Assert.Empty(desk.Complaints);
+    }
+
+    private static async Task OpenAsync(IPage page, string tab, string heading)
+    {
+        await page.GetByRole(AriaRole.Link, new() { Name = tab, Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Heading, new() { Name = heading }).WaitForAsync();
+    }
+
+    /// <summary>A figure of lot B-17 in the table of groups: lives, reached limit, replaced before, still running.</summary>
+    private static ILocator Cell(IPage page, int column) =>
+        page.Locator("tr:has(input[aria-label='Draw B-17']) td").Nth(column);
+
+    private static async Task<int> FigureAsync(IPage page, int column) =>
+        int.Parse(await Cell(page, column).InnerTextAsync(), CultureInfo.InvariantCulture);
+
+    private static string Text(int figure) => figure.ToString(CultureInfo.InvariantCulture);
+}
