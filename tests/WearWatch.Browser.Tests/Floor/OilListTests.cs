@@ -21,7 +21,7 @@ public sealed class OilListTests(Screen screen)
     public async Task One_tap_without_signal_records_what_is_usual_can_be_undone_and_is_done_once_the_server_has_it()
     {
         await TakeInAsync("CAN", "Can hall");
-        await using var phone = await OpenAsync();
+        await using var phone = await OpenAsync("Pia");
         var page = phone.Page;
         await page.Context.SetOfflineAsync(true);
         await page.ShowAsync("#/oil");
@@ -59,7 +59,7 @@ public sealed class OilListTests(Screen screen)
     public async Task A_lubricator_is_inspected_and_a_chain_that_lifts_is_entered_below_its_caution()
     {
         await TakeInAsync("CARE", "Care hall");
-        await using var phone = await OpenAsync();
+        await using var phone = await OpenAsync("Rut");
         var page = phone.Page;
         await page.ShowAsync("#/oil");
         await Assertions.Expect(Row(page, "CARE-AUTO")).ToContainTextAsync("fill level and the working of the oiler");
@@ -84,7 +84,7 @@ public sealed class OilListTests(Screen screen)
     {
         await TakeInAsync("MINE", "My hall");
         await TakeInAsync("THEIRS", "Their hall");
-        await using var phone = await OpenAsync();
+        await using var phone = await OpenAsync("Oda");
         var page = phone.Page;
         await page.ShowAsync("#/oil");
         await Assertions.Expect(Row(page, "THEIRS-HAND")).ToBeVisibleAsync();
@@ -122,11 +122,11 @@ public sealed class OilListTests(Screen screen)
     private static async Task SendAsync(IPage page) =>
         await page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send({ atOnce: true }))");
 
-    /// <summary>A phone of a person whose name nobody else has here: the others' rounds are not hers.</summary>
-    private async Task<Visit> OpenAsync()
+    /// <summary>A phone of a person whose name no other test has: a round taken there is not hers.</summary>
+    private async Task<Visit> OpenAsync(string name)
     {
         var phone = await plant.PhoneAsync();
-        await phone.Page.AddInitScriptAsync("localStorage.setItem('wearwatch-name', 'Oda');");
+        await phone.Page.AddInitScriptAsync($"localStorage.setItem('wearwatch-name', '{name}');");
         await phone.Page.GotoAsync($"{screen.Address}/floor/");
         await phone.Page.ReadyAsync();
         return phone;

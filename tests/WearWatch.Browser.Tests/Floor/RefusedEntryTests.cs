@@ -22,6 +22,7 @@ public sealed class RefusedEntryTests(Screen screen)
         var page = phone.Page;
         await page.Context.SetOfflineAsync(true);
         await page.MeasureAsync(id, "5000", "1234.5");
+        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Kept 1");
         await using (var db = await screen.Host.Services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync(Ct))
         {
             await db.Chains.Where(c => c.Id == id).ExecuteUpdateAsync(s => s.SetProperty(c => c.Name, "NEWNAME-1"), Ct);

@@ -15,6 +15,23 @@ public sealed class StalledNetworkTests(Screen screen)
     private const int Attempts = 3;
     private readonly FloorPlant plant = new(screen);
 
+    /// <summary>The shortest of some times in which the floor opens and each screen is drawn, in milliseconds.</summary>
+    private static async Task<Dictionary<string, double>> TimesAsync(IPage page, string[] screens)
+    {
+        var opened = new List<double>();
+        for (var i = 0; i < Attempts; i++)
+        {
+            await page.ReloadAsync(new() { WaitUntil = WaitUntilState.Commit });
+            await page.WaitForFunctionAsync("() => performance.getEntriesByName('shown').length > 0");
+            opened.Add(await page.EvaluateAsync<double>("() => performance.getEntriesByName('shown')[0].startTime"));
+        }
+
+        var times = new Dictionary<string, double> { ["the floor opens"] = opened.Min() };
+        foreach (var hash in screens)
+            times[hash] = (await page.EvaluateAsync<double[]>(Drawing, new object[] { hash, Attempts })).Min();
+        return times;
+    }
+
     private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
 
     [Fact]
@@ -25,18 +42,6 @@ public sealed class StalledNetworkTests(Screen screen)
         await using var phone = await screen.OnPhoneAsync(network: network.Between);
         await phone.Page.GotoAsync(screen.Address + "/floor/");
         await phone.Page.ReadyAsync();
-        network.Signal = Signal.Hangs;
-        var opened = new List<double>();
-        for (var i = 0; i < Attempts; i++)
-        {
-            await phone.Page.ReloadAsync(new() { WaitUntil = WaitUntilState.Commit });
-            await phone.Page.WaitForFunctionAsync("() => performance.getEntriesByName('shown').length > 0");
-            opened.Add(await phone.Page.EvaluateAsync<double>("() => performance.getEntriesByName('shown')[0].startTime"));
-        }
-
-        var output = TestContext.Current.TestOutputHelper!;
-        output.WriteLine($"the floor opens: {opened.Min():0} ms");
-        Assert.InRange(opened.Min(), 0, DrawnWithinMs);
         var screens = await phone.Page.EvaluateAsync<string[]>("""
             async ([id, mark]) => {
               const { ofChain, others } = await import('/floor/screens.js');
@@ -44,11 +49,15 @@ public sealed class StalledNetworkTests(Screen screen)
                 ...Object.keys(ofChain).map(s => `#/chain/${id}/${s}`)];
             }
             """, new object[] { id, mark });
-        foreach (var hash in screens)
+        var good = await TimesAsync(phone.Page, screens);
+        network.Signal = Signal.Hangs;
+        var stalled = await TimesAsync(phone.Page, screens);
+        foreach (var (what, ms) in stalled)
         {
-            var drawn = await phone.Page.EvaluateAsync<double[]>(Drawing, new object[] { hash, Attempts });
-            output.WriteLine($"{hash}: {drawn.Min():0} ms");
-            Assert.InRange(drawn.Min(), 0, DrawnWithinMs);
+            TestContext.Current.TestOutputHelper!.WriteLine($"{what}: {ms:0} ms, with a good network {good[what]:0} ms");
+            // A machine that is slow with a good network as well may be as slow here, but waits for nothing: the floor itself
+            // gives a network three seconds.
+            Assert.InRange(ms, 0, Math.Max(DrawnWithinMs, good[what] + DrawnWithinMs / 2));
         }
 
         await phone.Page.MeasureAsync(id, "5000", "1234.5");
