@@ -23,7 +23,7 @@ public sealed class AfterStopTests(Screen screen)
         var page = desk.Page;
         await desk.GoAsync("/plan");
         var begun = page.GetByRole(AriaRole.Region, new() { Name = "Stops that have begun" });
-        await Assertions.Expect(begun).ToContainTextAsync("D-1", new() { Timeout = 60_000 });
+        await Assertions.Expect(begun).ToContainTextAsync("D-1");
         await desk.PictureAsync("plan-begun-stop");
         await begun.GetByRole(AriaRole.Link, new() { Name = "Report what was done: Debarking" }).ClickAsync();
         await page.GetByLabel("Pitches of the new chain").FillAsync("100");
@@ -38,8 +38,7 @@ public sealed class AfterStopTests(Screen screen)
         await page.GetByLabel("sprockets replaced with it").CheckAsync();
         await Assertions.Expect(page.GetByText("1 sprocket 16B-1 z17, 1 sprocket 16B-1 z57")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "D-1 was swapped" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("From stock: 99 pitches of chain 16B-1."))
-            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("From stock: 99 pitches of chain 16B-1.")).ToBeVisibleAsync();
         await desk.PictureAsync("after-stop-reported");
         await desk.GoAsync("/plan/versions");
         await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new("^Debarking") }).First)
@@ -71,14 +70,13 @@ public sealed class AfterStopTests(Screen screen)
         var early = host.Services.GetRequiredService<TimeProvider>().GetUtcNow().AddDays(-40);
         await page.GetByLabel("Done on").FillAsync(early.ToString("yyyy-MM-dd'T'HH:mm", CultureInfo.InvariantCulture));
         await page.GetByRole(AriaRole.Button, new() { Name = "D-1 was swapped" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("The stop began on")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("The stop began on")).ToBeVisibleAsync();
         await desk.PictureAsync("after-stop-question");
         Assert.Empty(await desk.BarriersAsync());
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "D-1 was swapped" })).ToBeVisibleAsync();
 
         await page.GetByRole(AriaRole.Button, new() { Name = "It is right: save it" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo the report of D-1" }))
-            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo the report of D-1" })).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "It is right: save it" })).ToHaveCountAsync(0);
         Assert.Empty(desk.Complaints);
     }

@@ -26,7 +26,7 @@ public sealed class DemoTests(Screen screen) : IAsyncLifetime
             var look = dark ? "dark" : "light";
             await using var desk = await screen.AtDeskAsync(dark, address);
             await desk.GoAsync("/");
-            await Assertions.Expect(desk.Page.GetByText("80 chains ·")).ToBeVisibleAsync(new() { Timeout = 30000 });
+            await Assertions.Expect(desk.Page.GetByText("80 chains ·")).ToBeVisibleAsync();
             await desk.PictureAsync($"mill-glance-desk-{look}", whole: false);
             await desk.GoAsync("/chains");
             await desk.Page.Locator(".chain-grid .chain-link").First.WaitForAsync();

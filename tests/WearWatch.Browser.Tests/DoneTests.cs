@@ -12,8 +12,6 @@ public sealed class DoneTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task Chains_that_run_together_are_shortened_together_at_the_desk_and_on_the_phone()
     {
@@ -27,7 +25,7 @@ public sealed class DoneTests(Screen screen)
         await Assertions.Expect(desk.Page.GetByLabel("as many were taken out of PAIR-2")).ToBeCheckedAsync();
         await desk.PictureAsync("done-shortened-together-desk");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Record: shortened" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("Recorded for PAIR-2 too.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("Recorded for PAIR-2 too.")).ToBeVisibleAsync();
 
         var floor = new FloorPlant(screen);
         await using var phone = await floor.PhoneAsync();
@@ -66,13 +64,13 @@ public sealed class DoneTests(Screen screen)
         await desk.GoAsync("/chains/DONEDESK-1/done");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Shortened" }).ClickAsync();
         await desk.Page.GetByLabel("Pitches taken out").FillAsync("");
-        await Assertions.Expect(desk.Page.GetByText("A whole number of pitches, at least 1.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("A whole number of pitches, at least 1.")).ToBeVisibleAsync();
         await desk.Page.GetByLabel("Pitches taken out").FillAsync("4");
         await desk.Page.GetByLabel("Take-up position").FillAsync("12.5");
         await desk.PictureAsync("done-shortened-desk");
         Assert.Empty(await desk.BarriersAsync());
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Record: shortened" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("116 of 120 pitches are left.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("116 of 120 pitches are left.")).ToBeVisibleAsync();
 
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Something else was done" }).ClickAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Chain replaced" }).ClickAsync();
@@ -80,10 +78,10 @@ public sealed class DoneTests(Screen screen)
         await desk.Page.GetByLabel("Pitches of the new chain").FillAsync("118");
         await desk.Page.GetByLabel("the old chain broke while it ran").CheckAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("starts at 0 h")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("starts at 0 h")).ToBeVisibleAsync();
 
         await desk.GoAsync("/chains/DONEDESK-1");
-        await Assertions.Expect(desk.Page.GetByText("shortened, 4 pitches out, take-up at 12.5 mm")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("shortened, 4 pitches out, take-up at 12.5 mm")).ToBeVisibleAsync();
         await Assertions
             .Expect(desk.Page.GetByText("new chain fitted, 118 pitches when new, the old chain broke, lot L-78"))
             .ToBeVisibleAsync();
@@ -111,12 +109,12 @@ public sealed class DoneTests(Screen screen)
         await desk.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("48 19/32"); // 1234.28 mm
         await desk.Page.GetByText("Temperature, place, take-up").ClickAsync();
         await desk.Page.GetByLabel("Take-up position").FillAsync("35.5");
-        await Assertions.Expect(desk.Page.Locator(".verdict-figure")).ToContainTextAsync("1.24 %", new() { Timeout = 15000 });
+        await Assertions.Expect(desk.Page.Locator(".verdict-figure")).ToContainTextAsync("1.24 %");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("The early date")).ToBeVisibleAsync();
         await desk.GoAsync("/chains/INCHDESK-1");
         await Assertions.Expect(desk.Page.GetByText("48 19/32 in (1,234.28 mm) over 48, tape, take-up at 35.5 mm"))
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         await desk.GoAsync("/enter?chain=INCHDESK-1");
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Radio, new() { Name = "in", Exact = true })).ToBeCheckedAsync();
         Assert.Empty(desk.Complaints);

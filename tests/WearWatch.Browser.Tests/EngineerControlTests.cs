@@ -14,12 +14,11 @@ public sealed class EngineerControlTests(Screen screen)
         var page = desk.Page;
         await desk.GoAsync("/engineering/lives?by=line");
         var lives = page.Locator("div[aria-label='B-lives and reliability']");
-        await Assertions.Expect(lives).ToContainTextAsync("B10", new() { Timeout = 60_000 });
+        await Assertions.Expect(lives).ToContainTextAsync("B10");
         await Assertions.Expect(lives).ToContainTextAsync(new Regex("It fits|It does not fit|Too few failures"));
         await page.GetByLabel("Reliability at, h").FillAsync("12000");
         await page.GetByRole(AriaRole.Button, new() { Name = "Show it" }).ClickAsync();
-        await Assertions.Expect(lives.GetByRole(AriaRole.Columnheader, new() { Name = "R(12,000 h)" }))
-            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(lives.GetByRole(AriaRole.Columnheader, new() { Name = "R(12,000 h)" })).ToBeVisibleAsync();
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("hours=12000"));
         await desk.PictureAsync("engineering-reliability");
         Assert.Empty(await desk.BarriersAsync());
@@ -35,9 +34,9 @@ public sealed class EngineerControlTests(Screen screen)
         await desk.GoAsync("/engineering/compare?by=line");
         var group = page.Locator("label.field:has(> span:text-is('Group')) select");
         await group.First.SelectOptionAsync("Press");
-        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=Press"), new() { Timeout = 60_000 });
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=Press"));
         await group.Nth(1).SelectOptionAsync("*others");
-        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=Press.*b=%2Aothers"), new() { Timeout = 60_000 });
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=Press.*b=%2Aothers"));
         await Assertions.Expect(group.Nth(1)).ToHaveValueAsync("*others");
         await page.GetByLabel("Fitted from").First.FillAsync("2020-01-01");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("a_from=2020-01-01"));
@@ -55,11 +54,10 @@ public sealed class EngineerControlTests(Screen screen)
         await desk.GoAsync("/engineering/record");
         await page.GetByRole(AriaRole.Combobox, new() { Name = "Forecasts", Exact = true }).SelectOptionAsync("remade");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("source=remade"));
-        await page.GetByLabel("Groups by").SelectOptionAsync("Line", new() { Timeout = 60_000 });
+        await page.GetByLabel("Groups by").SelectOptionAsync("Line");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("by=line"));
         var groups = page.GetByRole(AriaRole.Region, new() { Name = "Group", Exact = true });
-        await Assertions.Expect(groups.GetByRole(AriaRole.Rowheader, new() { Name = "Press" }))
-            .ToBeVisibleAsync(new() { Timeout = 120_000 });
+        await Assertions.Expect(groups.GetByRole(AriaRole.Rowheader, new() { Name = "Press" })).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -72,7 +70,7 @@ public sealed class EngineerControlTests(Screen screen)
         await desk.GoAsync("/engineering/drivers");
         var panel = page.Locator("section.panel").Filter(
             new() { Has = page.GetByRole(AriaRole.Heading, new() { Name = "What if", Exact = true }) });
-        await panel.GetByLabel("Chain").FillAsync("DESK-05", new() { Timeout = 60_000 });
+        await panel.GetByLabel("Chain").FillAsync("DESK-05");
         await panel.GetByRole(AriaRole.Button, new() { Name = "Work it out" }).ClickAsync();
         await Assertions.Expect(panel.GetByRole(AriaRole.Rowheader, new() { Name = "a fifth less load" })).ToBeVisibleAsync();
         await panel.GetByLabel("Chain").FillAsync("NOBODY-1");

@@ -10,8 +10,6 @@ namespace WearWatch.Browser.Tests;
 /// </summary>
 public sealed class EngineerMonthTests(Screen screen)
 {
-    private static LocatorAssertionsToContainTextOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_bad_lot_is_found_decided_about_and_gone_from_what_is_to_be_decided()
     {
@@ -23,39 +21,38 @@ public sealed class EngineerMonthTests(Screen screen)
         // The month's report asks whether two alarms are real.
         await desk.GoAsync("/engineering/report");
         var report = page.Locator(".month-report");
-        await Assertions.Expect(report).ToContainTextAsync("Whether 2 alarms of faster wear are real", Patient);
+        await Assertions.Expect(report).ToContainTextAsync("Whether 2 alarms of faster wear are real");
         await Assertions.Expect(report).ToContainTextAsync("Began to wear faster: LOT-00, LOT-01.");
 
         // What do both have in common? By lot their lives fall into two groups.
         await OpenAsync(page, "Lives", "How long chains last");
-        await page.Locator(".filters select").First.SelectOptionAsync("Lot", new() { Timeout = 60_000 });
-        await Assertions.Expect(page.GetByLabel("Draw B-17")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.Locator(".filters select").First.SelectOptionAsync("Lot");
+        await Assertions.Expect(page.GetByLabel("Draw B-17")).ToBeVisibleAsync();
         var replacedBefore = await FigureAsync(page, 3);
         var running = await FigureAsync(page, 4);
 
         // Against all others, it wears faster and lasts less long.
         await OpenAsync(page, "Compare", "Compare groups or periods");
-        await page.Locator(".filters select").First.SelectOptionAsync("Lot", new() { Timeout = 60_000 });
+        await page.Locator(".filters select").First.SelectOptionAsync("Lot");
         var group = page.Locator("label.field:has(> span:text-is('Group')) select");
         await group.First.SelectOptionAsync("B-17");
-        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=B-17"), new() { Timeout = 60_000 });
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=B-17"));
         await group.Nth(1).SelectOptionAsync("*others");
-        await Assertions.Expect(page).ToHaveURLAsync(new Regex("b=%2Aothers"), new() { Timeout = 60_000 });
-        await page.GetByRole(AriaRole.Heading, new() { Name = "B-17 (A) and all others (B)" }).WaitForAsync(
-            new() { Timeout = 60_000 });
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("b=%2Aothers"));
+        await page.GetByRole(AriaRole.Heading, new() { Name = "B-17 (A) and all others (B)" }).WaitForAsync();
         foreach (var figure in new[] { "^Wear rate", "^Median life \\(Weibull\\)" })
             await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new(figure) }))
-                .ToContainTextAsync("they differ", Patient);
+                .ToContainTextAsync("they differ");
         await desk.PictureAsync("engineer-month-compare");
         Assert.Empty(await desk.BarriersAsync());
 
         // So one alarm was real; the other one was a reading after a weekend.
         await desk.GoAsync("/engineering/changes");
         await page.GetByRole(AriaRole.Button, new() { Name = "LOT-00: the alarm was real" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("1 was real")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("1 was real")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "LOT-01: false alarm" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new("^LOT-01") }))
-            .ToContainTextAsync("false alarm", Patient);
+            .ToContainTextAsync("false alarm");
 
         // The decision stands beside the notice, for whoever reads it next.
         await desk.GoAsync("/notices");
@@ -63,7 +60,7 @@ public sealed class EngineerMonthTests(Screen screen)
         await notice.GetByRole(AriaRole.Button, new() { Name = "Assign, snooze, comment: LOT-00" }).ClickAsync();
         await notice.GetByRole(AriaRole.Textbox, new() { Name = "Comment" }).FillAsync("Lot B-17 goes back to the supplier.");
         await notice.GetByRole(AriaRole.Button, new() { Name = "Add comment" }).ClickAsync();
-        await Assertions.Expect(notice).ToContainTextAsync("“Lot B-17 goes back to the supplier.”", Patient);
+        await Assertions.Expect(notice).ToContainTextAsync("“Lot B-17 goes back to the supplier.”");
 
         // It is carried out at one of the chains.
         await desk.GoAsync("/chains/LOT-00/done");
@@ -71,14 +68,14 @@ public sealed class EngineerMonthTests(Screen screen)
         await page.GetByLabel("Hour counter").FillAsync("14168");
         await page.GetByLabel("Supplier's lot").FillAsync("A-03");
         await page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).ClickAsync();
-        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("starts at 0 h", Patient);
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("starts at 0 h");
 
         // One life of the bad lot has ended before its limit, and the report has nothing to ask about alarms.
         await desk.GoAsync("/engineering/lives?by=lot");
-        await Assertions.Expect(Cell(page, 3)).ToHaveTextAsync(Text(replacedBefore + 1), new() { Timeout = 60_000 });
+        await Assertions.Expect(Cell(page, 3)).ToHaveTextAsync(Text(replacedBefore + 1));
         await Assertions.Expect(Cell(page, 4)).ToHaveTextAsync(Text(running - 1));
         await desk.GoAsync("/engineering/report");
-        await Assertions.Expect(report).ToContainTextAsync("Began to wear faster", Patient);
+        await Assertions.Expect(report).ToContainTextAsync("Began to wear faster");
         await Assertions.Expect(report).Not.ToContainTextAsync("of faster wear");
         await desk.PictureAsync("engineer-month-report");
         Assert.Empty(desk.Complaints);

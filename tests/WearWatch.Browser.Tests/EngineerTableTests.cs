@@ -19,7 +19,7 @@ public sealed class EngineerTableTests(Screen screen)
         var region = desk.Page.GetByRole(AriaRole.Region, new() { Name = table, Exact = true })
             .Filter(new() { Has = desk.Page.Locator("table") }).Last;
         var column = region.GetByRole(AriaRole.Columnheader, new() { NameRegex = new Regex("^" + head) }).First;
-        await column.GetByRole(AriaRole.Button).ClickAsync(new() { Timeout = 60_000 });
+        await column.GetByRole(AriaRole.Button).ClickAsync();
         await Assertions.Expect(desk.Page).ToHaveURLAsync(new Regex("sort-" + sorted));
         await Assertions.Expect(column).ToHaveAttributeAsync("aria-sort", "ascending");
         var up = await region.Locator("tbody th[scope=row]").AllInnerTextsAsync();
@@ -32,8 +32,7 @@ public sealed class EngineerTableTests(Screen screen)
         await colleague.GoAsync(new Uri(desk.Page.Url).PathAndQuery);
         var same = colleague.Page.GetByRole(AriaRole.Region, new() { Name = table, Exact = true })
             .Filter(new() { Has = colleague.Page.Locator("table") }).Last;
-        await Assertions.Expect(same.Locator("tbody th[scope=row]").First)
-            .ToHaveTextAsync(down[0].Trim(), new() { Timeout = 60_000 });
+        await Assertions.Expect(same.Locator("tbody th[scope=row]").First).ToHaveTextAsync(down[0].Trim());
         await desk.Page.GoBackAsync();
         await Assertions.Expect(column).ToHaveAttributeAsync("aria-sort", "ascending");
         Assert.Empty(await desk.BarriersAsync());
@@ -48,7 +47,7 @@ public sealed class EngineerTableTests(Screen screen)
         var page = desk.Page;
         await desk.GoAsync("/engineering/drivers");
         var panel = page.Locator("section.panel", new() { HasText = "What would halve it" });
-        await panel.GetByLabel("Class by").SelectOptionAsync("Line", new() { Timeout = 60_000 });
+        await panel.GetByLabel("Class by").SelectOptionAsync("Line");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("by=line"));
         await panel.GetByRole(AriaRole.Combobox, new() { Name = "Class", Exact = true }).SelectOptionAsync("Press");
         await panel.GetByLabel("What changes").SelectOptionAsync("Load");

@@ -13,8 +13,6 @@ public sealed class EntryControlTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task Files_that_were_chosen_by_mistake_are_given_up_and_others_taken_in()
     {
@@ -23,16 +21,16 @@ public sealed class EntryControlTests(Screen screen)
         var files = page.GetByLabel("Choose CSV or xlsx files, or drop them here");
         await desk.GoAsync("/import");
         await files.SetInputFilesAsync(PlantFiles.Write("MISTAKEN"));
-        await Assertions.Expect(page.GetByText("What an import would do")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("What an import would do")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Choose other files" }).ClickAsync();
         await Assertions.Expect(page.GetByText("What an import would do")).ToHaveCountAsync(0);
         await files.SetInputFilesAsync(PlantFiles.Write("MEANT"));
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take in" }).ClickAsync(new() { Timeout = 60_000 });
-        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync(Patient);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take in" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync();
         await desk.GoAsync("/chains/MEANT-1");
-        await Assertions.Expect(page.GetByText("longer than new").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("longer than new").First).ToBeVisibleAsync();
         await desk.GoAsync("/chains/MISTAKEN-1");
-        await Assertions.Expect(page.GetByText("No chain is called MISTAKEN-1")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("No chain is called MISTAKEN-1")).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -50,11 +48,11 @@ public sealed class EntryControlTests(Screen screen)
         await Assertions.Expect(row.GetByLabel("Why is it withdrawn?")).ToHaveCountAsync(0);
         await page.ReloadAsync();
         await desk.ConnectedAsync();
-        await Assertions.Expect(page.GetByText("after 4,200 h").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("after 4,200 h").First).ToBeVisibleAsync();
         await OpenAsync(row);
         await row.GetByLabel("Why is it withdrawn?").FillAsync("another chain was measured");
         await row.GetByRole(AriaRole.Button, new() { Name = "Withdraw it", Exact = true }).ClickAsync();
-        await Assertions.Expect(page.GetByText("after 3,300 h").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("after 3,300 h").First).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
 
         static async Task OpenAsync(ILocator row)
@@ -101,11 +99,11 @@ public sealed class EntryControlTests(Screen screen)
         await Assertions.Expect(strange.GetByRole(AriaRole.Alert)).ToContainTextAsync("Still not: ");
         await PlantFiles.TakeInAsync(host.Services, "LATE");
         await strange.GetByRole(AriaRole.Button, new() { Name = "Let in" }).ClickAsync();
-        await Assertions.Expect(strange.GetByRole(AriaRole.Button)).ToHaveCountAsync(0, new() { Timeout = 60_000 });
+        await Assertions.Expect(strange.GetByRole(AriaRole.Button)).ToHaveCountAsync(0);
         await broken.GetByRole(AriaRole.Button, new() { Name = "Throw away" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Every message could be used.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Every message could be used.")).ToBeVisibleAsync();
         await page.ReloadAsync();
-        await Assertions.Expect(page.GetByText("Every message could be used.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Every message could be used.")).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -124,10 +122,10 @@ public sealed class EntryControlTests(Screen screen)
         await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync(new Regex("At least [0-9]+ pitches"));
         await page.GetByLabel("Distance").FillAsync("762.4");
         await page.GetByRole(AriaRole.Button, new() { Name = "Measured in now" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Kept. Days of passes")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Kept. Days of passes")).ToBeVisibleAsync();
         await page.ReloadAsync();
         await Assertions.Expect(page.GetByText("762.4 mm ± 0.1 mm apart, 30.02 pitches when new; 19 teeth drive."))
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -139,12 +137,12 @@ public sealed class EntryControlTests(Screen screen)
         await PlantFiles.TakeInAsync(host.Services, "WALK");
         await desk.GoAsync("/rounds");
         var earlier = desk.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Walk to WALK-[12] earlier$") });
-        await Assertions.Expect(earlier).ToHaveCountAsync(2, new() { Timeout = 60_000 });
+        await Assertions.Expect(earlier).ToHaveCountAsync(2);
         var second = await earlier.Nth(1).GetAttributeAsync("aria-label");
         await earlier.Nth(1).ClickAsync();
         await Assertions.Expect(earlier.First).ToHaveAttributeAsync("aria-label", second!);
         await desk.GoAsync("/rounds");
-        await Assertions.Expect(earlier.First).ToHaveAttributeAsync("aria-label", second!, new() { Timeout = 60_000 });
+        await Assertions.Expect(earlier.First).ToHaveAttributeAsync("aria-label", second!);
         Assert.Empty(desk.Complaints);
     }
 
@@ -154,7 +152,7 @@ public sealed class EntryControlTests(Screen screen)
         await using var desk = await screen.AtDeskAsync();
         await desk.GoAsync("/types?compare=16B-1,16A-1,80-1");
         var names = desk.Page.Locator(".compare-name");
-        await Assertions.Expect(names).ToHaveCountAsync(3, new() { Timeout = 60_000 });
+        await Assertions.Expect(names).ToHaveCountAsync(3);
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "take away 16A-1" }).ClickAsync();
         await Assertions.Expect(names).ToHaveTextAsync(["16B-1", "80-1"]);
         await Assertions.Expect(desk.Page).Not.ToHaveURLAsync(new Regex("16A-1"));

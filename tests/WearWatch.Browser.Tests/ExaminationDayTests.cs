@@ -23,20 +23,16 @@ public sealed class ExaminationDayTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToContainTextOptions Patient => new() { Timeout = 60_000 };
-
-    private static LocatorAssertionsToHaveTextOptions Given => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task An_examination_day_from_the_due_list_to_the_release_at_desk_and_phone()
     {
         var id = await TakeInAsync();
         await using var desk = await screen.AtDeskAsync();
         await desk.GoAsync("/lifting");
-        await Assertions.Expect(desk.Page.Locator("main")).ToContainTextAsync("never examined", Patient);
+        await Assertions.Expect(desk.Page.Locator("main")).ToContainTextAsync("never examined");
         await CheckAsync(desk, "lifting-due-desk-light");
         await desk.GoAsync("/chains?search=" + Chain);
-        await Assertions.Expect(desk.Page.Locator(".chain-grid .lifting-mark")).ToContainTextAsync("never examined", Patient);
+        await Assertions.Expect(desk.Page.Locator(".chain-grid .lifting-mark")).ToContainTextAsync("never examined");
 
         await AppointAsync(desk);
         await desk.GoAsync(Register);
@@ -51,19 +47,19 @@ public sealed class ExaminationDayTests(Screen screen)
         await CheckAsync(desk, "lifting-register-desk-light");
 
         await FindOnThePhoneAsync(id);
-        await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToHaveTextAsync("Out of use", Given);
+        await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToHaveTextAsync("Out of use");
         foreach (var dark in new[] { true, false })
         {
             await using var phone = await screen.OnPhoneAsync(dark);
             await phone.GoAsync("/chains/" + Chain);
-            await Assertions.Expect(phone.Page.Locator(".lifting-verdict")).ToHaveTextAsync("Out of use", Given);
+            await Assertions.Expect(phone.Page.Locator(".lifting-verdict")).ToHaveTextAsync("Out of use");
             await CheckAsync(phone, $"lifting-out-of-use-phone-{(dark ? "dark" : "light")}");
         }
 
         await ReleaseAsync(desk);
         await using var night = await screen.AtDeskAsync(dark: true);
         await night.GoAsync(Register);
-        await Assertions.Expect(night.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it", Patient);
+        await Assertions.Expect(night.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it");
         await CheckAsync(night, "lifting-register-desk-dark");
         await night.GoAsync("/lifting");
         await CheckAsync(night, "lifting-due-desk-dark");
@@ -82,8 +78,8 @@ public sealed class ExaminationDayTests(Screen screen)
         await form.GetByLabel("Training and experience").FillAsync("trained by the maker, ten years at trucks");
         await form.GetByLabel("Your name").FillAsync("Head of the plant");
         await form.GetByRole(AriaRole.Button, new() { Name = "Appoint" }).ClickAsync();
-        await Assertions.Expect(form).ToContainTextAsync("Saved.", Patient);
-        await Assertions.Expect(desk.Page.Locator("main")).ToContainTextAsync("appointed by Head of the plant", Patient);
+        await Assertions.Expect(form).ToContainTextAsync("Saved.");
+        await Assertions.Expect(desk.Page.Locator("main")).ToContainTextAsync("appointed by Head of the plant");
         await CheckAsync(desk, "lifting-appointments-desk-light");
     }
 
@@ -95,8 +91,8 @@ public sealed class ExaminationDayTests(Screen screen)
         await entry.GetByLabel("It holds for").FillAsync("the pair");
         await entry.GetByLabel("Certificate number").FillAsync("77-1204");
         await entry.GetByRole(AriaRole.Button, new() { Name = "Save the entry" }).ClickAsync();
-        await Assertions.Expect(entry).ToContainTextAsync("Saved.", Patient);
-        await Assertions.Expect(desk.Page.Locator(".lifting-banner")).Not.ToContainTextAsync("No certificate", Patient);
+        await Assertions.Expect(entry).ToContainTextAsync("Saved.");
+        await Assertions.Expect(desk.Page.Locator(".lifting-banner")).Not.ToContainTextAsync("No certificate");
     }
 
     private static async Task ExamineAsync(Visit desk)
@@ -106,11 +102,11 @@ public sealed class ExaminationDayTests(Screen screen)
         await report.GetByRole(AriaRole.Combobox, new() { Name = "Examiner" }).FillAsync("Ola Berg");
         await report.GetByLabel("The report says").SelectOptionAsync("NothingFound");
         await report.GetByRole(AriaRole.Button, new() { Name = "Save the report" }).ClickAsync();
-        await Assertions.Expect(report).ToContainTextAsync("points were not examined", Patient);
+        await Assertions.Expect(report).ToContainTextAsync("points were not examined");
         await report.GetByRole(AriaRole.Button, new() { Name = "Other points: nothing found" }).ClickAsync();
         await report.GetByRole(AriaRole.Button, new() { Name = "Save the report" }).ClickAsync();
-        await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it", Patient);
-        await Assertions.Expect(desk.Page.Locator(".lifting-dates")).ToContainTextAsync("next by", Patient);
+        await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it");
+        await Assertions.Expect(desk.Page.Locator(".lifting-dates")).ToContainTextAsync("next by");
     }
 
     private async Task FindOnThePhoneAsync(int id)
@@ -126,9 +122,8 @@ public sealed class ExaminationDayTests(Screen screen)
         await point.GetByRole(AriaRole.Radio, new() { Name = "found", Exact = true }).TapAsync();
         await phone.Page.RunAndWaitForResponseAsync(
             () => phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync(),
-            response => response.Url.EndsWith("/api/v1/inspections", StringComparison.Ordinal) && response.Status == 201,
-            new() { Timeout = 60_000 });
-        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+            response => response.Url.EndsWith("/api/v1/inspections", StringComparison.Ordinal) && response.Status == 201);
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("1 of 1 points found");
     }
 
@@ -140,12 +135,12 @@ public sealed class ExaminationDayTests(Screen screen)
         await use.GetByLabel("Your name").FillAsync("Ina");
         await use.GetByLabel("found on").First.CheckAsync();
         await use.GetByRole(AriaRole.Button, new() { Name = "Release as competent person" }).ClickAsync();
-        await Assertions.Expect(use).ToContainTextAsync("has no appointment", Patient);
+        await Assertions.Expect(use).ToContainTextAsync("has no appointment");
         await CheckAsync(desk, "lifting-release-refused-desk-light");
         await use.GetByLabel("Your name").FillAsync("Ola Berg");
         await use.GetByRole(AriaRole.Button, new() { Name = "Release as competent person" }).ClickAsync();
-        await Assertions.Expect(use).ToContainTextAsync("Recorded: released.", Patient);
-        await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it", Patient);
+        await Assertions.Expect(use).ToContainTextAsync("Recorded: released.");
+        await Assertions.Expect(desk.Page.Locator(".lifting-verdict")).ToContainTextAsync("Attend to it");
     }
 
     private static async Task CheckAsync(Visit visit, string picture)

@@ -138,12 +138,10 @@ public sealed class FilterTests(Screen screen, BigMill mill)
         var chains = mill.Host.Services.GetRequiredService<ChainListQuery>();
         var page = await chains.AskAsync(filter, 0, 5, TestContext.Current.CancellationToken);
         Assert.NotEmpty(page.Rows);
-        await Assertions.Expect(desk.Page.Locator(".page-head [role=status]"))
-            .ToHaveTextAsync(Words(page.Total, filter), new() { Timeout = 20_000 });
+        await Assertions.Expect(desk.Page.Locator(".page-head [role=status]")).ToHaveTextAsync(Words(page.Total, filter));
         for (var i = 0; i < page.Rows.Count; i++)
         {
-            await Assertions.Expect(desk.Page.Locator(".chain-grid .chain-link").Nth(i))
-                .ToContainTextAsync(page.Rows[i].Name, new() { Timeout = 20_000 });
+            await Assertions.Expect(desk.Page.Locator(".chain-grid .chain-link").Nth(i)).ToContainTextAsync(page.Rows[i].Name);
         }
     }
 }

@@ -20,7 +20,7 @@ public sealed class FirstDayTests(Screen screen)
             .ClickAsync();
         await page.Locator("input[list=zones]").FillAsync("Europe/Vienna");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save" }).First.ClickAsync();
-        await Assertions.Expect(page.GetByText("Saved").First).ToBeVisibleAsync(new() { Timeout = 30000 });
+        await Assertions.Expect(page.GetByText("Saved").First).ToBeVisibleAsync();
 
         await desk.GoAsync("/first-day");
         await Assertions.Expect(steps.Filter(new() { HasText = "Time zone" })).ToContainTextAsync("done");
@@ -72,12 +72,10 @@ public sealed class FirstDayTests(Screen screen)
         await ChooseAsync(page, "messungen.csv", "chain;taken_at;counter_h;tool;pitches;length;unit\n"
             + "FD-1;20.01.2026;700;tape;48;1223,0;mm\nFD-1;01.05.2026;2.400;tape;48;1227,5;mm\n"
             + "FD-1;01.09.2026;4.200,5;tape;48;1232,0;mm\n");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Take in 3 rows" }).ClickAsync(new() { Timeout = 60_000 });
-        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "To the plant" }))
-            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.GetByRole(AriaRole.Button, new() { Name = "Take in 3 rows" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync();
         await desk.GoAsync("/chains/FD-1");
-        await Assertions.Expect(page.GetByText("19 of 20 such chains last beyond").First)
-            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("19 of 20 such chains last beyond").First).ToBeVisibleAsync();
         await desk.GoAsync("/first-day");
         await Assertions.Expect(page.Locator(".first-day li").Filter(new() { HasText = "First round" }))
             .ToContainTextAsync("1 of 2 chains were never measured");
@@ -87,9 +85,9 @@ public sealed class FirstDayTests(Screen screen)
     private static async Task ChooseAsync(IPage page, string name, string text)
     {
         var files = page.GetByLabel("Choose CSV or xlsx files, or drop them here");
-        await Assertions.Expect(files).ToBeEnabledAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(files).ToBeEnabledAsync();
         await files.SetInputFilesAsync(
             new FilePayload { Name = name, MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
-        await Assertions.Expect(page.GetByLabel("Between columns")).ToHaveValueAsync(";", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByLabel("Between columns")).ToHaveValueAsync(";");
     }
 }

@@ -9,8 +9,6 @@ public sealed class GermanDeskTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_german_browser_is_spoken_to_in_german_until_its_person_chooses()
     {
@@ -20,13 +18,13 @@ public sealed class GermanDeskTests(Screen screen)
         // What the circuit draws later speaks as the page did.
         await desk.Page.GetByRole(AriaRole.Link, new() { Name = "Ketten", Exact = true }).First.ClickAsync();
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Ketten", Exact = true }))
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         await desk.GoAsync("/more");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Español" }).ClickAsync();
         await Assertions.Expect(desk.Page.Locator("html")).ToHaveAttributeAsync("lang", "es");
         await desk.GoAsync("/chains");
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Cadenas", Exact = true }))
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -37,22 +35,21 @@ public sealed class GermanDeskTests(Screen screen)
         await PlantFiles.TakeInAsync(screen.Host.Services, "KOMMA");
         await using var desk = await screen.AtDeskAsync(locale: "de-AT");
         await desk.GoAsync("/enter?chain=KOMMA-1");
-        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading,
-            new() { Name = "Messung eingeben" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Messung eingeben" })).ToBeVisibleAsync();
         var counter = desk.Page.GetByLabel("Betriebsstundenzähler");
         await counter.FillAsync("5.000");
-        await Assertions.Expect(desk.Page.GetByText("'5.000' kann 5,000 oder 5000 heißen")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("'5.000' kann 5,000 oder 5000 heißen")).ToBeVisibleAsync();
         await counter.FillAsync("5000,5");
         var length = desk.Page.GetByLabel("Länge", new() { Exact = true });
         await length.FillAsync("1.234");
-        await Assertions.Expect(desk.Page.GetByText("'1.234' kann 1,234 oder 1234 heißen")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("'1.234' kann 1,234 oder 1234 heißen")).ToBeVisibleAsync();
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Button, new()
         {
             Name = "Speichern",
             Exact = true
         })).ToBeDisabledAsync();
         await length.FillAsync("1234,5");
-        await Assertions.Expect(desk.Page.Locator(".verdict-figure")).ToContainTextAsync("1,25 %", new() { Timeout = 15_000 });
+        await Assertions.Expect(desk.Page.Locator(".verdict-figure")).ToContainTextAsync("1,25 %");
         await Assertions.Expect(desk.Page.Locator(".verdict")).ToContainTextAsync("Passt");
         await desk.Page.GetByText("Temperatur, Messstelle").ClickAsync();
         await desk.Page.GetByLabel("Temperatur der Kette").FillAsync("22,5");
@@ -60,10 +57,10 @@ public sealed class GermanDeskTests(Screen screen)
         Assert.Empty(await desk.BarriersAsync());
         Assert.Equal("", await desk.OverTheEdgeAsync());
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Speichern", Exact = true }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("Der frühe Termin")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("Der frühe Termin")).ToBeVisibleAsync();
 
         await desk.GoAsync("/chains/KOMMA-1");
-        await Assertions.Expect(desk.Page.GetByText("1234,5 mm über 48").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("1234,5 mm über 48").First).ToBeVisibleAsync();
         await Assertions.Expect(desk.Page.GetByText("22,5 °C").First).ToBeVisibleAsync();
         await desk.PictureAsync("german-chain-desk");
         Assert.Equal("", await desk.OverTheEdgeAsync());
@@ -83,18 +80,17 @@ public sealed class GermanDeskTests(Screen screen)
         await using var desk = await screen.AtDeskAsync();
         await desk.GoAsync("/plan/inputs?part=costs");
         var cost = desk.Page.GetByLabel("Stopped line, per hour");
-        await Assertions.Expect(cost).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(cost).ToBeVisibleAsync();
         await cost.FillAsync("1,234");
         await cost.BlurAsync();
-        await Assertions.Expect(desk.Page.GetByText("'1,234' can mean 1.234 or 1234")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("'1,234' can mean 1.234 or 1234")).ToBeVisibleAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the costs" }).ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("Saved.")).ToBeHiddenAsync();
         await cost.FillAsync("1234,5");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the costs" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("Saved.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("Saved.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/inputs?part=costs");
-        await Assertions.Expect(desk.Page.GetByLabel("Stopped line, per hour")).ToHaveValueAsync("1234.5",
-            new() { Timeout = 60_000 });
+        await Assertions.Expect(desk.Page.GetByLabel("Stopped line, per hour")).ToHaveValueAsync("1234.5");
         Assert.Empty(desk.Complaints);
     }
 }

@@ -37,7 +37,7 @@ public sealed class LiveTests(Screen screen, ITestOutputHelper output)
             var length = (1234.4 + 0.2 * i).ToString("0.0", CultureInfo.InvariantCulture);
             var watch = Stopwatch.StartNew();
             await PublishAsync(machine, length);
-            await Assertions.Expect(desk.Page.GetByText($"{length} mm").First).ToBeVisibleAsync(new() { Timeout = 60_000 });
+            await Assertions.Expect(desk.Page.GetByText($"{length} mm").First).ToBeVisibleAsync();
             output.WriteLine($"from publication to the screen: {watch.Elapsed.TotalSeconds:0.00} s");
         }
 

@@ -14,16 +14,16 @@ public sealed class MainJobTests(Screen screen)
         var files = PlantFiles.Write("DESKJOB");
         await desk.GoAsync("/import");
         await desk.Page.GetByLabel("Choose CSV or xlsx files, or drop them here").SetInputFilesAsync(files);
-        await Assertions.Expect(desk.Page.GetByText("What an import would do")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("What an import would do")).ToBeVisibleAsync();
         await Assertions.Expect(desk.Page.GetByText("refused", new() { Exact = true })).ToBeVisibleAsync();
         await desk.PictureAsync("job-preview-desk");
         Assert.Empty(await desk.BarriersAsync());
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Take in" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync();
         await Assertions.Expect(desk.Page.GetByText("Past imports")).ToBeVisibleAsync();
         await desk.GoAsync("/chains?search=DESKJOB");
         await desk.Page.GetByRole(AriaRole.Link, new() { Name = "DESKJOB-1" }).First.ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("longer than new").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("longer than new").First).ToBeVisibleAsync();
         await Assertions.Expect(desk.Page.GetByText("19 of 20 such chains last beyond").First).ToBeVisibleAsync();
         await desk.PictureAsync("job-chain-desk");
         Assert.Empty(desk.Complaints);
@@ -38,19 +38,19 @@ public sealed class MainJobTests(Screen screen)
         await phone.GoAsync("/enter");
         var other = await phone.SecondTabAsync("/chains/PHONEJOB-1");
         await Assertions.Expect(other.GetByText("1.03 % longer than new").Or(other.GetByText("after 4,200 h")).First)
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         await phone.Page.GetByLabel("Which chain?").FillAsync("phonejob-1");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "PHONEJOB-1" }).TapAsync();
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1234.5");
-        await Assertions.Expect(phone.Page.Locator(".verdict-figure")).ToContainTextAsync("1.25 %", new() { Timeout = 15000 });
+        await Assertions.Expect(phone.Page.Locator(".verdict-figure")).ToContainTextAsync("1.25 %");
         await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Fits");
         await phone.PictureAsync("job-enter-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync();
         await phone.PictureAsync("job-saved-phone", whole: false);
-        await Assertions.Expect(other.GetByText("after 5,000 h").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(other.GetByText("after 5,000 h").First).ToBeVisibleAsync();
         Assert.Empty(phone.Complaints);
     }
 
@@ -62,7 +62,7 @@ public sealed class MainJobTests(Screen screen)
         await phone.GoAsync("/enter?chain=SLIPJOB-1");
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1253.4");
-        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Hardly possible", new() { Timeout = 15000 });
+        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Hardly possible");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "It is right: save it" }))
             .ToBeVisibleAsync();
@@ -70,7 +70,7 @@ public sealed class MainJobTests(Screen screen)
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Let me look again" }).TapAsync();
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1234.5");
-        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Fits", new() { Timeout = 15000 });
+        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Fits");
         Assert.Empty(phone.Complaints);
     }
 
@@ -84,11 +84,11 @@ public sealed class MainJobTests(Screen screen)
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1260.1");
         var miscount = phone.Page.GetByRole(AriaRole.Button, new() { Name = "49 pitches instead of 48" });
-        await Assertions.Expect(miscount).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(miscount).ToBeVisibleAsync();
         await phone.PictureAsync("job-slip-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await miscount.TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Fits", new() { Timeout = 15000 });
+        await Assertions.Expect(phone.Page.Locator(".verdict")).ToContainTextAsync("Fits");
         await Assertions.Expect(phone.Page.Locator(".verdict-figure")).ToContainTextAsync("1.25 %");
         await Assertions.Expect(miscount).ToBeHiddenAsync();
         Assert.Empty(phone.Complaints);
@@ -107,18 +107,18 @@ public sealed class MainJobTests(Screen screen)
         await phone.Page.GetByLabel("Hour counter").FillAsync(told);
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1234.5");
         var meant = phone.Page.GetByRole(AriaRole.Button, new() { Name = "5,310 h" });
-        await Assertions.Expect(meant).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(meant).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.GetByText("This counter does not fit").First).ToBeVisibleAsync();
         await phone.PictureAsync("job-counter-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         var other = await phone.SecondTabAsync($"/chains/{name}-1");
-        await Assertions.Expect(other.GetByText("after 4,200 h").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(other.GetByText("after 4,200 h").First).ToBeVisibleAsync();
         await meant.TapAsync();
         await Assertions.Expect(phone.Page.GetByLabel("Hour counter")).ToHaveValueAsync("5310");
         await Assertions.Expect(meant).ToBeHiddenAsync();
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
-        await Assertions.Expect(other.GetByText("after 5,310 h").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync();
+        await Assertions.Expect(other.GetByText("after 5,310 h").First).ToBeVisibleAsync();
         Assert.Empty(phone.Complaints);
     }
 
@@ -134,5 +134,4 @@ public sealed class MainJobTests(Screen screen)
         Assert.Empty(desk.Complaints);
     }
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 30000 };
 }

@@ -65,11 +65,10 @@ public sealed class NoticeFilterTests(Screen screen, BigMill mill)
         var notices = await BoardAsync(filter);
         await Assertions.Expect(desk.Page.Locator(".page-head [role=status]"))
             .ToHaveTextAsync(
-                Show.Count(notices.Count, $"{(filter.Ended ? "ended" : "open")} notice"), new() { Timeout = 20_000 });
+                Show.Count(notices.Count, $"{(filter.Ended ? "ended" : "open")} notice"));
         if (notices.Count > 0)
         {
-            await Assertions.Expect(desk.Page.Locator(".notices > .notice a").First)
-                .ToHaveTextAsync(notices[0].Chain, new() { Timeout = 20_000 });
+            await Assertions.Expect(desk.Page.Locator(".notices > .notice a").First).ToHaveTextAsync(notices[0].Chain);
         }
         Assert.Equal(filter, NoticeFilter.FromQuery(new Uri(desk.Page.Url).Query));
     }

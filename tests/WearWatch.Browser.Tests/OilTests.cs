@@ -31,20 +31,19 @@ public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
         await phone.GoAsync("/");
         await Tap(phone.Page.GetByRole(AriaRole.Link, new() { Name = "Lubrication", Exact = true }));
         var line = phone.Page.GetByRole(AriaRole.Region, new() { Name = "OILLINE" });
-        await Assertions.Expect(line).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(line).ToBeVisibleAsync();
         await phone.ConnectedAsync();
         await phone.PictureAsync("oil-round-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await Tap(line.GetByRole(AriaRole.Button, new() { Name = "All 12 done" }));
-        await Assertions.Expect(phone.Page.GetByText("12 chains recorded.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("12 chains recorded.")).ToBeVisibleAsync();
         Assert.InRange(taps, 1, MostTaps);
         Assert.Equal(12, await OilingsAsync(withdrawn: false));
         await phone.PictureAsync("oil-done-phone", whole: false);
 
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true }))
-            .ToHaveCountAsync(0, new() { Timeout = 30000 });
-        await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "All 12 done" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Button, new() { Name = "Undo", Exact = true })).ToHaveCountAsync(0);
+        await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "All 12 done" })).ToBeVisibleAsync();
         Assert.Equal(12, await OilingsAsync(withdrawn: true));
         Assert.Equal(12, await OilingsAsync(withdrawn: false));
         Assert.Empty(phone.Complaints);
@@ -62,14 +61,12 @@ public sealed class OilTests(Screen screen, Walk walk) : IClassFixture<Walk>
         {
             await using var desk = await walk.LookAsync(onPhone: false, dark);
             await desk.GoAsync(path);
-            await Assertions.Expect(desk.Page.Locator(".loading")).ToHaveCountAsync(0, new() { Timeout = 30000 });
+            await Assertions.Expect(desk.Page.Locator(".loading")).ToHaveCountAsync(0);
             await desk.PictureAsync(picture + (dark ? "-dark" : ""));
             Assert.Empty(await desk.BarriersAsync());
             Assert.Empty(desk.Complaints);
         }
     }
-
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 30000 };
 
     private async Task<int> OilingsAsync(bool withdrawn)
     {

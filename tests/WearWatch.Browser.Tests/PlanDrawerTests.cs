@@ -67,7 +67,7 @@ public sealed class PlanDrawerTests(Screen screen)
         await desk.PictureAsync("plan-versions");
         Assert.Empty(await desk.BarriersAsync());
         await page.GetByRole(AriaRole.Link, new() { Name = "Put as proposed on the board" }).ClickAsync();
-        await Assertions.Expect(page.Locator("[data-chain=D-1]")).ToBeVisibleAsync(new() { Timeout = 30_000 });
+        await Assertions.Expect(page.Locator("[data-chain=D-1]")).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
     [Fact]

@@ -97,8 +97,7 @@ public sealed class PlanTests(Screen screen)
     internal static async Task ProposeAsync(IPage page)
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Propose a plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Nothing is saved until you save it."))
-            .ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByText("Nothing is saved until you save it.")).ToBeVisibleAsync();
     }
 
     /// <summary>A mill with four chains that come due; those named hold a load and are out of use in so many days.</summary>

@@ -6,8 +6,6 @@ namespace WearWatch.Browser.Tests;
 /// <summary>Controls of the planner's pages, each used and its effect seen.</summary>
 public sealed class PlannerControlTests(Screen screen)
 {
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_swap_that_was_not_done_needs_a_reason_and_comes_back_into_the_next_plan()
     {
@@ -16,18 +14,18 @@ public sealed class PlannerControlTests(Screen screen)
         await using var desk = await AtAsync(host);
         var page = desk.Page;
         await desk.GoAsync("/plan/done");
-        await Assertions.Expect(page.GetByLabel("Note, or why not")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByLabel("Note, or why not")).ToBeVisibleAsync();
         var notDone = page.GetByRole(AriaRole.Button, new() { Name = "D-1 was not swapped" });
         await notDone.ClickAsync();
         await page.GetByLabel("Say why not").FillAsync("The crane was out of order");
         await notDone.ClickAsync();
-        await Assertions.Expect(page.GetByText("D-1: not done; it is in the next plan.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("D-1: not done; it is in the next plan.")).ToBeVisibleAsync();
         await Assertions.Expect(notDone).ToHaveCountAsync(0);
         await desk.GoAsync("/plan/inputs");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan");
-        await Assertions.Expect(page.Locator("[data-chain=D-1]")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.Locator("[data-chain=D-1]")).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -42,11 +40,11 @@ public sealed class PlannerControlTests(Screen screen)
         await page.GetByLabel("parts from stock").UncheckAsync();
         await page.GetByLabel("Note, or why not").FillAsync("the supplier brought the chain along");
         await page.GetByRole(AriaRole.Button, new() { Name = "D-1 was swapped" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Nothing was taken from stock.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Nothing was taken from stock.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/inputs?part=spares");
         await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { Name = "chain 16B-1" })).ToContainTextAsync("160");
         await desk.GoAsync("/chains/D-1");
-        await Assertions.Expect(page.GetByText("the supplier brought the chain along")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("the supplier brought the chain along")).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -58,7 +56,7 @@ public sealed class PlannerControlTests(Screen screen)
         var page = desk.Page;
         await desk.GoAsync("/plan/inputs");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Month after" }).ClickAsync();
         var change = page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Debarking .*: change") });
         await change.Last.ClickAsync();
@@ -116,7 +114,7 @@ public sealed class PlannerControlTests(Screen screen)
         await desk.GoAsync("/plan/inputs");
         await page.GetByLabel("Repeats").SelectOptionAsync("FREQ=WEEKLY;INTERVAL=2");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("2 shutdowns added.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan");
         await page.Locator("[data-chain=D-2]").ClickAsync();
         var places = page.GetByRole(AriaRole.Region, new() { Name = "Shutdowns to move to" });

@@ -19,8 +19,6 @@ public sealed class ReplacementQuestionTests(Screen screen, StillPlant still) : 
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task At_the_desk_the_worn_neighbour_is_named_and_a_yes_records_it()
     {
@@ -30,14 +28,13 @@ public sealed class ReplacementQuestionTests(Screen screen, StillPlant still) : 
         await desk.GoAsync("/chains/WHICHDESK-1/done");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Chain replaced" }).ClickAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Was it WHICHDESK-2?",
-            new() { Timeout = 60_000 });
+        await Assertions.Expect(desk.Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Was it WHICHDESK-2?");
         await desk.PictureAsync("replacement-question-desk");
         Assert.Empty(await desk.BarriersAsync());
         Assert.Equal((before, 0), (await plant.EarlyDateAsync("WHICHDESK-1", Ct), await EventsAsync("WHICHDESK-1")));
 
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "It is right: save it" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("starts at 0 h")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("starts at 0 h")).ToBeVisibleAsync();
         Assert.Equal(1, await EventsAsync("WHICHDESK-1"));
         Assert.NotEqual(before, await plant.EarlyDateAsync("WHICHDESK-1", Ct));
         Assert.Empty(desk.Complaints);
@@ -54,18 +51,18 @@ public sealed class ReplacementQuestionTests(Screen screen, StillPlant still) : 
         await page.ReadyAsync();
         await page.ShowAsync($"#/chain/{(await plant.IdsAsync())["WHICHFLOOR-1"]}/do?what=replacement");
         await page.GetByRole(AriaRole.Button, new() { Name = "Record: chain replaced" }).TapAsync();
-        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync();
         await page.ShowAsync("#/kept");
         await page.GetByRole(AriaRole.Button, new() { Name = "Send 1 now" }).TapAsync();
-        await Assertions.Expect(page.GetByText("Was it WHICHFLOOR-2?")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Was it WHICHFLOOR-2?")).ToBeVisibleAsync();
         await phone.PictureAsync("replacement-question-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         Assert.Equal((before, 0), (await plant.EarlyDateAsync("WHICHFLOOR-1", Ct), await EventsAsync("WHICHFLOOR-1")));
 
         await page.GetByRole(AriaRole.Button, new() { Name = "It is right: use it" }).TapAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "It is right", Exact = true }).TapAsync();
-        await Assertions.Expect(page.Locator(".entry.check")).ToHaveCountAsync(0, new() { Timeout = 60_000 });
-        await Assertions.Expect(page.Locator(".entry.sent")).ToHaveCountAsync(1, new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".entry.check")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".entry.sent")).ToHaveCountAsync(1);
         Assert.Equal(1, await EventsAsync("WHICHFLOOR-1"));
         Assert.NotEqual(before, await plant.EarlyDateAsync("WHICHFLOOR-1", Ct));
     }

@@ -17,6 +17,12 @@ public sealed class Screen : IAsyncLifetime
         ? null
         : Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
 
+    /// <summary>
+    /// How long anything may take to show. Far beyond what a person would bear: what is tested is that it shows, and a busy machine
+    /// has no part in it. How long things take is measured elsewhere.
+    /// </summary>
+    private const int patienceMs = 120_000;
+
     private IPlaywright? driver;
     private IBrowser? browser;
 
@@ -26,6 +32,7 @@ public sealed class Screen : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        Assertions.SetDefaultExpectTimeout(patienceMs);
         Address = Host.Listen();
         driver = await Playwright.CreateAsync();
         browser = await driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium(), Args = arguments });
@@ -57,8 +64,9 @@ public sealed class Screen : IAsyncLifetime
         dark, address ?? Address);
 
     /// <summary>A phone that keeps its memory in a folder: a browser of its own, which can be killed and started again.</summary>
-    public Task<IBrowserContext> PhoneWithMemoryAsync(string folder, Proxy? network) =>
-        driver!.Chromium.LaunchPersistentContextAsync(folder, new()
+    public async Task<IBrowserContext> PhoneWithMemoryAsync(string folder, Proxy? network)
+    {
+        var context = await driver!.Chromium.LaunchPersistentContextAsync(folder, new()
         {
             Proxy = network,
             ExecutablePath = Chromium(),
@@ -67,6 +75,9 @@ public sealed class Screen : IAsyncLifetime
             IsMobile = true,
             HasTouch = true,
         });
+        context.SetDefaultTimeout(patienceMs);
+        return context;
+    }
 
     public async ValueTask DisposeAsync()
     {
@@ -78,6 +89,7 @@ public sealed class Screen : IAsyncLifetime
     private async Task<Visit> VisitAsync(BrowserNewContextOptions options, bool dark, string address)
     {
         var context = await browser!.NewContextAsync(options);
+        context.SetDefaultTimeout(patienceMs);
         if (dark) await context.AddCookiesAsync([new() { Name = "wearwatch-look", Value = "software-dark", Url = address }]);
         return new Visit(context, await context.NewPageAsync(), address, pictures);
     }

@@ -13,8 +13,6 @@ public sealed class SettingsControlTests(Screen screen)
         ("Look at a lubricator after", "7"),
     ];
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task Shifts_days_without_production_utilisation_and_law_are_kept_and_a_slip_of_a_shift_is_said_beside_it()
     {
@@ -31,7 +29,7 @@ public sealed class SettingsControlTests(Screen screen)
         await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Shifts such as 06:00-14:00");
         await page.GetByLabel("Monday").FillAsync("06:00-14:00, 22:00-06:00");
         await SaveAsync(page);
-        await Assertions.Expect(page.GetByText("Saved. ")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Saved. ")).ToBeVisibleAsync();
 
         await desk.GoAsync("/settings");
         await Assertions.Expect(page.GetByLabel("Utilisation")).ToHaveValueAsync("85");
@@ -57,7 +55,7 @@ public sealed class SettingsControlTests(Screen screen)
         await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("A factor between 0.05 and 20");
         await page.GetByLabel("Factor for heavy dust").FillAsync("0.55");
         await SaveAsync(page);
-        await Assertions.Expect(page.GetByText("Saved. ")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Saved. ")).ToBeVisibleAsync();
 
         await desk.GoAsync("/lubrication/interval");
         foreach (var (name, figure) in terms) await Assertions.Expect(page.GetByLabel(name)).ToHaveValueAsync(figure);

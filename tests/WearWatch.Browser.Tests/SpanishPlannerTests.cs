@@ -8,8 +8,6 @@ public sealed class SpanishPlannerTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_Spanish_planner_plans_a_stop_prints_its_work_package()
     {
@@ -18,7 +16,7 @@ public sealed class SpanishPlannerTests(Screen screen)
         await using var desk = await screen.AtDeskAsync(address: address, locale: "es-ES");
         var page = desk.Page;
         await desk.GoAsync("/plan");
-        await Assertions.Expect(page.GetByText("Ninguna parada planificada")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Ninguna parada planificada")).ToBeVisibleAsync();
         Assert.Empty(await desk.EnglishAsync());
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Introducir paradas" }).ClickAsync();
@@ -26,14 +24,14 @@ public sealed class SpanishPlannerTests(Screen screen)
         await page.GetByLabel("Duración, h").FillAsync("7,5");
         await page.GetByLabel("Cuadrilla", new() { Exact = true }).FillAsync("turno A");
         await page.GetByRole(AriaRole.Button, new() { Name = "Añadir" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("2 paradas añadidas.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("2 paradas añadidas.")).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { Name = "7,5" }).First).ToBeVisibleAsync();
         Assert.Empty(await desk.EnglishAsync());
         await desk.PictureAsync("spanish-plan-inputs");
 
         await desk.GoAsync("/plan");
         await page.GetByRole(AriaRole.Button, new() { Name = "Proponer un plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("No se guarda nada hasta guardar el plan.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("No se guarda nada hasta guardar el plan.")).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator("#plan-gap")).ToContainTextAsync("Demostrado: ningún plan cuesta menos de");
         await Assertions.Expect(page.Locator("#plan-gap")).ToContainTextAsync(new Regex(@"\d,\d %"));
         await page.Locator("[data-chain=D-1]").ClickAsync();
@@ -43,7 +41,7 @@ public sealed class SpanishPlannerTests(Screen screen)
         Assert.Equal("", await desk.OverTheEdgeAsync());
         await desk.PictureAsync("spanish-plan-board");
         await page.GetByRole(AriaRole.Button, new() { Name = "Guardar el plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Guardado: ")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Guardado: ")).ToBeVisibleAsync();
 
         await page.GetByRole(AriaRole.Link, new() { Name = "ficha de trabajo" }).ClickAsync();
         var card = page.Locator(".job-card");
@@ -61,8 +59,7 @@ public sealed class SpanishPlannerTests(Screen screen)
         Assert.StartsWith("%PDF-", System.Text.Encoding.ASCII.GetString(await print.BodyAsync()), StringComparison.Ordinal);
 
         await desk.GoAsync("/plan/orders");
-        await Assertions.Expect(page.GetByRole(AriaRole.Rowheader, new() { Name = "cadena 16B-1" }).First)
-            .ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Rowheader, new() { Name = "cadena 16B-1" }).First).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Columnheader, new() { Name = "Pedir antes del" })).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { NameRegex = new(@"^\d+,\d$") }).First).ToBeVisibleAsync();
         Assert.Empty(await desk.EnglishAsync());

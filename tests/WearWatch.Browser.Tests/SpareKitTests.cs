@@ -18,8 +18,6 @@ public sealed class SpareKitTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_kit_is_entered_once_and_stands_wherever_the_swap_is_prepared()
     {
@@ -37,7 +35,7 @@ public sealed class SpareKitTests(Screen screen)
         await page.GetByLabel("Why is it changed?").FillAsync("counted in the store");
         await page.GetByLabel("Your name").FillAsync("Vera");
         await save.ClickAsync();
-        await Assertions.Expect(page.Locator(".save-bar")).ToContainTextAsync("Saved. Changes: 3.", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".save-bar")).ToContainTextAsync("Saved. Changes: 3.");
         await Assertions.Expect(save).ToBeDisabledAsync();
         await SeeOnTheChainAsync(desk);
 
@@ -46,21 +44,20 @@ public sealed class SpareKitTests(Screen screen)
         await page.GetByLabel("Chain", new() { Exact = true }).FillAsync("KIT-1");
         await page.GetByLabel("replace its sprockets with it").CheckAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Save the chain" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("KIT-1: saved.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("KIT-1: saved.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/inputs");
         await page.GetByLabel("Repeats").SelectOptionAsync("FREQ=WEEKLY;INTERVAL=2");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("1 shutdown added.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("1 shutdown added.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan");
         await PlanTests.ProposeAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Saved: ")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Saved: ")).ToBeVisibleAsync();
 
         // Who orders reads the number of each part beside it.
         await desk.GoAsync("/plan/orders");
         var kits = page.Locator(".kit");
-        await Assertions.Expect(kits.Filter(new() { HasText = "KIT-1: K1 every 4th pitch, no. 4711" }).First)
-            .ToBeVisibleAsync(Patient);
+        await Assertions.Expect(kits.Filter(new() { HasText = "KIT-1: K1 every 4th pitch, no. 4711" }).First).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Row).Filter(new() { HasText = "sprocket 16B-1 z17" }).Locator(".kit"))
             .ToHaveTextAsync("KIT-1: no. W-17");
         await desk.PictureAsync("order-kits");
@@ -70,20 +67,19 @@ public sealed class SpareKitTests(Screen screen)
         await desk.GoAsync("/plan/stop");
         await page.Locator(".notices a").First.ClickAsync();
         var cut = page.GetByRole(AriaRole.Row).Filter(new() { HasText = "connecting links" });
-        await Assertions.Expect(cut).ToContainTextAsync("K1 every 4th pitch", new() { Timeout = 60_000 });
+        await Assertions.Expect(cut).ToContainTextAsync("K1 every 4th pitch");
         await Assertions.Expect(cut).ToContainTextAsync("4711");
         await desk.GoAsync("/plan/card/KIT-1");
         foreach (var (name, value) in new[] { ("Attachments", "K1"), ("Store number", "4711"), ("Sprocket number", "W-17") })
             await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new("^" + name) }))
-                .ToContainTextAsync(value, new() { Timeout = 60_000 });
+                .ToContainTextAsync(value);
 
         // After the swap the numbers are those of the next one.
         await BeginAsync(host.Services);
         await desk.GoAsync("/plan/done");
         await page.GetByLabel("sprockets replaced with it").CheckAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "KIT-1 was swapped" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo the report of KIT-1" }))
-            .ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo the report of KIT-1" })).ToBeVisibleAsync();
         await SeeOnTheChainAsync(desk);
         await Assertions.Expect(page.GetByText("new chain fitted").First).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
@@ -97,8 +93,7 @@ public sealed class SpareKitTests(Screen screen)
         {
             ("Attachments", "K1 every 4th pitch"), ("Store number", "4711"), ("Sprocket number", "W-17"),
         })
-            await Assertions.Expect(facts.Locator($"div:has(> dt:text-is('{name}')) dd")).ToHaveTextAsync(
-                value, new() { Timeout = 60_000 });
+            await Assertions.Expect(facts.Locator($"div:has(> dt:text-is('{name}')) dd")).ToHaveTextAsync(value);
     }
 
     private static async Task BeginAsync(IServiceProvider services)

@@ -19,7 +19,7 @@ public sealed class SpreadsheetTests(Screen screen)
         await desk.GoAsync("/import");
         await ChooseAsync(page, "mai.csv", $"{Header}\nSHEETJOB-2;03.10.2026;4.500,5;tape;48;1224,4;mm;gut\n"
             + "SHEETJOB-2;04.10.2026;4.520,5;tape;0;1224,6;mm;\n");
-        await Assertions.Expect(page.GetByLabel("Between columns")).ToHaveValueAsync(";", new() { Timeout = 30000 });
+        await Assertions.Expect(page.GetByLabel("Between columns")).ToHaveValueAsync(";");
         await Assertions.Expect(page.GetByLabel("Decimal sign")).ToHaveValueAsync(",");
         await Assertions.Expect(page.GetByLabel("Order of dates")).ToHaveValueAsync("DayFirst");
         await page.GetByLabel("Holds").SelectOptionAsync("Readings");
@@ -44,15 +44,13 @@ public sealed class SpreadsheetTests(Screen screen)
         Assert.Contains("SHEETJOB-2;04.10.2026;4.520,5;tape;0;1224,6;mm;;", refused, StringComparison.Ordinal);
         await page.GetByRole(AriaRole.Button, new() { Name = "Take in 1 row" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "Refused rows of mai.csv" }).Nth(1))
-            .ToBeVisibleAsync(new() { Timeout = 30000 });
+            .ToBeVisibleAsync();
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Import more" }).ClickAsync();
         await ChooseAsync(page, "mai-refused.csv", refused.Replace("tape;0;", "tape;48;", StringComparison.Ordinal));
-        await Assertions.Expect(page.GetByLabel("Column Laenge is read as"))
-            .ToHaveValueAsync("length", new() { Timeout = 30000 });
+        await Assertions.Expect(page.GetByLabel("Column Laenge is read as")).ToHaveValueAsync("length");
         await page.GetByRole(AriaRole.Button, new() { Name = "Take in 1 row" }).ClickAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "To the plant" }))
-            .ToBeVisibleAsync(new() { Timeout = 30000 });
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "To the plant" })).ToBeVisibleAsync();
         Assert.Empty(desk.Complaints);
     }
 
@@ -65,7 +63,7 @@ public sealed class SpreadsheetTests(Screen screen)
         await desk.GoAsync("/import");
         await ChooseAsync(page, "readings.csv",
             "chain;taken_at;counter_h;tool;pitches;length;unit\nCLEARJOB-2;03/10/2026;4,500;tape;48;1224;mm\n");
-        await Assertions.Expect(page.GetByLabel("Decimal sign")).ToHaveValueAsync("", new() { Timeout = 30000 });
+        await Assertions.Expect(page.GetByLabel("Decimal sign")).ToHaveValueAsync("");
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Take in 0 rows" })).ToBeDisabledAsync();
         await page.GetByLabel("Decimal sign").SelectOptionAsync(".");
         await page.GetByLabel("Order of dates").SelectOptionAsync("DayFirst");

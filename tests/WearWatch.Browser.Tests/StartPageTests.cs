@@ -17,7 +17,7 @@ public sealed class StartPageTests(Screen screen)
         await desk.GoAsync("/");
         await page.GetByRole(AriaRole.Link, new() { Name = trade, Exact = true }).ClickAsync();
         var tiles = page.Locator(".start-tile");
-        await Assertions.Expect(tiles.First).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(tiles.First).ToBeVisibleAsync();
         await desk.PictureAsync($"start-{trade.ToLowerInvariant()}");
         Assert.Empty(await desk.BarriersAsync());
         foreach (var figure in figures)
@@ -28,9 +28,9 @@ public sealed class StartPageTests(Screen screen)
             await tile.ClickAsync();
             await Assertions.Expect(page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex(
                 System.Text.RegularExpressions.Regex.Escape(address!.Split('?')[0])));
-            await Assertions.Expect(page.Locator("h1").First).ToBeVisibleAsync(new() { Timeout = 30_000 });
+            await Assertions.Expect(page.Locator("h1").First).ToBeVisibleAsync();
             await page.GoBackAsync();
-            await Assertions.Expect(tiles.First).ToBeVisibleAsync(new() { Timeout = 60_000 });
+            await Assertions.Expect(tiles.First).ToBeVisibleAsync();
         }
 
         Assert.Empty(desk.Complaints);

@@ -12,8 +12,6 @@ public sealed class TensionTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     // Three visits show a trend: two lie in a file, the third is entered. By squares 38 of 60 mm are a third of the way from 20.
     [Fact]
     public async Task The_third_reading_of_the_slack_gives_the_date_to_tension_and_tensioning_takes_it_away()
@@ -23,8 +21,7 @@ public sealed class TensionTests(Screen screen)
         var page = desk.Page;
         var tension = page.Locator("dl.tension");
         await desk.GoAsync("/chains/SLACK-1");
-        await Assertions.Expect(page.Locator(".measure-track-card"))
-            .ToContainTextAsync("2 of 3 visits", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".measure-track-card")).ToContainTextAsync("2 of 3 visits");
         await Assertions.Expect(tension).ToHaveCountAsync(0);
 
         await page.GetByText("Enter a reading of a part").ClickAsync();
@@ -33,7 +30,7 @@ public sealed class TensionTests(Screen screen)
         await entry.GetByLabel("Measured").FillAsync("38");
         await entry.GetByLabel("Hour counter").FillAsync("3400");
         await entry.GetByRole(AriaRole.Button, new() { Name = "Save the reading" }).ClickAsync();
-        await Assertions.Expect(tension).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(tension).ToBeVisibleAsync();
         await Assertions.Expect(tension).ToContainTextAsync("tension anew");
         var day = DateOnly.ParseExact(
             await tension.Locator("dd").InnerTextAsync(), "d MMM yyyy", CultureInfo.InvariantCulture);
@@ -45,10 +42,9 @@ public sealed class TensionTests(Screen screen)
         await page.GetByRole(AriaRole.Button, new() { Name = "Tensioned" }).ClickAsync();
         await page.GetByLabel("Hour counter").FillAsync("3410");
         await page.GetByRole(AriaRole.Button, new() { Name = "Record: tensioned" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Recorded: tensioned")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Recorded: tensioned")).ToBeVisibleAsync();
         await desk.GoAsync("/chains/SLACK-1");
-        await Assertions.Expect(page.Locator(".measure-track-card"))
-            .ToContainTextAsync("not measured since it was renewed", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".measure-track-card")).ToContainTextAsync("not measured since it was renewed");
         await Assertions.Expect(tension).ToHaveCountAsync(0);
         Assert.Empty(desk.Complaints);
     }

@@ -14,7 +14,7 @@ public sealed class WearChartTests(Screen screen)
         var page = desk.Page;
         await desk.GoAsync("/chains/DESK-04");
         var chart = page.Locator("svg.wear-chart.for-desk");
-        await page.GetByLabel("dates on the axis").CheckAsync(new() { Timeout = 60_000 });
+        await page.GetByLabel("dates on the axis").CheckAsync();
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("axis=dates"));
         await Assertions.Expect(chart).ToContainTextAsync(new Regex("date; ahead by the average week"));
         await Assertions.Expect(chart).ToContainTextAsync(new Regex("20[0-9][0-9]|[A-Z][a-z]{2} [0-9]{2}"));

@@ -103,7 +103,7 @@ internal sealed class ChainTypeText(IReadOnlyDictionary<string, string> cells)
     {
         "" => null,
         [.. var digits, '?'] => Sourced.FromMemory(Parse(digits)),
-        _ => new Sourced(Parse(cell), "docs/references.md " + source, IsVerified: true),
+        _ => new Sourced(Parse(cell), Sourced.List + source, IsVerified: true),
     };
 
     private static double Parse(string digits) => double.Parse(digits, CultureInfo.InvariantCulture);

@@ -9,6 +9,13 @@ public readonly record struct Sourced(double Value, string Source, bool IsVerifi
     /// <summary>The source of a number that was recalled and not read.</summary>
     public const string Memory = "from memory, not verified";
 
+    /// <summary>The numbered list of sources; its number follows in brackets.</summary>
+    public const string List = "docs/references.md ";
+
+    /// <summary>A place in the list by its number alone, such as [26]; what is in no list as it is.</summary>
+    public static string InBrief(string source) =>
+        source.StartsWith(List, StringComparison.Ordinal) ? source[List.Length..] : source;
+
     /// <summary>A number that was recalled and not read.</summary>
     public static Sourced FromMemory(double value) => new(value, Memory, IsVerified: false);
 

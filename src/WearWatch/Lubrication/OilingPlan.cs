@@ -54,7 +54,7 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, Phrase B
     }
 
     private static Phrase ByHand(Sourced hours) => hours.IsVerified
-        ? Phrase.Of($"about every {hours.Value:#,0.#} h of running or before the joints dry {hours.Source.Split(' ')[^1]}")
+        ? Phrase.Of($"about every {hours.Value:#,0.#} h of running or before the joints dry {Sourced.InBrief(hours.Source)}")
         : $"about every {hours.Value:#,0.#} h of running ({hours.Source})";
 
     private static OilingPlan OfLifting(ChainCard card, OilingTask task, double factor)
@@ -62,8 +62,9 @@ public sealed record OilingPlan(OilingTask Task, double? IntervalHours, Phrase B
         if (card.Family.OilingWhenLifting is not { } care)
             return new OilingPlan(
                 task, null, $"how often a lifting chain of this kind is oiled no source says here: set what its maker says");
+        var source = Sourced.InBrief(care.Source);
         Phrase basis =
-            $"at the latest after {care.Hours:#,0.#} h of running or {care.Months} month, whichever comes first ({care.Source})";
+            $"at the latest after {care.Hours:#,0.#} h of running or {care.Months} month, whichever comes first {source}";
         return Handbook(task, care.Hours, basis, factor) with { MostMonths = care.Months };
     }
 

@@ -5,14 +5,12 @@ namespace WearWatch.Browser.Tests.Floor;
 /// <summary>What a hand does on the floor's screens.</summary>
 internal static class FloorPhone
 {
-    private static readonly PageWaitForFunctionOptions patient = new() { Timeout = 60_000 };
-
     /// <summary>Waits until the phone could work without signal: the worker runs and the pack is there.</summary>
     public static async Task ReadyAsync(this IPage page)
     {
         await page.Locator("html[data-worker=ready][data-shown]")
-            .WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
-        await page.WaitForFunctionAsync("async () => (await caches.keys()).length > 0", null, patient);
+            .WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await page.WaitForFunctionAsync("async () => (await caches.keys()).length > 0");
     }
 
     /// <summary>Goes to a screen of the floor that is open already.</summary>
@@ -21,7 +19,7 @@ internal static class FloorPhone
         await page.EvaluateAsync("hash => { document.documentElement.dataset.shown = ''; if (location.hash === hash) "
             + "dispatchEvent(new Event('hashchange')); else location.hash = hash; }", hash);
         await page.Locator($"html[data-shown='{hash}']")
-            .WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+            .WaitForAsync(new() { State = WaitForSelectorState.Attached });
     }
 
     /// <summary>Enters a reading and waits until the phone says that it is safe.</summary>
@@ -31,7 +29,7 @@ internal static class FloorPhone
         await page.GetByLabel("Hour counter").FillAsync(counter);
         await page.GetByLabel("Length", new() { Exact = true }).FillAsync(length);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync();
     }
 
     /// <summary>Types on the pad that stands under the fields.</summary>

@@ -10,8 +10,6 @@ public sealed class FloorTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     // Taps: Measure, the counter, Next, Save. Digits are not counted.
     [Fact]
     public async Task A_scanned_label_leads_to_a_saved_reading_in_four_taps_and_the_digits()
@@ -34,7 +32,7 @@ public sealed class FloorTests(Screen screen)
         await phone.PictureAsync("floor-measure-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync();
         await phone.PictureAsync("floor-sent-phone", whole: false);
         Assert.Equal(6, (await plant.ReadingsAsync("SCAN-1")).Count);
         Assert.Empty(phone.Complaints);
@@ -47,10 +45,10 @@ public sealed class FloorTests(Screen screen)
         await using var phone = await plant.PhoneAsync();
         await phone.Page.GotoAsync($"{screen.Address}/floor/at/{(mark == "AAAA2222" ? "BBBB2222" : "AAAA2222")}/{id}");
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "This label is of another plant" }))
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         await phone.Page.GotoAsync($"{screen.Address}/floor/at/{mark}/999999");
         await Assertions.Expect(phone.Page.GetByRole(AriaRole.Heading, new() { Name = "not in the register" }))
-            .ToBeVisibleAsync(Patient);
+            .ToBeVisibleAsync();
         Assert.Empty(await phone.BarriersAsync());
     }
 
@@ -64,7 +62,7 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.GetByLabel("Hour counter").FillAsync("5000");
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1260.1");
         var miscount = phone.Page.GetByRole(AriaRole.Button, new() { Name = "49 pitches instead of 48" });
-        await Assertions.Expect(miscount).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(miscount).ToBeVisibleAsync();
         await phone.PictureAsync("floor-slip-phone-dark", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await miscount.TapAsync();
@@ -85,7 +83,7 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.GetByLabel("Hour counter").FillAsync(told);
         await phone.Page.GetByLabel("Length", new() { Exact = true }).FillAsync("1234.5");
         var meant = phone.Page.GetByRole(AriaRole.Button, new() { Name = "5,310 h" });
-        await Assertions.Expect(meant).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(meant).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.GetByText("This counter does not fit").First).ToBeVisibleAsync();
         await phone.PictureAsync("floor-counter-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
@@ -94,7 +92,7 @@ public sealed class FloorTests(Screen screen)
         await Assertions.Expect(phone.Page.GetByLabel("Hour counter")).ToHaveValueAsync("5310");
         await Assertions.Expect(meant).ToBeHiddenAsync();
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("The early date")).ToBeVisibleAsync();
         Assert.Equal(5310, (await plant.ReadingsAsync(name + "-1"))[^1].GetProperty("counter_h").GetDouble());
         Assert.Empty(phone.Complaints);
     }
@@ -117,15 +115,15 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.ReloadAsync();
         await phone.Page.ReadyAsync();
         await phone.Page.WaitForFunctionAsync(
-            "() => /check 1/.test(document.getElementById('kept').textContent)", null, new() { Timeout = 60_000 });
+            "() => /check 1/.test(document.getElementById('kept').textContent)");
         await phone.Page.ShowAsync("#/kept");
         await Assertions.Expect(phone.Page.GetByText("does not fit")).ToBeVisibleAsync();
         var miscount = phone.Page.GetByRole(AriaRole.Button, new() { Name = "49 pitches instead of 48" });
-        await Assertions.Expect(miscount).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(miscount).ToBeVisibleAsync();
         await phone.PictureAsync("floor-look-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await miscount.TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".entry[data-state=sent]")).ToHaveCountAsync(2, new() { Timeout = 60_000 });
+        await Assertions.Expect(phone.Page.Locator(".entry[data-state=sent]")).ToHaveCountAsync(2);
         Assert.Equal(49, (await plant.ReadingsAsync("COMEBACK-1"))[^1].GetProperty("pitches").GetInt32());
     }
 
@@ -159,7 +157,7 @@ public sealed class FloorTests(Screen screen)
 
         await Task.WhenAll(ann.Page.MeasureAsync(id, "5000", "1234.5"), ben.Page.MeasureAsync(id, "5000", "1234.4"));
         foreach (var page in new[] { ann.Page, ben.Page })
-            await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Sent" })).ToBeVisibleAsync(Patient);
+            await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Sent" })).ToBeVisibleAsync();
         var readings = await plant.ReadingsAsync("BOTH-1");
         Assert.Equal([1234.4, 1234.5], readings.TakeLast(2).Select(r => r.GetProperty("length_mm").GetDouble()).Order());
         var taken = readings.Select(r => r.GetProperty("taken_at").GetDateTimeOffset()).ToList();
@@ -180,7 +178,7 @@ public sealed class FloorTests(Screen screen)
         await phone.Page.EvaluateAsync("import('/floor/maker.js').then(m => m.whoIsHere())");
         me = "";
         await phone.Page.MeasureAsync(id, "5000", "1234.5");
-        await Assertions.Expect(phone.Page.GetByText("Sign in, then it is sent")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("Sign in, then it is sent")).ToBeVisibleAsync();
         me = """{"id":"ben","name":"Ben"}""";
         await phone.Page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send({ atOnce: true }))");
         Assert.Equal(5, (await plant.ReadingsAsync("MAKER-1")).Count);

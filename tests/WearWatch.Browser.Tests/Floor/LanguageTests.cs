@@ -7,10 +7,6 @@ public sealed class LanguageTests(Screen screen)
 {
     private readonly FloorPlant plant = new(screen);
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
-    private static LocatorAssertionsToContainTextOptions InTime => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_german_technicians_round_with_a_decimal_comma_goes_without_signal_from_inspection_to_what_was_sent()
     {
@@ -20,7 +16,7 @@ public sealed class LanguageTests(Screen screen)
         await page.Context.SetOfflineAsync(true);
         await page.ReloadAsync(); // the phone was off: it starts without signal
         await page.Locator("html[lang=de][data-shown]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Rundgang heute" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Rundgang heute" })).ToBeVisibleAsync();
 
         await page.ShowAsync($"#/chain/{id}/inspect");
         await page.GetByRole(AriaRole.Button, new() { Name = "Alles Übrige in Ordnung" }).TapAsync();
@@ -53,7 +49,7 @@ public sealed class LanguageTests(Screen screen)
         Assert.Empty(await phone.BarriersAsync());
         await page.Context.SetOfflineAsync(false);
         await page.ShowAsync("#/");
-        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Gespeichert 0", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Gespeichert 0");
         await page.ShowAsync("#/kept");
         await Assertions.Expect(page.Locator(".entry.sent")).ToHaveCountAsync(3);
         var reading = (await plant.ReadingsAsync("RUNDE-1")).Single(r => r.GetProperty("counter_h").GetDouble() == 5000);
@@ -76,7 +72,7 @@ public sealed class LanguageTests(Screen screen)
         await Assertions.Expect(phone.Page.Locator(".entry")).ToContainTextAsync("1.25\u00a0% over 48 pitches");
         await phone.Page.GetByLabel("Language").SelectOptionAsync("es");
         await phone.Page.Locator("html[lang=es][data-shown]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
-        await Assertions.Expect(phone.Page.Locator(".entry")).ToContainTextAsync("1,25\u00a0% sobre 48 pasos", InTime);
+        await Assertions.Expect(phone.Page.Locator(".entry")).ToContainTextAsync("1,25\u00a0% sobre 48 pasos");
         await phone.PictureAsync("floor-kept-spanish-phone", whole: false);
     }
 
@@ -87,7 +83,7 @@ public sealed class LanguageTests(Screen screen)
         await using var phone = await InAsync("de");
         await phone.Page.ShowAsync($"#/chain/{id}/do?what=oiling");
         await phone.Page.GetByLabel("Betriebsstundenzähler").FillAsync("12.400");
-        await Assertions.Expect(phone.Page.GetByText("Gelesen als 12,400")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("Gelesen als 12,400")).ToBeVisibleAsync();
         await phone.Page.GetByLabel("Betriebsstundenzähler").FillAsync("12400");
         await Assertions.Expect(phone.Page.GetByText("Gelesen als")).ToHaveCountAsync(0);
     }

@@ -17,8 +17,6 @@ public sealed class LinkTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task Three_measures_at_phone_size_are_judged_at_once_and_the_worst_heads_the_page()
     {
@@ -58,7 +56,7 @@ public sealed class LinkTests(Screen screen)
 
         await phone.Page.GotoAsync($"{screen.Address}/chains/LINKS");
         var head = phone.Page.Locator(".headline");
-        await Assertions.Expect(head).ToContainTextAsync("take out of use", new() { Timeout = 60_000 });
+        await Assertions.Expect(head).ToContainTextAsync("take out of use");
         await Assertions.Expect(head.Locator(".headline-links")).ToContainTextAsync(
             "Discard limit reached: mean of two diameters 4.50 mm");
         await Assertions.Expect(phone.Page.Locator(".measure-track-card")).ToHaveCountAsync(3);
@@ -76,17 +74,16 @@ public sealed class LinkTests(Screen screen)
         await desk.Page.GetByLabel("Which link, where").FillAsync("at the hook");
         await desk.Page.GetByLabel("One link, inner length L1").FillAsync("1.59");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the measures" }).ClickAsync();
-        await Assertions.Expect(desk.Page.GetByText("1.59 mm is no length over one link")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("1.59 mm is no length over one link")).ToBeVisibleAsync();
         await desk.Page.GetByLabel("One link, inner length L1").FillAsync("15.9");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the measures" }).ClickAsync();
-        await Assertions.Expect(desk.Page.Locator(".headline")).ToContainTextAsync("take out of use", new() { Timeout = 60_000 });
+        await Assertions.Expect(desk.Page.Locator(".headline")).ToContainTextAsync("take out of use");
         await desk.PictureAsync("chain-links-desk");
         Assert.Empty(await desk.BarriersAsync());
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Withdraw", Exact = true }).ClickAsync();
         await desk.Page.GetByLabel("Why are they withdrawn?").FillAsync("read 15.9 for 15.2");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Withdraw them" }).ClickAsync();
-        await Assertions.Expect(desk.Page.Locator(".headline")).Not.ToContainTextAsync("take out of use",
-            new() { Timeout = 60_000 });
+        await Assertions.Expect(desk.Page.Locator(".headline")).Not.ToContainTextAsync("take out of use");
     }
 
     [Fact]
@@ -96,7 +93,7 @@ public sealed class LinkTests(Screen screen)
         await desk.GoAsync("/gauge?family=round_link&pitch_mm=15&link_diameter_new=5&one_link=15.28&over_links=169&d1=5&d2=5"
             + "&one_link_limit=15.7&over_links_limit=170.6&diameter_limit=4.5&table_source=manual&unit=mm");
         var head = desk.Page.Locator(".gauge-result");
-        await Assertions.Expect(head).ToContainTextAsync("take out of use", new() { Timeout = 60_000 });
+        await Assertions.Expect(head).ToContainTextAsync("take out of use");
         // 169 mm over 11 links are 2.4 % longer, and the crowns are as new: it was pulled.
         await Assertions.Expect(head).ToContainTextAsync("the chain was overloaded");
         await desk.PictureAsync("gauge-links-desk");

@@ -15,8 +15,6 @@ public sealed class OilListTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task One_tap_without_signal_records_what_is_usual_can_be_undone_and_is_done_once_the_server_has_it()
     {
@@ -67,13 +65,13 @@ public sealed class OilListTests(Screen screen)
         await Assertions.Expect(Row(page, "CARE-LIFT").GetByRole(AriaRole.Button)).ToHaveCountAsync(0);
         await Assertions.Expect(page.Locator(".caution").First).ToContainTextAsync("Stop, isolate, lock and tag");
         await Row(page, "CARE-LIFT").GetByRole(AriaRole.Link, new() { Name = "Record it: CARE-LIFT" }).TapAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Record: lubricated" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Record: lubricated" })).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator(".caution")).ToContainTextAsync("Lower and block the load first");
         await page.ShowAsync("#/oil");
         await Row(page, "CARE-AUTO").GetByRole(AriaRole.Link, new() { Name = "Inspect: CARE-AUTO" }).TapAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "All the rest is in order" }).TapAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync();
         // Who has inspected the chain has seen to its lubricator.
         await page.ShowAsync("#/oil");
         await Assertions.Expect(Row(page, "CARE-AUTO")).ToContainTextAsync("lubricate, kept here, not sent yet");
@@ -91,7 +89,7 @@ public sealed class OilListTests(Screen screen)
         await page.ShowAsync("#/");
         await page.Locator(".line", new() { HasText = "My hall" }).GetByRole(AriaRole.Button, new() { Name = "I take it" })
             .TapAsync();
-        await Assertions.Expect(page.GetByText("Taken by Oda.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Taken by Oda.")).ToBeVisibleAsync();
         await page.ShowAsync("#/oil");
         await Assertions.Expect(page.GetByText("Your round: My hall.")).ToBeVisibleAsync();
         await Assertions.Expect(Row(page, "MINE-HAND")).ToBeVisibleAsync();

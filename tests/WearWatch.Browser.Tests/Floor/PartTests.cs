@@ -15,8 +15,6 @@ public sealed class PartTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToHaveCountOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task On_the_phone_a_pin_is_held_against_its_limit_without_signal_and_sent_later()
     {
@@ -47,7 +45,7 @@ public sealed class PartTests(Screen screen)
             told.GetProperty("part").GetString(), told.GetProperty("mm").GetDouble(), told.GetProperty("place").GetString()));
         Assert.Equal("swap_now", parts.GetProperty("parts")[0].GetProperty("condition").GetString());
         await phone.Page.GotoAsync($"{screen.Address}/chains/PHONE-PART");
-        await Assertions.Expect(phone.Page.Locator(".measure-track-card")).ToHaveCountAsync(1, Patient);
+        await Assertions.Expect(phone.Page.Locator(".measure-track-card")).ToHaveCountAsync(1);
         await phone.PictureAsync("chain-parts-phone");
         Assert.Empty(await phone.BarriersAsync());
     }
@@ -68,7 +66,7 @@ public sealed class PartTests(Screen screen)
         await desk.Page.GetByLabel("Size when new").FillAsync("50");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the reading" }).ClickAsync();
         var card = desk.Page.Locator(".measure-track-card");
-        await Assertions.Expect(card).ToHaveCountAsync(1, Patient);
+        await Assertions.Expect(card).ToHaveCountAsync(1);
         await Assertions.Expect(card).ToContainTextAsync("limit reached");
         await Assertions.Expect(card).ToContainTextAsync("manual p. 12");
         await Assertions.Expect(desk.Page.Locator(".headline")).ToContainTextAsync("swap now");
@@ -85,7 +83,7 @@ public sealed class PartTests(Screen screen)
         await withdraw.ClickAsync();
         await desk.Page.GetByLabel("Why are they withdrawn?").FillAsync("read 47.2 for 49.2");
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Withdraw them" }).ClickAsync();
-        await Assertions.Expect(desk.Page.Locator(".measure-track-card")).ToHaveCountAsync(0, Patient);
+        await Assertions.Expect(desk.Page.Locator(".measure-track-card")).ToHaveCountAsync(0);
     }
 
     private async Task<JsonElement> PartsAsync(string chain)

@@ -7,10 +7,6 @@ public sealed class PersonTests(Screen screen)
 {
     private readonly FloorPlant plant = new(screen);
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
-    private static LocatorAssertionsToHaveTextOptions InTime => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task What_another_person_enters_without_signal_waits_for_that_persons_sign_in()
     {
@@ -21,24 +17,24 @@ public sealed class PersonTests(Screen screen)
         await page.RouteAsync("**/api/v1/me", route => route.FulfillAsync(new() { ContentType = "application/json", Body = me }));
         await page.GotoAsync($"{screen.Address}/floor/");
         await page.ReadyAsync();
-        await Assertions.Expect(page.Locator("#who")).ToHaveTextAsync("AB", InTime);
+        await Assertions.Expect(page.Locator("#who")).ToHaveTextAsync("AB");
         await page.Context.SetOfflineAsync(true);
         await page.Locator("#who").TapAsync();
         await page.GetByLabel("Your name").FillAsync("Ben");
         await page.GetByRole(AriaRole.Button, new() { Name = "I enter now" }).TapAsync();
-        await Assertions.Expect(page.Locator("#who")).ToHaveTextAsync("B?", InTime);
+        await Assertions.Expect(page.Locator("#who")).ToHaveTextAsync("B?");
         await phone.PictureAsync("floor-who-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await page.MeasureAsync(id, "5000", "1234.5");
         await page.ShowAsync("#/kept");
         await page.Context.SetOfflineAsync(false);
         await page.GetByRole(AriaRole.Button, new() { Name = "Send 1 now" }).TapAsync();
-        await Assertions.Expect(page.GetByText("These wait for Ben")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("These wait for Ben")).ToBeVisibleAsync();
         Assert.Equal(5, (await plant.ReadingsAsync("WHOSE-1")).Count);
         me = """{"id":2,"name":"Ben"}""";
         await page.GetByRole(AriaRole.Button, new() { Name = "Send 1 now" }).TapAsync();
-        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Kept 0", InTime);
-        await Assertions.Expect(page.Locator("#who")).ToHaveTextAsync("B", InTime);
+        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Kept 0");
+        await Assertions.Expect(page.Locator("#who")).ToHaveTextAsync("B");
         Assert.Equal("Ben", (await plant.ReadingsAsync("WHOSE-1"))[^1].GetProperty("told_by").GetString());
     }
 
@@ -59,7 +55,7 @@ public sealed class PersonTests(Screen screen)
         await page.GotoAsync($"{screen.Address}/floor/");
         await page.ReadyAsync();
         await page.ShowAsync("#/kept");
-        await Assertions.Expect(page.GetByText("This phone’s clock is 1440 min fast")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("This phone’s clock is 1440 min fast")).ToBeVisibleAsync();
         await page.MeasureAsync(id, "5000", "1234.5");
         var told = (await plant.ReadingsAsync("CLOCK-1", count: 6))[^1].GetProperty("taken_at").GetDateTimeOffset();
         Assert.InRange((TimeProvider.System.GetUtcNow() - told).TotalMinutes, -1, 10);

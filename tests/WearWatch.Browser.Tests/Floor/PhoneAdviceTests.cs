@@ -20,8 +20,6 @@ public sealed class PhoneAdviceTests(Screen screen)
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task Every_screen_of_the_phone_tells_the_caution_and_nothing_forbidden_and_answers_each_point_by_itself()
     {
@@ -74,7 +72,7 @@ public sealed class PhoneAdviceTests(Screen screen)
         Assert.Equal(1, await phone.Page.Locator(".points input[type=radio]:checked").CountAsync());
         await phone.PictureAsync("floor-look-lifting-phone");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync(
             $"1 point in order; {points.Count - 1} not inspected");
         for (var wait = 0; wait < 100; wait++)
@@ -107,7 +105,7 @@ public sealed class PhoneAdviceTests(Screen screen)
         await phone.PictureAsync("floor-examination-phone");
         Assert.Empty(await phone.BarriersAsync());
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Keep the report" }).TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("2 of ", new() { Timeout = 60_000 });
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToContainTextAsync("2 of ");
         await phone.Page.Context.SetOfflineAsync(false);
         for (var wait = 0; wait < 150; wait++)
         {

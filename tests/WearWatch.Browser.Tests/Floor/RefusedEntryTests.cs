@@ -12,8 +12,6 @@ public sealed class RefusedEntryTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_chain_renamed_meanwhile_takes_what_was_entered_under_its_old_name()
     {
@@ -29,7 +27,7 @@ public sealed class RefusedEntryTests(Screen screen)
         }
 
         await page.Context.SetOfflineAsync(false);
-        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Kept 0", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Kept 0");
         Assert.Equal(6, (await plant.ReadingsAsync("NEWNAME-1")).Count);
     }
 
@@ -50,8 +48,7 @@ public sealed class RefusedEntryTests(Screen screen)
             }
             """, id);
         await page.ShowAsync("#/");
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "1 entry to be checked" }))
-            .ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "1 entry to be checked" })).ToBeVisibleAsync();
         await Assertions.Expect(page.Locator(".pick", new() { HasText = "REFUSE-1" })).Not.ToContainTextAsync("done");
         await phone.PictureAsync("floor-refused-round-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
@@ -66,7 +63,7 @@ public sealed class RefusedEntryTests(Screen screen)
         Assert.Empty(await phone.BarriersAsync());
         await page.GetByRole(AriaRole.Button, new() { Name = "Yes, hand it on" }).TapAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Send 1 now" }).TapAsync();
-        await Assertions.Expect(page.Locator(".entry.sent")).ToHaveCountAsync(1, new() { Timeout = 60_000 });
+        await Assertions.Expect(page.Locator(".entry.sent")).ToHaveCountAsync(1);
         await using var db = await screen.Host.Services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync(Ct);
         var notices = await db.PlantNotices.ToListAsync(Ct);
         Assert.Contains(notices, n => n.Why.ToString().Contains("REFUSE-1", StringComparison.Ordinal)
@@ -84,7 +81,7 @@ public sealed class RefusedEntryTests(Screen screen)
         await page.GetByLabel("Hour counter").FillAsync("5000");
         await page.GetByLabel("Length", new() { Exact = true }).FillAsync("1600");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(page.GetByText("three one point two three percent")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("three one point two three percent")).ToBeVisibleAsync();
         await phone.PictureAsync("floor-cannot-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         var saveAt = (await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).BoundingBoxAsync())!;
@@ -92,10 +89,10 @@ public sealed class RefusedEntryTests(Screen screen)
         var keepAt = (await keep.BoundingBoxAsync())!;
         Assert.True(keepAt.Y + keepAt.Height < saveAt.Y, "What confirms stands where Save stands.");
         await keep.TapAsync();
-        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync();
         await page.ShowAsync("#/kept");
         await page.GetByRole(AriaRole.Button, new() { Name = "Send 1 now" }).TapAsync();
-        await Assertions.Expect(page.GetByText("It waits for a planner.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("It waits for a planner.")).ToBeVisibleAsync();
         var told = (await plant.ReadingsAsync("CANNOT-1"))[^1];
         Assert.Equal("waiting", told.GetProperty("standing").GetString());
     }
@@ -108,12 +105,11 @@ public sealed class RefusedEntryTests(Screen screen)
         var page = phone.Page;
         await page.MeasureAsync(id, "5000", "1234.5");
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).TapAsync();
-        await Assertions.Expect(page.GetByText("Undone: nothing was kept.")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(page.GetByText("Undone: nothing was kept.")).ToBeVisibleAsync();
         await Assertions.Expect(page.GetByLabel("Length", new() { Exact = true })).ToHaveValueAsync("1234.5");
         await Assertions.Expect(page.Locator("#kept")).ToHaveTextAsync("Kept 0");
         await page.ReloadAsync(); // what is typed outlives the page
-        await Assertions.Expect(page.GetByLabel("Length", new() { Exact = true }))
-            .ToHaveValueAsync("1234.5", new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByLabel("Length", new() { Exact = true })).ToHaveValueAsync("1234.5");
         Assert.Equal(5, (await plant.ReadingsAsync("UNDO-1")).Count);
     }
 
@@ -138,7 +134,7 @@ public sealed class RefusedEntryTests(Screen screen)
             """);
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "NOT kept: write it down" }))
-            .ToContainTextAsync("1234.5", new() { Timeout = 60_000 });
+            .ToContainTextAsync("1234.5");
         await Assertions.Expect(page.GetByLabel("Length", new() { Exact = true })).ToHaveValueAsync("1234.5");
         await phone.PictureAsync("floor-not-kept-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());

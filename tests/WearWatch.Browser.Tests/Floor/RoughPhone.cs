@@ -31,8 +31,8 @@ internal sealed class RoughPhone(Screen screen, string address, string person, W
     {
         browser = await screen.PhoneWithMemoryAsync(memory, network?.Between);
         if (offline) await browser.SetOfflineAsync(true);
-        await Page.GotoAsync(address + "/floor/#/kept", new() { Timeout = 60_000 });
-        await Page.Locator("html[data-shown]").WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+        await Page.GotoAsync(address + "/floor/#/kept");
+        await Page.Locator("html[data-shown]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
     }
 
     /// <summary>Enters some of each kind; what the phone did not say that it keeps is not counted.</summary>

@@ -75,7 +75,7 @@ public sealed class RoughShiftTests(Screen screen)
         Assert.InRange(ann.Kept.Count + ben.Kept.Count, Entries, 2 * Entries);
         await ann.LookAtItAsync();
         await ann.Page.WaitForFunctionAsync(
-            "build => document.documentElement.dataset.build !== build", version, new() { Timeout = 60_000 });
+            "build => document.documentElement.dataset.build !== build", version);
 
         async Task KillServerAsync()
         {

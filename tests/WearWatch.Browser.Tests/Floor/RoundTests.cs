@@ -8,8 +8,6 @@ public sealed class RoundTests(Screen screen)
 {
     private readonly FloorPlant plant = new(screen);
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task The_round_of_the_day_is_taken_on_the_phone_and_planned_at_the_desk()
     {
@@ -19,19 +17,19 @@ public sealed class RoundTests(Screen screen)
         await phone.Page.GotoAsync($"{screen.Address}/floor/");
         await phone.Page.ReadyAsync();
         var line = phone.Page.Locator(".line", new() { HasText = "Pallet line" });
-        await Assertions.Expect(line.GetByRole(AriaRole.Link, new() { Name = "WALK-1" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(line.GetByRole(AriaRole.Link, new() { Name = "WALK-1" })).ToBeVisibleAsync();
         await line.GetByRole(AriaRole.Button, new() { Name = "I take it" }).TapAsync();
-        await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "Give it back" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(line.GetByRole(AriaRole.Button, new() { Name = "Give it back" })).ToBeVisibleAsync();
         await phone.PictureAsync("floor-round-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         await using var desk = await screen.AtDeskAsync();
         await desk.GoAsync("/rounds");
-        await Assertions.Expect(desk.Page.GetByText("taken by").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(desk.Page.GetByText("taken by").First).ToBeVisibleAsync();
         await desk.PictureAsync("rounds-desk");
         Assert.Empty(await desk.BarriersAsync());
         await phone.Page.MeasureAsync(id, "5000", "1234.5");
         await phone.Page.ShowAsync("#/");
-        await Assertions.Expect(line.GetByText("measure, done").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(line.GetByText("measure, done").First).ToBeVisibleAsync();
         Assert.Empty(phone.Complaints);
         Assert.Empty(desk.Complaints);
     }

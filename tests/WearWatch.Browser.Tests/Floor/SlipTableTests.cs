@@ -14,8 +14,6 @@ public sealed class SlipTableTests(Screen screen, StillPlant still) : IClassFixt
 {
     private readonly FloorPlant plant = new(screen, still);
 
-    private static LocatorAssertionsToContainTextOptions Patient => new() { Timeout = 60_000 };
-
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
     [Fact]
@@ -67,7 +65,7 @@ public sealed class SlipTableTests(Screen screen, StillPlant still) : IClassFixt
             await page.GetByLabel("Length", new() { Exact = true }).FillAsync(row.Length);
             if (row.Place.Length > 0) await FillMoreAsync(page, "Place on the chain", row.Place);
             if (row.DaysAgo is { } days) await FillMoreAsync(page, taken, DaysAgo(days));
-            await Assertions.Expect(slips).ToContainTextAsync(row.Asked, Patient);
+            await Assertions.Expect(slips).ToContainTextAsync(row.Asked);
             if (row.Kind.IsWithoutRecord())
             {
                 await Assertions.Expect(slips.GetByRole(AriaRole.Link, new() { NameRegex = Saying(row.Asked) }))
@@ -80,8 +78,7 @@ public sealed class SlipTableTests(Screen screen, StillPlant still) : IClassFixt
                 await Assertions.Expect(row.Kind.IsOfCounter() ? page.GetByLabel("Hour counter")
                     : page.GetByLabel(row.Kind == SlipKind.PitchesMiscounted ? "Pitches" : "Length", new() { Exact = true }))
                     .ToHaveValueAsync(row.Becomes);
-                await Assertions.Expect(slips.Filter(new() { HasText = row.Asked }))
-                    .ToHaveCountAsync(0, new() { Timeout = 60_000 });
+                await Assertions.Expect(slips.Filter(new() { HasText = row.Asked })).ToHaveCountAsync(0);
             }
         }
     }

@@ -32,8 +32,6 @@ public sealed class StalledNetworkTests(Screen screen)
         return times;
     }
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task The_floor_opens_and_draws_each_screen_within_a_second_though_nothing_answers()
     {
@@ -61,12 +59,12 @@ public sealed class StalledNetworkTests(Screen screen)
         }
 
         await phone.Page.MeasureAsync(id, "5000", "1234.5");
-        await Assertions.Expect(phone.Page.GetByText("No signal: kept on this phone").First).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByText("No signal: kept on this phone").First).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.Locator("#kept")).ToHaveTextAsync("Kept 1");
         await phone.PictureAsync("floor-stalled-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
         network.Signal = Signal.Good;
-        await Assertions.Expect(phone.Page.Locator("#kept")).ToHaveTextAsync("Kept 0", new() { Timeout = 60_000 });
+        await Assertions.Expect(phone.Page.Locator("#kept")).ToHaveTextAsync("Kept 0");
         Assert.Equal(6, (await plant.ReadingsAsync("STALL-1")).Count);
     }
 

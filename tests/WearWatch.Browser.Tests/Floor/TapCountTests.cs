@@ -67,7 +67,7 @@ public sealed class TapCountTests(Screen screen)
         async Task SaveAsync(string name)
         {
             await page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).TapAsync();
-            await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+            await Assertions.Expect(page.Locator(".saved")).ToBeVisibleAsync();
         }
 
         async Task EndAsync(string job, int most)

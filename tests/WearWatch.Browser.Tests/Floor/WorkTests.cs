@@ -11,8 +11,6 @@ public sealed class WorkTests(Screen screen)
 
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
-    private static LocatorAssertionsToBeVisibleOptions Patient => new() { Timeout = 60_000 };
-
     [Fact]
     public async Task A_look_with_a_photo_and_an_oiling_without_signal_arrive_when_there_is_some()
     {
@@ -27,7 +25,7 @@ public sealed class WorkTests(Screen screen)
         await dry.GetByLabel("Note").FillAsync("at the infeed");
         await dry.GetByLabel("Photo").SetInputFilesAsync(
             new FilePayload { Name = "joint.png", MimeType = "image/png", Buffer = await phone.Page.ScreenshotAsync() });
-        await Assertions.Expect(dry.GetByText("Photo kept")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(dry.GetByText("Photo kept")).ToBeVisibleAsync();
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "All the rest is in order" }).TapAsync();
         await phone.PictureAsync("floor-look-page-phone", whole: false);
         Assert.Empty(await phone.BarriersAsync());
@@ -72,7 +70,7 @@ public sealed class WorkTests(Screen screen)
         Assert.Equal(1, forecast.GetProperty("readings_used").GetInt32());
         Assert.InRange(forecast.GetProperty("elongation_pct").GetDouble(), 0, 0.4);
         await phone.Page.GotoAsync($"{screen.Address}/chains/SEEN-1");
-        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Link, new() { Name = "photo" })).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.GetByRole(AriaRole.Link, new() { Name = "photo" })).ToBeVisibleAsync();
         await Assertions.Expect(phone.Page.GetByText("118 pitches when new, the old chain broke, lot L-77")).ToBeVisibleAsync();
     }
 
@@ -108,7 +106,7 @@ public sealed class WorkTests(Screen screen)
             await phone.Page.ShowAsync($"#/chain/{id}/do?what={kind}");
             foreach (var (label, text) in fields) await phone.Page.GetByLabel(label).FillAsync(text);
             await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Record: " + work }).TapAsync();
-            await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(Patient);
+            await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync();
         }
     }
 
@@ -145,7 +143,7 @@ public sealed class WorkTests(Screen screen)
         await phone.Page.GetByText("Temperature, place, take-up").TapAsync();
         await phone.Page.GetByLabel("Take-up position").FillAsync("35.5");
         await phone.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).TapAsync();
-        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync(Patient);
+        await Assertions.Expect(phone.Page.Locator(".saved")).ToBeVisibleAsync();
         await SentAsync(phone.Page, 1);
         var told = (await plant.ReadingsAsync("INCH-1"))[^1];
         Assert.Equal(
@@ -163,6 +161,6 @@ public sealed class WorkTests(Screen screen)
         await page.EvaluateAsync("import('/floor/outbox.js').then(m => m.send({ atOnce: true }))");
         await page.WaitForFunctionAsync(
             "count => import('/floor/store.js').then(s => s.entries()).then(all => all.length === count && all.every(e => "
-            + "e.state === 'sent'))", entries, new() { Timeout = 60_000 });
+            + "e.state === 'sent'))", entries);
     }
 }

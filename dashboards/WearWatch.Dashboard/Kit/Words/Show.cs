@@ -63,12 +63,8 @@ public static partial class Show
     }
 
     /// <summary>Where a figure is from: of the numbered list in the project's docs the number is enough.</summary>
-    public static string Source(string source)
-    {
-        const string List = "docs/references.md ";
-        return T[SourceWords.Of(source, cited => cited.StartsWith(List, StringComparison.Ordinal)
-            ? Phrase.Of($"source {cited[List.Length..]}") : Phrase.Verbatim(cited))];
-    }
+    public static string Source(string source) => T[SourceWords.Of(source, cited =>
+        Sourced.InBrief(cited) is var number && number != cited ? Phrase.Of($"source {number}") : Phrase.Verbatim(cited))];
 
     /// <summary>A text that was kept with decimal points, such as 48.5 mm, with the decimal sign of the language.</summary>
     public static string Written(string text) =>

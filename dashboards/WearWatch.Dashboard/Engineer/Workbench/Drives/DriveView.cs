@@ -123,7 +123,7 @@ public sealed record DriveView
     {
         { AmbientC: null } => T["Enter the temperature of the surroundings to see the viscosity grade."],
         { OilGrade: { } grade } => T[$"{grade.Sae}{(grade.IsoVg.Length > 0 ? ", ISO VG " + grade.IsoVg : "")} at "
-            + $"{units.OfTemperature(worked.AmbientC)} ({BenchWords.Source(grade.Source)})."] + " "
+            + $"{units.OfTemperature(worked.AmbientC)} ({Show.Source(grade.Source)})."] + " "
             + Show.Sentence($"{grade.Remark}"),
         _ => T[$"No table reaches {units.OfTemperature(worked.AmbientC)}: ask the maker of the oil."],
     };
