@@ -22,12 +22,15 @@ public sealed class TwoPlannersTests(Screen screen)
         await MoveAsync(late.Page, "D-1", 2);
         await MoveAsync(late.Page, "P-1", 1);
         await MoveAsync(early.Page, "D-1", 1);
+        var began = Stopwatch.GetTimestamp();
         await early.Page.GetByRole(AriaRole.Button, new() { Name = "Save plan" }).ClickAsync();
         await Assertions.Expect(early.Page.GetByText("Saved: ")).ToBeVisibleAsync();
+        var saving = Stopwatch.GetElapsedTime(began).TotalSeconds;
         var since = Stopwatch.GetTimestamp();
         await Assertions.Expect(late.Page.GetByText("Somebody else saved decisions on D-1.")).ToBeVisibleAsync();
         await Assertions.Expect(late.Page.GetByText("Your moves of D-1 gave way")).ToBeVisibleAsync();
-        Assert.InRange(Stopwatch.GetElapsedTime(since).TotalSeconds, 0, 2);
+        // A machine that takes seconds to save may take them to show it as well.
+        Assert.InRange(Stopwatch.GetElapsedTime(since).TotalSeconds, 0, Math.Max(2, 2 * saving));
         await Assertions.Expect(PlaceOf(late.Page, "D-1", 1)).ToBeVisibleAsync();
         await Assertions.Expect(PlaceOf(late.Page, "P-1", 1)).ToBeVisibleAsync();
         await late.PictureAsync("two-planners");
