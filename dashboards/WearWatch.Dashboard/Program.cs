@@ -73,6 +73,7 @@ static async Task<int> RunAsync(string[] args)
             return Task.CompletedTask;
         });
     });
+    builder.Services.AddPackedAnswers();
     builder.Services.AddErrorAnswers();
     builder.Services.AddTrustedProxies(builder.Configuration);
     builder.Services.ConfigureHttpJsonOptions(options =>
@@ -89,6 +90,7 @@ static async Task<int> RunAsync(string[] args)
     var app = builder.Build();
     if (args is [AdministratorCommand.Word, var name]) return await AdministratorCommand.RunAsync(app.Services, name);
     app.UseForwardedHeaders();
+    app.UseResponseCompression();
     app.UseContentPolicy();
     app.UseErrorAnswers();
     app.RefuseForeignOrigin();

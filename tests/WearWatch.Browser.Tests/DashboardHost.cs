@@ -1,5 +1,7 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.Logging;
+using Microsoft.Extensions.Logging.Console;
 using Quartz;
 
 namespace WearWatch.Browser.Tests;
@@ -7,6 +9,8 @@ namespace WearWatch.Browser.Tests;
 /// <summary>The real dashboard on a real socket, with a data folder of its own.</summary>
 public sealed class DashboardHost : WebApplicationFactory<Program>
 {
+    private bool isLeaving;
+
     public string DataFolder { get; } = Directory.CreateTempSubdirectory("wearwatch-browser-").FullName;
 
     /// <summary>
@@ -27,13 +31,16 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Development"); // static files of packages are served unpublished only there
         builder.UseSetting("WearWatch:DataFolder", DataFolder);
-        builder.UseSetting("Logging:LogLevel:Default", "Warning");
+        // A page that is still open when its host goes has nothing to say that a person could use.
+        builder.ConfigureLogging(logging =>
+            logging.AddFilter<ConsoleLoggerProvider>((_, level) => level >= LogLevel.Warning && !isLeaving));
         if (StandsStill)
             builder.ConfigureServices(s => s.Remove(s.Single(d => d.ImplementationType == typeof(QuartzHostedService))));
     }
 
     protected override void Dispose(bool disposing)
     {
+        isLeaving = true;
         base.Dispose(disposing);
         if (disposing && Directory.Exists(DataFolder)) Directory.Delete(DataFolder, recursive: true);
     }

@@ -17,6 +17,7 @@ public sealed class ProductionCalendar
     private const int MostDaysKept = 366 * 100;
 
     private readonly ConcurrentDictionary<DateOnly, PlannedDay> days = new();
+    private readonly ConcurrentDictionary<DateOnly, TimeSpan> months = new();
     private readonly ILookup<DayOfWeek, Shift> shifts;
     private readonly double plannedHoursPerWeek;
     private RunningLog record = RunningLog.Empty;
@@ -82,14 +83,24 @@ public sealed class ProductionCalendar
 
     private double Planned(DateTimeOffset from, DateTimeOffset to)
     {
-        var hours = 0.0;
-        for (var date = FirstDayToLookAt(from); DayOf(date) is var day && day.Start < to; date = date.AddDays(1))
+        var planned = TimeSpan.Zero;
+        var date = FirstDayToLookAt(from);
+        while (DayOf(date) is var day && day.Start < to)
         {
+            if (BeginsMonth(date, from) && DayOf(date.AddMonths(1).AddDays(1)).Start <= to)
+            {
+                planned += MonthOf(date);
+                date = date.AddMonths(1);
+                continue;
+            }
+
             foreach (var (start, end) in day.Stretches)
-                hours += Math.Max(0, (Earlier(end, to) - Later(start, from)).TotalHours);
+                planned += Stretch(Later(start, from), Earlier(end, to));
+
+            date = date.AddDays(1);
         }
 
-        return hours * Utilisation;
+        return planned.TotalHours * Utilisation;
     }
 
     /// <summary>
@@ -105,9 +116,17 @@ public sealed class ProductionCalendar
         if (left > plannedHoursPerWeek * HorizonDays / 7) return null;
 
         var first = FirstDayToLookAt(from);
-        for (var day = first; day.DayNumber - first.DayNumber <= HorizonDays; day = day.AddDays(1))
+        var date = first;
+        while (date.DayNumber - first.DayNumber <= HorizonDays)
         {
-            foreach (var (start, end) in DayOf(day).Stretches)
+            if (BeginsMonth(date, from) && MonthOf(date).TotalHours is var month && month < left)
+            {
+                left -= month;
+                date = date.AddMonths(1);
+                continue;
+            }
+
+            foreach (var (start, end) in DayOf(date).Stretches)
             {
                 var begin = Later(start, from);
                 var run = (end - begin).TotalHours;
@@ -115,6 +134,8 @@ public sealed class ProductionCalendar
                 if (left <= run) return TimeZoneInfo.ConvertTime(begin + TimeSpan.FromHours(left), TimeZone);
                 left -= run;
             }
+
+            date = date.AddDays(1);
         }
 
         return null;
@@ -132,6 +153,24 @@ public sealed class ProductionCalendar
         return day;
     }
 
+    /// <summary>Whether a month begins on a day of which no shift begins before a moment.</summary>
+    private bool BeginsMonth(DateOnly date, DateTimeOffset moment) => date.Day == 1 && DayOf(date).Start >= moment;
+
+    /// <summary>The planned hours of the shifts that begin in a month: years are counted by months, not by days.</summary>
+    private TimeSpan MonthOf(DateOnly first)
+    {
+        if (months.TryGetValue(first, out var kept)) return kept;
+        var hours = TimeSpan.Zero;
+        for (var date = first; date.Month == first.Month; date = date.AddDays(1))
+        {
+            foreach (var (start, end) in DayOf(date).Stretches)
+                hours += Stretch(start, end);
+        }
+
+        months.TryAdd(first, hours);
+        return hours;
+    }
+
     /// <summary>The day before, since yesterday's night shift may still run.</summary>
     private DateOnly FirstDayToLookAt(DateTimeOffset moment) =>
         DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(moment, TimeZone).Date).AddDays(-1);
@@ -142,6 +181,8 @@ public sealed class ProductionCalendar
         if (TimeZone.IsInvalidTime(wall)) wall = wall.AddHours(1);
         return new DateTimeOffset(wall, TimeZone.GetUtcOffset(wall));
     }
+
+    private static TimeSpan Stretch(DateTimeOffset start, DateTimeOffset end) => end > start ? end - start : TimeSpan.Zero;
 
     private static DateTimeOffset Earlier(DateTimeOffset a, DateTimeOffset b) => a < b ? a : b;
 
