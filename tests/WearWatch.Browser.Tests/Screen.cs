@@ -18,8 +18,8 @@ public sealed class Screen : IAsyncLifetime
         : Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
 
     /// <summary>
-    /// How long anything may take to show. Far beyond what a person would bear: what is tested is that it shows, and a busy machine
-    /// has no part in it. How long things take is measured elsewhere.
+    /// How long anything may take to show. Far beyond what a person would bear: what is tested is that it shows, and a busy
+    /// machine has no part in it. How long things take is measured elsewhere.
     /// </summary>
     private const int patienceMs = 120_000;
 

@@ -160,7 +160,7 @@ public sealed class PinTests(Screen screen)
         var phone = await screen.OnPhoneAsync();
         await phone.Page.RouteAsync("**/api/v1/me", route => hasSignal
             ? route.FulfillAsync(new() { ContentType = "application/json", Body = me })
-            : route.AbortAsync(RequestErrorCode.InternetDisconnected));
+            : route.AbortAsync("internetdisconnected"));
         await phone.Page.GotoAsync($"{screen.Address}/floor/");
         await phone.Page.ReadyAsync();
         return phone;

@@ -108,8 +108,8 @@ public sealed class SharedDeviceTests(Screen screen)
         await using var db = new SqliteConnection($"Data Source={server.Database};Mode=ReadOnly");
         await db.OpenAsync(Ct);
         await using var command = db.CreateCommand();
-        command.CommandText = "SELECT DISTINCT p.UserName FROM Sessions s JOIN People p ON p.Id = s.PersonId "
-            + "WHERE s.EndedAt IS NOT NULL ORDER BY p.UserName";
+        command.CommandText = "SELECT DISTINCT p.Name FROM Sessions s JOIN People p ON p.Id = s.PersonId "
+            + "WHERE s.EndedAt IS NOT NULL ORDER BY p.Name";
         List<string> names = [];
         await using var rows = await command.ExecuteReaderAsync(Ct);
         while (await rows.ReadAsync(Ct)) names.Add(rows.GetString(0));
