@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using WearWatch.Plant.People;
 
 namespace WearWatch.Browser.Tests.Floor;
 
@@ -134,25 +133,6 @@ public sealed class PinTests(Screen screen)
         await Assertions.Expect(page.GetByText("To set it, be signed in yourself, with signal.")).ToBeVisibleAsync();
         await page.EnterNewPinAsync("26850", "26851");
         await Assertions.Expect(page.GetByText("The two PINs differ.")).ToBeVisibleAsync();
-    }
-
-    /// <summary>The server's own rule is the oracle: a PIN is chosen by the same one on both sides.</summary>
-    [Fact]
-    public async Task A_PIN_on_the_device_is_chosen_by_the_servers_rule()
-    {
-        await using var phone = await OpenAsync();
-        string[] chosen = ["", "123", "1234", "8642", "1111", "12a4", "1235", "97531", "12345678", "28461973", "123456789"];
-        foreach (var pin in chosen)
-        {
-            var told = await phone.Page.EvaluateAsync<string?>("""
-                async pin => {
-                  const [{ faultOf }, { t }] = await Promise.all([import('/floor/pin.js'), import('/floor/language.js')]);
-                  const fault = faultOf(pin);
-                  return fault && t(fault);
-                }
-                """, pin);
-            Assert.Equal(Pin.Fault(pin)?.ToString(), told);
-        }
     }
 
     private async Task<Visit> OpenAsync()
