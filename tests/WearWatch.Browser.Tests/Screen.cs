@@ -18,8 +18,8 @@ public sealed class Screen : IAsyncLifetime
         : Directory.CreateDirectory(Path.Combine(AppContext.BaseDirectory, "..", "..", "..", "screenshots")).FullName;
 
     /// <summary>
-    /// How long anything may take to show. Far beyond what a person would bear: what is tested is that it shows, and a busy machine
-    /// has no part in it. How long things take is measured elsewhere.
+    /// How long anything may take to show. Far beyond what a person would bear: what is tested is that it shows, and a busy
+    /// machine has no part in it. How long things take is measured elsewhere.
     /// </summary>
     private const int patienceMs = 120_000;
 
@@ -51,17 +51,8 @@ public sealed class Screen : IAsyncLifetime
     /// <param name="locale">The language of the browser, which the person chose as well.</param>
     /// <param name="network">The network between the phone and its server; none: a good one.</param>
     public Task<Visit> OnPhoneAsync(
-        bool dark = false, string? address = null, string? locale = null, Proxy? network = null) => VisitAsync(
-        new()
-        {
-            Proxy = network,
-            ViewportSize = new() { Width = 390, Height = 844 },
-            IsMobile = true,
-            HasTouch = true,
-            DeviceScaleFactor = 2,
-            Locale = locale,
-        },
-        dark, address ?? Address);
+        bool dark = false, string? address = null, string? locale = null, Proxy? network = null) =>
+        VisitAsync(Phone(locale, network), dark, address ?? Address);
 
     /// <summary>A phone that keeps its memory in a folder: a browser of its own, which can be killed and started again.</summary>
     public async Task<IBrowserContext> PhoneWithMemoryAsync(string folder, Proxy? network)
@@ -79,12 +70,40 @@ public sealed class Screen : IAsyncLifetime
         return context;
     }
 
+    /// <summary>A phone with a camera before which a film runs, over and over: a browser of its own.</summary>
+    /// <param name="film">A file in the form YUV4MPEG2; null for a phone without a camera.</param>
+    /// <param name="isAllowed">Whether the person lets the page use the camera.</param>
+    public async Task<Visit> PhoneWithCameraAsync(string? film, bool isAllowed)
+    {
+        string[] camera = film is null
+            ? ["--use-fake-device-for-media-stream=device-count=0"]
+            : ["--use-fake-device-for-media-stream", $"--use-file-for-fake-video-capture={film}"];
+        // A browser without windows has nobody whom it could ask.
+        var answer = "--use-fake-ui-for-media-stream" + (isAllowed ? "" : "=deny");
+        var seeing = await driver!.Chromium.LaunchAsync(
+            new() { ExecutablePath = Chromium(), Args = [.. arguments, .. camera, answer] });
+        var context = await seeing.NewContextAsync(Phone());
+        context.SetDefaultTimeout(patienceMs);
+        context.Close += (_, _) => _ = seeing.CloseAsync();
+        return new Visit(context, await context.NewPageAsync(), Address, pictures);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (browser is not null) await browser.DisposeAsync();
         driver?.Dispose();
         await Host.DisposeAsync();
     }
+
+    private static BrowserNewContextOptions Phone(string? locale = null, Proxy? network = null) => new()
+    {
+        Proxy = network,
+        ViewportSize = new() { Width = 390, Height = 844 },
+        IsMobile = true,
+        HasTouch = true,
+        DeviceScaleFactor = 2,
+        Locale = locale,
+    };
 
     private async Task<Visit> VisitAsync(BrowserNewContextOptions options, bool dark, string address)
     {

@@ -21,8 +21,8 @@ public sealed class FloorLookTests(Screen screen)
         await page.GotoAsync($"{screen.Address}/floor/");
         await page.ReadyAsync();
         string[] screens =
-            ["", "oil", "find", "kept", "who", $"chain/{id}/", $"chain/{id}/measure", $"chain/{id}/inspect", $"chain/{id}/do",
-                $"chain/{id}/do?what=oiling"];
+            ["", "oil", "find", "kept", "who", "pin", "scan", $"chain/{id}/", $"chain/{id}/measure", $"chain/{id}/inspect",
+                $"chain/{id}/do", $"chain/{id}/do?what=oiling"];
         List<string> faults = [];
         foreach (var hash in screens.Select(s => "#/" + s))
         {

@@ -31,6 +31,9 @@ public sealed class LeaveTests(Screen screen)
                 path: '/api/v1/nowhere', method: 'POST', body: {}, maker: 1, by: 'Ada' };
               await store.keepEntry({ ...entry, id: 'a', state: 'sent' });
               await store.keepEntry({ ...entry, id: 'b', state: 'check', why: 'look again' });
+              const { setPin } = await import('/floor/pin.js');
+              await setPin({ id: 1, name: 'Ada' }, '2741');
+              await setPin({ id: 2, name: 'Ben' }, '5093');
             }
             """);
         Assert.True(await HasPackAsync(page));
@@ -40,6 +43,8 @@ public sealed class LeaveTests(Screen screen)
         await page.WaitForFunctionAsync(
             "async () => (await (await import('/floor/store.js')).entries()).length === 1");
         Assert.False(await HasPackAsync(page));
+        Assert.Equal("Ben", await page.EvaluateAsync<string>(
+            "async () => (await (await import('/floor/pin.js')).holders()).map(each => each.name).join()"));
 
         await phone.Page.Context.SetOfflineAsync(true);
         await page.GotoAsync(server.Address + "/floor/#/kept");

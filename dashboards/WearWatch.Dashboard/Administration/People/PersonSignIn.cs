@@ -38,6 +38,8 @@ public sealed class PersonSignIn(
 
     private async Task BeginAsync(PersonRow person, int? tabletId, AuthenticationProperties properties)
     {
+        // Who signs in after somebody else ends that session: a copy of the cookie that is overwritten is worth nothing then.
+        if (Context.User.SessionId() is { } before && Context.User.PersonId() != person.Id) await sessions.EndAsync(before);
         var browser = Context.Request.Headers.UserAgent.ToString();
         var session = await sessions.BeginAsync(person, tabletId, properties.IsPersistent, browser);
         await Context.SignInAsync(

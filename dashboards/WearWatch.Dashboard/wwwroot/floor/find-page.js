@@ -1,9 +1,17 @@
 // The chains of the plant by line and place, to be found by a few letters.
-import { h } from './dom.js';
+import { h, linkButton } from './dom.js';
 import { t } from './language.js';
 import { conditionMark, liftingMark } from './words.js';
 
-export function findPage({ plant }) {
+export const findPage = ({ plant }) => [
+  h('h1', { tabindex: '-1' }, t`Which chain?`),
+  linkButton(t`Scan label`, '#/scan', { class: 'button primary big' }),
+  h('p', { class: 'hint' }, t`Scan the label with the phone’s camera, or type a part of the name, line or place.`),
+  ...chainList(plant),
+];
+
+/** A field for a few letters, and the chains that they fit. */
+export function chainList(plant) {
   const list = h('div', { class: 'lines' });
   const draw = text => {
     const words = text.toLowerCase().split(' ').filter(Boolean);
@@ -16,8 +24,6 @@ export function findPage({ plant }) {
   };
   draw('');
   return [
-    h('h1', { tabindex: '-1' }, t`Which chain?`),
-    h('p', { class: 'hint' }, t`Scan the label with the phone’s camera, or type a part of the name, line or place.`),
     h('label', { for: 'find', class: 'unseen' }, t`Part of the name, line or place`),
     h('input', { id: 'find', type: 'search', autocomplete: 'off', class: 'find', oninput: event => draw(event.target.value) }),
     list,

@@ -6,6 +6,7 @@ import { readDrafts } from './draft.js';
 import { entries } from './store.js';
 import { chainNow } from './since.js';
 import { chainOf, keptPack, renewPack } from './pack.js';
+import { positionOf, screenOf } from './label-address.js';
 import { follow, language, t } from './language.js';
 import { maker, signature, whoIsHere } from './maker.js';
 import { send, sendLater } from './outbox.js';
@@ -63,8 +64,8 @@ function shown() {
   performance.mark('shown');
 }
 
-// Nothing is being entered and nothing was just told: the screen may be drawn anew under the person's eyes.
-const isFree = () => !main.querySelector('form, .saved, .not-kept, .confirm')
+// Nothing is being entered or scanned and nothing was just told: the screen may be drawn anew under the person's eyes.
+const isFree = () => !main.querySelector('form, .saved, .not-kept, .confirm, .scanner')
   && !main.contains(document.activeElement?.closest('input, select'));
 
 async function renewBehind() {
@@ -128,8 +129,8 @@ async function push(how = {}) {
 
 // A label's address holds the plant's mark and the position; what follows is a screen like any other.
 function readLabel() {
-  const label = /^\/floor\/at\/([^/]+)\/(\d+)$/.exec(location.pathname);
-  if (label) history.replaceState(null, '', `/floor/#/label/${label[2]}/${label[1]}`);
+  const position = positionOf(location);
+  if (position) history.replaceState(null, '', `/floor/${screenOf(position)}`);
 }
 
 async function start() {

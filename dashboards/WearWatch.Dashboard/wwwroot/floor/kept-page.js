@@ -4,7 +4,7 @@ import { decision } from './decide.js';
 import { h, linkButton } from './dom.js';
 import { megabytes, moment } from './figures.js';
 import { choose, language, languages, t } from './language.js';
-import { maker, whose } from './maker.js';
+import { guest, isOf, maker } from './maker.js';
 import { canBeTakenBack, State } from './outbox.js';
 import { chainOf } from './pack.js';
 import { counted } from './phrase.js';
@@ -49,8 +49,7 @@ export function keptPage(context) {
 
 // Who is signed in takes the choice along; a guest of this phone, and a plant without sign-in, choose for the phone.
 async function isPersons() {
-  const { id } = await maker();
-  return id !== null && id !== whose;
+  return (await maker()).id !== null && !(await guest());
 }
 
 // Why something stayed is said; nothing is silent about another person's entries.
@@ -87,7 +86,7 @@ function room() {
 
 function item(entry, context) {
   const [sign, word] = words[entry.state];
-  if (entry.maker !== null && entry.maker !== context.me.id) return sealed(entry, sign, word);
+  if (!isOf(entry, context.me)) return sealed(entry, sign, word);
   const zone = context.plant?.plant.time_zone;
   const chain = chainOf(context.plant, entry.chainId);
   const held = entry.state === State.kept && entry.by ? t`, by ${entry.by}` : '';

@@ -7,9 +7,12 @@ import { phrase } from './phrase.js';
 import { dropEntries, entries, keepEntries, keepEntry } from './store.js';
 
 const sentKept = 60;
-const undoMs = 10_000;
 const dayMs = 86_400_000;
 const lock = 'wearwatch-floor-send';
+
+/** Milliseconds for which what was kept can be undone. */
+export const undoMs = 10_000;
+
 export const State = { kept: 'kept', sent: 'sent', check: 'check', thrown: 'thrown' };
 
 /**

@@ -10,7 +10,9 @@ import { labelPage } from './label-page.js';
 import { inspectPage } from './inspect-page.js';
 import { oilPage } from './oil-page.js';
 import { partsPage } from './parts-page.js';
+import { pinPage } from './pin-page.js';
 import { roundPage } from './round-page.js';
+import { scanPage } from './scan-page.js';
 import { whoPage } from './who-page.js';
 
 /** Of one chain: #/chain/7/measure; without a word, or with another, its own page. */
@@ -20,4 +22,6 @@ export const ofChain = {
 };
 
 /** The others: #/find; without a word, or with another, today's rounds. A label leads on to its chain. */
-export const others = { '': roundPage, oil: oilPage, find: findPage, kept: keptPage, label: labelPage, who: whoPage };
+export const others = {
+  '': roundPage, oil: oilPage, find: findPage, kept: keptPage, label: labelPage, pin: pinPage, scan: scanPage, who: whoPage,
+};

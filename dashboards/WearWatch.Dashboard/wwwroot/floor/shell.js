@@ -49,8 +49,8 @@ function said() {
   return now.stop === undefined ? ['wait', t`Looking for signal`] : ['on', t`Connected`];
 }
 
-/** Where one signs in, and comes back from. */
-export const signInAddress = () => `/people/sign-in?back=${encodeURIComponent(location.pathname + location.hash)}`;
+/** Where one signs in, also while another one is signed in, and comes back from. */
+export const signInAddress = () => `/people/sign-in?other=true&back=${encodeURIComponent(location.pathname + location.hash)}`;
 
 async function paintKept() {
   const all = await entries().catch(() => []);
