@@ -16,6 +16,7 @@ using WearWatch.Dashboard.Kit.Look;
 using WearWatch.Dashboard.Kit.Pages;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Dashboard.Lifting;
+using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Dashboard.Security;
 using WearWatch.Dashboard.Shell;
@@ -109,6 +110,7 @@ static async Task<int> RunAsync(string[] args)
     app.MapPaper();
     app.MapLiftingFiles();
     app.MapPlanFiles();
+    app.MapChainListFile();
     app.MapRefusedRows();
     app.MapOilFiles();
     app.MapRazorComponents<App>().AddInteractiveServerRenderMode(options => options.ContentSecurityFrameAncestorsPolicy = null);

@@ -174,6 +174,8 @@ public class WearDb : DbContext
             forecast.HasIndex(f => new { f.ChainId, f.IsLatest });
             forecast.HasIndex(f => new { f.IsLatest, f.EarlyDate });
             forecast.HasOne<ChainRow>().WithMany().HasForeignKey(f => f.ChainId).OnDelete(DeleteBehavior.Restrict);
+            forecast.Property(f => f.Sooner).HasConversion(new KeptLimit());
+            forecast.Ignore(f => f.First);
             forecast.Property(f => f.PercentilesH).HasConversion(new JsonList<double>(), JsonList<double>.Comparer);
         });
         modelBuilder.Entity<TrackRow>(track =>

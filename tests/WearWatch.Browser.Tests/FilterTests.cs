@@ -22,6 +22,7 @@ public sealed class FilterTests(Screen screen, BigMill mill)
         { "Line", "Drying", "line=Drying", "Drying" },
         { "Family", ChainFamily.Named("conveyor").Words.ToString(), "family=conveyor", "SEED-" },
         { "Early date", "within 4 weeks", "due=", "SEED-" },
+        { "Shorten or tension", "within 12 weeks", "tension=", "SEED-" },
         { "Planned swap", "has none", "planned=no", "SEED-" },
     };
 
@@ -34,6 +35,7 @@ public sealed class FilterTests(Screen screen, BigMill mill)
         { "Rate, 1,000 h", ChainSort.Rate },
         { "Limit", ChainSort.Limit },
         { "Early date", ChainSort.Early },
+        { "Shorten, tension by", ChainSort.Tension },
         { "Swap planned", ChainSort.Planned },
         { "Lubrication due", ChainSort.Lubrication },
         { "Last reading", ChainSort.LastReading },
@@ -118,6 +120,37 @@ public sealed class FilterTests(Screen screen, BigMill mill)
 
         await desk.Page.GoBackAsync();
         await ShowsAsync(desk, Seeded with { Sort = sort, Descending = down });
+    }
+
+    // The seed gives each eleventh chain a day to shorten it and each thirteenth one to tension it; the earlier counts.
+    [Fact]
+    public async Task The_list_leaves_as_a_file_as_it_is_narrowed_and_sorted()
+    {
+        await using var desk = await ListAsync();
+        await desk.Page.GetByLabel("Shorten or tension").SelectOptionAsync(new SelectOptionValue { Label = "within 4 weeks" });
+        await desk.Page.Locator(".sort-head", new() { HasText = "Shorten, tension by" }).ClickAsync();
+        await Assertions.Expect(desk.Page).ToHaveURLAsync(new Regex("tension=.*sort=tension"));
+        var asked = ChainFilter.FromQuery(new Uri(desk.Page.Url).Query);
+        await ShowsAsync(desk, asked);
+        var cell = desk.Page.Locator(".chain-grid tbody tr").First.Locator(".shorten");
+        await Assertions.Expect(cell).ToHaveTextAsync(new Regex("shorten|tension anew"));
+        await desk.PictureAsync("chain-list-tension");
+        Assert.Empty(await desk.BarriersAsync());
+
+        var file = await desk.Page.RunAndWaitForDownloadAsync(
+            () => desk.Page.GetByRole(AriaRole.Link, new() { Name = "CSV", Exact = true }).ClickAsync());
+        Assert.Equal("chains.csv", file.SuggestedFilename);
+        var lines = await File.ReadAllLinesAsync(await file.PathAsync(), TestContext.Current.CancellationToken);
+        var head = lines[0].Split(',');
+        var rows = lines[1..].Select(line => line.Split(',')).ToList();
+        Assert.Contains("replace_by", head);
+        var days = rows.ConvertAll(r => DateTimeOffset.Parse(r[Array.IndexOf(head, "tension_by")], CultureInfo.InvariantCulture));
+        Assert.Equal(days.Order(), days);
+        Assert.All(days, day => Assert.True(day < mill.Host.Services.GetRequiredService<TimeProvider>().GetUtcNow().AddDays(29)));
+        var tasks = rows.Select(r => r[Array.IndexOf(head, "tension_task")]).ToHashSet();
+        Assert.True(tasks.SetEquals(["shorten", "tension"]), string.Join(", ", tasks));
+        await Assertions.Expect(desk.Page.Locator(".page-head [role=status]")).ToHaveTextAsync(Words(rows.Count, asked));
+        Assert.Empty(desk.Complaints);
     }
 
     private async Task<Visit> ListAsync()

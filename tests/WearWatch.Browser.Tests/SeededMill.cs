@@ -84,6 +84,9 @@ public static class SeededMill
             EarlyDate = now.AddDays(early),
             MiddleDate = now.AddDays(early + 60),
             LateDate = now.AddDays(early + 150),
+            ShortenEarlyDate = i % 11 == 0 ? now.AddDays(i % 300 - 3) : null,
+            ShortenPitches = i % 11 == 0 ? 2 : null,
+            TensionFrom = i % 13 == 0 ? now.AddDays(i % 170 - 2) : null,
             Condition = early < 0 ? Condition.SwapNow : early < 60 ? Condition.PlanASwap : Condition.WithinLimit,
             NextOilingAt = now.AddDays(i % 90 - 2),
         };

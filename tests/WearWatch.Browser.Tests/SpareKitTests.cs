@@ -69,6 +69,9 @@ public sealed class SpareKitTests(Screen screen)
         var cut = page.GetByRole(AriaRole.Row).Filter(new() { HasText = "connecting links" });
         await Assertions.Expect(cut).ToContainTextAsync("K1 every 4th pitch");
         await Assertions.Expect(cut).ToContainTextAsync("4711");
+        await Assertions.Expect(page.GetByRole(AriaRole.Row).Filter(new() { HasText = "16B-1 z17 sprocket" }))
+            .ToContainTextAsync("W-17");
+        await desk.PictureAsync("pick-list-numbers");
         await desk.GoAsync("/plan/card/KIT-1");
         foreach (var (name, value) in new[] { ("Attachments", "K1"), ("Store number", "4711"), ("Sprocket number", "W-17") })
             await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new("^" + name) }))

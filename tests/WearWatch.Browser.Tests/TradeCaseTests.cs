@@ -83,7 +83,7 @@ public sealed class TradeCaseTests(Screen screen)
         await Assertions.Expect(desk.Page.Locator(".proposal").First).ToContainTextAsync("the same 40 pitches as last time");
         await Assertions.Expect(desk.Page.Locator(".oil-caution")).ToContainTextAsync("H1");
         await desk.GoAsync("/chains?search=TRADE-1");
-        await Assertions.Expect(desk.Page.Locator(".chain-grid .shorten")).ToContainTextAsync("shorten from");
+        await Assertions.Expect(desk.Page.Locator(".chain-grid .shorten")).ToContainTextAsync("shorten");
         Assert.Empty(desk.Complaints);
 
         await using var phone = await screen.OnPhoneAsync();

@@ -38,6 +38,8 @@ internal static class ChainsApi
         ChainListQuery query, LiftingStatesQuery lifting, string? search,
         string? line, string? condition, string? family, [FromQuery(Name = "due_before")]
             DateOnly? dueBefore,
+        [FromQuery(Name = "tension_before")]
+            DateOnly? tensionBefore,
         string? sort, bool? lifts, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
     {
         if (skip is < 0) return Problems.Refused("skip", $"0 or more.");
@@ -49,6 +51,8 @@ internal static class ChainsApi
             return Problems.Refused("family", $"One of {string.Join(", ", ChainFamily.All)}.");
         if (dueBefore is { } due && !Clocks.IsPlausible(due.ToDateTime(default)))
             return Problems.Refused("due_before", Clocks.Plausible);
+        if (tensionBefore is { } tension && !Clocks.IsPlausible(tension.ToDateTime(default)))
+            return Problems.Refused("tension_before", Clocks.Plausible);
         if (sort is not null && Tokens.Read<ChainSort>(sort) is null)
             return Problems.Refused("sort", $"One of {Tokens.All<ChainSort>()}.");
         var filter = new ChainFilter
@@ -59,6 +63,7 @@ internal static class ChainsApi
             Lifts = told is { HoldsLoad: true } ? true : lifts,
             Family = ChainFamily.Find(family),
             DueBefore = dueBefore,
+            TensionBefore = tensionBefore,
             Sort = Tokens.Read<ChainSort>(sort) ?? ChainSort.Early,
             Descending = descending ?? false,
         };
@@ -113,7 +118,9 @@ internal static class ChainsApi
         RatePctPer1000h = row.RatePctPer1000H,
         LimitPct = row.LimitPct,
         LimitReason = row.LimitReason is { } reason ? Tokens.Of(reason) : null,
+        LimitedBy = row.Sooner?.Cause.ToString(),
         EarlyDate = row.EarlyDate,
+        TensionBy = row.TensionBy,
         NextOilingAt = row.NextOilingAt,
         OutOfUseBy = row.OutOfUseBy,
         PlannedSwap = row.PlannedSwap,
@@ -144,6 +151,7 @@ internal static class ChainsApi
             RemainingHP50 = forecast.MiddleHours,
             RemainingHP95 = forecast.LateHours,
             RemainingHPercentiles = [.. Enumerable.Range(1, 99).Select(forecast.Quantile)],
+            LimitedBy = row.Sooner?.Cause.ToString(),
             EarlyDate = row.EarlyDate,
             MiddleDate = row.MiddleDate,
             LateDate = row.LateDate,

@@ -21,12 +21,12 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
     public static PlanTable Swaps(KeptPlanView view, LiftingStatesView lifting) => new(
         "swaps", ["chain", "line", "position", "chain_type", "pitches", "shutdown_start", "shutdown_end", "limit_early",
             "limit_late", "probability_past_limit", "placing", "note", "out_of_use_by", "out_of_use_from",
-            "holds_load", "lifting"],
+            "holds_load", "lifting", "limited_by"],
         [
             .. view.Plan.Placements.OrderBy(p => p.OutOfUseFrom is null).Select(p => SwapOf(view, p, lifting)),
             .. view.Picture.Input.LoadWarnings.Where(load => !view.Picture.Faces.ContainsKey(load.Chain)).Select(load =>
                 (IReadOnlyList<object?>)[load.Chain, load.Line, "", "", null, null, null, null, null, null, "", "",
-                    load.OutOfUseBy, null, SaidOf(view, load.Chain), Said(lifting[load.Chain])]),
+                    load.OutOfUseBy, null, SaidOf(view, load.Chain), Said(lifting[load.Chain]), ""]),
         ]);
 
     private static IReadOnlyList<object?> SwapOf(
@@ -37,7 +37,7 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
         return [chain, face.Row.Line, face.Row.Position, face.Row.ChainType, face.Row.Pitches, window?.Start, window?.End,
             face.Early, face.Late, Math.Round(placement.Own.ProbabilityPast, 3), swap?.Placing.ToString() ?? "", swap?.Note ?? "",
             view.Picture.Input.Tasks.Single(t => t.Chain == chain).OutOfUseBy, placement.OutOfUseFrom, SaidOf(view, chain),
-            Said(lifting[chain])];
+            Said(lifting[chain]), face.LimitedBy.IsEmpty ? "" : T[face.LimitedBy]];
     }
 
     /// <summary>What stands against the use of a chain that lifts; nothing for another.</summary>
@@ -50,7 +50,8 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
     /// <summary>The orders of a plan, a row for each part and month.</summary>
     public static PlanTable Orders(KeptPlanView view) => new(
         "orders", ["part", "unit", "on_record", "order", "latest_order", "needed_by", "month", "planned", "expected",
-            "low_to_month_end", "high_to_month_end", "available", "expected_shortage", "kits"],
+            "low_to_month_end", "high_to_month_end", "available", "expected_shortage", "kits",
+            "shortenings"],
         [.. from order in view.Orders
             from month in order.Months
             select (IReadOnlyList<object?>)[
@@ -58,7 +59,8 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
                     order.LatestOrder, order.NeededBy,
                 month.Month.ToString("yyyy-MM", CultureInfo.InvariantCulture), month.Planned, Math.Round(month.Expected, 2),
                     month.Low, month.High, month.Available, Math.Round(month.ExpectedShortage, 2),
-                string.Join("; ", view.KitsFor(order.Spare.Part).Select(k => PackageWords.Kit(k.Chain, k.Kit)))]]);
+                string.Join("; ", view.Picture.KitsFor(order.Spare.Part).Select(k => PackageWords.Kit(k.Chain, k.Kit))),
+                string.Join("; ", view.ShorteningsFor(order.Spare.Part).Select(s => s.Chain))]]);
 
     /// <summary>A cell as CSV writes it.</summary>
     public static string Text(object? cell) => cell switch

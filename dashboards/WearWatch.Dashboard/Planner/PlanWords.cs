@@ -72,11 +72,14 @@ public static class PlanWords
         _ => throw new UnreachableException($"Remark {kind} has no words."),
     };
 
-    /// <summary>The time in which a chain reaches its limit: from its early to its late date.</summary>
+    /// <summary>
+    /// The time in which a chain reaches its limit: from its early to its late date, with the cause where it is not the length.
+    /// </summary>
     public static string Band(ChainFace face, PlantTime time) => face.Early is not { } early
         ? T["limit not in sight"]
-        : early <= time.Now && face.Late <= time.Now ? T["limit exceeded"]
-        : T[$"limit {BriefDate(early, time)} – {(face.Late is { } late ? BriefDate(late, time) : "?")}"];
+        : (early <= time.Now && face.Late <= time.Now ? T["limit exceeded"]
+            : T[$"limit {BriefDate(early, time)} – {(face.Late is { } late ? BriefDate(late, time) : "?")}"])
+            + (face.LimitedBy.IsEmpty ? "" : ", " + T[face.LimitedBy]);
 
     /// <summary>
     /// When pitches are to be taken out or it is to be tensioned anew, before it is replaced; null where neither is due.

@@ -17,6 +17,9 @@ public static class WhyWords
         : Phrase.Of($"beyond the horizon. Past its limit by its next chance: "
             + $"{Show.Chance(reason.Here.Own.ProbabilityPast)}; broken: {Show.Chance(reason.Here.Own.ProbabilityFailed)}.");
 
+    /// <summary>What dates it, where that is not its length.</summary>
+    public static Phrase LimitedBy(Phrase cause) => $"First at its limit: {cause}. Its hours left are counted to that.";
+
     /// <summary>What speaks against the shutdown before.</summary>
     public static Phrase Earlier(SwapReason reason, PlantTime time, string money) => reason.Earlier is { } earlier
         ? Beside(earlier, time, money)

@@ -20,9 +20,10 @@ public sealed record WorkPackageTable(string Title, IReadOnlyList<string> Head, 
                 PackageWords.Hours(s.Job.Task.Hours), T[PackageWords.Who(s)]])]) { LinksChains = true },
         new(T["Hours by fitter"], [T["Fitter"], T["Hours"]],
             [.. package.HoursByFitter.Select((h, i) => (IReadOnlyList<string>)[T[$"fitter {i + 1}"], PackageWords.Hours(h)])]),
-        new(T["Pick list"], [T["Part"], T["Amount"], T["In the store by then"]],
+        new(T["Pick list"], [T["Part"], T["Amount"], T["In the store by then"], T["Part number"]],
             [.. package.Picks.Select(p => (IReadOnlyList<string>)[
-                p.Part.ToString(), T[PackageWords.Quantity(p.Quantity, p.Part)], T[PackageWords.Picked(p)]])]),
+                p.Part.ToString(), T[PackageWords.Quantity(p.Quantity, p.Part)], T[PackageWords.Picked(p)],
+                string.Join(", ", p.Numbers)])]),
         new(T["Cut list"], [T["Chain type"], T["Chain"], T["Cut"], T["Attachments"], T["Store number"]],
             [.. package.Cuts.Select(j => (IReadOnlyList<string>)[
                 PlanQuery.TypeOf(j.Face.Row), j.Face.Row.Name, T[PackageWords.Cut(j)], j.Face.Row.Attachments,

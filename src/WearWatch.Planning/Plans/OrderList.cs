@@ -5,24 +5,31 @@ namespace WearWatch.Planning.Plans;
 /// <summary>What must be ordered when for a plan, and what chance may ask for beside it.</summary>
 public static class OrderList
 {
-    /// <summary>One entry for each part that a chain of the input may need, by designation and kind.</summary>
-    public static IReadOnlyList<PartOrder> For(PlanInput input, SwapPlan plan) =>
-        [.. input.Tasks.SelectMany(t => t.Needs.Select(n => n.Part)).Distinct()
-            .OrderBy(p => p.Designation, StringComparer.Ordinal).ThenBy(p => p.Kind)
-            .Select(p => OrderOf(input, plan, p))];
-
-    private static PartOrder OrderOf(PlanInput input, SwapPlan plan, Part part)
+    /// <summary>
+    /// One entry for each part that a chain of the input may need for its swap or its shortening, by designation and kind.
+    /// </summary>
+    public static IReadOnlyList<PartOrder> For(PlanInput input, SwapPlan plan)
     {
+        var shortenings = PlannedShortening.LeftBy(plan, input);
+        return [.. input.Tasks.SelectMany(t => t.Needs).Concat(shortenings.SelectMany(s => s.Needs)).Select(n => n.Part)
+            .Distinct().OrderBy(p => p.Designation, StringComparer.Ordinal).ThenBy(p => p.Kind)
+            .Select(p => OrderOf(input, plan, shortenings, p))];
+    }
+
+    private static PartOrder OrderOf(PlanInput input, SwapPlan plan, IReadOnlyList<PlannedShortening> shortenings, Part part)
+    {
+        (DateTimeOffset At, int Quantity)[] joined =
+            [.. from s in shortenings from n in s.Needs where n.Part == part select (s.At, n.Quantity)];
         var record = input.Spares.FirstOrDefault(s => s.Part == part);
         var spare = record ?? new Spare { Part = part };
         var quantityOf = input.Tasks.ToDictionary(t => t.Chain, t => t.Needs.Where(n => n.Part == part).Sum(n => n.Quantity));
         var planned = plan.Placements
             .Where(p => quantityOf.GetValueOrDefault(p.Chain) > 0)
             .SelectMany(p => NeededAt(p, input.Now) is { } at ? [(At: at, Quantity: quantityOf[p.Chain])] : Nothing)
-            .OrderBy(p => p.At).ToArray();
+            .Concat(joined).OrderBy(p => p.At).ToArray();
         var (missing, neededBy) = Missing(spare, planned);
         return new PartOrder(
-            spare, record is not null, MonthsOf(input, spare, planned, quantityOf), spare.InPacks(missing), neededBy,
+            spare, record is not null, MonthsOf(input, spare, planned, joined, quantityOf), spare.InPacks(missing), neededBy,
             neededBy - spare.LeadTime);
     }
 
@@ -48,7 +55,8 @@ public static class OrderList
     }
 
     private static PartMonth[] MonthsOf(
-        PlanInput input, Spare spare, (DateTimeOffset At, int Quantity)[] planned, Dictionary<string, int> quantityOf)
+        PlanInput input, Spare spare, (DateTimeOffset At, int Quantity)[] planned, (DateTimeOffset At, int Quantity)[] joined,
+        Dictionary<string, int> quantityOf)
     {
         var (months, before) = (new List<PartMonth>(), 0.0);
         for (var start = MonthOf(input.Now); start < input.HorizonEnd; start = start.AddMonths(1))
@@ -56,7 +64,8 @@ public static class OrderList
             var end = start.AddMonths(1);
             var hours = input.Calendar.Between(input.Now, end).Hours;
             var demand = new Demand([.. input.Tasks.Where(t => quantityOf[t.Chain] > 0)
-                .Select(t => (quantityOf[t.Chain], t.Left.ProbabilityPast(hours)))]);
+                .Select(t => (quantityOf[t.Chain], t.Left.ProbabilityPast(hours))),
+                .. joined.Where(j => j.At < end).Select(j => (j.Quantity, 1.0))]);
             var available = spare.AvailableAt(end);
             months.Add(new PartMonth
             {

@@ -23,6 +23,9 @@ public sealed record PlanInput
     /// <summary>The chains that may have to be swapped.</summary>
     public required IReadOnlyList<SwapTask> Tasks { get; init; }
 
+    /// <summary>The chains that are to be shortened within the horizon.</summary>
+    public IReadOnlyList<PlannedShortening> Shortenings { get; init; } = [];
+
     /// <summary>What is to be said first, whatever is planned, of chains that hold a load.</summary>
     public IReadOnlyList<LoadWarning> LoadWarnings { get; init; } = [];
 

@@ -14,6 +14,9 @@ public sealed record ChainFace(
     ChainRow Row, ShownCondition Condition, DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late,
     double? ElongationPct)
 {
+    /// <summary>What reaches its limit first, and dates it: such as <c>pin diameter</c>; empty for the length.</summary>
+    public Phrase LimitedBy { get; init; } = Phrase.None;
+
     /// <summary>When it is to be shortened at the earliest; null where it is not, or that is not in sight.</summary>
     public DateTimeOffset? ShortenFrom { get; init; }
 

@@ -1,4 +1,3 @@
-using WearWatch.Chains;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
@@ -36,18 +35,9 @@ public sealed record KeptPlanView(PlanPicture Picture, SwapPlan Plan, IReadOnlyL
         };
     }
 
-    /// <summary>
-    /// What is laid out with a part for the swaps that take it: the chain and its kit, where something of it is on record.
-    /// </summary>
-    /// <param name="part">The part.</param>
-    public IReadOnlyList<(string Chain, SpareKit Kit)> KitsFor(Part part) =>
-    [
-        .. from task in Picture.Input.Tasks
-           where task.Needs.Any(need => need.Part == part)
-           let kit = Picture.Faces[task.Chain].Row.ToCard().Kit.For(part.Kind == PartKind.Sprocket)
-           where kit != SpareKit.None
-           select (task.Chain, kit),
-    ];
+    /// <summary>The chains for whose shortening a part is taken, before they are replaced.</summary>
+    public IReadOnlyList<PlannedShortening> ShorteningsFor(Part part) =>
+        [.. PlannedShortening.LeftBy(Plan, Picture.Input).Where(s => s.Needs.Any(need => need.Part == part))];
 
     private static bool IsBeside(SwapTask other, SwapTask task) =>
         task.ParallelGroup.Length > 0 && other.ParallelGroup == task.ParallelGroup && other.Line == task.Line;

@@ -1,5 +1,3 @@
-using WearWatch.Planning.Plans;
-
 namespace WearWatch.Plant.Planning;
 
 /// <summary>A swap plan on the wire: one that is kept, or one that is proposed. Amounts are in the plant's currency.</summary>
@@ -67,7 +65,7 @@ public sealed record PlanJson
             CostAtLeast = draft.Proposal is { } proposal ? PlanCostJson.Amount(proposal.Bound) : null,
             Swaps = [.. draft.Plan.Placements.Select(p => PlannedSwapJson.Of(draft, p))],
             ToPlaceAnew = [.. draft.TooLate, .. draft.Homeless],
-            Orders = [.. OrderList.For(input, draft.Plan).Where(o => o.Quantity > 0).Select(PlanOrderJson.Of)],
+            Orders = PlanOrderJson.Of(draft),
             Shutdowns =
                 [.. input.Windows.OrderBy(w => w.Start).ThenBy(w => w.Line, StringComparer.Ordinal).Select(ShutdownJson.Of)],
         };

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Settings;
@@ -28,4 +29,17 @@ public sealed record PlanPicture
 
     /// <summary>The moment and the plant's zone.</summary>
     public required PlantTime Time { get; init; }
+
+    /// <summary>
+    /// What is laid out with a part for the swaps that take it: the chain and its kit, where something of it is on record.
+    /// </summary>
+    /// <param name="part">The part.</param>
+    public IReadOnlyList<(string Chain, SpareKit Kit)> KitsFor(Part part) =>
+    [
+        .. from task in Input.Tasks
+           where task.Needs.Any(need => need.Part == part)
+           let kit = Faces[task.Chain].Row.ToCard().Kit.For(part.Kind == PartKind.Sprocket)
+           where kit != SpareKit.None
+           select (task.Chain, kit),
+    ];
 }

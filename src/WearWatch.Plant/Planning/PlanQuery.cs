@@ -64,16 +64,18 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         })).ToList();
         var due = DueOf(frame, [.. swaps.Select(s => (s.chain.Id, s.Task))], planned, loads);
         var tasks = swaps.Where(s => due.Contains(s.chain.Id)).ToList();
+        var faces = ShortenedTogether.Of(swaps.ToDictionary(t => t.chain.Name, t => (FaceOf(t.chain, t.forecast), t.Task)));
         return new PlanPicture
         {
             Input = frame with
             {
                 Tasks = [.. tasks.Select(t => t.Task)],
+                Shortenings = ShortenedTogether.Within(frame, faces.Values),
                 LoadWarnings = [.. chains
                     .Select(c => loads.WarningOf(c.chain, c.forecast, planned.GetValueOrDefault(c.chain.Id)))
                     .OfType<LoadWarning>()],
             },
-            Faces = ShortenedTogether.Of(tasks.ToDictionary(t => t.chain.Name, t => (FaceOf(t.chain, t.forecast), t.Task))),
+            Faces = tasks.ToDictionary(t => t.chain.Name, t => faces[t.chain.Name]),
             Swaps = tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
             Assumed = tasks.ToDictionary(t => t.chain.Name, t => AssumedOf(
                 t.chain, costs.Id != 0, spares,
@@ -118,15 +120,16 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             chain, ConditionWords.Of(forecast.Condition, chain.HoldsLoad), forecast.EarlyDate, forecast.MiddleDate,
             forecast.LateDate, forecast.ElongationPct)
         {
+            LimitedBy = forecast.First.Cause,
             ShortenFrom = forecast.ShortenEarlyDate,
             ShortenPitches = forecast.ShortenPitches,
             TensionFrom = forecast.TensionFrom,
             SprocketsAreWorn = AreWorn(forecast),
         };
 
-    // What is worn two thirds of the way does not last another chain.
+    // What is worn two thirds of the way does not last another chain; teeth that end this one do not either.
     private static bool AreWorn(ForecastRow forecast) =>
-        forecast.SprocketCondition is Condition.PlanASwap or Condition.SwapNow;
+        forecast.SprocketCondition is Condition.PlanASwap or Condition.SwapNow || forecast.First.IsOfSprockets;
 
     private static IReadOnlyList<PlanAssumption> AssumedOf(
         ChainRow chain, bool costsAreSet, IReadOnlyList<SpareRow> spares, bool workIsSet)
@@ -155,13 +158,13 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             Chain = chain.Name,
             Line = chain.Line,
             ChainType = type,
-            Left = new HoursToLimit(forecast.ToForecast(), forecast.HoursNow - forecast.HoursAtLastReading + runSince),
+            Left = new HoursToLimit(forecast.First.Forecast, forecast.First.HoursSince + runSince),
             HoursRun = forecast.HoursNow + runSince,
             Hours = terms.Hours ?? work.HoursFor(pitches),
             People = terms.People ?? work.People,
             Needs = [.. PartNeed.Of(chain.Family.CutFor(pitches, chain.HoldsLoad), type),
                 .. takesSprockets ? SprocketsOf(chain, type) : []],
-            MeasureFirst = forecast is { ReadingsUsed: 0, LastLinkMeasureId: null },
+            MeasureFirst = forecast is { ReadingsUsed: 0, LastLinkMeasureId: null, Sooner: null },
             ChainPrice = price * pitches,
             // Sprockets that are replaced in any case are not lost by waiting.
             SprocketPrice = takesSprockets ? 0 : costs.SprocketPrice,

@@ -39,6 +39,9 @@ public sealed record PlannedSwapJson
     /// <summary>When nineteen of twenty have; null when there is no upper limit yet.</summary>
     public required DateTimeOffset? LimitLate { get; init; }
 
+    /// <summary>What reaches its limit first and dates it, such as <c>pin diameter</c>; null for the length.</summary>
+    public required string? LimitedBy { get; init; }
+
     /// <summary>The moment after which a chain that holds a load must not be used; null for none.</summary>
     public required DateTimeOffset? OutOfUseBy { get; init; }
 
@@ -53,6 +56,9 @@ public sealed record PlannedSwapJson
 
     /// <summary>Probability that it fails before, 0 to 1.</summary>
     public required double ProbabilityFailed { get; init; }
+
+    /// <summary>What is cut and laid out for it.</summary>
+    public required KitJson Kit { get; init; }
 
     /// <summary>A swap of a draft.</summary>
     public static PlannedSwapJson Of(PlanDraft draft, Placement placement)
@@ -71,10 +77,12 @@ public sealed record PlannedSwapJson
             Note = place.Note,
             LimitEarly = face.Early,
             LimitLate = face.Late,
+            LimitedBy = face.LimitedBy.IsEmpty ? null : face.LimitedBy.ToString(),
             OutOfUseBy = draft.Board.OutOfUseBy(placement.Chain),
             OutOfUseFrom = placement.OutOfUseFrom,
             Caution = face.Row.HoldsLoad ? Chains.Caution.LiftingInBrief.ToString() : null,
             ProbabilityPastLimit = Math.Round(placement.Own.ProbabilityPast, 4),
+            Kit = KitJson.Of(face, draft.Board.Input.Tasks.Single(t => t.Chain == placement.Chain).TakesSprockets),
             ProbabilityFailed = Math.Round(placement.Own.ProbabilityFailed, 4),
         };
     }

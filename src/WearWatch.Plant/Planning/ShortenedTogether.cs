@@ -1,3 +1,5 @@
+using WearWatch.Planning.Plans;
+using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 
 namespace WearWatch.Plant.Planning;
@@ -27,4 +29,20 @@ internal static class ShortenedTogether
 
         return faces;
     }
+
+    /// <summary>The shortenings within the horizon, each with the connecting links that join its chain again.</summary>
+    public static IReadOnlyList<PlannedShortening> Within(PlanInput frame, IEnumerable<ChainFace> faces) =>
+    [
+        .. from face in faces
+           where face.ShortenFrom < frame.HorizonEnd && !face.Row.HoldsLoad
+           orderby face.Row.Name
+           select PlannedShortening.Of(face.Row.Name, face.Row.Line, face.ShortenFrom!.Value, LinksOf(face), frame),
+    ];
+
+    // The even number of pitches that goes leaves an offset link where it is.
+    private static IReadOnlyList<PartNeed> LinksOf(ChainFace face) =>
+    [
+        .. PartNeed.Of(face.Row.Family.Cut(PlanQuery.PitchesOf(face.Row)), PlanQuery.TypeOf(face.Row))
+            .Where(need => need.Part.Kind == PartKind.ConnectingLink),
+    ];
 }

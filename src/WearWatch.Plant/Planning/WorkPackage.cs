@@ -1,5 +1,6 @@
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
+using WearWatch.Planning.Swaps;
 using WearWatch.Planning.Windows;
 
 namespace WearWatch.Plant.Planning;
@@ -15,6 +16,9 @@ public sealed record PackageStep(StopTurn Turn, SwapJob Job);
 /// <param name="There">How much will be there by then, as the store and the orders say; null without a record.</param>
 public sealed record PickLine(Part Part, int Quantity, int? There)
 {
+    /// <summary>The numbers under which it is kept: of a chain the store's, of sprockets those of their record.</summary>
+    public IReadOnlyList<string> Numbers { get; init; } = [];
+
     /// <summary>How much is missing by then; null without a record.</summary>
     public int? Missing => There is { } there ? Math.Max(0, Quantity - there) : null;
 }
@@ -58,25 +62,49 @@ public sealed record WorkPackage
         if (chains.Count == 0) return null;
         var window = view.Picture.Input.Windows.Single(w => w.Id == windowId);
         var tasks = view.Picture.Input.Tasks.Where(t => chains.Contains(t.Chain)).ToArray();
+        var joined = PlannedShortening.LeftBy(view.Plan, view.Picture.Input);
         var fitters = StopSequence.FittersOf(window.CrewHours, window.Length.TotalHours, tasks);
         return new WorkPackage
         {
             Window = window,
             Fitters = fitters,
             Steps = [.. StopSequence.Of(tasks, fitters).Select(t => new PackageStep(t, view.JobOf(t.Chain)!))],
-            Picks = [.. tasks.SelectMany(t => t.Needs).GroupBy(n => n.Part)
-                .Select(g => new PickLine(g.Key, g.Sum(n => n.Quantity), ThereFor(view, g.Key, window)))
+            Picks = [.. tasks.SelectMany(t => t.Needs).Concat(joined.Where(s => s.WindowId == windowId).SelectMany(s => s.Needs))
+                .GroupBy(n => n.Part)
+                .Select(g => new PickLine(g.Key, g.Sum(n => n.Quantity), ThereFor(view, g.Key, window, joined))
+                {
+                    Numbers = NumbersOf(view, g.Key, tasks),
+                })
                 .OrderBy(p => p.Part.Kind).ThenBy(p => p.Part.Designation, StringComparer.Ordinal)],
         };
     }
 
-    /// <summary>What is there of a part for a stop: what the swaps of earlier ones take is gone by then.</summary>
-    private static int? ThereFor(KeptPlanView view, Part part, ShutdownWindow window)
+    /// <summary>The numbers of a part, of those chains and sprockets whose record has one.</summary>
+    private static IReadOnlyList<string> NumbersOf(KeptPlanView view, Part part, IEnumerable<SwapTask> tasks) =>
+    [
+        .. from task in tasks
+           where task.Needs.Any(need => need.Part == part)
+           let row = view.Picture.Faces[task.Chain].Row
+           let number = part.Kind switch
+           {
+               PartKind.Chain => row.StoreNumber,
+               PartKind.Sprocket => row.SprocketNumber,
+               _ => "",
+           }
+           where number.Length > 0
+           group number by number into same
+           select same.Key,
+    ];
+
+    /// <summary>What is there of a part for a stop: what earlier swaps and shortenings take is gone by then.</summary>
+    private static int? ThereFor(
+        KeptPlanView view, Part part, ShutdownWindow window, IReadOnlyList<PlannedShortening> joined)
     {
         if (view.Picture.Input.Spares.FirstOrDefault(s => s.Part == part) is not { } spare) return null;
         var before = view.Plan.Placements.Where(p => p.Window is { } w && w.Start < window.Start)
             .Select(p => p.Chain).ToHashSet();
         return Math.Max(0, spare.AvailableAt(window.Start) - view.Picture.Input.Tasks.Where(t => before.Contains(t.Chain))
-            .SelectMany(t => t.Needs).Where(n => n.Part == part).Sum(n => n.Quantity));
+            .SelectMany(t => t.Needs).Concat(joined.Where(s => s.At < window.Start).SelectMany(s => s.Needs))
+            .Where(n => n.Part == part).Sum(n => n.Quantity));
     }
 }

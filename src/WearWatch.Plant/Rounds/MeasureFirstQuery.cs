@@ -42,6 +42,7 @@ public sealed class MeasureFirstQuery(PlanQuery plans, ChainReview review)
         if (task.MeasureFirst) return new(0, new(row, null, $"never measured: its date rests on no reading of its own"));
         var readings = chain.Assessment.Observations.Count;
         if (readings == 0) return null; // judged by its links
+        if (chain.First is { IsByLength: false }) return null; // another measure dates it, whatever a length reads
         var worth = WorthOf(chain.Assessment, task, picture, laterHours);
         if (picture.Swaps.ContainsKey(task.Chain) && readings < FewestReadings)
             return new(1, new(row, worth, $"its planned swap rests on {readings} readings"));

@@ -27,6 +27,8 @@ public static class ForecastKeeping
         && (a.ChainRevision, a.LastReadingId, a.LastEventId, a.LastLinkMeasureId, a.LastPartReadingId)
         == (b.ChainRevision, b.LastReadingId, b.LastEventId, b.LastLinkMeasureId, b.LastPartReadingId)
         && (a.LinksCondition, a.LinksSaid, a.SprocketCondition) == (b.LinksCondition, b.LinksSaid, b.SprocketCondition)
+        && a.Sooner?.Cause == b.Sooner?.Cause
+        && (a.Sooner?.Forecast.PercentilesHours ?? []).SequenceEqual(b.Sooner?.Forecast.PercentilesHours ?? [])
         && (a.ShortenAtPct, a.ShortenPitches) == (b.ShortenAtPct, b.ShortenPitches);
 
     /// <summary>Within a day dates creep by minutes as hours are counted anew; a changed calendar moves them farther.</summary>

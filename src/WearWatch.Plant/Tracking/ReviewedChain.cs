@@ -88,12 +88,23 @@ public sealed record ReviewedChain(
         };
     }
 
+    /// <summary>
+    /// The limit that ends the chain: of its length, its links or its parts the one that comes first. Null where no date of any
+    /// is known. Where the links alone tell of the chain its length is a guess, and is not asked.
+    /// </summary>
+    public LimitAhead? First => LimitAhead.First(
+    [
+        .. Links?.StandsFor(Assessment) == true ? [] : new[] { LimitAhead.ByLength(Assessment) },
+        .. Links?.LimitsAhead ?? [],
+        .. Parts.LimitsAhead,
+    ]);
+
     /// <summary>The hours left, from when and until now: of its links, where they alone tell of the chain.</summary>
     private (WearForecast Forecast, double HoursThen, double HoursNow) Left
     {
         get
         {
-            if (Links?.StandsFor(Assessment) != true || Links.Soonest is not { } links)
+            if (Links?.StandsFor(Assessment) != true || LimitAhead.First(Links.LimitsAhead) is not { } links)
                 return (Assessment.Forecast, Assessment.HoursAtLastReading, Assessment.HoursNow);
             var now = Math.Max(Assessment.HoursNow, links.HoursSince);
             // Rounded, so that the same visit gives the same hours at every moment.
@@ -128,9 +139,10 @@ public sealed record ReviewedChain(
         PercentilesH = Left.Forecast.PercentilesHours,
         EarlyExponent = Spread.Early,
         LateExponent = Spread.Late,
-        EarlyDate = Earlier(Assessment.DateAt(5, calendar, now), Links?.EarlyDate),
-        MiddleDate = Earlier(Assessment.DateAt(50, calendar, now), Links?.MiddleDate),
-        LateDate = Earlier(Assessment.DateAt(95, calendar, now), null),
+        Sooner = First is { IsByLength: false } sooner ? sooner : null,
+        EarlyDate = First?.DateAt(5, calendar, now),
+        MiddleDate = First?.DateAt(50, calendar, now),
+        LateDate = First?.DateAt(95, calendar, now),
         ShortenAtPct = Assessment.TakeUp?.End.Percent,
         ShortenPitches = Assessment.TakeUp?.End.PitchesToRemove,
         ShortenEarlyDate = Assessment.ShortenAt(5, calendar, now),
@@ -148,11 +160,4 @@ public sealed record ReviewedChain(
         AmbientC = Seen.Duty.AmbientC,
         NextOilingAt = Oiling.NextAt,
     };
-
-    /// <summary>The earlier of a date by readings and one by links; the links' alone where only they were measured.</summary>
-    private DateTimeOffset? Earlier(DateTimeOffset? byReadings, DateTimeOffset? byLinks)
-    {
-        if (Links?.StandsFor(Assessment) == true) return byLinks;
-        return byReadings is { } a && byLinks is { } b ? a < b ? a : b : byReadings ?? byLinks;
-    }
 }

@@ -277,6 +277,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<long?>("ShortenEarlyDate").HasColumnType("INTEGER");
                     b.Property<long?>("ShortenMiddleDate").HasColumnType("INTEGER");
                     b.Property<int?>("ShortenPitches").HasColumnType("INTEGER");
+                    b.Property<string>("Sooner").HasColumnType("TEXT");
                     b.Property<int>("SprocketCondition").HasColumnType("INTEGER");
                     b.Property<long?>("TensionFrom").HasColumnType("INTEGER");
                     b.HasKey("Id");

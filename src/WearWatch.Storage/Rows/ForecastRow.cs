@@ -66,6 +66,12 @@ public sealed class ForecastRow
     /// <summary>By how much its late side was.</summary>
     public double LateExponent { get; init; } = 1;
 
+    /// <summary>
+    /// What comes to its limit before its length does, and from when on it is counted: <see cref="MadeAt"/>. Null where the
+    /// length is first. The dates are those of the first.
+    /// </summary>
+    public LimitAhead? Sooner { get; init; }
+
     public DateTimeOffset? EarlyDate { get; init; }
 
     public DateTimeOffset? MiddleDate { get; init; }
@@ -125,7 +131,10 @@ public sealed class ForecastRow
     /// <summary>The spread that it was given.</summary>
     public ForecastSpread Spread => new(EarlyExponent, LateExponent);
 
-    /// <summary>The distribution as the domain knows it.</summary>
+    /// <summary>The limit that governs: by its length or by what comes before it.</summary>
+    public LimitAhead First => Sooner ?? new LimitAhead(Phrase.None, ToForecast(), HoursNow - HoursAtLastReading);
+
+    /// <summary>The distribution of the length's limit as the domain knows it.</summary>
     public WearForecast ToForecast() =>
         new() { LimitPercent = LimitPct, ProbabilityPassed = ProbabilityPassed, PercentilesHours = PercentilesH };
 }

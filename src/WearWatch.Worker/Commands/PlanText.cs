@@ -29,8 +29,11 @@ internal static class PlanText
                 : "not in the horizon";
             var decided = place.IsNothing ? "" : ", " + Words(place.Placing);
             var note = place.Note.Length > 0 ? $": {place.Note}" : "";
+            var cause = draft.Picture.Faces[swap.Chain].LimitedBy;
+            var limit = cause.IsEmpty ? "its limit" : $"the limit of its {cause}";
             var percent = swap.Own.ProbabilityPast * 100;
-            Line($"  {when,-18} {row.Line}, {swap.Chain}: risk of passing its limit {percent:0} %{decided}{note}");
+            Line($"  {when,-18} {row.Line}, {swap.Chain}: risk of passing {limit} {percent:0} %{decided}{note}");
+            Line($"      {Kit(KitJson.Of(draft.Picture.Faces[swap.Chain], TakesSprockets(swap.Chain)), row.HoldsLoad)}");
         }
 
         if (plan.Placements.Any(p => draft.Picture.Faces[p.Chain].Row.HoldsLoad))
@@ -40,18 +43,33 @@ internal static class PlanText
         Line($"Expected cost {plan.Cost.Total:#,0} {money}; as it is {kept:#,0}, by earliest due date {byDueDate:#,0}");
         if (draft.Proposal is { } proven) Line($"At most {proven.Gap * 100:0.0} % above the best plan");
         foreach (var remark in plan.Remarks.Where(r => !r.IsOfLoad)) Tell(remark);
+        var shortenings = PlannedShortening.LeftBy(plan, input);
         foreach (var order in OrderList.For(input, plan).Where(o => o.Quantity > 0).OrderBy(o => o.LatestOrder))
         {
             var by = order.LatestOrder is not { } latest ? ""
                 : order.TooLateAt(input.Now) ? ", by express"
                 : $", by {time.Day(latest)}";
-            Line($"Order {order.Spare.Part.Quantity(order.Quantity)}{by}");
+            var joined = shortenings.Where(s => s.Needs.Any(n => n.Part == order.Spare.Part)).Select(s => s.Chain).ToArray();
+            var shorten = joined.Length > 0 ? $"; to shorten {string.Join(", ", joined)}" : "";
+            Line($"Order {order.Spare.Part.Quantity(order.Quantity)}{by}{shorten}");
         }
+
+        bool TakesSprockets(string chain) => input.Tasks.Single(t => t.Chain == chain).TakesSprockets;
 
         void Tell(PlanRemark remark) => Line($"{Words(remark.Kind)}: {remark.About}. {remark.Why} {remark.WhatWouldHelp}");
 
         void Line(FormattableString text) => to.WriteLine(text.ToString(CultureInfo.InvariantCulture));
     }
+
+    private static string Kit(KitJson kit, bool whole) => string.Join("; ", new[]
+    {
+        whole ? FormattableString.Invariant($"{kit.CutPitches} pitches, whole, with its certificate")
+            : FormattableString.Invariant($"cut {kit.CutPitches} pitches, connecting links {kit.ConnectingLinks}, ")
+                + FormattableString.Invariant($"offset links {kit.OffsetLinks}"),
+        kit.Attachments,
+        kit.StoreNumber.Length > 0 ? "store number " + kit.StoreNumber : "",
+        kit.SprocketNumber.Length > 0 ? "sprocket number " + kit.SprocketNumber : "",
+    }.Where(t => t.Length > 0));
 
     private static string Words<T>(T value)
         where T : struct, Enum => FileWords.Of(value).Replace('_', ' ');

@@ -10,8 +10,8 @@ public static class ChainCatalogue
 
     private static readonly string[] Prefixes =
     [
-        "ISO606", "ISO1275", "ISO1977", "ISO4347", "DIN8187", "DIN8188", "DIN8165", "DIN22252", "DIN764", "DIN766", "EN818-7",
-        "ANSI", "ASME", "NO.", "#",
+        "ISO606", "ISO1275", "ISO1977", "ISO4347", "ISO4348", "DIN8153", "DIN8187", "DIN8188", "DIN8165", "DIN22252", "DIN764",
+        "DIN766", "EN818-7", "ANSI", "ASME", "NO.", "#",
     ];
 
     private static readonly Dictionary<string, ChainTypeText> ByName = ChainTypeText.ReadAll()

@@ -14,6 +14,9 @@ public static class LimitRules
     /// <summary>200/N percent of the largest sprocket that the source lists, 150 teeth: docs/references.md [8].</summary>
     private const double LeastByTeeth = 200.0 / 150;
 
+    private static ReplacementLimit OfFixedCentres =>
+        ReplacementLimit.Read(1.5, LimitReason.FixedCentres, 8, $"fixed centres: nothing takes up the slack");
+
     private static ReplacementLimit OfParallel => ReplacementLimit.Read(1.5, LimitReason.ParallelStrands, 8,
         $"chains that run in parallel must stay alike; replace them together");
 
@@ -68,9 +71,8 @@ public static class LimitRules
             && 200.0 / @case.SprocketTeeth.Max() is var byTeeth and < ReplacementLimit.GeneralPercent)
             yield return ReplacementLimit.Read(byTeeth, LimitReason.SprocketTeeth, 8,
                 $"200/N percent for the largest sprocket of {@case.SprocketTeeth.Max()} teeth");
-        if (@case.FixedCentres)
-            yield return ReplacementLimit.Read(1.5, LimitReason.FixedCentres, 8, $"fixed centres: nothing takes up the slack");
-        if (@case.Parallel && family.ParallelLimitHolds) yield return OfParallel;
+        if (@case.FixedCentres && family.RollerDriveLimitsHold) yield return OfFixedCentres;
+        if (@case.Parallel && family.RollerDriveLimitsHold) yield return OfParallel;
         if (@case.HighPerformance)
             yield return ReplacementLimit.Read(2, LimitReason.HighPerformance, 10, $"high-performance drive: about 2 %");
         if (@case.Positioning)
@@ -90,12 +92,17 @@ public static class LimitRules
     private static IEnumerable<ReplacementLimit> Advice(LimitCase @case)
     {
         foreach (var advice in @case.Family.LimitAdvice) yield return advice;
-        if (@case.Parallel && !@case.Family.ParallelLimitHolds)
+        if (@case.Parallel && !@case.Family.RollerDriveLimitsHold)
             yield return OfParallel with
             {
                 Rule = $"read for drives of roller chain that run in parallel; here the difference of their lengths counts",
             };
-        if (@case is { FixedCentres: true, TakeUpTravelMm: null or 0 })
+        if (@case.FixedCentres && !@case.Family.RollerDriveLimitsHold)
+            yield return OfFixedCentres with
+            {
+                Rule = $"read for drives of roller chain with fixed centres; for this kind set the plant's own limit",
+            };
+        if (@case is { FixedCentres: true, TakeUpTravelMm: null or 0, Family.RollerDriveLimitsHold: true })
             yield return ReplacementLimit.Recalled(
                 0.7, LimitReason.FixedCentres, $"no take-up at all: a maker's rule of 0.7 to 1.0 %");
     }

@@ -11,6 +11,11 @@ namespace WearWatch.Links;
 /// <param name="Outlook">When it will have reached its limit.</param>
 public sealed record LinkTrack(LinkMeasure Measure, LinkLimit? Limit, IReadOnlyList<LinkPoint> Points, MeasureOutlook Outlook)
 {
+    /// <summary>The limit that it comes to: none are left once it has reached it. Null where its date is not known.</summary>
+    public LimitAhead? Ahead => Points.Any(p => p.Finding.IsReached) ? new(LinkWords.Of(Measure), LimitTrend.Reached, 0)
+        : Outlook is MeasureOutlook.Known known ? new(LinkWords.Of(Measure), known.Forecast, known.HoursSince)
+        : null;
+
     /// <summary>The track of a measure over the visits of the chain that runs now.</summary>
     internal static LinkTrack Of(
         LinkMeasure measure, LinkTable table, LinkLimits limits, ChainVisits<MeasuredLinks> visits, ProductionCalendar calendar,

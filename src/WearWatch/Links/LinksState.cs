@@ -33,11 +33,8 @@ public sealed record LinksState
     /// <summary>The earliest early date of its measures; null when none is known or in sight.</summary>
     public DateTimeOffset? EarlyDate => Known.Min(known => known.EarlyDate);
 
-    /// <summary>The earliest middle date of its measures; null when none is known or in sight.</summary>
-    public DateTimeOffset? MiddleDate => Known.Min(known => known.MiddleDate);
-
-    /// <summary>The outlook of the measure that comes to its limit first; null when none is known.</summary>
-    public MeasureOutlook.Known? Soonest => Known.MinBy(known => known.Forecast.PercentilesHours[4] - known.HoursSince);
+    /// <summary>The limits that its measures come to; none are left once one has reached it.</summary>
+    public IEnumerable<LimitAhead> LimitsAhead => Tracks.Select(t => t.Ahead).OfType<LimitAhead>();
 
     private IEnumerable<MeasureOutlook.Known> Known => Tracks.Select(t => t.Outlook).OfType<MeasureOutlook.Known>();
 

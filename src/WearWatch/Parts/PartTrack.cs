@@ -24,6 +24,22 @@ public sealed record PartTrack(WearPart Part, PartLimit? Limit, IReadOnlyList<Pa
         ? Findings is [.., var newest] ? newest : null
         : Findings.MaxBy(f => f.Way?.Percent ?? (Part.Grows ? f.Reading.Mm : -f.Reading.Mm));
 
+    /// <summary>
+    /// The limit that ends the chain with it: none are left once a reading has reached it. Null where its date is not known, and
+    /// of what is set anew instead: a slack, a line of sprockets.
+    /// </summary>
+    public LimitAhead? Ahead
+    {
+        get
+        {
+            if (!Part.IsOfChain && !Part.IsOfSprocket) return null;
+            var (forecast, since) = Governing?.Way is { IsReached: true } ? (LimitTrend.Reached, 0)
+                : Outlook is MeasureOutlook.Known known ? (known.Forecast, known.HoursSince)
+                : (null, 0);
+            return forecast is null ? null : new(Part.Words, forecast, since) { IsOfSprockets = Part.IsOfSprocket };
+        }
+    }
+
     /// <summary>How bad it is: red where the limit has been reached, of what holds a load where it may have been.</summary>
     /// <param name="holdsLoad">Whether the chain lifts or holds a load.</param>
     /// <param name="now">The moment.</param>

@@ -32,6 +32,16 @@ public sealed record PartsState(IReadOnlyList<PartTrack> Tracks, bool HoldsLoad,
     public DateTimeOffset? TensionFrom =>
         (Tracks.FirstOrDefault(t => t.Part is WearPart.Sag)?.Outlook as MeasureOutlook.Known)?.EarlyDate;
 
+    /// <summary>
+    /// The limits that its parts come to. Worn teeth are among them: chain and sprockets go together, and a new chain on worn
+    /// teeth is soon an old one.
+    /// </summary>
+    public IEnumerable<LimitAhead> LimitsAhead => Tracks.Select(t => t.Ahead).OfType<LimitAhead>();
+
+    /// <summary>The date that nineteen of twenty such chains outlast by their own parts; null where none is in sight.</summary>
+    private DateTimeOffset? EarlyDate => Tracks.Where(t => t.Part.IsOfChain)
+        .Min(t => (t.Outlook as MeasureOutlook.Known)?.EarlyDate);
+
     /// <summary>How bad a part is.</summary>
     public Condition ConditionOf(PartTrack track) => track.ConditionOf(HoldsLoad, Now);
 
@@ -40,12 +50,16 @@ public sealed record PartsState(IReadOnlyList<PartTrack> Tracks, bool HoldsLoad,
     public Assessment Govern(Assessment assessment)
     {
         var told = PartNotice.Of(this) is { } notice ? assessment with { Notices = [notice, .. assessment.Notices] } : assessment;
-        if (ChainCondition is not (Condition.PlanASwap or Condition.SwapNow)) return told;
-        return told with
+        // What holds a load is out of use at the first of its dates, whichever of its measures tells it.
+        if (HoldsLoad)
         {
-            Condition = (Condition)Math.Max((int)ChainCondition, (int)assessment.Condition),
-            OutOfUseBy = HoldsLoad && ChainCondition is Condition.SwapNow ? Now : assessment.OutOfUseBy,
-        };
+            var byParts = ChainCondition is Condition.SwapNow ? Now : EarlyDate;
+            told = told with { OutOfUseBy = new[] { assessment.OutOfUseBy, byParts }.Min() };
+        }
+
+        return ChainCondition is Condition.PlanASwap or Condition.SwapNow
+            ? told with { Condition = (Condition)Math.Max((int)ChainCondition, (int)assessment.Condition) }
+            : told;
     }
 
     /// <summary>Concludes from what was told.</summary>

@@ -9,23 +9,17 @@ public static class ForecastDates
     /// When the limit is reached at a percentile of the forecast (5 for the planner), or null when not in sight.
     /// </summary>
     public static DateTimeOffset? DateAt(this Assessment chain, int percent, ProductionCalendar calendar, DateTimeOffset now) =>
-        DateOf(chain, chain.Forecast, percent, calendar, now);
+        LimitAhead.ByLength(chain).DateAt(percent, calendar, now);
 
     /// <summary>When it is to be shortened, at a percentile of that forecast; null when that is not in sight.</summary>
     public static DateTimeOffset? ShortenAt(
         this Assessment chain, int percent, ProductionCalendar calendar, DateTimeOffset now) =>
-        chain.TakeUp is { } takeUp ? DateOf(chain, takeUp.Forecast, percent, calendar, now) : null;
+        chain.TakeUp is { } takeUp
+            ? (LimitAhead.ByLength(chain) with { Forecast = takeUp.Forecast }).DateAt(percent, calendar, now)
+            : null;
 
     /// <summary>Probability that the limit will have been passed at a moment.</summary>
     public static double ProbabilityPassedBy(
         this Assessment chain, DateTimeOffset moment, ProductionCalendar calendar, DateTimeOffset now) =>
-        chain.Forecast.ProbabilityWithin(HoursSinceReading(chain) + calendar.Between(now, moment).Hours);
-
-    private static DateTimeOffset? DateOf(
-        Assessment chain, WearForecast forecast, int percent, ProductionCalendar calendar, DateTimeOffset now) =>
-        forecast.Quantile(percent) is { } hours
-            ? calendar.After(now, new RunningHours(hours - HoursSinceReading(chain)))
-            : null;
-
-    private static double HoursSinceReading(Assessment chain) => chain.HoursNow - chain.HoursAtLastReading;
+        chain.Forecast.ProbabilityWithin(LimitAhead.ByLength(chain).HoursSince + calendar.Between(now, moment).Hours);
 }

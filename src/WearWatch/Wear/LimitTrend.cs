@@ -1,3 +1,4 @@
+using WearWatch.Phrases;
 using WearWatch.Running;
 
 namespace WearWatch.Wear;
@@ -15,6 +16,14 @@ public static class LimitTrend
     public const int FewestVisits = 3;
 
     private const double LimitOnScalePercent = 3;
+
+    /// <summary>The forecast of a measure of which a reading has reached its limit: no hours are left.</summary>
+    public static WearForecast Reached { get; } = new()
+    {
+        LimitPercent = LimitOnScalePercent,
+        ProbabilityPassed = 1,
+        PercentilesHours = [.. Enumerable.Repeat(0.0, 99)],
+    };
 
     private static WearFilter Filter { get; } =
         new(WearConstants.Default with { RunInPercent = 0, RunInDeviationPercent = 0 });
@@ -40,10 +49,9 @@ public static class LimitTrend
         chain = chain with { Observations = worst, RunningHours = worst[^1].HoursSinceFitting };
         var forecast = Filter.Forecast(chain, Filter.Follow(chain, Prior), LimitOnScalePercent);
         var since = points[^1].At is { } last ? calendar.Between(last, now).Hours : 0;
-        return new MeasureOutlook.Known(forecast, DateAt(5), DateAt(50), forecast.ProbabilityWithin(since), since);
-
-        DateTimeOffset? DateAt(int percent) =>
-            forecast.Quantile(percent) is { } hours ? calendar.After(now, new RunningHours(hours - since)) : null;
+        var ahead = new LimitAhead(Phrase.None, forecast, since);
+        return new MeasureOutlook.Known(
+            forecast, ahead.DateAt(5, calendar, now), ahead.DateAt(50, calendar, now), forecast.ProbabilityWithin(since), since);
     }
 
     private static Observation OnScale(WayPoint point, int index) => new(

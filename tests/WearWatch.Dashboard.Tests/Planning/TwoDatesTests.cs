@@ -77,10 +77,15 @@ public sealed class TwoDatesTests
         await mill.KeepAProposalAsync();
         var view = await mill.Get<KeptPlan>().AskAsync(Ct);
         var part = view.JobOf("D-2")!.Task.Needs.First(n => n.Part.Kind == PartKind.Chain).Part;
-        var (chainName, kit) = Assert.Single(view.KitsFor(part));
+        var (chainName, kit) = Assert.Single(view.Picture.KitsFor(part));
         Assert.Equal("D-2: K1 every 4th pitch, no. 4711", PackageWords.Kit(chainName, kit));
         Assert.Contains(PlanTable.Orders(view).Rows, row => row[0] as string == part.ToString()
-            && (row[^1] as string)!.Contains("K1 every 4th pitch", StringComparison.Ordinal));
+            && (row[^2] as string)!.Contains("K1 every 4th pitch", StringComparison.Ordinal));
+        var answer = PlanJson.Of(new PlanDraft(await mill.Get<PlanQuery>().AskAsync(Ct)));
+        var told = answer.Orders.Single(o => o.Part == part.ToString()).Kits.Single(k => k.Chain == "D-2");
+        Assert.Equal(("K1 every 4th pitch", "4711", ""), (told.Attachments, told.StoreNumber, told.SprocketNumber));
+        Assert.Equal(told, answer.Swaps.Single(s => s.Chain == "D-2").Kit);
+        Assert.Equal(view.JobOf("D-2")!.Cut, new(told.CutPitches, told.ConnectingLinks, told.OffsetLinks));
         var window = view.Plan.Placements.Single(p => p.Chain == "D-2").Window!;
         var cuts = WorkPackageTable.Of(WorkPackage.Of(view, window.Id)!)[^1];
         Assert.Contains(cuts.Rows, row => row[1] == "D-2" && row[3] == "K1 every 4th pitch" && row[4] == "4711");

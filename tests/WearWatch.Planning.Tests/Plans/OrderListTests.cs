@@ -61,4 +61,26 @@ public sealed class OrderListTests
         Assert.Equal([20.0, 120, 120], order.Months.Select(m => m.ExpectedShortage), (a, b) => Math.Abs(a - b) < 2.1);
         Assert.Equal((100, 100), (order.Months[0].Low, order.Months[0].High));
     }
+
+    // The stop of the 14th day is the last before the take-up ends on the 20th; the other strand goes with it.
+    [Fact]
+    public void A_shortening_takes_its_link_at_the_last_stop_before_its_day_and_none_once_the_chain_is_replaced()
+    {
+        var link = new Part(PartKind.ConnectingLink, "16B-1");
+        var frame = A.Input([Of100Pitches("C0", 200)], [A.Window(14), A.Window(28)]);
+        var stops = frame.Windows.OrderBy(w => w.Start).ToArray();
+        var input = frame with
+        {
+            Shortenings = [.. Enumerable.Range(0, 2).Select(i => PlannedShortening.Of(
+                $"C{i}", stops[0].Line, A.Monday.AddDays(20), [new PartNeed(link, 1)], frame))],
+        };
+        Assert.All(input.Shortenings, s => Assert.Equal((stops[0].Start, stops[0].Id), (s.At, s.WindowId)));
+        var order = OrderList.For(input, Placed(null)).Single(o => o.Spare.Part == link);
+        Assert.Equal((2, stops[0].Start), (order.Quantity, order.NeededBy!.Value));
+        Assert.Equal(1, OrderList.For(input, Placed(stops[0].Id)).Single(o => o.Spare.Part == link).Quantity);
+        Assert.Equal(2, OrderList.For(input, Placed(stops[1].Id)).Single(o => o.Spare.Part == link).Quantity);
+        Assert.Equal([2.0, 0, 0], order.Months.Take(3).Select(m => m.Expected), (a, b) => Math.Abs(a - b) < 1e-9);
+
+        SwapPlan Placed(string? window) => new SwapCosting(input).Count(new Dictionary<string, string?> { ["C0"] = window });
+    }
 }

@@ -63,6 +63,18 @@ public sealed class LimitRulesTests
                 .Governing.Percent);
     }
 
+    // The same source: a conveyor at fixed centres wears to its own limit, unless the plant sets another.
+    [Fact]
+    public void Fixed_centres_bind_only_the_drives_that_their_source_covers()
+    {
+        var free = new LimitCase { Family = ChainFamily.Named("conveyor") };
+        var verdict = LimitRules.For(free with { FixedCentres = true });
+        Assert.Equal(LimitRules.For(free).Governing, verdict.Governing);
+        var asked = Assert.Single(verdict.Advice, l => l.Reason == LimitReason.FixedCentres);
+        Assert.EndsWith("set the plant's own limit", asked.Rule.ToString(), StringComparison.Ordinal);
+        Assert.Equal(1.5, Governing(new() { Family = ChainFamily.Named("bush"), FixedCentres = true }).Item1);
+    }
+
     // Sources: docs/references.md [31], [27], [27], [22] and [30], and [28] for kinds without a rule of their own.
     [Theory]
     [InlineData("double_pitch", 1.5)]

@@ -159,6 +159,9 @@ public sealed class LinksStateTests
         Assert.True(links.StandsFor(assessment));
         Assert.NotNull(links.EarlyDate);
         Assert.Equal(links.EarlyDate, links.Govern(assessment, now).OutOfUseBy);
-        Assert.True(links.EarlyDate < links.MiddleDate);
+        var first = LimitAhead.First(links.LimitsAhead)!;
+        Assert.Equal("length over links", first.Cause.ToString());
+        Assert.Equal(links.EarlyDate, first.DateAt(5, ProductionCalendar.AlwaysRunning, now));
+        Assert.True(links.EarlyDate < first.DateAt(50, ProductionCalendar.AlwaysRunning, now));
     }
 }

@@ -50,6 +50,7 @@ public sealed class PlanCommandTests : IAsyncLifetime
         Assert.Equal(
             Read(proposal).Swaps.Select(s => (s.Chain, s.Shutdown)), shown.Swaps.Select(s => (s.Chain, s.Shutdown)));
         Assert.All(shown.Swaps, s => Assert.NotNull(s.Shutdown));
+        Assert.All(shown.Swaps, s => Assert.Equal((s.Chain, true), (s.Kit.Chain, s.Kit.CutPitches > 0)));
         Assert.Equal(4, shown.Revision);
     }
 
@@ -60,6 +61,8 @@ public sealed class PlanCommandTests : IAsyncLifetime
         Assert.Equal((ExitCode.Done, ""), (code, error));
         Assert.Contains(": 4 chains, 26 shutdowns", output, StringComparison.Ordinal);
         Assert.Contains("  not in the horizon Debarking, D-1: risk of passing its limit", output, StringComparison.Ordinal);
+        // D-2 has 81 pitches: an offset link beside the connecting one.
+        Assert.Contains("      cut 79 pitches, connecting links 1, offset links 1", output, StringComparison.Ordinal);
         Assert.Contains("Expected cost", output, StringComparison.Ordinal);
         Assert.Contains("chain left: D-1.", output, StringComparison.Ordinal);
     }

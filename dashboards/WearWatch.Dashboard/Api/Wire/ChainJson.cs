@@ -26,7 +26,13 @@ internal sealed record ChainJson
 
     public required string? LimitReason { get; init; }
 
+    /// <summary>What reaches its limit first and gives the date, such as <c>pin diameter</c>; null for the length.</summary>
+    public required string? LimitedBy { get; init; }
+
     public required DateTimeOffset? EarlyDate { get; init; }
+
+    /// <summary>The day by which it is shortened, else tensioned anew; null where neither is in sight.</summary>
+    public required DateTimeOffset? TensionBy { get; init; }
 
     public required DateTimeOffset? NextOilingAt { get; init; }
 

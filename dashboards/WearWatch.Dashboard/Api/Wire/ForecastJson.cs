@@ -48,6 +48,12 @@ internal sealed record ForecastJson
 
     public required IReadOnlyList<double?> RemainingHPercentiles { get; init; }
 
+    /// <summary>
+    /// What reaches its limit first and gives the dates, such as <c>pin diameter</c>; null for the length. The remaining hours
+    /// are always those of the length.
+    /// </summary>
+    public required string? LimitedBy { get; init; }
+
     public required DateTimeOffset? EarlyDate { get; init; }
 
     public required DateTimeOffset? MiddleDate { get; init; }

@@ -24,6 +24,9 @@ public sealed record ChainFilter
     /// <summary>Only chains whose early date lies before this plant date.</summary>
     public DateOnly? DueBefore { get; init; }
 
+    /// <summary>Only chains that are to be shortened or tensioned anew before this plant date.</summary>
+    public DateOnly? TensionBefore { get; init; }
+
     /// <summary>Only chains whose swap is planned, or only the others; both when not told.</summary>
     public bool? Planned { get; init; }
 
@@ -52,8 +55,8 @@ public sealed record ChainFilter
             Lifts = told is { HoldsLoad: true } ? true : ReadYesNo(Value("lifts")),
             Planned = ReadYesNo(Value("planned")),
             Family = ChainFamily.Find(Value("family")),
-            DueBefore = DateOnly.TryParseExact(
-                Value("due"), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var due) ? due : null,
+            DueBefore = ReadDate(Value("due")),
+            TensionBefore = ReadDate(Value("tension")),
             Sort = Named<ChainSort>(Value("sort")) ?? default,
             Descending = Value("descending") == "yes",
         };
@@ -71,7 +74,8 @@ public sealed record ChainFilter
         if (Condition is { } condition) query["condition"] = ConditionWords.Of(condition, Lifts == true).Style;
         if (Lifts is { } lifts && !(lifts && Condition is not null)) query["lifts"] = lifts ? "yes" : "no";
         if (Family is { } family) query["family"] = family.Name;
-        if (DueBefore is { } due) query["due"] = due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        if (DueBefore is { } due) query["due"] = Text(due);
+        if (TensionBefore is { } tension) query["tension"] = Text(tension);
         if (Planned is { } planned) query["planned"] = planned ? "yes" : "no";
         if (Sort != default) query["sort"] = Sort.ToString().ToLowerInvariant();
         if (Descending) query["descending"] = "yes";
@@ -80,6 +84,13 @@ public sealed record ChainFilter
 
     /// <summary>A choice as the address and the controls write it; null for both.</summary>
     public static bool? ReadYesNo(string? text) => text switch { "yes" => true, "no" => false, _ => null };
+
+    /// <summary>A date as the address and the controls write it; null for none.</summary>
+    public static DateOnly? ReadDate(string? text) => DateOnly.TryParseExact(
+        text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+
+    /// <summary>A date as the address and the controls write it.</summary>
+    public static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static T? Named<T>(string? name)
         where T : struct, Enum =>

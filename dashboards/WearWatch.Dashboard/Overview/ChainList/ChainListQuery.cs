@@ -69,6 +69,12 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
             chains = chains.Where(k => k.Forecast != null && k.Forecast.EarlyDate < due);
         }
 
+        if (filter.TensionBefore is { } by && Clocks.IsPlausible(by.ToDateTime(default)))
+        {
+            var day = time.StartOf(by);
+            chains = chains.Where(k => k.Forecast != null && (k.Forecast.ShortenEarlyDate < day || k.Forecast.TensionFrom < day));
+        }
+
         foreach (var word in filter.Search.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var pattern = "%" + word.Replace("\\", @"\\").Replace("%", @"\%").Replace("_", @"\_") + "%";
@@ -93,6 +99,11 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         ChainSort.Limit => By(chains.OrderBy(k => k.Forecast == null), k => (double?)k.Forecast!.LimitPct, filter.Descending),
         ChainSort.Lubrication =>
             By(chains.OrderBy(k => k.Forecast!.NextOilingAt == null), k => k.Forecast!.NextOilingAt, filter.Descending),
+        ChainSort.Tension => By(
+            chains.OrderBy(k => k.Forecast!.ShortenEarlyDate == null && k.Forecast.TensionFrom == null),
+            k => k.Forecast!.ShortenEarlyDate == null || k.Forecast.TensionFrom < k.Forecast.ShortenEarlyDate
+                ? k.Forecast.TensionFrom
+                : k.Forecast.ShortenEarlyDate, filter.Descending),
         ChainSort.Planned => By(chains.OrderBy(k => k.Swap == null), k => k.Swap!.Start, filter.Descending),
         ChainSort.LastReading => By(
             chains.OrderBy(k => k.Last == null), k => k.Last!.TakenAt ?? (DateTimeOffset?)k.Last.ReceivedAt, filter.Descending),
@@ -121,8 +132,10 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         RatePctPer1000H = known.Forecast == null ? null : known.Forecast.RatePctPer1000H,
         LimitPct = known.Forecast == null ? known.Chain.LimitPct : known.Forecast.LimitPct,
         LimitReason = known.Forecast == null ? null : known.Forecast.LimitReason,
+        Sooner = known.Forecast == null ? null : known.Forecast.Sooner,
         EarlyDate = known.Forecast == null ? null : known.Forecast.EarlyDate,
         ShortenFrom = known.Forecast == null ? null : known.Forecast.ShortenEarlyDate,
+        TensionFrom = known.Forecast == null ? null : known.Forecast.TensionFrom,
         OutOfUseBy = known.Forecast == null ? null : known.Forecast.OutOfUseBy,
         PlannedSwap = known.Swap == null ? null : known.Swap.Start,
         NextOilingAt = known.Forecast == null ? null : known.Forecast.NextOilingAt,

@@ -5,6 +5,8 @@ public enum ChainSort
 {
     /// <summary>The planner's date; chains without one last.</summary>
     Early,
+    /// <summary>The day by which it is shortened or tensioned anew; chains without one last.</summary>
+    Tension,
     Planned,
     Name,
     Line,

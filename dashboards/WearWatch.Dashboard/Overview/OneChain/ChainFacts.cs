@@ -25,6 +25,12 @@ public sealed record ChainFacts
     /// <summary>What the readings of its parts and its wheels say.</summary>
     public required PartsState Parts { get; init; }
 
+    /// <summary>The limit that ends the chain, as its review concludes; null where no date of any is known.</summary>
+    public LimitAhead? First { get; init; }
+
+    /// <summary>The limit that its dates go by.</summary>
+    public LimitAhead Ahead => First ?? LimitAhead.ByLength(Assessment);
+
     /// <summary>The readings of its parts that stand, in the order taken.</summary>
     public IReadOnlyList<PartReadingRow> PartReadings { get; init; } = [];
 

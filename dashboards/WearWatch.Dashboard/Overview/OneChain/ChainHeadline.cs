@@ -1,6 +1,7 @@
 using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Plant.Settings;
+using WearWatch.Running;
 using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Overview.OneChain;
@@ -12,10 +13,10 @@ namespace WearWatch.Dashboard.Overview.OneChain;
 public sealed record ChainHeadline(string Wear, string Limit, string Dates)
 {
     /// <summary>The sentences of an assessment.</summary>
-    public static ChainHeadline Of(Assessment assessment, ChainDates dates, PlantTime time) => new(
+    public static ChainHeadline Of(Assessment assessment, LimitAhead ahead, ChainDates dates, PlantTime time) => new(
         WearOf(assessment),
         LimitOf(assessment.Limit),
-        DatesOf(assessment, dates, time));
+        DatesOf(assessment.OutOfUseBy, Outlook(ahead, dates, time), time));
 
     private static string WearOf(Assessment assessment) => assessment.ElongationPercent is { } elongation
         ? T[$"{Show.Percent(elongation)} longer than new{RunInWords.Of(assessment)}, ± "
@@ -31,17 +32,19 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
         return T[$"The limit is {Show.Percent(limit.Percent)}: {reason}{(source == reason ? "" : $" ({source})")}."];
     }
 
-    private static string DatesOf(Assessment assessment, ChainDates dates, PlantTime time) => assessment.OutOfUseBy switch
+    private static string DatesOf(DateTimeOffset? outOfUseBy, string outlook, PlantTime time) => outOfUseBy switch
     {
-        null => Outlook(assessment, dates, time),
-        { } by when by <= time.Now => T["Out of use now, whatever the forecast says."] + " " + Outlook(assessment, dates, time),
-        { } by => T[$"Out of use from {time.DateOf(by)} at the latest, whatever the forecast says."]
-            + " " + Outlook(assessment, dates, time),
+        null => outlook,
+        { } when outOfUseBy <= time.Now => T["Out of use now, whatever the forecast says."] + " " + outlook,
+        { } by => T[$"Out of use from {time.DateOf(by)} at the latest, whatever the forecast says."] + " " + outlook,
     };
 
-    private static string Outlook(Assessment assessment, ChainDates dates, PlantTime time)
+    private static string Outlook(LimitAhead ahead, ChainDates dates, PlantTime time) =>
+        (ahead.IsByLength ? "" : T[$"First at its limit: {ahead.Cause}."] + " ") + Outlook(ahead.Forecast, dates, time);
+
+    private static string Outlook(WearForecast forecast, ChainDates dates, PlantTime time)
     {
-        if (assessment.Forecast.ProbabilityPassed > 0.95) return T["The limit has been passed."];
+        if (forecast.ProbabilityPassed > 0.95) return T["The limit has been passed."];
         if (dates.Early is not { } early) return T["The limit is not in sight."];
         var first = early <= time.Now
             ? T["The limit may be reached any day: more than 1 of 20 such chains has reached it by now."]
@@ -59,9 +62,7 @@ public sealed record ChainHeadline(string Wear, string Limit, string Dates)
 /// <summary>When a chain reaches its limit; null where that is not in sight.</summary>
 public sealed record ChainDates(DateTimeOffset? Early, DateTimeOffset? Middle, DateTimeOffset? Late)
 {
-    /// <summary>The dates of an assessment.</summary>
-    public static ChainDates Of(ChainFacts facts, DateTimeOffset now) => new(
-        facts.Assessment.DateAt(5, facts.Calendar, now),
-        facts.Assessment.DateAt(50, facts.Calendar, now),
-        facts.Assessment.DateAt(95, facts.Calendar, now));
+    /// <summary>The dates of a limit.</summary>
+    public static ChainDates Of(LimitAhead limit, ProductionCalendar calendar, DateTimeOffset now) => new(
+        limit.DateAt(5, calendar, now), limit.DateAt(50, calendar, now), limit.DateAt(95, calendar, now));
 }

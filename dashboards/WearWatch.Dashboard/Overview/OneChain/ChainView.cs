@@ -90,24 +90,31 @@ public sealed record ChainView
     /// <summary>Puts the page together.</summary>
     public static ChainView Of(ChainFacts facts, PlantTime time)
     {
-        var dates = ChainDates.Of(facts, time.Now);
-        var assessment = facts.Assessment;
+        var (assessment, ahead) = (facts.Assessment, facts.Ahead);
+        var dates = ChainDates.Of(ahead, facts.Calendar, time.Now);
         return new ChainView
         {
             Facts = facts,
             Time = time,
             Dates = dates,
-            Headline = ChainHeadline.Of(assessment, dates, time),
-            Picture = ChainPicture.Of(facts, dates, time),
-            Odds = assessment.Forecast.ProbabilityPassed > 0.95 || dates.Early is null
+            Headline = ChainHeadline.Of(assessment, ahead, dates, time),
+            // The chart is of the length, and so are its dates.
+            Picture = ChainPicture.Of(
+                facts, ChainDates.Of(LimitAhead.ByLength(assessment), facts.Calendar, time.Now), time),
+            Odds = ahead.Forecast.ProbabilityPassed > 0.95 || dates.Early is null
                 ? null
-                : DateOdds.Of(assessment.Forecast, assessment.HoursNow - assessment.HoursAtLastReading, facts.Calendar, time),
+                : DateOdds.Of(ahead.Forecast, ahead.HoursSince, facts.Calendar, time),
             Readings = ReadingLine.Of(facts),
             History = Steps(facts),
             Trail = ForecastTrail.Of(assessment),
-            Why = Explanation.Of(assessment, facts.Calendar, time.Now),
+            Why = [.. Explanation.Of(assessment, facts.Calendar, time.Now), .. WhyOtherwise(ahead)],
         };
     }
+
+    /// <summary>What else than the length makes the date.</summary>
+    private static IEnumerable<Phrase> WhyOtherwise(LimitAhead ahead) => ahead.IsByLength
+        ? []
+        : [$"Another limit comes before that of the length: {ahead.Cause}. The dates and the plan go by it."];
 
     /// <summary>The forecasts that moved the early date by a day or more, newest first.</summary>
     private static List<EarlyDateStep> Steps(ChainFacts facts)

@@ -31,6 +31,7 @@ public sealed class OneChainQuery(
             Links = reviewed.Links,
             LinkMeasures = reviewed.Raw.LinkMeasureRows,
             Parts = reviewed.Parts,
+            First = reviewed.First,
             PartReadings = reviewed.Raw.PartRows,
             Standing = StandingRows.Standing(readings),
             Waiting = StandingRows.Waiting(readings),

@@ -300,6 +300,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<long?>("ShortenEarlyDate").HasColumnType("bigint");
                     b.Property<long?>("ShortenMiddleDate").HasColumnType("bigint");
                     b.Property<int?>("ShortenPitches").HasColumnType("integer");
+                    b.Property<string>("Sooner").HasColumnType("text");
                     b.Property<int>("SprocketCondition").HasColumnType("integer");
                     b.Property<long?>("TensionFrom").HasColumnType("bigint");
                     b.HasKey("Id");

@@ -14,7 +14,7 @@ internal sealed class BushChain : ChainFamily
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
-    public override bool ParallelLimitHolds => true;
+    public override bool RollerDriveLimitsHold => true;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => true;

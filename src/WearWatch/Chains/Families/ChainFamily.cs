@@ -56,10 +56,10 @@ public abstract class ChainFamily
     public abstract bool RunsOnTeeth { get; }
 
     /// <summary>
-    /// Whether the limit of chains that run in parallel is meant for it: it was read for drives of roller chain. Of others the
-    /// difference of their lengths counts.
+    /// Whether the limits of fixed centres and of chains that run in parallel are meant for it: they were read for drives of
+    /// roller chain, docs/references.md [8]. Of others the plant sets its own, or the difference of their lengths counts.
     /// </summary>
-    public abstract bool ParallelLimitHolds { get; }
+    public abstract bool RollerDriveLimitsHold { get; }
 
     /// <summary>Between which points of the chain its length is taken.</summary>
     public abstract MeasuredPoints Measured { get; }

@@ -15,7 +15,7 @@ internal sealed class LeafChain : ChainFamily
     public override bool LiftsByNature => true;
     public override bool MayBeShortened => false;
     public override bool ClosesAtOdd => true;
-    public override bool ParallelLimitHolds => false;
+    public override bool RollerDriveLimitsHold => false;
     public override bool RunsOnTeeth => false;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => true;

@@ -14,7 +14,7 @@ internal sealed class OffsetLinkChain : ChainFamily
     public override bool LiftsByNature => false;
     public override bool MayBeShortened => true;
     public override bool ClosesAtOdd => true;
-    public override bool ParallelLimitHolds => false;
+    public override bool RollerDriveLimitsHold => false;
     public override bool RunsOnTeeth => true;
     public override MeasuredPoints Measured => MeasuredPoints.PinMiddles;
     public override bool LinksAlternate => false;

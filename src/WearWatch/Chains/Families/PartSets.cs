@@ -54,6 +54,12 @@ internal static class PartSets
     /// <summary>Toothed plates in a toothed wheel.</summary>
     public static IReadOnlyList<PartRule> OfToothedPlates { get; } = [.. Teeth, Slack, new(WearPart.Alignment)];
 
+    /// <summary>Plates hinged on pins, over toothed wheels and strips; no limit of theirs was read.</summary>
+    public static IReadOnlyList<PartRule> OfHingedPlates { get; } =
+    [
+        new(WearPart.PlateHeight), new(WearPart.PinDiameter), .. Teeth, new(WearPart.Sag), new(WearPart.Alignment),
+    ];
+
     /// <summary>What any chain on wheels has, of which nothing more is known.</summary>
     public static IReadOnlyList<PartRule> OfAny { get; } =
         [.. OfRollers.Where(r => r.Part is not WearPart.Sag).Select(r => new PartRule(r.Part)), new(WearPart.Sag)];

@@ -18,7 +18,7 @@ internal sealed class RoundLinkChain : ChainFamily
 
     // Every second link of a round-link chain stands upright: an odd one cannot be closed. Common practice.
     public override bool ClosesAtOdd => false;
-    public override bool ParallelLimitHolds => false;
+    public override bool RollerDriveLimitsHold => false;
     public override bool RunsOnTeeth => false;
     public override MeasuredPoints Measured => MeasuredPoints.LinkEdges;
     public override bool LinksAlternate => false;

@@ -17,7 +17,8 @@ public sealed class ChainFamilyTests
     public void Names_in_files_stay_as_they_were()
     {
         string[] used =
-            ["roller", "bush", "double_pitch", "conveyor", "leaf", "offset_link", "round_link", "inverted_tooth", "custom"];
+            ["roller", "bush", "double_pitch", "conveyor", "leaf", "offset_link", "round_link", "inverted_tooth", "custom",
+                "table_top"];
         Assert.Superset(used.ToHashSet(), ChainFamily.All.Select(family => family.Name).ToHashSet());
     }
 

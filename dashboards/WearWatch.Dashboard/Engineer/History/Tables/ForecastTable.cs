@@ -17,6 +17,8 @@ internal static class ForecastTable
             x => x.Row.ToForecast().Quantile(p)))
         .Number("early_exponent", $"spread of its early side; 1 as made", x => x.Row.EarlyExponent)
         .Number("late_exponent", $"spread of its late side", x => x.Row.LateExponent)
+        .Text("limited_by", $"what reaches its limit first and gives the dates; empty for the length",
+            x => x.Row.Sooner?.Cause.ToString() ?? "")
         .Moment("early_date", $"the planner's date", x => x.Row.EarlyDate)
         .Moment("middle_date", $"the middle date", x => x.Row.MiddleDate)
         .Text("condition", Phrase.Verbatim(string.Join(", ", ConditionWords.All.Select(w => w.Wire))),

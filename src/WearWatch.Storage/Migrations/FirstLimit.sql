@@ -1,0 +1,1 @@
+ALTER TABLE "Forecasts" ADD "Sooner" TEXT NULL;
