@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Logging.Console;
 using Quartz;
@@ -19,6 +20,9 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
     /// </summary>
     public bool StandsStill { get; init; }
 
+    /// <summary>Its clock, for a test in which time goes by; null for the true one.</summary>
+    public TimeProvider? Clock { get; init; }
+
     /// <summary>Starts it on a free port; its address.</summary>
     public string Listen()
     {
@@ -36,6 +40,7 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
             logging.AddFilter<ConsoleLoggerProvider>((_, level) => level >= LogLevel.Warning && !isLeaving));
         if (StandsStill)
             builder.ConfigureServices(s => s.Remove(s.Single(d => d.ImplementationType == typeof(QuartzHostedService))));
+        if (Clock is not null) builder.ConfigureServices(s => s.AddSingleton(Clock));
     }
 
     protected override void Dispose(bool disposing)

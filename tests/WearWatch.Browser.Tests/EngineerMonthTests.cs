@@ -1,19 +1,21 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
+using WearWatch.Dashboard.Tests.People;
 
 namespace WearWatch.Browser.Tests;
 
 /// <summary>
-/// A reliability engineer's month: alarms of faster wear, a lot that is found to be bad, the decision about it on record, and
-/// what came of it in the report and among the lives.
+/// A reliability engineer's month: alarms of faster wear, a lot that is found to be bad, the decision about it on record, what
+/// came of it in the report and among the lives, and what it did to wear and costs when a year has gone by.
 /// </summary>
 public sealed class EngineerMonthTests(Screen screen)
 {
     [Fact]
-    public async Task A_bad_lot_is_found_decided_about_and_gone_from_what_is_to_be_decided()
+    public async Task A_bad_lot_is_found_decided_about_carried_out_and_seen_to_have_helped_a_year_later()
     {
-        await using var host = new DashboardHost { StandsStill = true };
+        var clock = new MovedClock();
+        await using var host = new DashboardHost { StandsStill = true, Clock = clock };
         await using var desk = await screen.AtDeskAsync(address: host.Listen());
         await SeededLots.FillAsync(host.Services);
         var page = desk.Page;
@@ -78,6 +80,46 @@ public sealed class EngineerMonthTests(Screen screen)
         await Assertions.Expect(report).ToContainTextAsync("Began to wear faster");
         await Assertions.Expect(report).Not.ToContainTextAsync("of faster wear");
         await desk.PictureAsync("engineer-month-report");
+        Assert.Empty(desk.Complaints);
+
+        // The fitters take off what is left of the lot; a year goes by, told by its readings.
+        var decided = clock.GetUtcNow();
+        await LotYear.GoByAsync(host.Services, clock);
+        await using var later = await screen.AtDeskAsync(address: host.ClientOptions.BaseAddress.ToString().TrimEnd('/'));
+        await SeeWhatItDidAsync(later, decided);
+    }
+
+    private static async Task SeeWhatItDidAsync(Visit desk, DateTimeOffset decided)
+    {
+        // None of the lot runs any more, and what took its place wears slower.
+        var page = desk.Page;
+        await desk.GoAsync("/engineering/lives?by=lot");
+        await Assertions.Expect(Cell(page, 4)).ToHaveTextAsync("0");
+        await OpenAsync(page, "Compare", "Compare groups or periods");
+        await page.Locator(".filters select").First.SelectOptionAsync("Lot");
+        var group = page.Locator("label.field:has(> span:text-is('Group')) select");
+        await group.First.SelectOptionAsync("B-17");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=B-17"));
+        await group.Nth(1).SelectOptionAsync("A-03");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("b=A-03"));
+        await page.GetByLabel("Fitted from").Nth(1).FillAsync(decided.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("b_from="));
+        await page.GetByRole(AriaRole.Heading, new() { NameRegex = new("^B-17 \\(A\\) and A-03, fitted from") }).WaitForAsync();
+        var wear = page.GetByRole(AriaRole.Row, new() { NameRegex = new("^Wear rate") });
+        await Assertions.Expect(wear).ToContainTextAsync("they differ");
+        await Assertions.Expect(wear).ToContainTextAsync("16 lives");
+        await desk.PictureAsync("engineer-year-compare");
+
+        // The year cost less than the one before, and the manager sees when that began.
+        await OpenAsync(page, "Costs", "What chains cost");
+        await Assertions.Expect(page.GetByText(new Regex("% less than in the year before"))).ToBeVisibleAsync();
+        await desk.GoAsync("/engineering/report");
+        var report = page.Locator(".month-report");
+        await Assertions.Expect(report).ToContainTextAsync("No chain was swapped in the month.");
+        await Assertions.Expect(report).Not.ToContainTextAsync("of faster wear");
+        var costs = report.GetByRole(AriaRole.Img, new() { NameRegex = new("^Cost from month to month") });
+        await Assertions.Expect(costs.Locator("rect.bar").First).ToContainTextAsync(decided.ToString("MMM yy", CultureInfo.InvariantCulture));
+        await desk.PictureAsync("engineer-year-report");
         Assert.Empty(desk.Complaints);
     }
 

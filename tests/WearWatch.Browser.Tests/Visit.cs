@@ -9,17 +9,19 @@ public sealed class Visit : IAsyncDisposable
     private static readonly string axe = new BundledAxeScriptProvider().GetScript();
 
     private readonly IBrowserContext context;
-    private readonly string address;
     private readonly string? pictures;
     private readonly bool ownsContext;
 
     public Visit(IBrowserContext context, IPage page, string address, string? pictures, bool ownsContext = true)
     {
-        (this.context, Page, this.address, this.pictures, this.ownsContext) = (context, page, address, pictures, ownsContext);
+        (this.context, Page, Address, this.pictures, this.ownsContext) = (context, page, address, pictures, ownsContext);
         Listen(page);
     }
 
     public IPage Page { get; private set; }
+
+    /// <summary>The dashboard's.</summary>
+    public string Address { get; }
 
     /// <summary>Errors of the console, refused by the content policy, and answers of 500.</summary>
     public List<string> Complaints { get; } = [];
@@ -27,7 +29,7 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>Goes to a page and waits until it hears clicks.</summary>
     public async Task GoAsync(string path)
     {
-        await Page.GotoAsync(address + path);
+        await Page.GotoAsync(Address + path);
         await ConnectedAsync();
     }
 
@@ -40,13 +42,13 @@ public sealed class Visit : IAsyncDisposable
     {
         var tab = await context.NewPageAsync();
         Listen(tab);
-        await tab.GotoAsync(address + path);
+        await tab.GotoAsync(Address + path);
         await tab.Locator("html[data-circuit=up]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
         return tab;
     }
 
     /// <summary>Another visit by the same person: what the browser has loaded once, it has kept.</summary>
-    public async Task<Visit> AgainAsync() => new(context, await context.NewPageAsync(), address, pictures, ownsContext: false);
+    public async Task<Visit> AgainAsync() => new(context, await context.NewPageAsync(), Address, pictures, ownsContext: false);
 
     /// <summary>Keeps a picture for a person to look at, when one asked for pictures.</summary>
     public Task PictureAsync(string name, bool whole = true) => pictures is null

@@ -31,6 +31,9 @@ public sealed record ScoredForecast
                 nameof(value), value, "A forecast is scored only while the limit lies ahead.");
     }
 
+    /// <summary>Running hours that were left when it stood, as it turned out.</summary>
+    public double HoursLeft => LifeHours - StandingHours;
+
     /// <summary>Which share of the life had passed.</summary>
     public double LifeShare => StandingHours / LifeHours;
 
@@ -63,7 +66,10 @@ public sealed record ScoredForecast
     /// <summary>Whether the limit was reached by the forecast's percentile, 1 to 99.</summary>
     public bool ReachedBy(int percent) => LifeHours <= At(percent);
 
-    private double HoursLeft => LifeHours - StandingHours;
+    /// <summary>
+    /// Running hours that it gave the chain when it stood, by a percentile from 1 to 99; infinite without an end.
+    /// </summary>
+    public double GivenHours(int percent) => At(percent) - StandingHours;
 
     private double At(int percent) =>
         Math.Max(LastReadingHours + (Forecast?.Quantile(percent) ?? double.PositiveInfinity), StandingHours);

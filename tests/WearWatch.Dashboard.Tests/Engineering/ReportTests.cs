@@ -1,5 +1,6 @@
 using System.Text;
 using WearWatch.Dashboard.Engineer.Report;
+using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Lifting.Examinations;
 using WearWatch.Lives;
@@ -86,13 +87,35 @@ public sealed class ReportTests
         Assert.Contains("1 chain was swapped in the month, 0 of them after a breakdown.", parts[0].Sentences);
         // 100 pitches at 3 and a stop of one hour at 400, against a twelfth of the same.
         Assert.Equal(["Total", "700", "58"], parts[4].Table!.Rows[^1]);
+
+        // Seen at once: two months with a bar, both without breakdowns.
+        var bars = parts[4].Picture!.Marks.OfType<DrawnMark.Bar>().Where(b => b.Said.Contains("700", StringComparison.Ordinal));
+        Assert.Equal(2, bars.Count());
+        Assert.All(bars, bar => Assert.Equal(Ink.Main, bar.Ink));
+        Assert.Equal(13, parts[4].Picture!.Marks.OfType<DrawnMark.Label>().Count(l => l.Text.Contains(' ') && l.Text.Length == 6));
     }
 
     [Fact]
-    public void The_sheet_is_a_pdf_of_at_most_two_pages_with_its_font_inside()
+    public void A_forecast_that_came_true_lies_on_the_line_and_one_outside_its_interval_is_a_square()
+    {
+        var parts = MonthWriting.Parts(Facts() with { Record = [Scored("K-1", 3000, 1000), Scored("K-2", 1400, 1000)] });
+        var picture = parts[^1].Picture!;
+        var line = Assert.Single(picture.Marks.OfType<DrawnMark.Stroke>(), s => s.Ink == Ink.Stated);
+        var dots = picture.Marks.OfType<DrawnMark.Point>().ToList();
+        Assert.Equal([Ink.Main, Ink.Apart], dots.Select(d => d.Ink));
+        double Off(DrawnMark.Point dot) =>
+            dot.Y - (line.Y1 + (dot.X - line.X1) / (line.X2 - line.X1) * (line.Y2 - line.Y1)); // above zero: sooner
+        Assert.Equal(0, Off(dots[0]), 6);
+        Assert.True(Off(dots[1]) > 10, "it ended sooner than forecast");
+        Assert.Equal("1 of 2 within their 90 % interval", picture.Said);
+    }
+
+    [Fact]
+    public void The_sheet_is_a_pdf_of_at_most_two_pages_with_its_font_and_its_pictures_inside()
     {
         var facts = Facts() with
         {
+            Record = [Scored("K-1", 3000, 1000), Scored("K-2", 1400, 1000)],
             Due = [.. Enumerable.Range(1, 40)
                 .Select(i => new ChainComingDue($"K-{i}", "Press", ConditionWords.Of(Condition.PlanASwap, false), A.Now, null))],
         };
@@ -119,6 +142,22 @@ public sealed class ReportTests
         Assert.Equal("Nothing stands against it here; not a release for use: 1 chain.", part.Sentences[^1]);
         Assert.Contains("competent person examines it", part.Sentences[0], StringComparison.Ordinal);
     }
+
+    /// <summary>A forecast of 2,000 h left, given at half of a life, of a life that ended in the month.</summary>
+    private static RecordedForecast Scored(string name, double life, double standing) => new(
+        new ScoredForecast
+        {
+            Forecast = new WearForecast
+            {
+                LimitPercent = 3,
+                ProbabilityPassed = 0,
+                PercentilesHours = [.. Enumerable.Range(1, 99).Select(p => 1500.0 + 10 * p)],
+            },
+            LastReadingHours = standing,
+            StandingHours = standing,
+            LifeHours = life,
+        },
+        SpreadCheck.AtShare, "broad prior", Desk.Card(name)) { EndedAt = Time.StartOf(Month).AddHours(1) };
 
     private static MonthFacts Facts() => new()
     {

@@ -39,6 +39,34 @@ public sealed class PlantPageTests : BunitContext
     }
 
     [Fact]
+    public void Another_order_of_a_table_asks_for_nothing_and_stays_when_the_filter_changes()
+    {
+        var page = Open("/probe?show=a").Instance;
+        Address.NavigateTo("/probe?show=a&sort-table=-line");
+        Assert.Equal(["a"], page.Loaded);
+        page.Move("?show=b");
+        Assert.Equal(["a", "b"], page.Loaded);
+        Assert.EndsWith("/probe?show=b&sort-table=-line", Address.Uri, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Between_a_new_address_and_its_figures_the_page_says_that_it_is_loading()
+    {
+        PageProgress progress = new();
+        List<bool> told = [];
+        RenderTree.Add<CascadingValue<PageProgress>>(p => p.Add(c => c.Value, progress));
+        var shown = Open("/probe?show=a");
+        progress.Changed += () => told.Add(progress.IsLoading);
+        var slow = shown.Instance.Gate = new TaskCompletionSource();
+        Address.NavigateTo("/probe?show=b");
+        Assert.Equal([true], told);
+        Assert.Equal("a", shown.Find("p").TextContent);
+        slow.SetResult();
+        shown.WaitForAssertion(() => Assert.Equal([true, false], told));
+        shown.WaitForAssertion(() => Assert.Equal("b", shown.Find("p").TextContent));
+    }
+
+    [Fact]
     public void An_older_answer_never_comes_after_a_younger_one()
     {
         var shown = Open("/probe?show=a");

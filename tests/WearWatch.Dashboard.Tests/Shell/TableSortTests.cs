@@ -21,7 +21,8 @@ public sealed class TableSortTests
     [InlineData("?sort-fleet=-figure", "bdca")]
     [InlineData("?sort-other=name&sort-fleet=colour", "bcad")]
     public void Rows_stand_as_the_address_says_and_what_has_no_figure_last(string query, string order) =>
-        Assert.Equal(order, string.Concat(TableSort.Of(query, "fleet").Order(Rows, Columns).Select(r => r.Item1)));
+        Assert.Equal(order, string.Concat(TableSort.Of(query, "fleet").Order(
+            Rows, Columns.GetValueOrDefault(TableSort.Of(query, "fleet").Column)).Select(r => r.Item1)));
 
     [Fact]
     public void A_second_click_turns_it_round_and_leaves_the_rest_of_the_address()
@@ -32,6 +33,13 @@ public sealed class TableSortTests
         Assert.Equal("?sort-fast=-name", twice.In("?sort-fast=name"));
         Assert.Equal(once, twice.By("name"));
     }
+
+    [Theory]
+    [InlineData("?by=type", "?by=type&sort-fast=-name", true)]
+    [InlineData("?by=type&sort-slow=rate", "?by=type&sort-fast=-name", true)]
+    [InlineData("?by=type", "?by=line&sort-fast=-name", false)]
+    public void An_order_alone_asks_for_nothing_new(string query, string other, bool alone) =>
+        Assert.Equal(alone, TableSort.IsAllThatDiffers(query, other));
 
     [Fact]
     public void A_new_filter_leaves_the_tables_as_they_are_sorted() =>

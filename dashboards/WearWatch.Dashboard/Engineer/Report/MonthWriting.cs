@@ -144,7 +144,7 @@ public static class MonthWriting
         return new(T["What it cost"], said, new ReportTable(
             [T[$"In {facts.Terms.Costs.Money}"], T["Month"], T["Mean month of the year before"]],
             [Row(T["Chains and sprockets"], s => s.Chains + s.Sprockets), Row(T["Stops for swaps"], s => s.Stops),
-                Row(T["Breakdowns"], s => s.Breakdowns), Row(T["Total"], s => s.Total)]));
+                Row(T["Breakdowns"], s => s.Breakdowns), Row(T["Total"], s => s.Total)]), CostPicture.Of(facts));
     }
 
     private static ReportPart Held(MonthFacts facts)
@@ -164,10 +164,11 @@ public static class MonthWriting
         return new(
             T["Which forecasts held"],
             [T[$"Forecasts at half of life, of lives that ended. The 90 % interval "
-                + $"should hold nine of ten: {RecordView.Verdict(year.Held90, 0.9)}."]],
+                + $"should hold nine of ten: {RecordView.Verdict(year.Held90, 0.9)}."],
+                T["Each mark is a life with its interval. On the dashed line: as forecast; below it: sooner. Squares: outside."]],
             new ReportTable(
                 [T["Lives that ended"], T["Forecasts"], T["90 % interval held"], T["Late warnings"], T["Typical error"]],
-                [Row(T["in the month"], month), Row(T["in the year before"], year)]));
+                [Row(T["in the month"], month), Row(T["in the year before"], year)]), ForecastPicture.Of(facts));
     }
 
     private static Phrase Names(IEnumerable<Phrase> names)

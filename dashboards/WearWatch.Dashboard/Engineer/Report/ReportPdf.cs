@@ -14,6 +14,7 @@ public static class ReportPdf
         {
             sheet.Heading(part.Heading);
             foreach (var sentence in part.Sentences) sheet.Paragraph(sentence);
+            if (part.Picture is { } picture) sheet.Picture(picture);
             if (part.Table is { } table)
                 sheet.Table(table.Head, [.. table.Rows.Select(row => Marked(row, report.Lifting))], figures: !table.Words);
         }

@@ -9,7 +9,7 @@ namespace WearWatch.Dashboard.Kit.Pages;
 
 /// <summary>
 /// A page that shows what its address asks for. It loads at first, whenever its address changes, and when a chain changes that
-/// it shows.
+/// it shows. Between a new address and its figures the page is marked as loading.
 /// </summary>
 /// <remarks>
 /// Blazor does not tell a page that only its query has changed, so the page listens to the address itself. For the same reason
@@ -43,6 +43,10 @@ public abstract class PlantPage : PagePart
 
     /// <summary>What the address says under this name; empty when nothing.</summary>
     protected string Asked(string name) => QueryHelpers.ParseQuery(Query).GetValueOrDefault(name).ToString();
+
+    /// <summary>Told while the figures are those of an earlier choice.</summary>
+    [CascadingParameter]
+    private PageProgress? Progress { get; set; }
 
     /// <summary>Asks for what the address and the page's parameters name.</summary>
     protected abstract Task LoadAsync();
@@ -90,10 +94,13 @@ public abstract class PlantPage : PagePart
         News.ChainsChanged -= OnNews;
     }
 
-    private Task ShowAsync(string address)
+    /// <remarks>How a table is sorted is its own matter: nothing is asked for anew.</remarks>
+    private async Task ShowAsync(string address)
     {
+        var from = Shown;
         shown = address;
-        return ReloadAsync();
+        if (Shown.AbsolutePath == from.AbsolutePath && TableSort.IsAllThatDiffers(from.Query, Query)) return;
+        using (Progress?.Begin()) await ReloadAsync();
     }
 
     private async Task LoadWhileStaleAsync()

@@ -2,6 +2,7 @@ using PdfSharp;
 using PdfSharp.Drawing;
 using PdfSharp.Fonts;
 using PdfSharp.Pdf;
+using WearWatch.Dashboard.Kit.Charts;
 using WearWatch.Dashboard.Kit.Language;
 
 namespace WearWatch.Dashboard.Kit.Paper;
@@ -70,6 +71,15 @@ internal sealed class PaperSheet : IDisposable
         Cells([.. head.Select((cell, i) => (cell, bold, Wide(i), figures && i > 0))], 0);
         foreach (var row in rows) Cells([.. row.Select((cell, i) => (cell, text, Wide(i), figures && i > 0))], 0);
         y += 3;
+    }
+
+    /// <summary>A picture as wide as the text, on one page with its words.</summary>
+    public void Picture(Drawing drawing)
+    {
+        var height = width * drawing.Frame.Height / drawing.Frame.Width;
+        Room(height);
+        PaperDrawing.Draw(page, drawing, new XPoint(Margin, y), width);
+        y += height + 3;
     }
 
     public void Dispose()

@@ -28,17 +28,23 @@ public sealed record TableSort(string Table, string Column = "", bool Descending
     public static string Keep(string from, string query) =>
         QueryHelpers.AddQueryString(query, Pairs(from).Where(p => p.Key.StartsWith(Start, StringComparison.Ordinal)));
 
+    /// <summary>Whether two query strings ask for the same but for the order of tables.</summary>
+    public static bool IsAllThatDiffers(string query, string other) => Rest(query) == Rest(other);
+
     /// <summary>Rows in order; what has no figure stands last either way.</summary>
     /// <param name="rows">The rows in the page's own order.</param>
-    /// <param name="columns">What each column is sorted by.</param>
-    public IReadOnlyList<T> Order<T>(IReadOnlyList<T> rows, IReadOnlyDictionary<string, Func<T, IComparable?>> columns)
+    /// <param name="by">What they are sorted by; null leaves them as they are.</param>
+    public IReadOnlyList<T> Order<T>(IReadOnlyList<T> rows, Func<T, IComparable?>? by)
     {
-        if (!columns.TryGetValue(Column, out var of)) return rows;
-        var known = rows.Where(r => IsKnown(of(r)));
-        return [.. Descending ? known.OrderByDescending(of) : known.OrderBy(of), .. rows.Where(r => !IsKnown(of(r)))];
+        if (by is null) return rows;
+        var known = rows.Where(r => IsKnown(by(r)));
+        return [.. Descending ? known.OrderByDescending(by) : known.OrderBy(by), .. rows.Where(r => !IsKnown(by(r)))];
     }
 
-    private static bool IsKnown(IComparable? value) => value is not (null or double.NaN);
+    private static string Rest(string query) =>
+        QueryHelpers.AddQueryString("", Pairs(query).Where(p => !p.Key.StartsWith(Start, StringComparison.Ordinal)));
+
+    private static bool IsKnown(IComparable? value) => value is not (null or double.NaN or "");
 
     private static IEnumerable<KeyValuePair<string, string?>> Pairs(string query) => QueryHelpers.ParseQuery(query)
         .SelectMany(p => (IEnumerable<string?>)p.Value, (p, value) => KeyValuePair.Create(p.Key, value));

@@ -41,6 +41,9 @@ public sealed record ChainFilter
     public bool GoesOnTyping(ChainFilter from) =>
         Search.Length > 0 && from.Search.Length > 0 && this with { Search = from.Search } == from;
 
+    /// <summary>Sorted by a column, the other way round when it is sorted by that already.</summary>
+    public ChainFilter SortedBy(ChainSort sort) => this with { Sort = sort, Descending = sort == Sort && !Descending };
+
     /// <summary>Reads a query string; what cannot be read is left out.</summary>
     public static ChainFilter FromQuery(string query)
     {

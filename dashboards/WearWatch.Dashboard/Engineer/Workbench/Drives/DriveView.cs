@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Words;
 using WearWatch.Drives;
 using WearWatch.Plant.Bench;
+using WearWatch.Units;
 
 namespace WearWatch.Dashboard.Engineer.Workbench.Drives;
 
@@ -96,8 +97,7 @@ public sealed record DriveView
             Asked = units.OfPower(rating.Asked.Watts),
             ServiceFactor = Text(rating.ServiceFactor, "0.0"),
             Alternatives = [.. worked.Alternatives.Select(c => new RatedLine(
-                c.Type.Designation, units.OfPower(c.Rated.Watts), units.OfSpeed(c.Speed.MetresPerSecond),
-                T[FeedWords(c.OilFeed)]))],
+                c.Type.Designation, c.Rated, c.Speed, T[FeedWords(c.OilFeed)]))],
             Feed = worked.OilFeed is { } feed
                 ? Show.Sentence($"{FeedWords(feed)}: by hand or drip up to {units.OfSpeed(feed.ManualUpTo.MetresPerSecond)}, "
                     + $"bath or disc up to {units.OfSpeed(feed.BathUpTo.MetresPerSecond)}, above it an oil stream.")
@@ -144,4 +144,4 @@ public sealed record DriveView
 public sealed record DriveFact(Phrase Name, Phrase Value, Phrase Note);
 
 /// <summary>A chain that carries the power by the classic rating.</summary>
-public sealed record RatedLine(string ChainType, string Rated, string Speed, string Feed);
+public sealed record RatedLine(string ChainType, Power Rated, Speed Speed, string Feed);
