@@ -67,7 +67,7 @@ public sealed class EngineeringTests(Screen screen, Walk walk) : IClassFixture<W
         Assert.EndsWith("?by=line&paper=lognormal", desk.Page.Url, StringComparison.Ordinal);
         await desk.Page.GoBackAsync();
         await Assertions.Expect(desk.Page.GetByRole(AriaRole.Heading, new() { Name = "Weibull plot" })).ToBeVisibleAsync();
-        await desk.Page.GetByRole(AriaRole.Link, new() { Name = "Lives", Exact = true }).ClickAsync();
+        await desk.Page.Locator(".desk-tabs").GetByRole(AriaRole.Link, new() { Name = "Lives", Exact = true }).ClickAsync();
         await Assertions.Expect(desk.Page.Locator(".filters select").First).ToHaveValueAsync("Type");
 
         await desk.GoAsync("/engineering/report");
@@ -79,6 +79,21 @@ public sealed class EngineeringTests(Screen screen, Walk walk) : IClassFixture<W
         Assert.Contains("/engineering/report?month=", desk.Page.Url, StringComparison.Ordinal);
         await desk.Page.GoBackAsync();
         await Assertions.Expect(heading).ToHaveTextAsync(newest);
+        Assert.Empty(desk.Complaints);
+    }
+
+    [Fact]
+    public async Task Groups_of_which_nothing_can_be_fitted_are_shown_on_wish()
+    {
+        await SeededDesk.FillAsync(screen.Host.Services);
+        await PlantFiles.TakeInAsync(screen.Host.Services, "UNFIT");
+        await using var desk = await screen.AtDeskAsync();
+        await desk.GoAsync("/engineering/lives?by=line");
+        var group = desk.Page.GetByRole(AriaRole.Rowheader, new() { Name = "Pallet line" });
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Show all groups" }).ClickAsync();
+        await Assertions.Expect(group).ToBeVisibleAsync();
+        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Show fitted groups" }).ClickAsync();
+        await Assertions.Expect(group).ToHaveCountAsync(0);
         Assert.Empty(desk.Complaints);
     }
 

@@ -14,7 +14,7 @@ public sealed class PlanDragTests(Screen screen)
         {
             TheoryData<string, string?> all = new();
             foreach (var card in new[] { "P-1", "P-2" })
-                foreach (var chosen in new[] { null, "D-1", "P-1", "P-2" })
+                foreach (var chosen in new[] { null, "D-1", card == "P-1" ? "P-2" : "P-1" })
                     all.Add(card, chosen);
             return all;
         }
@@ -39,6 +39,7 @@ public sealed class PlanDragTests(Screen screen)
             await page.Locator($"[data-chain={chosen}]").ClickAsync();
             await Assertions.Expect(page.GetByRole(AriaRole.Complementary, new() { Name = "The chosen swap" }))
                 .ToBeVisibleAsync();
+            await Assertions.Expect(page.Locator(".plan-move").First).ToBeVisibleAsync(); // what its places cost has come
         }
 
         var from = await BoxAsync(page.Locator($".swap-card:has([data-chain={card}])"));

@@ -51,7 +51,7 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
     public static PlanTable Orders(KeptPlanView view) => new(
         "orders", ["part", "unit", "on_record", "order", "latest_order", "needed_by", "month", "planned", "expected",
             "low_to_month_end", "high_to_month_end", "available", "expected_shortage", "kits",
-            "shortenings"],
+            "rejoins"],
         [.. from order in view.Orders
             from month in order.Months
             select (IReadOnlyList<object?>)[

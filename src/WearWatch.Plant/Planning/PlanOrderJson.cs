@@ -27,7 +27,7 @@ public sealed record PlanOrderJson
     public required IReadOnlyList<KitJson> Kits { get; init; }
 
     /// <summary>The chains that are shortened with it before they are replaced.</summary>
-    public required IReadOnlyList<string> Shortenings { get; init; }
+    public required IReadOnlyList<string> Rejoins { get; init; }
 
     /// <summary>The orders of a draft.</summary>
     public static IReadOnlyList<PlanOrderJson> Of(PlanDraft draft)
@@ -49,7 +49,7 @@ public sealed record PlanOrderJson
                    NeededBy = order.NeededBy,
                    Kits = [.. input.Tasks.Where(t => t.Needs.Any(need => need.Part == part))
                        .Select(t => KitJson.Of(faces[t.Chain], t.TakesSprockets))],
-                   Shortenings = [.. shortenings.Where(s => s.Needs.Any(need => need.Part == part)).Select(s => s.Chain)],
+                   Rejoins = [.. shortenings.Where(s => s.Needs.Any(need => need.Part == part)).Select(s => s.Chain)],
                },
         ];
     }

@@ -1,3 +1,4 @@
+using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Exports;
 using WearWatch.Plant.Files;
 
@@ -10,7 +11,7 @@ public static class ChainListFile
     [
         "chain", "line", "position", "chain_type", "family", "condition", "elongation_pct", "rate_pct_per_1000h", "limit_pct",
         "limit_reason", "replace_by", "limited_by", "tension_by", "tension_task", "out_of_use_by", "planned_swap",
-        "next_lubrication", "last_reading",
+        "next_lubrication", "last_reading", "caution",
     ];
 
     public static void MapChainListFile(this IEndpointRouteBuilder app) => app.MapGet(
@@ -25,6 +26,6 @@ public static class ChainListFile
         line.RatePctPer1000H, line.LimitPct, line.LimitReason is { } reason ? FileWords.Of(reason) : null,
         line.EarlyDate, line.Sooner?.Cause.ToString(), line.TensionBy,
         line.TensionBy is null ? null : line.IsShortened ? "shorten" : "tension", line.OutOfUseBy, line.PlannedSwap,
-        line.NextOilingAt, line.LastReadingAt,
+        line.NextOilingAt, line.LastReadingAt, line.HoldsLoad ? Caution.LiftingInBrief.ToString() : null,
     ];
 }

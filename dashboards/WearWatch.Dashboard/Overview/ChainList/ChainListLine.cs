@@ -19,6 +19,9 @@ public sealed record ChainListLine
 
     public required ChainFamily Family { get; init; }
 
+    /// <summary>Whether it lifts or holds a load.</summary>
+    public required bool HoldsLoad { get; init; }
+
     public required ShownCondition Condition { get; init; }
 
     public required double? ElongationPct { get; init; }

@@ -125,6 +125,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         Position = known.Chain.Position,
         ChainType = known.Chain.ChainType,
         Family = known.Chain.Family,
+        HoldsLoad = known.Chain.Family.Lifts(known.Chain.Lifts, known.Chain.NotLiftingReason != ""),
         Condition = ConditionWords.Of(
             known.Forecast == null ? Condition.NotKnown : known.Forecast.Condition,
             known.Chain.Family.Lifts(known.Chain.Lifts, known.Chain.NotLiftingReason != "")),
