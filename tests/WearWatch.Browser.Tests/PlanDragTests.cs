@@ -42,6 +42,7 @@ public sealed class PlanDragTests(Screen screen)
             await Assertions.Expect(page.Locator(".plan-move").First).ToBeVisibleAsync(); // what its places cost has come
         }
 
+        await page.Locator(".plan-board").EvaluateAsync("board => board.scrollIntoView({ block: 'center' })");
         var from = await BoxAsync(page.Locator($".swap-card:has([data-chain={card}])"));
         var to = await BoxAsync(places.Nth(1));
         await page.Mouse.MoveAsync(from.X + 20, from.Y + from.Height - 10);

@@ -1,11 +1,10 @@
 // A person of this device says who enters now by a PIN, with signal or without.
 import { decision } from './decide.js';
-import { button, h, linkButton } from './dom.js';
+import { button, h } from './dom.js';
 import { t } from './language.js';
 import { takeOver } from './maker.js';
 import { pinField, pinKeys } from './pin-pad.js';
 import { tryPin } from './pin.js';
-import { signInAddress } from './shell.js';
 
 /** Who has a PIN here, to choose from. */
 export const holderList = (all, choose) => all.length > 0 && h('section', {},
@@ -28,7 +27,7 @@ export function pinDoor(holder, done, back) {
       input.focus();
     } else {
       form.replaceChildren(title, h('p', { role: 'alert' }, t`Too many wrong PINs. Sign in with signal, then set a new one.`),
-        linkButton(t`Sign in`, signInAddress(), { class: 'button primary big' }), elsewhere);
+        elsewhere);
     }
   }, { class: 'button primary big' });
   const title = h('h2', {}, holder.name);
