@@ -22,7 +22,7 @@ public sealed class FilterTests(Screen screen, BigMill mill)
         { "Line", "Drying", "line=Drying", "Drying" },
         { "Family", ChainFamily.Named("conveyor").Words.ToString(), "family=conveyor", "SEED-" },
         { "Early date", "within 4 weeks", "due=", "SEED-" },
-        { "Shorten or tension", "within 12 weeks", "tension=", "SEED-" },
+        { "Tension due", "within 12 weeks", "tension=", "SEED-" },
         { "Planned swap", "has none", "planned=no", "SEED-" },
     };
 
@@ -35,7 +35,7 @@ public sealed class FilterTests(Screen screen, BigMill mill)
         { "Rate, 1,000 h", ChainSort.Rate },
         { "Limit", ChainSort.Limit },
         { "Early date", ChainSort.Early },
-        { "Shorten, tension by", ChainSort.Tension },
+        { "Tension by", ChainSort.Tension },
         { "Swap planned", ChainSort.Planned },
         { "Lubrication due", ChainSort.Lubrication },
         { "Last reading", ChainSort.LastReading },
@@ -127,8 +127,8 @@ public sealed class FilterTests(Screen screen, BigMill mill)
     public async Task The_list_leaves_as_a_file_as_it_is_narrowed_and_sorted()
     {
         await using var desk = await ListAsync();
-        await desk.Page.GetByLabel("Shorten or tension").SelectOptionAsync(new SelectOptionValue { Label = "within 4 weeks" });
-        await desk.Page.Locator(".sort-head", new() { HasText = "Shorten, tension by" }).ClickAsync();
+        await desk.Page.GetByLabel("Tension due").SelectOptionAsync(new SelectOptionValue { Label = "within 4 weeks" });
+        await desk.Page.Locator(".sort-head", new() { HasText = "Tension by" }).ClickAsync();
         await Assertions.Expect(desk.Page).ToHaveURLAsync(new Regex("tension=.*sort=tension"));
         var asked = ChainFilter.FromQuery(new Uri(desk.Page.Url).Query);
         await ShowsAsync(desk, asked);

@@ -149,10 +149,10 @@ public sealed class SortTests(Screen screen, SortedMill mill)
             var (ups, downs) = (up.Select(r => r[column]).ToList(), down.Select(r => r[column]).ToList());
             Assert.True(Turns(ups, downs), $"{list}, {await heads.Nth(head).InnerTextAsync()}:\n{string.Join(" | ", ups)}\n"
                 + string.Join(" | ", downs));
-            if (!ups.SequenceEqual(downs)) turned++;
+            if (!up.Select(string.Concat).SequenceEqual(down.Select(string.Concat))) turned++;
         }
 
-        Assert.True(turned > 0, $"{list}: the rows never turn");
+        Assert.True(turned > 0, $"{list}, {name}: the rows never turn:\n{await table.InnerTextAsync()}");
     }
 
     private static async Task<IReadOnlyList<string[]>> ClickAsync(
