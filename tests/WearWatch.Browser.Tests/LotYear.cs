@@ -40,7 +40,6 @@ internal static class LotYear
 
     private static void Replace(WearDb db, ChainRow chain, double counter, DateTimeOffset at)
     {
-        chain.Lot = "A-03";
         db.Events.Add(new EventRow
         {
             ChainId = chain.Id,
@@ -49,7 +48,7 @@ internal static class LotYear
             At = at,
             CounterBeforeH = Math.Round(counter),
             CounterAfterH = Math.Round(counter),
-            Lot = chain.Lot,
+            Lot = "A-03",
             ReceivedAt = at,
             ToldBy = "fitter",
         });

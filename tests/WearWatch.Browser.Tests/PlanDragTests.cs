@@ -41,6 +41,7 @@ public sealed class PlanDragTests(Screen screen)
                 .ToBeVisibleAsync();
         }
 
+        await page.Locator(".plan-board").EvaluateAsync("board => board.scrollIntoView({ block: 'center' })");
         var from = await BoxAsync(page.Locator($".swap-card:has([data-chain={card}])"));
         var to = await BoxAsync(places.Nth(1));
         await page.Mouse.MoveAsync(from.X + 20, from.Y + from.Height - 10);

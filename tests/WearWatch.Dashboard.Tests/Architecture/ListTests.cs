@@ -50,7 +50,7 @@ public sealed partial class ListTests
         var lists = Sources.Where(s => s.Text.Contains("<ListTable ", StringComparison.Ordinal))
             .SelectMany(s => List().Matches(s.Text).Select(_ => Path.GetFileNameWithoutExtension(s.File))).ToList();
         Assert.True(lists.Count > 30, $"only {lists.Count} lists");
-        Assert.Empty(lists.Distinct().Where(list => !tests.Contains($"\"{list}\"", StringComparison.Ordinal)));
+        Assert.DoesNotContain(lists, list => !tests.Contains($"\"{list}\"", StringComparison.Ordinal));
     }
 
     /// <summary>Two lists of a page with one name would be sorted together.</summary>

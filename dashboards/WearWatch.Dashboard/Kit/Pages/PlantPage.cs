@@ -100,7 +100,11 @@ public abstract class PlantPage : PagePart
         var from = Shown;
         shown = address;
         if (Shown.AbsolutePath == from.AbsolutePath && TableSort.IsAllThatDiffers(from.Query, Query)) return;
-        using (Progress?.Begin()) await ReloadAsync();
+        using (Progress?.Begin())
+        {
+            await ReloadAsync();
+            StateHasChanged(); // the new figures are there before the mark goes
+        }
     }
 
     private async Task LoadWhileStaleAsync()
