@@ -157,7 +157,10 @@ public sealed class ReportTests
             StandingHours = standing,
             LifeHours = life,
         },
-        SpreadCheck.AtShare, "broad prior", Desk.Card(name)) { EndedAt = Time.StartOf(Month).AddHours(1) };
+        SpreadCheck.AtShare, "broad prior", Desk.Card(name))
+    {
+        EndedAt = Time.StartOf(Month).AddHours(1),
+    };
 
     private static MonthFacts Facts() => new()
     {
