@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>Until the figures of a new choice are there, those of the earlier one are marked: nobody takes them for new.</summary>
+/// <summary>Until the figures of a new choice are there, those of the earlier one are marked: nobody is misled.</summary>
 public sealed class NewChoiceTests(Screen screen)
 {
     /// <summary>Writes down each time that the page is marked or not, with the figures that it shows then.</summary>

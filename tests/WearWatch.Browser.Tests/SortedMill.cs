@@ -149,7 +149,10 @@ public sealed class SortedMill : IAsyncDisposable
         });
         db.TelemetryHours.Add(new TelemetryHourRow
         {
-            ChainId = chains[day].Id, Kind = (TelemetryKind)day, Hour = start.AddHours(25 - day), Count = 100 + day,
+            ChainId = chains[day].Id,
+            Kind = (TelemetryKind)day,
+            Hour = start.AddHours(25 - day),
+            Count = 100 + day,
         });
     }
 

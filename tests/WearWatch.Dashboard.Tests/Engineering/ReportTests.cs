@@ -89,8 +89,9 @@ public sealed class ReportTests
         Assert.Equal(["Total", "700", "58"], parts[4].Table!.Rows[^1]);
 
         // Seen at once: two months with a bar, both without breakdowns.
-        var bars = parts[4].Picture!.Marks.OfType<DrawnMark.Bar>().Where(b => b.Said.Contains("700", StringComparison.Ordinal));
-        Assert.Equal(2, bars.Count());
+        var bars = parts[4].Picture!.Marks.OfType<DrawnMark.Bar>()
+            .Where(b => b.Said.Contains("700", StringComparison.Ordinal)).ToList();
+        Assert.Equal(2, bars.Count);
         Assert.All(bars, bar => Assert.Equal(Ink.Main, bar.Ink));
         Assert.Equal(13, parts[4].Picture!.Marks.OfType<DrawnMark.Label>().Count(l => l.Text.Contains(' ') && l.Text.Length == 6));
     }
@@ -157,7 +158,10 @@ public sealed class ReportTests
             StandingHours = standing,
             LifeHours = life,
         },
-        SpreadCheck.AtShare, "broad prior", Desk.Card(name)) { EndedAt = Time.StartOf(Month).AddHours(1) };
+        SpreadCheck.AtShare, "broad prior", Desk.Card(name))
+    {
+        EndedAt = Time.StartOf(Month).AddHours(1),
+    };
 
     private static MonthFacts Facts() => new()
     {

@@ -5,7 +5,7 @@ using WearWatch.Plant.Books;
 
 namespace WearWatch.Dashboard.Engineer.Report;
 
-/// <summary>What was forecast at half of each life against what happened, of lives that ended in the month or the year before.</summary>
+/// <summary>Forecasts at half of each life against what happened; lives that ended in the month or the year before.</summary>
 internal static class ForecastPicture
 {
     private static readonly ChartFrame Frame = new(900, 380, LabelWidth: 9);
