@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.ResponseCompression;
 
 namespace WearWatch.Dashboard.Security;
 
-/// <summary>Answers go out packed where the asker can unpack: a phone's signal is weak, and a page is mostly repetition.</summary>
+/// <summary>Answers go out packed to whoever can unpack: a phone's signal is weak, and a page mostly repeats itself.</summary>
 /// <remarks>
 /// Over HTTPS too. What is secret in a page, its form token, is masked anew in each answer, so that the packed length tells
 /// nothing of it (the attack that is called BREACH).

@@ -7,7 +7,7 @@ namespace WearWatch.Browser.Tests.Floor;
 /// </summary>
 public sealed class StalledNetworkTests(Screen screen)
 {
-    /// <summary>Requests have no time limit any more: whatever waits for an answer of a network that hangs waits for ever.</summary>
+    /// <summary>Requests have no time limit any more: whatever waits for an answer that never comes waits for ever.</summary>
     private const string PatienceNeverEnds =
         "if (sessionStorage.patient) AbortSignal.timeout = () => new AbortController().signal";
 

@@ -93,7 +93,8 @@ public sealed class ReportTests
             .Where(b => b.Said.Contains("700", StringComparison.Ordinal)).ToList();
         Assert.Equal(2, bars.Count);
         Assert.All(bars, bar => Assert.Equal(Ink.Main, bar.Ink));
-        Assert.Equal(13, parts[4].Picture!.Marks.OfType<DrawnMark.Label>().Count(l => l.Text.Contains(' ') && l.Text.Length == 6));
+        Assert.Equal(
+            13, parts[4].Picture!.Marks.OfType<DrawnMark.Label>().Count(l => l.Text.Contains(' ') && l.Text.Length == 6));
     }
 
     [Fact]

@@ -101,14 +101,16 @@ public sealed class ProductionCalendarTests
             Assert.Equal(ahead, calendar.Between(from, at).Hours, 6);
         }, iter: 200);
 
-    /// <summary>Years are counted by whole months; days cut anywhere must come to the same, over night shifts and summer time.</summary>
+    /// <summary>
+    /// Years are counted by whole months; days cut anywhere must come to the same, over night shifts and summer time.
+    /// </summary>
     [Fact]
     public void Hours_of_years_are_the_sum_of_their_days() =>
-        Gen.Select(Gen.Int[0, 525600], Gen.Int[1, 1200], Gen.Int[0, 86399], Gen.Int[0, 86399]).Sample((minute, days, cut, length) =>
+        Gen.Select(Gen.Int[0, 525600], Gen.Int[1, 1200], Gen.Int[0, 86399], Gen.Int[0, 86399]).Sample((minute, days, cut, last) =>
         {
             var calendar = new ProductionCalendar(
                 [.. Enum.GetValues<DayOfWeek>().Select(d => new Shift(
-                    d, new TimeOnly(cut / 3600, cut / 60 % 60, cut % 60), TimeSpan.FromSeconds(1 + length)))],
+                    d, new TimeOnly(cut / 3600, cut / 60 % 60, cut % 60), TimeSpan.FromSeconds(1 + last)))],
                 0.7, Vienna, [new DateOnly(2026, 12, 25), new DateOnly(2027, 5, 1)]);
             var from = At("2026-01-01T00:00Z").AddMinutes(minute);
             var sum = Enumerable.Range(0, days).Sum(d => calendar.Between(from.AddDays(d), from.AddDays(d + 1)).Hours);

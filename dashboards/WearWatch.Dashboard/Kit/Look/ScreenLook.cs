@@ -13,7 +13,7 @@ public static class ScreenLook
     public const string Dark = "software-dark";
 
     /// <summary>The program's own style sheet, which the build joins from those of its parts.</summary>
-    public const string Sheet = "wearwatch.css";
+    public const string Sheet = "lib/wearwatch.css";
 
     /// <summary>Whether a look is the dark one.</summary>
     public static bool IsDark(string? theme) => theme == Dark;
