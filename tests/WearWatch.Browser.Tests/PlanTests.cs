@@ -63,6 +63,7 @@ public sealed class PlanTests(Screen screen)
         await Assertions.Expect(page.GetByRole(AriaRole.Cell, new() { Name = "chain 16B-1" })
             .Or(page.GetByRole(AriaRole.Rowheader, new() { Name = "chain 16B-1" })).First).ToBeVisibleAsync();
         await page.EmulateMediaAsync(new() { Media = Media.Screen });
+        await SortTests.TurnAsync(page, page.Locator("table[data-list=orders]"), "OrdersPage", "orders");
         await desk.PictureAsync("plan-orders");
         Assert.Empty(await desk.BarriersAsync());
         Assert.Empty(desk.Complaints);

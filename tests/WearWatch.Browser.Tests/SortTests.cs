@@ -25,7 +25,6 @@ public sealed class SortTests(Screen screen, SortedMill mill)
         { "SecurityLogPage", "table", "/people/log", "" },
         { "SourcePanel", "table", "/data-sources", "" },
         { "PastImports", "imports", "/import", "" },
-        { "OrdersPage", "orders", "/plan/orders", "" },
         { "OrdersPage", "months", "/plan/orders", "" },
         { "OrderBookPanel", "book", "/plan/orders", "" },
         { "VersionsPage", "versions", "/plan/versions", "" },
@@ -111,7 +110,11 @@ public sealed class SortTests(Screen screen, SortedMill mill)
                 + "NONE-1,2026-01-05T08:00:00Z,100,40,1017\nNONE-2,no day,100,40,1017\n"),
         ]);
         foreach (var name in new[] { "files", "remarks" })
+        {
+            await Assertions.Expect(Table(desk.Page, name).Locator("tbody tr").Nth(1)).ToBeVisibleAsync();
             await TurnAsync(desk.Page, Table(desk.Page, name), "ReportPanel", name);
+        }
+
         Assert.Empty(desk.Complaints);
     }
 
@@ -135,7 +138,7 @@ public sealed class SortTests(Screen screen, SortedMill mill)
     }
 
     /// <summary>Clicks every head of a list twice.</summary>
-    private static async Task TurnAsync(IPage page, ILocator table, string list, string name)
+    internal static async Task TurnAsync(IPage page, ILocator table, string list, string name)
     {
         var turned = 0;
         var heads = table.Locator("thead th:has(a.sort-head)");
@@ -149,7 +152,7 @@ public sealed class SortTests(Screen screen, SortedMill mill)
             var (ups, downs) = (up.Select(r => r[column]).ToList(), down.Select(r => r[column]).ToList());
             Assert.True(Turns(ups, downs), $"{list}, {await heads.Nth(head).InnerTextAsync()}:\n{string.Join(" | ", ups)}\n"
                 + string.Join(" | ", downs));
-            if (!up.Select(string.Concat).SequenceEqual(down.Select(string.Concat))) turned++;
+            if (!up.Select(r => string.Concat(r)).SequenceEqual(down.Select(r => string.Concat(r)))) turned++;
         }
 
         Assert.True(turned > 0, $"{list}, {name}: the rows never turn:\n{await table.InnerTextAsync()}");

@@ -51,7 +51,7 @@ public sealed class SortedMill : IAsyncDisposable
         var chains = await db.Readings.Select(r => r.ChainId).Distinct().Join(db.Chains, id => id, c => c.Id, (_, c) => c)
             .Where(c => c.Pitches > 0).OrderBy(c => c.Id).Take(3).ToListAsync();
         Chain = chains[0].Name;
-        foreach (var (i, chain) in chains.Index()) Plan(db, chain, i, now);
+        foreach (var i in Enumerable.Range(0, chains.Count)) Plan(db, chains, i, now);
         for (var day = 0; day < 3; day++) Send(db, chains, day, now.AddDays(-day - 1));
         await KeepForecastsAsync(db, chains[0].Id);
         await db.SaveChangesAsync();
@@ -59,8 +59,9 @@ public sealed class SortedMill : IAsyncDisposable
     }
 
     /// <summary>What a planner has decided, ordered and had done.</summary>
-    private static void Plan(WearDb db, ChainRow chain, int i, DateTimeOffset now)
+    private static void Plan(WearDb db, List<ChainRow> chains, int i, DateTimeOffset now)
     {
+        var chain = chains[i];
         var planned = new SwapRow
         {
             ChainId = chain.Id,
@@ -100,7 +101,7 @@ public sealed class SortedMill : IAsyncDisposable
             SavedBy = $"Planner {2 - i}",
             SavedAt = now.AddDays(-i),
             Cost = 1000 * (i + 1),
-            Swaps = [new(chain.Name, null, now.AddDays(30 + i), SwapPlacing.ByHand, 4)],
+            Swaps = [.. chains.Select((c, n) => new VersionSwap(c.Name, null, now.AddDays(30 + i + n), SwapPlacing.ByHand, 4))],
             ApprovedBy = i == 0 ? "Planner 0" : "",
             ApprovedAt = i == 0 ? now : null,
         });
