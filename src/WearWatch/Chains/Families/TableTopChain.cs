@@ -26,7 +26,7 @@ internal sealed class TableTopChain : ChainFamily
     public override SpanRule Span => SpanRule.OfLongPitch;
 
     public override Phrase WhereToMeasure =>
-        $"Choose a straight, loaded stretch of the upper run before the drive, off the teeth and out of the bends.";
+        $"Choose a straight, loaded part of the upper run before the drive, off the teeth and out of the bends.";
 
     public override IReadOnlyList<Phrase> HowToMeasure =>
     [
