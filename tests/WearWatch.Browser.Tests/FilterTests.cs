@@ -71,7 +71,7 @@ public sealed class FilterTests(Screen screen, BigMill mill)
         await desk.Page.GetByLabel("Line").SelectOptionAsync("Press");
         var both = Seeded with { Condition = Condition.SwapNow, Line = "Press" };
         await ShowsAsync(desk, both);
-        await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Elongation" }).ClickAsync();
+        await desk.Page.GetByRole(AriaRole.Link, new() { Name = "Elongation" }).ClickAsync();
         await ShowsAsync(desk, both with { Sort = ChainSort.Elongation });
 
         await using var colleague = await screen.AtDeskAsync(address: await mill.OpenAsync());

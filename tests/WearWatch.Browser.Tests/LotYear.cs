@@ -38,6 +38,9 @@ internal static class LotYear
         await services.GetRequiredService<ChainReview>().ReviewAsync([.. chains.Select(c => c.Id)]);
     }
 
+    /// <summary>When the last of the chains is replaced: half a year after the decision.</summary>
+    public static DateTimeOffset LastSwap(DateTimeOffset decided) => decided.AddHours(Days * 12.0);
+
     private static void Replace(WearDb db, ChainRow chain, double counter, DateTimeOffset at)
     {
         db.Events.Add(new EventRow
