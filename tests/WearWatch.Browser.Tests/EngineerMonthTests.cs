@@ -118,7 +118,7 @@ public sealed class EngineerMonthTests(Screen screen)
         await Assertions.Expect(report).ToContainTextAsync("No chain was swapped in the month.");
         await Assertions.Expect(report).Not.ToContainTextAsync("of faster wear");
         var costs = report.GetByRole(AriaRole.Img, new() { NameRegex = new("^Cost from month to month") });
-        await Assertions.Expect(costs.Locator("rect.bar").Last).ToContainTextAsync(
+        await Assertions.Expect(costs.Locator("rect.bar", new() { HasText = "EUR" }).Last).ToContainTextAsync(
             LotYear.LastSwap(decided).ToString("MMM yy", CultureInfo.InvariantCulture));
         await desk.PictureAsync("engineer-year-report");
         Assert.Empty(desk.Complaints);
