@@ -1,7 +1,8 @@
 namespace WearWatch.Storage;
 
 /// <summary>
-/// Tells whoever listens in this process which chains have a new assessment, so that screens change without reload.
+/// Tells whoever listens in this process which chains have a new assessment, or another person at their round, so that screens
+/// change without reload.
 /// </summary>
 /// <remarks>Thread-safe. Listeners are called on the teller's thread and must return at once.</remarks>
 public sealed class PlantNews

@@ -59,8 +59,12 @@ public sealed class Visit : IAsyncDisposable
     /// <summary>What WCAG 2.2 AA finds on the page.</summary>
     public async Task<IReadOnlyList<string>> BarriersAsync()
     {
-        // A page that comes alive has no title for a moment: the drawn one goes before the live one comes.
-        await Page.WaitForFunctionAsync("() => document.title !== ''");
+        // A page that comes alive has no title for a moment: the drawn one goes before the live one comes. One that is drawn once
+        // stays as it is.
+        await Page.WaitForFunctionAsync("""
+            () => document.title !== '' && (!document.querySelector('script[src*="blazor.web"]')
+              || document.body.dataset.enhanceNav === 'false' || document.documentElement.dataset.circuit === 'up')
+            """);
         await Page.EvaluateAsync(axe);
         return await Page.EvaluateAsync<string[]>("""
             async () => {

@@ -6,7 +6,8 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.Rounds;
 
 /// <summary>Asks for today's rounds, keeps who takes them and in which order the plant is walked.</summary>
-public sealed class RoundDesk(IDbContextFactory<WearDb> databases, FloorQuery floor, PlantSettings settings, PlantClock clock)
+public sealed class RoundDesk(
+    IDbContextFactory<WearDb> databases, FloorQuery floor, PlantSettings settings, PlantClock clock, PlantNews news)
 {
     /// <summary>Today's rounds.</summary>
     public async Task<RoundView> AskAsync(CancellationToken ct)
@@ -25,7 +26,8 @@ public sealed class RoundDesk(IDbContextFactory<WearDb> databases, FloorQuery fl
     }
 
     /// <summary>
-    /// A person takes a line's round of a day, or gives it back. Told again under the same key it changes nothing.
+    /// A person takes a line's round of a day, or gives it back; screens that show the line hear of it. Told again under the same
+    /// key it changes nothing.
     /// </summary>
     /// <returns>Who has it then; null for nobody.</returns>
     public async Task<string?> HandAsync(
@@ -46,6 +48,7 @@ public sealed class RoundDesk(IDbContextFactory<WearDb> databases, FloorQuery fl
             });
             await db.SaveChangesAsync(ct);
             await transaction.CommitAsync(ct);
+            news.Tell([.. (await floor.AskAsync(ct)).Where(c => c.Row.Line == line).Select(c => c.Row.Id)]);
         }
 
         return (await PersonsAsync(day, ct)).GetValueOrDefault(line);

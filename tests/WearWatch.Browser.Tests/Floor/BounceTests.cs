@@ -6,11 +6,14 @@ namespace WearWatch.Browser.Tests.Floor;
 /// A finger in a glove bounces: the second and third tap fall, up to 400 ms later, on whatever stands there by then. That doubles
 /// no entry, confirms nothing, withdraws nothing and throws nothing away.
 /// </summary>
-/// <remarks>Every run taps a tenth of the thousand; <c>tests/run --long</c> all.</remarks>
-public sealed class BounceTests(Screen screen)
+/// <remarks>
+/// Every run taps a tenth of the thousand; <c>tests/run --long</c> all. In a plant of its own: the fingers take rounds, too, and
+/// who has taken one sees only its lines.
+/// </remarks>
+public sealed class BounceTests(Screen screen, StillPlant own) : IClassFixture<StillPlant>
 {
     private const int Fingers = 4;
-    private readonly FloorPlant plant = new(screen);
+    private readonly FloorPlant plant = new(screen, own);
 
     [Fact]
     public Task No_bouncing_finger_doubles_or_confirms_anything() => BounceAsync("BOUNCE", taps: 100, seed: 7);
@@ -35,7 +38,7 @@ public sealed class BounceTests(Screen screen)
     private async Task<Hand> HandAsync(int chain, int taps, int seed)
     {
         await using var phone = await plant.PhoneAsync();
-        await phone.Page.GotoAsync($"{screen.Address}/floor/");
+        await phone.Page.GotoAsync($"{own.Address}/floor/");
         await phone.Page.ReadyAsync();
         await phone.Page.Context.SetOfflineAsync(seed % 2 == 0);
         var told = await phone.Page.EvaluateAsync<string>(Bouncing, new { chain, taps, seed });
@@ -85,9 +88,9 @@ public sealed class BounceTests(Screen screen)
             const times = 2 + chance(2);
             let [last, longest] = [performance.now(), 0];
             for (let n = 0; n < times; n++) {
+              const under = document.elementFromPoint(x, y)?.closest('button, a, label, input, summary');
               longest = Math.max(longest, performance.now() - last);
               last = performance.now();
-              const under = document.elementFromPoint(x, y)?.closest('button, a, label, input, summary');
               if (under && !under.getAttribute('href')?.startsWith('/')) under.click();
               await wait(n === times - 1 ? 60 : chance(401));
             }
