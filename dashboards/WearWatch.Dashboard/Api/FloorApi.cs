@@ -19,7 +19,7 @@ internal static class FloorApi
     {
         var floor = api.MapGroup("/floor").WithTags("Floor");
         floor.MapGet("/pack", PackAsync).WithSummary("All that a phone needs to measure, lubricate and inspect without signal")
-            .Produces<FloorPackJson>();
+            .Produces<FloorPackJson>().Produces(StatusCodes.Status304NotModified);
         floor.MapPost("/rounds", HandAsync)
             .WithSummary("Takes a line's round of a day, or gives it back; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo).Accepts<RoundHandEntryJson>("application/json").Produces<RoundHandJson>()
@@ -40,15 +40,15 @@ internal static class FloorApi
     }
 
     private static async Task<IResult> PackAsync(
-        FloorQuery query, RoundDesk rounds, LiftingStatesQuery lifting, PlantSettings settings, PlantClock clock,
-        CancellationToken ct)
+        HttpContext http, FloorQuery query, RoundDesk rounds, LiftingStatesQuery lifting, PlantSettings settings,
+        PlantClock clock, CancellationToken ct)
     {
         var states = await lifting.AskAsync(ct);
         var mark = await settings.MarkAsync(ct);
         var plant = await settings.CurrentAsync(ct);
         var (calendar, time) = (await settings.CalendarAsync(ct), await clock.NowAsync(ct));
         var chains = await query.AskAsync(ct);
-        return Results.Ok(new FloorPackJson
+        var pack = new FloorPackJson
         {
             MadeAt = time.Now,
             Plant = new FloorPlantJson(plant.Name, mark, plant.TimeZone, calendar.PerWeek.Hours, plant.IsDemo),
@@ -63,7 +63,8 @@ internal static class FloorApi
             Guides = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, f => Said(f.MeasuringSteps)),
             Kinds = chains.Select(c => c.Row.Family).Distinct().ToDictionary(f => f.Name, ToJson),
             Checklists = chains.DistinctBy(CautionName).ToDictionary(CautionName, Points),
-        });
+        };
+        return Unchanged.Or(http, pack, pack with { MadeAt = default }, ApiJson.Default.FloorPackJson);
     }
 
     private static IReadOnlyList<FloorPointJson> Points(FloorChain chain) =>
@@ -126,8 +127,13 @@ internal static class FloorApi
     private static IReadOnlyList<FloorTaskJson> Tasks(FloorChain chain, ProductionCalendar calendar, PlantTime time) =>
     [
         .. chain.Tasks(calendar, time.Now).Select(task => new FloorTaskJson(
-            Tokens.Of(task.Kind), task.DueAt, T[task.Why], chain.IsDoneSince(task.Kind, time.StartOf(time.Today)))),
+            Tokens.Of(task.Kind), OfTheDay(task.DueAt, time), T[task.Why],
+            chain.IsDoneSince(task.Kind, time.StartOf(time.Today)))),
     ];
+
+    /// <remarks>What is due at once is due all day: a moment that goes with the clock would make each pack another one.</remarks>
+    private static DateTimeOffset? OfTheDay(DateTimeOffset? due, PlantTime time) =>
+        due > time.StartOf(time.Today) && due <= time.Now ? time.StartOf(time.Today) : due;
 
     private static FloorReadingJson? Last(FloorChain chain) => chain.Last is not { } last ? null : new FloorReadingJson
     {

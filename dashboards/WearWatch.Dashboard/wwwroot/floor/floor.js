@@ -71,6 +71,7 @@ const isFree = () => !main.querySelector('form, .saved, .not-kept, .confirm, .sc
 async function renewBehind() {
   const came = await renewPack().catch(() => false);
   if (came && isFree()) await show({ stays: true });
+  else await paintHead();
 }
 
 async function firstPack() {

@@ -5,8 +5,8 @@ import { learn } from './clock.js';
 export const limit = { decide: 3_000, photo: 60_000, pack: 30_000 };
 
 /**
- * Asks: { status, ok, body }, the body being null when it is not JSON, as of a page that stands between phone and server; null
- * when there was no whole answer in time.
+ * Asks: { status, ok, body, tag }, the body being null when it is not JSON, as of a page that stands between phone and server;
+ * the tag names the answer, if it has one. Null when there was no whole answer in time.
  */
 export async function ask(path, { ms = limit.decide, ...options } = {}) {
   const askedAt = Date.now();
@@ -16,7 +16,7 @@ export async function ask(path, { ms = limit.decide, ...options } = {}) {
     });
     learn(response, askedAt);
     const text = await response.text();
-    return { status: response.status, ok: response.ok, body: json(text) };
+    return { status: response.status, ok: response.ok, body: json(text), tag: response.headers.get('ETag') };
   } catch {
     return null;
   }

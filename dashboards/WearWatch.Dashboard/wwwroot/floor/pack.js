@@ -1,5 +1,6 @@
 // The pack: what the phone has to know of the plant to work without signal. Screens take the kept one; another is fetched behind
 // them whenever it can be.
+import { nowIso } from './clock.js';
 import { language } from './language.js';
 import { ask, limit } from './net.js';
 import { keepValue, value } from './store.js';
@@ -14,8 +15,8 @@ export async function keptPack() {
 }
 
 /**
- * Fetches another pack when the kept one is older than a minute or in another language: whether one came. One request serves all
- * who ask meanwhile.
+ * Fetches another pack when the kept one is older than a minute or in another language: whether one came. Where nothing has
+ * changed, only that is sent, and the kept one is as of now. One request serves all who ask meanwhile.
  */
 export async function renewPack({ anew = false } = {}) {
   const kept = await keptPack();
@@ -25,11 +26,15 @@ export async function renewPack({ anew = false } = {}) {
 }
 
 async function fetchPack() {
-  const answer = await ask('/api/v1/floor/pack', { ms: limit.pack });
-  if (!answer?.ok || !answer.body?.chains) return false;
-  pack = { ...answer.body, fetched_at: new Date().toISOString(), language: language.code };
+  const kept = await keptPack();
+  const has = kept?.tag && kept.language === language.code;
+  const answer = await ask('/api/v1/floor/pack', { ms: limit.pack, headers: has ? { 'If-None-Match': kept.tag } : {} });
+  const isSame = answer?.status === 304;
+  if (!isSame && !(answer?.ok && answer.body?.chains)) return false;
+  const told = isSame ? { ...kept, made_at: nowIso() } : { ...answer.body, tag: answer.tag };
+  pack = { ...told, fetched_at: new Date().toISOString(), language: language.code };
   await keepValue('pack', pack);
-  return true;
+  return !isSame;
 }
 
 /** The pack, a new one where it is due and there is signal. */
