@@ -16,6 +16,7 @@ using WearWatch.Dashboard.Kit.Look;
 using WearWatch.Dashboard.Kit.Pages;
 using WearWatch.Dashboard.Kit.People;
 using WearWatch.Dashboard.Lifting;
+using WearWatch.Dashboard.Mailing;
 using WearWatch.Dashboard.Overview.ChainList;
 using WearWatch.Dashboard.Planner;
 using WearWatch.Dashboard.Security;
@@ -63,6 +64,7 @@ static async Task<int> RunAsync(string[] args)
     builder.Services.AddScoped<Signature>();
     builder.Services.AddPeople();
     builder.Services.AddEngineerServices();
+    builder.Services.AddNoticeMail(builder.Configuration);
     builder.Services.AddSingleton<PlantTypes>();
 
     builder.Services.AddOpenApi("v1", options =>

@@ -6,6 +6,7 @@ using WearWatch.Plant.Books;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Lifting;
+using WearWatch.Plant.Mailing;
 using WearWatch.Plant.Notices;
 using WearWatch.Plant.Oiling;
 using WearWatch.Plant.People;
@@ -95,6 +96,8 @@ public static class PlantServices
         services.AddSingleton<NoticeStepDesk>();
         services.AddSingleton<PlantNoticeDesk>();
         services.AddSingleton<HandedEntryDesk>();
+        services.AddSingleton<MailDesk>();
+        services.AddSingleton<MailBox>();
         services.AddSingleton<StudyBook>();
         services.AddPeople();
         return services;

@@ -8,7 +8,7 @@ namespace WearWatch.Storage;
 
 /// <summary>The plant's memory: the register, raw readings and events, and what was concluded from them.</summary>
 /// <remarks>As it stands here it is kept in SQLite; <see cref="PostgresWearDb"/> is the same in PostgreSQL.</remarks>
-public class WearDb : DbContext
+public partial class WearDb : DbContext
 {
     public WearDb(DbContextOptions<WearDb> options)
         : base(options)
@@ -40,6 +40,12 @@ public class WearDb : DbContext
     public DbSet<NoticeRow> Notices => Set<NoticeRow>();
 
     public DbSet<NoticeStepRow> NoticeSteps => Set<NoticeStepRow>();
+
+    public DbSet<MailWishRow> MailWishes => Set<MailWishRow>();
+
+    public DbSet<MailRow> Mails => Set<MailRow>();
+
+    public DbSet<MailedNoticeRow> MailedNotices => Set<MailedNoticeRow>();
 
     public DbSet<FleetModelRow> FleetModels => Set<FleetModelRow>();
 
@@ -116,22 +122,6 @@ public class WearDb : DbContext
 
     public DbSet<PhotoRow> Photos => Set<PhotoRow>();
 
-    public DbSet<LiftingCardRow> LiftingCards => Set<LiftingCardRow>();
-
-    public DbSet<LiftingFileRow> LiftingFiles => Set<LiftingFileRow>();
-
-    public DbSet<AppointmentRow> Appointments => Set<AppointmentRow>();
-
-    public DbSet<ExaminationRow> Examinations => Set<ExaminationRow>();
-
-    public DbSet<LiftingStepRow> LiftingSteps => Set<LiftingStepRow>();
-
-    public DbSet<LiftingStateRow> LiftingStates => Set<LiftingStateRow>();
-
-    public DbSet<LinkMeasureRow> LinkMeasures => Set<LinkMeasureRow>();
-
-    public DbSet<PartReadingRow> PartReadings => Set<PartReadingRow>();
-
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {
         // SQLite cannot order or compare DateTimeOffset, PostgreSQL rounds it to the microsecond; ticks in UTC suit both.
@@ -185,6 +175,7 @@ public class WearDb : DbContext
             track.HasOne<ChainRow>().WithMany().HasForeignKey(t => t.ChainId).OnDelete(DeleteBehavior.Restrict);
         });
         NoticeTables.Describe(modelBuilder);
+        MailTables.Describe(modelBuilder);
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
         modelBuilder.Entity<ColumnNameRow>().HasIndex(n => new { n.Kind, n.Theirs }).IsUnique();

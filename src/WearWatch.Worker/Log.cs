@@ -52,4 +52,10 @@ internal static partial class Log
 
     [LoggerMessage(513, LogLevel.Information, "MQTT: embedded broker listens on {Address}:{Port}")]
     public static partial void BrokerListens(this ILogger logger, string address, int port);
+
+    [LoggerMessage(521, LogLevel.Warning, "Mail is not sent: {Why} Nothing is lost: it waits and is tried again")]
+    public static partial void MailNotSent(this ILogger logger, string why);
+
+    [LoggerMessage(522, LogLevel.Warning, "Mail to {Address} was refused for good by the mail server: {Why}")]
+    public static partial void MailRefused(this ILogger logger, string address, string why);
 }

@@ -9,6 +9,7 @@ using WearWatch.Storage.Engines;
 using WearWatch.Worker.Demo;
 using WearWatch.Worker.Forwarding;
 using WearWatch.Worker.Jobs;
+using WearWatch.Worker.Mailing;
 using WearWatch.Worker.Mqtt;
 using WearWatch.Worker.Starting;
 using WearWatch.Worker.Watching;
@@ -46,6 +47,7 @@ public static class WearWatchServices
         services.AddHostedService<NewsFromOthers>();
         services.AddTelemetry(section);
         services.AddForwarding(section);
+        services.AddMailing(section);
         services.AddWatching(section);
         if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options)
             services.AddWork(options, section);
@@ -68,6 +70,7 @@ public static class WearWatchServices
         services.AddTimetable(options);
         services.AddTelemetryWork();
         services.AddForwardingWork(section);
+        services.AddMailingWork(section);
     }
 
     private static DataFolder Folder(IServiceProvider provider) => new(Path.Combine(

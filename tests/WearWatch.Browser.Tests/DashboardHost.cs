@@ -23,6 +23,9 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
     /// <summary>Its clock, for a test in which time goes by; null for the true one.</summary>
     public TimeProvider? Clock { get; init; }
 
+    /// <summary>Settings of the section WearWatch, such as <c>Mail:Host</c>.</summary>
+    public IReadOnlyList<(string Key, string Value)> Settings { get; init; } = [];
+
     /// <summary>Starts it on a free port; its address.</summary>
     public string Listen()
     {
@@ -35,6 +38,7 @@ public sealed class DashboardHost : WebApplicationFactory<Program>
     {
         builder.UseEnvironment("Development"); // static files of packages are served unpublished only there
         builder.UseSetting("WearWatch:DataFolder", DataFolder);
+        foreach (var (key, value) in Settings) builder.UseSetting("WearWatch:" + key, value);
         // A page that is still open when its host goes has nothing to say that a person could use.
         builder.ConfigureLogging(logging =>
             logging.AddFilter<ConsoleLoggerProvider>((_, level) => level >= LogLevel.Warning && !isLeaving));

@@ -17,9 +17,15 @@ public sealed record PlantTime(DateTimeOffset Now, TimeZoneInfo Zone)
     public static DateOnly MondayOf(DateOnly date) => date.AddDays(-(((int)date.DayOfWeek + 6) % 7));
 
     /// <summary>The moment at which a plant date begins.</summary>
-    public DateTimeOffset StartOf(DateOnly date)
+    public DateTimeOffset StartOf(DateOnly date) => At(date, default);
+
+    /// <summary>The plant's time of day.</summary>
+    public TimeOnly TimeOfDay => TimeOnly.FromDateTime(TimeZoneInfo.ConvertTime(Now, Zone).DateTime);
+
+    /// <summary>The moment at which a plant date has this time of day; where the clock jumps over it, as if it did not.</summary>
+    public DateTimeOffset At(DateOnly date, TimeOnly timeOfDay)
     {
-        var wall = date.ToDateTime(default);
+        var wall = date.ToDateTime(timeOfDay);
         return new DateTimeOffset(wall, Zone.GetUtcOffset(wall));
     }
 

@@ -460,6 +460,53 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("LinkMeasures");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Address").IsRequired().HasMaxLength(254).HasColumnType("TEXT");
+                    b.Property<long?>("EndedAt").HasColumnType("INTEGER");
+                    b.Property<string>("Fault").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Html").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("IsSent").HasColumnType("INTEGER");
+                    b.Property<string>("Key").IsRequired().HasMaxLength(80).HasColumnType("TEXT");
+                    b.Property<long>("NextTryAt").HasColumnType("INTEGER");
+                    b.Property<int>("PersonId").HasColumnType("INTEGER");
+                    b.Property<string>("PlainText").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Subject").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Tries").HasColumnType("INTEGER");
+                    b.Property<long>("WrittenAt").HasColumnType("INTEGER");
+                    b.HasKey("Id");
+                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("PersonId");
+                    b.HasIndex("EndedAt", "NextTryAt");
+                    b.ToTable("Mails");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailWishRow", b =>
+                {
+                    b.Property<int>("PersonId").HasColumnType("INTEGER");
+                    b.Property<string>("Address").IsRequired().HasMaxLength(254).HasColumnType("TEXT");
+                    b.Property<TimeOnly>("DailyAt").HasColumnType("TEXT");
+                    b.Property<string>("Kinds").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Lines").IsRequired().HasColumnType("TEXT");
+                    b.Property<TimeOnly?>("QuietFrom").HasColumnType("TEXT");
+                    b.Property<TimeOnly?>("QuietTo").HasColumnType("TEXT");
+                    b.Property<int>("Rhythm").HasColumnType("INTEGER");
+                    b.Property<long>("Since").HasColumnType("INTEGER");
+                    b.HasKey("PersonId");
+                    b.ToTable("MailWishes");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailedNoticeRow", b =>
+                {
+                    b.Property<int>("PersonId").HasColumnType("INTEGER");
+                    b.Property<long>("NoticeId").HasColumnType("INTEGER");
+                    b.Property<bool>("Urgent").HasColumnType("INTEGER");
+                    b.HasKey("PersonId", "NoticeId", "Urgent");
+                    b.HasIndex("NoticeId");
+                    b.ToTable("MailedNotices");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -1127,6 +1174,22 @@ namespace WearWatch.Storage.Migrations
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                     b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailWishRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailedNoticeRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>

@@ -1,14 +1,17 @@
 using Microsoft.Extensions.Logging;
+using WearWatch.Plant.Mailing;
 using WearWatch.Plant.People;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Plant.Tracking;
 
 namespace WearWatch.Worker.Jobs;
 
-/// <summary>Thins what grows by itself a few times a day: telemetry, forecasts, ended sessions, the security log.</summary>
+/// <summary>
+/// Thins what grows by itself a few times a day: telemetry, forecasts, ended sessions, the security log, mails that are sent.
+/// </summary>
 public sealed class RegularThinning(
     TelemetryThinning telemetry, ForecastThinning forecasts, SessionDesk sessions, SignInTries tries, SecurityLog log,
-    JobBook book, ILogger<RegularThinning> logger)
+    MailBox mails, JobBook book, ILogger<RegularThinning> logger)
     : RegularJob("thinning", book, logger)
 {
     protected override async Task RunOnceAsync(CancellationToken ct)
@@ -18,5 +21,6 @@ public sealed class RegularThinning(
         await sessions.ThinAsync(ct);
         await tries.ThinAsync(ct);
         await log.ThinAsync(ct);
+        await mails.ThinAsync(ct);
     }
 }

@@ -17,6 +17,7 @@ internal static class WatchingServices
             .AddCheck<StoreHealth>("store")
             .AddCheck<BrokerHealth>("broker")
             .AddCheck<SeriesHealth>("time series")
+            .AddCheck<MailHealth>("mail")
             .AddCheck<JobsHealth>("jobs");
         if (section["Otlp"] is not { Length: > 0 } collector) return;
         var address = new Uri(collector);

@@ -26,7 +26,8 @@ public sealed class ProjectTests
         ["WearWatch.Worker"] = (
             ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant",
                 "WearWatch.SensorSim"],
-            [.. Hosting, "CsvHelper", "MQTTnet", "OpenTelemetry", "Quartz", "Spectre.Console", "System.CommandLine"]),
+            [.. Hosting, "CsvHelper", "MailKit", "MimeKit", "MQTTnet", "OpenTelemetry", "Quartz", "Spectre.Console",
+                "System.CommandLine"]),
         ["WearWatch.Dashboard"] = (
             ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant",
                 "WearWatch.SensorSim", "WearWatch.Worker"],

@@ -497,6 +497,55 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("LinkMeasures");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<string>("Address").IsRequired().HasMaxLength(254).HasColumnType("character varying(254)").UseCollation("C");
+                    b.Property<long?>("EndedAt").HasColumnType("bigint");
+                    b.Property<string>("Fault").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Html").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("IsSent").HasColumnType("boolean");
+                    b.Property<string>("Key").IsRequired().HasMaxLength(80).HasColumnType("character varying(80)").UseCollation("C");
+                    b.Property<long>("NextTryAt").HasColumnType("bigint");
+                    b.Property<int>("PersonId").HasColumnType("integer");
+                    b.Property<string>("PlainText").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Subject").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Tries").HasColumnType("integer");
+                    b.Property<long>("WrittenAt").HasColumnType("bigint");
+                    b.HasKey("Id");
+                    b.HasIndex("Key").IsUnique();
+                    b.HasIndex("PersonId");
+                    b.HasIndex("EndedAt", "NextTryAt");
+                    b.ToTable("Mails");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailWishRow", b =>
+                {
+                    b.Property<int>("PersonId").HasColumnType("integer");
+                    b.Property<string>("Address").IsRequired().HasMaxLength(254).HasColumnType("character varying(254)").UseCollation("C");
+                    b.Property<TimeOnly>("DailyAt").HasColumnType("time without time zone");
+                    b.Property<string>("Kinds").IsRequired().HasColumnType("text");
+                    b.Property<string>("Lines").IsRequired().HasColumnType("text");
+                    b.Property<TimeOnly?>("QuietFrom").HasColumnType("time without time zone");
+                    b.Property<TimeOnly?>("QuietTo").HasColumnType("time without time zone");
+                    b.Property<int>("Rhythm").HasColumnType("integer");
+                    b.Property<long>("Since").HasColumnType("bigint");
+                    b.HasKey("PersonId");
+                    b.ToTable("MailWishes");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailedNoticeRow", b =>
+                {
+                    b.Property<int>("PersonId").HasColumnType("integer");
+                    b.Property<long>("NoticeId").HasColumnType("bigint");
+                    b.Property<bool>("Urgent").HasColumnType("boolean");
+                    b.HasKey("PersonId", "NoticeId", "Urgent");
+                    b.HasIndex("NoticeId");
+                    b.ToTable("MailedNotices");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.MeasuringStudyRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
@@ -1218,6 +1267,22 @@ namespace WearWatch.Storage.Migrations.Postgres
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                     b.HasOne("WearWatch.Storage.Rows.LinkMeasureRow", null).WithMany().HasForeignKey("CorrectsId").OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailWishRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.MailedNoticeRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                    b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.NoticeRow", b =>
