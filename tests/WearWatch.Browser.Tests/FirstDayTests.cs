@@ -84,6 +84,8 @@ public sealed class FirstDayTests(Screen screen)
 
     private static async Task ChooseAsync(IPage page, string name, string text)
     {
+        // After an import the field is another one, hidden until then.
+        await Assertions.Expect(page.GetByText("Drop files here")).ToBeVisibleAsync();
         var files = page.GetByLabel("Choose CSV or xlsx files, or drop them here");
         await Assertions.Expect(files).ToBeEnabledAsync();
         await files.SetInputFilesAsync(

@@ -87,6 +87,8 @@ public sealed class GermanDeskTests(Screen screen)
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the costs" }).ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("Saved.")).ToBeHiddenAsync();
         await cost.FillAsync("1234,5");
+        await cost.BlurAsync();
+        await Assertions.Expect(desk.Page.GetByText("'1,234' can mean 1.234 or 1234")).ToBeHiddenAsync();
         await desk.Page.GetByRole(AriaRole.Button, new() { Name = "Save the costs" }).ClickAsync();
         await Assertions.Expect(desk.Page.GetByText("Saved.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan/inputs?part=costs");

@@ -76,7 +76,11 @@ public sealed class SpreadsheetTests(Screen screen)
         Assert.Empty(desk.Complaints);
     }
 
-    private static Task ChooseAsync(IPage page, string name, string text) =>
-        page.GetByLabel("Choose CSV or xlsx files, or drop them here").SetInputFilesAsync(
+    private static async Task ChooseAsync(IPage page, string name, string text)
+    {
+        // After an import the field is another one, hidden until then.
+        await Assertions.Expect(page.GetByText("Drop files here")).ToBeVisibleAsync();
+        await page.GetByLabel("Choose CSV or xlsx files, or drop them here").SetInputFilesAsync(
             new FilePayload { Name = name, MimeType = "text/csv", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
+    }
 }
