@@ -66,8 +66,14 @@ public sealed class MailCarrier(
         {
             await client.SendAsync(server.Message(mail), ct);
         }
-        catch (SmtpCommandException e) when ((int)e.StatusCode >= ForGood)
+        catch (SmtpCommandException e) when (IsAboutThisMail(e))
         {
+            if ((int)e.StatusCode < ForGood)
+            {
+                await box.WaitAsync(mail, e.Message);
+                return;
+            }
+
             logger.MailRefused(mail.Address, e.Message);
             await box.GiveUpAsync(mail, e.Message);
             return;
@@ -80,4 +86,8 @@ public sealed class MailCarrier(
 
         await box.SentAsync(mail);
     }
+
+    /// <remarks>A refused sender or a missing sign-in is the settings' fault: no mail is given up for it.</remarks>
+    private static bool IsAboutThisMail(SmtpCommandException refusal) =>
+        refusal.ErrorCode is SmtpErrorCode.RecipientNotAccepted or SmtpErrorCode.MessageNotAccepted;
 }

@@ -52,6 +52,20 @@ public sealed class MailCarrierTests
     }
 
     [Fact]
+    public async Task A_sender_that_the_server_refuses_loses_no_mail()
+    {
+        await using var server = new MailReceiver { RefusesSenders = true };
+        server.Start();
+        await using var plant = await TestPlant.OpenAsync(server.Settings);
+        await PutAsync(plant, "first", "second");
+        await plant.StartAsync();
+        await UntilAsync(plant, () => plant.Get<MailCarrier>().Trouble is not null);
+        Assert.Equal(2, await plant.Get<MailBox>().WaitingAsync(Ct));
+        server.RefusesSenders = false;
+        await UntilAsync(plant, () => server.Mails.Count == 2);
+    }
+
+    [Fact]
     public async Task Who_dies_over_a_mail_leaves_it_to_another_under_the_same_id()
     {
         await using var server = new MailReceiver();

@@ -35,6 +35,9 @@ public sealed class MailReceiver : IAsyncDisposable
     /// <summary>An address that it knows nobody of.</summary>
     public string Unknown { get => taking.Unknown; set => taking.Unknown = value; }
 
+    /// <summary>Whether it refuses every sender, as one whose settings are wrong finds it.</summary>
+    public bool RefusesSenders { get => taking.RefusesSenders; set => taking.RefusesSenders = value; }
+
     /// <summary>Settings of the section WearWatch that send mail here.</summary>
     public (string Key, string Value)[] Settings =>
     [
@@ -78,6 +81,8 @@ public sealed class MailReceiver : IAsyncDisposable
 
         public string Unknown { get; set; } = "";
 
+        public bool RefusesSenders { get; set; }
+
         public override async Task<SmtpResponse> SaveAsync(
             ISessionContext context, IMessageTransaction transaction, ReadOnlySequence<byte> buffer,
             CancellationToken cancellationToken)
@@ -90,7 +95,8 @@ public sealed class MailReceiver : IAsyncDisposable
         public IMailboxFilter CreateInstance(ISessionContext context) => this;
 
         public Task<bool> CanAcceptFromAsync(
-            ISessionContext context, IMailbox from, int size, CancellationToken cancellationToken) => Task.FromResult(true);
+            ISessionContext context, IMailbox from, int size, CancellationToken cancellationToken) =>
+            Task.FromResult(!RefusesSenders);
 
         public Task<bool> CanDeliverToAsync(
             ISessionContext context, IMailbox to, IMailbox from, CancellationToken cancellationToken) =>
