@@ -48,10 +48,10 @@ public sealed class LanguageLookTests(Screen screen)
         Assert.Empty(visit.Complaints);
     }
 
-    /// <summary>Buttons, links that look like one, headings and choices whose text does not fit into them.</summary>
+    /// <summary>Buttons, links that look like one, headings, choices and cells whose text does not fit into them.</summary>
     internal static async Task<IReadOnlyList<string>> CutAsync(IPage page) => await page.EvaluateAsync<string[]>("""
         () => [...document.querySelectorAll(
-            'main :is(button, a.button, h1, h2, h3, th, .segments span)')]
+            'main :is(button, a.button, h1, h2, h3, th, .segments span, [class^="rz-column-title"], .rz-cell-data)')]
           .filter(e => e.clientWidth > 1 && !e.closest('.unseen') && e.scrollWidth > e.clientWidth + 1)
           .map(e => `${e.tagName} '${e.textContent.trim()}' ${e.scrollWidth} of ${e.clientWidth}`)
         """);

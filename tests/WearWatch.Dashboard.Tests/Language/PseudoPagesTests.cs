@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Kit.Language;
 using WearWatch.Dashboard.Tests.Shell;
@@ -9,7 +8,7 @@ namespace WearWatch.Dashboard.Tests.Language;
 /// <summary>
 /// Every page in the language whose texts all stand in brackets: what stands outside is a text that no other language can say.
 /// </summary>
-public sealed partial class PseudoPagesTests(DemoMillHost mill) : IClassFixture<DemoMillHost>
+public sealed class PseudoPagesTests(DemoMillHost mill) : IClassFixture<DemoMillHost>
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;
 
@@ -26,24 +25,13 @@ public sealed partial class PseudoPagesTests(DemoMillHost mill) : IClassFixture<
         Assert.Contains($"lang=\"{Tongue.Pseudo.Code}\"", html, StringComparison.Ordinal);
         var text = VisibleText.OfPage(html);
         Assert.Contains('\u27E6', text);
-        var outside = Outside(text, await DataAsync()).Distinct().ToList();
+        var outside = OutsideBrackets.In(text, await DataAsync(mill)).Distinct().ToList();
         File.WriteAllLines(Path.Combine(AppContext.BaseDirectory, $"outside-{route.Replace('/', '_')}.txt"), outside);
         Assert.True(outside.Count == 0, $"{route}: {string.Join("; ", outside.Take(8))}");
     }
 
-    /// <summary>Two words in a row that stand in no brackets and are no data: a sentence, or a part of one.</summary>
-    private static IEnumerable<string> Outside(string text, IReadOnlyList<string> data)
-    {
-        for (var before = ""; before != text;) (before, text) = (text, Bracketed().Replace(text, " ¦ "));
-        foreach (var line in text.Split('\n'))
-        {
-            var own = data.Aggregate(line, (rest, known) => rest.Replace(known, " ¦ ", StringComparison.Ordinal));
-            if (Words().IsMatch(own)) yield return line.Trim();
-        }
-    }
-
     /// <summary>What the plant's people wrote themselves, longest first.</summary>
-    private async Task<IReadOnlyList<string>> DataAsync()
+    internal static async Task<IReadOnlyList<string>> DataAsync(DemoMillHost mill)
     {
         await using var db = await mill.Get<IDbContextFactory<WearDb>>().CreateDbContextAsync(Ct);
         var cards = await db.Chains.AsNoTracking().ToListAsync(Ct);
@@ -54,10 +42,4 @@ public sealed partial class PseudoPagesTests(DemoMillHost mill) : IClassFixture<
                 .Concat(plant).Where(t => t.Length > 1).Distinct().OrderByDescending(t => t.Length),
         ];
     }
-
-    [GeneratedRegex("\u27E6[^\u27E6\u27E7]*\u27E7")]
-    private static partial Regex Bracketed();
-
-    [GeneratedRegex(@"\p{L}{2,} \p{Ll}{2,}")]
-    private static partial Regex Words();
 }
