@@ -62,7 +62,7 @@ static async Task<int> RunAsync(string[] args)
     builder.Services.AddSingleton<IConfigureOptions<KeyManagementOptions>, KeyRing>();
     builder.Services.AddQueries();
     builder.Services.AddScoped<Signature>();
-    builder.Services.AddPeople();
+    builder.Services.AddPeople(builder.Configuration);
     builder.Services.AddEngineerServices();
     builder.Services.AddNoticeMail(builder.Configuration);
     builder.Services.AddSingleton<PlantTypes>();
@@ -105,6 +105,7 @@ static async Task<int> RunAsync(string[] args)
     app.MapUnits();
     app.MapLanguage();
     app.MapPasskeys();
+    app.MapCompanySignIn();
     app.MapSecurityLog();
     app.MapHealth();
     app.MapApi();

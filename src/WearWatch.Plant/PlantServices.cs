@@ -119,6 +119,8 @@ public static class PlantServices
         services.AddScoped<PeopleDesk>();
         services.AddScoped<SignInDesk>();
         services.AddScoped<PasskeyDesk>();
+        services.AddScoped<CompanyDesk>();
+        services.AddSingleton<CompanySessions>();
         services.AddSingleton<SharedKeyDesk>();
     }
 }

@@ -17,6 +17,14 @@ internal static class SecurityTables
             session.HasIndex(s => s.PersonId);
             session.HasOne<PersonRow>().WithMany().HasForeignKey(s => s.PersonId).OnDelete(DeleteBehavior.Restrict);
         });
+        model.Entity<CompanySessionRow>(session =>
+        {
+            session.HasKey(s => s.SessionId);
+            session.Property(s => s.SessionId).HasMaxLength(LongestSubject);
+            session.HasOne<SessionRow>().WithOne().HasForeignKey<CompanySessionRow>(s => s.SessionId)
+                .OnDelete(DeleteBehavior.Cascade);
+            session.HasIndex(s => s.CheckedAt);
+        });
         model.Entity<SignInTryRow>(one =>
         {
             one.HasKey(t => t.Subject);

@@ -114,6 +114,8 @@ public partial class WearDb : DbContext
 
     public DbSet<SessionRow> Sessions => Set<SessionRow>();
 
+    public DbSet<CompanySessionRow> CompanySessions => Set<CompanySessionRow>();
+
     public DbSet<SignInTryRow> SignInTries => Set<SignInTryRow>();
 
     public DbSet<SecurityEventRow> SecurityEvents => Set<SecurityEventRow>();

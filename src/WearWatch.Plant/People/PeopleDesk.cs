@@ -41,6 +41,14 @@ public sealed class PeopleDesk(
     public Task<Added> AddAsync(string name, PersonRoles roles, string password) =>
         AddAsync(New(name, roles, isFirst: null, mustChoose: true), password, SecurityEventKind.PersonAdded);
 
+    /// <summary>Adds the person of a company account, who needs no password.</summary>
+    internal Task<Added> AddAsync(string name, PersonRoles roles, CompanyIdentity account)
+    {
+        var person = New(name, roles, isFirst: null);
+        (person.Issuer, person.Subject) = (account.Issuer, account.Subject);
+        return AddAsync(person, password: null, SecurityEventKind.PersonAdded);
+    }
+
     /// <summary>
     /// Changes what a person may do, which ends the person's sessions. Says what stands against it; null when it is done.
     /// </summary>
@@ -112,10 +120,10 @@ public sealed class PeopleDesk(
             MustChoosePassword = mustChoose,
         };
 
-    private async Task<Added> AddAsync(PersonRow person, string password, SecurityEventKind kind)
+    private async Task<Added> AddAsync(PersonRow person, string? password, SecurityEventKind kind)
     {
         if (PersonName.Fault(person.UserName!) is { } fault) return new Added(null, fault);
-        var result = await people.CreateAsync(person, password);
+        var result = password is null ? await people.CreateAsync(person) : await people.CreateAsync(person, password);
         if (!result.Succeeded) return new Added(null, Words(result));
         await log.AddAsync(kind, About(person));
         news.Tell();
@@ -133,9 +141,13 @@ public sealed class PeopleDesk(
 
     private static string About(PersonRow person) => $"{person.UserName} ({RoleWords.List(person.Roles)})";
 
-    /// <summary>What stands against taking a person's present password as told; wrong ones make the next wait.</summary>
+    /// <summary>
+    /// What stands against taking a person's present password as told; wrong ones make the next wait. Of a person without one
+    /// a company account is asked that signed in a moment ago.
+    /// </summary>
     public async Task<Phrase?> FaultOfPresentAsync(PersonRow person, string present)
     {
+        if (person.PasswordHash is null) return await sessions.IsFreshAsync(person.Id) ? null : CompanyWords.NotFresh;
         var (account, device) = (person.UserName!, "of a session");
         if (await tries.CountAsync(account, device, address: "") is { Ticks: > 0 } wait) return SignInWords.Wait(wait);
         if (!await people.CheckPasswordAsync(person, present)) return $"The present password is not right.";

@@ -13,7 +13,7 @@ public sealed class PinDesk(
     public async Task<IReadOnlyList<PersonRow>> AskAsync(CancellationToken ct = default)
     {
         await using var db = await database.CreateDbContextAsync(ct);
-        return await WithPin(db.People.AsNoTracking()).OrderBy(p => p.NormalizedUserName).ToListAsync(ct);
+        return await WithPin(db.People.AsNoTracking(), clock.GetUtcNow()).OrderBy(p => p.NormalizedUserName).ToListAsync(ct);
     }
 
     /// <summary>Tries a PIN. A try is counted before it is looked at, so that many at once are no way around the count.</summary>
@@ -24,11 +24,11 @@ public sealed class PinDesk(
         await using var db = await database.CreateDbContextAsync(ct);
         if (!await db.Tablets.AnyAsync(t => t.Id == tablet.Id && t.WithdrawnAt == null, ct))
             return new Answer(null, PinWords.NoTablet);
-        var counted = await WithPin(db.People).Where(p => p.Id == personId && (p.LockoutEnd == null || p.LockoutEnd <= now))
+        var counted = await WithPin(db.People, now).Where(p => p.Id == personId && (p.LockoutEnd == null || p.LockoutEnd <= now))
             .ExecuteUpdateAsync(
             p => p.SetProperty(r => r.LockoutEnd, r => (r.PinMisses + 1) % Pin.MissesForAWhile == 0 ? freeAgain : r.LockoutEnd)
                 .SetProperty(r => r.PinMisses, r => r.PinMisses + 1), ct);
-        var person = await WithPin(db.People.AsNoTracking()).SingleOrDefaultAsync(p => p.Id == personId, ct);
+        var person = await WithPin(db.People.AsNoTracking(), now).SingleOrDefaultAsync(p => p.Id == personId, ct);
         if (person is null) return new Answer(null, PinWords.NoPin);
         if (counted == 0) return new Answer(null, PinWords.Locked);
         if (hasher.VerifyHashedPassword(person, person.PinHash!, pin) == PasswordVerificationResult.Failed)
@@ -48,8 +48,9 @@ public sealed class PinDesk(
         return PinWords.TakenAway;
     }
 
-    private static IQueryable<PersonRow> WithPin(IQueryable<PersonRow> people) =>
-        people.Where(p => p.PinHash != null && !p.IsOff && !p.MustChoosePassword);
+    private static IQueryable<PersonRow> WithPin(IQueryable<PersonRow> people, DateTimeOffset now) =>
+        people.Where(p => p.PinHash != null && !p.IsOff && !p.MustChoosePassword
+            && (p.VouchedUntil == null || p.VouchedUntil > now));
 
     /// <summary>Whom the PIN let in, or why nobody.</summary>
     /// <param name="Person">The person; null for nobody.</param>

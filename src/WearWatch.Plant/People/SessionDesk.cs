@@ -16,6 +16,7 @@ public sealed class SessionDesk(
     /// <summary>So long a session on a shared tablet outlives the last touch (half an hour: common practice).</summary>
     public static TimeSpan OnTablet { get; } = TimeSpan.FromMinutes(30);
 
+    private static readonly TimeSpan fresh = TimeSpan.FromMinutes(10);
     private static readonly TimeSpan aShift = TimeSpan.FromHours(12);
     private static readonly TimeSpan staying = TimeSpan.FromDays(14);
     private static readonly TimeSpan atMost = TimeSpan.FromDays(30);
@@ -53,14 +54,23 @@ public sealed class SessionDesk(
         return await Open(db).Where(s => s.PersonId == personId).OrderByDescending(s => s.SeenAt).ToListAsync(ct);
     }
 
+    /// <summary>Whether a person signed in on a device of one's own a moment ago.</summary>
+    public async Task<bool> IsFreshAsync(int personId, CancellationToken ct = default)
+    {
+        var since = clock.GetUtcNow() - fresh;
+        await using var db = await database.CreateDbContextAsync(ct);
+        return await Open(db).AnyAsync(s => s.PersonId == personId && s.TabletId == null && s.BegunAt >= since, ct);
+    }
+
     /// <summary>An open session with its person; null for one that has ended.</summary>
     public async Task<(SessionRow Session, PersonRow Person)?> FindAsync(string id, CancellationToken ct = default)
     {
+        var now = clock.GetUtcNow();
         await using var db = await database.CreateDbContextAsync(ct);
         var found = await Open(db).Where(s => s.Id == id && (s.TabletId == null
                 || db.Tablets.Any(t => t.Id == s.TabletId && t.WithdrawnAt == null)))
-            .Join(db.People.AsNoTracking().Where(p => !p.IsOff), s => s.PersonId, p => p.Id, (Session, Person) =>
-                new { Session, Person })
+            .Join(db.People.AsNoTracking().Where(p => !p.IsOff && (p.VouchedUntil == null || p.VouchedUntil > now)),
+                s => s.PersonId, p => p.Id, (Session, Person) => new { Session, Person })
             .SingleOrDefaultAsync(ct);
         return found is null ? null : (found.Session, found.Person);
     }

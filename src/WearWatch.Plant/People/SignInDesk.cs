@@ -4,7 +4,8 @@ using WearWatch.Storage.Rows;
 namespace WearWatch.Plant.People;
 
 /// <summary>Lets people in by name and password.</summary>
-public sealed class SignInDesk(UserManager<PersonRow> people, SignInTries tries, SecurityLog log, IOrigin origin)
+public sealed class SignInDesk(
+    UserManager<PersonRow> people, SignInTries tries, SecurityLog log, IOrigin origin, TimeProvider clock)
 {
     private static readonly PersonRow nobody = new();
 
@@ -31,6 +32,7 @@ public sealed class SignInDesk(UserManager<PersonRow> people, SignInTries tries,
         }
 
         if (person!.IsOff) return new Answer(null, SignInWords.Off);
+        if (person.IsDisowned(clock.GetUtcNow())) return new Answer(null, CompanyWords.Disowned);
         await tries.ForgetAsync(account, mark, ct);
         return new Answer(person, Phrase.None);
     }

@@ -155,6 +155,17 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("ColumnNames");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.CompanySessionRow", b =>
+                {
+                    b.Property<string>("SessionId").HasMaxLength(64).HasColumnType("TEXT");
+                    b.Property<long>("CheckedAt").HasColumnType("INTEGER");
+                    b.Property<string>("ProviderSession").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Tokens").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("SessionId");
+                    b.HasIndex("CheckedAt");
+                    b.ToTable("CompanySessions");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
                 {
                     b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -634,6 +645,7 @@ namespace WearWatch.Storage.Migrations
                     b.Property<string>("ConcurrencyStamp").IsConcurrencyToken().HasColumnType("TEXT");
                     b.Property<bool?>("IsFirst").HasColumnType("INTEGER");
                     b.Property<bool>("IsOff").HasColumnType("INTEGER");
+                    b.Property<string>("Issuer").HasMaxLength(400).HasColumnType("TEXT");
                     b.Property<long>("JoinedAt").HasColumnType("INTEGER");
                     b.Property<string>("Language").HasColumnType("TEXT");
                     b.Property<bool>("LockoutEnabled").HasColumnType("INTEGER");
@@ -645,10 +657,13 @@ namespace WearWatch.Storage.Migrations
                     b.Property<int>("PinMisses").HasColumnType("INTEGER");
                     b.Property<int>("Roles").HasColumnType("INTEGER");
                     b.Property<string>("SecurityStamp").HasColumnType("TEXT");
+                    b.Property<string>("Subject").HasMaxLength(255).HasColumnType("TEXT");
                     b.Property<string>("UserName").HasMaxLength(80).HasColumnType("TEXT").HasColumnName("Name");
+                    b.Property<long?>("VouchedUntil").HasColumnType("INTEGER");
                     b.HasKey("Id");
                     b.HasIndex("IsFirst").IsUnique();
                     b.HasIndex("NormalizedUserName").IsUnique();
+                    b.HasIndex("Issuer", "Subject").IsUnique();
                     b.ToTable("People", (string)null);
                 });
 
@@ -1121,6 +1136,11 @@ namespace WearWatch.Storage.Migrations
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.CompanySessionRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.SessionRow", null).WithOne().HasForeignKey("WearWatch.Storage.Rows.CompanySessionRow", "SessionId").OnDelete(DeleteBehavior.Cascade).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>

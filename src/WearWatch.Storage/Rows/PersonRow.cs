@@ -26,6 +26,21 @@ public sealed class PersonRow : IdentityUser<int>
     /// <summary>Wrong PINs since the last right one.</summary>
     public int PinMisses { get; set; }
 
+    /// <summary>The OpenID provider of the person's company account; null without one.</summary>
+    public string? Issuer { get; set; }
+
+    /// <summary>The person's number there, which never changes; null without a company account.</summary>
+    public string? Subject { get; set; }
+
+    /// <summary>
+    /// Until when the provider's last word counts: after that nothing lets the person in but the company account itself. Null
+    /// without one.
+    /// </summary>
+    public DateTimeOffset? VouchedUntil { get; set; }
+
     /// <summary>The code of the language that the person chose; null while none was.</summary>
     public string? Language { get; set; }
+
+    /// <summary>Whether the provider of a company account stands for the person no more.</summary>
+    public bool IsDisowned(DateTimeOffset now) => VouchedUntil <= now;
 }

@@ -29,6 +29,9 @@ public enum SecurityEventKind
     BackupFailed,
     Restored,
     NotAllowed,
+    CompanyConnected,
+    CompanyDisconnected,
+    CompanyWithdrew,
 }
 
 /// <summary>One line of the security log. Rows are only ever added; after its stated time a line goes.</summary>

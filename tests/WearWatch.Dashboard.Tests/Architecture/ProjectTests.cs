@@ -31,7 +31,8 @@ public sealed class ProjectTests
         ["WearWatch.Dashboard"] = (
             ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant",
                 "WearWatch.SensorSim", "WearWatch.Worker"],
-            [.. Hosting, "Microsoft.AspNetCore", "Microsoft.JSInterop", "Microsoft.OpenApi", "Microsoft.Net.Http.Headers",
+            [.. Hosting, "Microsoft.AspNetCore", "Microsoft.IdentityModel", "Microsoft.JSInterop",
+                "Microsoft.OpenApi", "Microsoft.Net.Http.Headers",
                 "Parquet", "PdfSharp", "QRCoder", "Radzen.Blazor", "SpreadCheetah"]),
     };
 

@@ -5,7 +5,9 @@ namespace WearWatch.Dashboard.Tests.Language;
 /// <summary>What a text of the pseudo-language says outside of its brackets.</summary>
 internal static partial class OutsideBrackets
 {
-    /// <summary>The lines with two words in a row that stand in no brackets and are no data: a sentence, or a part of one.</summary>
+    /// <summary>
+    /// The lines with two words in a row that stand in no brackets and are no data: a sentence, or a part of one.
+    /// </summary>
     /// <param name="text">What a person reads.</param>
     /// <param name="data">What the plant's people wrote themselves, longest first.</param>
     public static IEnumerable<string> In(string text, IReadOnlyList<string> data)

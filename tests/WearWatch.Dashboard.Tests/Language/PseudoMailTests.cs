@@ -10,7 +10,7 @@ using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Tests.Language;
 
-/// <summary>The mails in the language whose texts all stand in brackets: nothing of theirs is said outside the languages.</summary>
+/// <summary>The mails in the language whose texts all stand in brackets: they say nothing outside the languages.</summary>
 public sealed class PseudoMailTests(DemoMillHost mill) : IClassFixture<DemoMillHost>
 {
     private static CancellationToken Ct => TestContext.Current.CancellationToken;

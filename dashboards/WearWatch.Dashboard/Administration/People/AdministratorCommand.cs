@@ -25,7 +25,7 @@ internal static class AdministratorCommand
         await Console.Error.WriteLineAsync($"New password for {name}, 10 characters or more:");
         var password = await Console.In.ReadLineAsync() ?? "";
         var fault = person is not null
-            ? await RestoreAsync(desk, person, password)
+            ? await RestoreAsync(scope.ServiceProvider, person, password)
             : await services.GetRequiredService<SetUp>().IsDoneAsync()
                 ? Phrase.Of($"Nobody is called '{name}'. An administrator adds people on the page People.")
                 : (await desk.AddFirstAsync(name, password)).Fault;
@@ -34,8 +34,12 @@ internal static class AdministratorCommand
         return fault is null ? 0 : 1;
     }
 
-    private static async Task<Phrase?> RestoreAsync(PeopleDesk desk, PersonRow person, string password) =>
-        await desk.ResetPasswordAsync(person, password, mustChoose: false)
-        ?? await desk.SwitchAsync(person, off: false)
-        ?? await desk.GiveRolesAsync(person, person.Roles | PersonRoles.Administrator);
+    private static async Task<Phrase?> RestoreAsync(IServiceProvider services, PersonRow person, string password)
+    {
+        var desk = services.GetRequiredService<PeopleDesk>();
+        await services.GetRequiredService<CompanyDesk>().DisconnectAsync(person);
+        return await desk.ResetPasswordAsync(person, password, mustChoose: false)
+            ?? await desk.SwitchAsync(person, off: false)
+            ?? await desk.GiveRolesAsync(person, person.Roles | PersonRoles.Administrator);
+    }
 }

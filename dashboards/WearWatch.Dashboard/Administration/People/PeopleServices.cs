@@ -15,7 +15,7 @@ internal static class PeopleServices
 {
     private const string EitherScheme = "session or key";
 
-    public static IServiceCollection AddPeople(this IServiceCollection services)
+    public static IServiceCollection AddPeople(this IServiceCollection services, IConfiguration configuration)
     {
         services.AddSingleton<SetUp>().AddSingleton<SetUpCode>().AddSingleton<Standing>();
         services.AddSingleton<TabletCookie>().AddSingleton<DeviceCookie>().AddSingleton<IOrigin, RequestOrigin>();
@@ -29,6 +29,7 @@ internal static class PeopleServices
             options.UserVerificationRequirement = options.ResidentKeyRequirement = "required");
         services.AddIdentityCore<PersonRow>(Rules).AddSignInManager<PersonSignIn>().AddPasswordValidator<GuessablePassword>();
         AddSessions(services);
+        services.AddCompanySignIn(configuration.GetSection("WearWatch:OpenId"));
         services.AddAntiforgery(options => options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest);
         return services;
     }

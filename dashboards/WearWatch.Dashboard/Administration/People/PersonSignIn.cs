@@ -13,7 +13,7 @@ public sealed class PersonSignIn(
     UserManager<PersonRow> people, IHttpContextAccessor http, IUserClaimsPrincipalFactory<PersonRow> claims,
     IOptions<IdentityOptions> options,
     ILogger<SignInManager<PersonRow>> log, IAuthenticationSchemeProvider schemes, IUserConfirmation<PersonRow> confirmation,
-    SessionDesk sessions, DeviceCookie device)
+    SessionDesk sessions, CompanySessions company, DeviceCookie device)
     : SignInManager<PersonRow>(people, http, claims, options, log, schemes, confirmation)
 {
     public override Task<bool> CanSignInAsync(PersonRow user) => Task.FromResult(!user.IsOff);
@@ -22,11 +22,20 @@ public sealed class PersonSignIn(
     public Task SwitchToAsync(PersonRow person, TabletRow tablet) => BeginAsync(person, tablet.Id, new());
 
     /// <summary>Begins a person's session on a device of one's own; the framework calls it for every way in.</summary>
-    public override Task SignInWithClaimsAsync(
+    public override async Task SignInWithClaimsAsync(
         PersonRow user, AuthenticationProperties? authenticationProperties, IEnumerable<Claim> additionalClaims)
     {
         device.Keep(Context, user);
-        return BeginAsync(user, tabletId: null, authenticationProperties ?? new());
+        var session = await BeginAsync(user, tabletId: null, authenticationProperties ?? new());
+        if (Context.User.SessionId() is { } before && Context.User.PersonId() == user.Id)
+            await company.MoveAsync(before, session);
+    }
+
+    /// <summary>Begins the session of a person whom the company's provider has let in.</summary>
+    public Task<SessionRow> ComeInAsync(PersonRow person)
+    {
+        device.Keep(Context, person);
+        return BeginAsync(person, tabletId: null, new());
     }
 
     /// <summary>Ends the session here and on the server: a copy of the cookie is worth nothing then.</summary>
@@ -36,7 +45,7 @@ public sealed class PersonSignIn(
         await base.SignOutAsync();
     }
 
-    private async Task BeginAsync(PersonRow person, int? tabletId, AuthenticationProperties properties)
+    private async Task<SessionRow> BeginAsync(PersonRow person, int? tabletId, AuthenticationProperties properties)
     {
         // Who signs in after somebody else ends that session: a copy of the cookie that is overwritten is worth nothing then.
         if (Context.User.SessionId() is { } before && Context.User.PersonId() != person.Id) await sessions.EndAsync(before);
@@ -44,5 +53,6 @@ public sealed class PersonSignIn(
         var session = await sessions.BeginAsync(person, tabletId, properties.IsPersistent, browser);
         await Context.SignInAsync(
             IdentityConstants.ApplicationScheme, Who.Of(person, IdentityConstants.ApplicationScheme, session), properties);
+        return session;
     }
 }

@@ -33,6 +33,9 @@ internal static class SecurityWords
         SecurityEventKind.BackupFailed => T["backup failed"],
         SecurityEventKind.Restored => T["backup restored"],
         SecurityEventKind.NotAllowed => T["refused for want of a role"],
+        SecurityEventKind.CompanyConnected => T["company account connected"],
+        SecurityEventKind.CompanyDisconnected => T["company account disconnected"],
+        SecurityEventKind.CompanyWithdrew => T["no longer in the directory"],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

@@ -7,3 +7,5 @@ const left = await value('maker');
 for (const name of ['pack', 'maker', 'guest', 'drafts']) await keepValue(name, undefined);
 await dropEntries((await entries()).filter(entry => entry.state === 'sent').map(entry => entry.seq));
 if (left?.id) await dropPin(left.id);
+// The company's provider too, where the session was begun there.
+document.querySelector('[data-leave-next]')?.click();

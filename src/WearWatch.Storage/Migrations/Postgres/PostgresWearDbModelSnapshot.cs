@@ -170,6 +170,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("ColumnNames");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.CompanySessionRow", b =>
+                {
+                    b.Property<string>("SessionId").HasMaxLength(64).HasColumnType("character varying(64)").UseCollation("C");
+                    b.Property<long>("CheckedAt").HasColumnType("bigint");
+                    b.Property<string>("ProviderSession").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Tokens").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.HasKey("SessionId");
+                    b.HasIndex("CheckedAt");
+                    b.ToTable("CompanySessions");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
                 {
                     b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
@@ -685,6 +696,7 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<string>("ConcurrencyStamp").IsConcurrencyToken().HasColumnType("text").UseCollation("C");
                     b.Property<bool?>("IsFirst").HasColumnType("boolean");
                     b.Property<bool>("IsOff").HasColumnType("boolean");
+                    b.Property<string>("Issuer").HasMaxLength(400).HasColumnType("character varying(400)").UseCollation("C");
                     b.Property<long>("JoinedAt").HasColumnType("bigint");
                     b.Property<string>("Language").HasColumnType("text").UseCollation("C");
                     b.Property<bool>("LockoutEnabled").HasColumnType("boolean");
@@ -696,10 +708,13 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.Property<int>("PinMisses").HasColumnType("integer");
                     b.Property<int>("Roles").HasColumnType("integer");
                     b.Property<string>("SecurityStamp").HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Subject").HasMaxLength(255).HasColumnType("character varying(255)").UseCollation("C");
                     b.Property<string>("UserName").HasMaxLength(80).HasColumnType("character varying(80)").HasColumnName("Name").UseCollation("C");
+                    b.Property<long?>("VouchedUntil").HasColumnType("bigint");
                     b.HasKey("Id");
                     b.HasIndex("IsFirst").IsUnique();
                     b.HasIndex("NormalizedUserName").IsUnique();
+                    b.HasIndex("Issuer", "Subject").IsUnique();
                     b.ToTable("People", (string)null);
                 });
 
@@ -1214,6 +1229,11 @@ namespace WearWatch.Storage.Migrations.Postgres
             modelBuilder.Entity("WearWatch.Storage.Rows.CardChangeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.CompanySessionRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.SessionRow", null).WithOne().HasForeignKey("WearWatch.Storage.Rows.CompanySessionRow", "SessionId").OnDelete(DeleteBehavior.Cascade).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.EventRow", b =>
