@@ -69,7 +69,7 @@ public abstract class PlantPage : PagePart
     /// </summary>
     protected void Go(string query, bool inPlace = false) =>
         Navigation.NavigateTo(
-            Shown.AbsolutePath + TableSort.Keep(Query, query), new NavigationOptions { ReplaceHistoryEntry = inPlace });
+            Shown.AbsolutePath + TableQuery.Keep(Query, query), new NavigationOptions { ReplaceHistoryEntry = inPlace });
 
     protected sealed override void OnInitialized()
     {
@@ -94,12 +94,17 @@ public abstract class PlantPage : PagePart
         News.ChainsChanged -= OnNews;
     }
 
-    /// <remarks>How a table is sorted is its own matter: nothing is asked for anew.</remarks>
+    /// <remarks>How a table stands is its own matter: it is drawn anew, and nothing is asked for.</remarks>
     private async Task ShowAsync(string address)
     {
         var from = Shown;
         shown = address;
-        if (Shown.AbsolutePath == from.AbsolutePath && TableSort.IsAllThatDiffers(from.Query, Query)) return;
+        if (Shown.AbsolutePath == from.AbsolutePath && TableQuery.IsAllThatDiffers(from.Query, Query))
+        {
+            StateHasChanged();
+            return;
+        }
+
         using (Progress?.Begin())
         {
             await ReloadAsync();

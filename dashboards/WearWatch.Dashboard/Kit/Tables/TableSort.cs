@@ -1,5 +1,3 @@
-using Microsoft.AspNetCore.WebUtilities;
-
 namespace WearWatch.Dashboard.Kit.Tables;
 
 /// <summary>By which column a table is sorted. It stands in the address, so that a shared link shows the same.</summary>
@@ -8,12 +6,10 @@ namespace WearWatch.Dashboard.Kit.Tables;
 /// <param name="Descending">Whether the largest stands first.</param>
 public sealed record TableSort(string Table, string Column = "", bool Descending = false)
 {
-    private const string Start = "sort-";
-
     /// <summary>Reads it from a query string.</summary>
     public static TableSort Of(string query, string table)
     {
-        var text = QueryHelpers.ParseQuery(query).GetValueOrDefault(Start + table).ToString();
+        var text = TableQuery.Read(query, TableQuery.Sort + table);
         return text.StartsWith('-') ? new(table, text[1..], Descending: true) : new(table, text);
     }
 
@@ -21,15 +17,7 @@ public sealed record TableSort(string Table, string Column = "", bool Descending
     public TableSort By(string column) => this with { Column = column, Descending = column == Column && !Descending };
 
     /// <summary>A query string with this in place of what it says of the table.</summary>
-    public string In(string query) => QueryHelpers.AddQueryString("", Pairs(query).Where(p => p.Key != Start + Table)
-        .Append(KeyValuePair.Create<string, string?>(Start + Table, (Descending ? "-" : "") + Column)));
-
-    /// <summary>A query string with the sorting of all tables from another one: a new filter leaves them as they are.</summary>
-    public static string Keep(string from, string query) =>
-        QueryHelpers.AddQueryString(query, Pairs(from).Where(p => p.Key.StartsWith(Start, StringComparison.Ordinal)));
-
-    /// <summary>Whether two query strings ask for the same but for the order of tables.</summary>
-    public static bool IsAllThatDiffers(string query, string other) => Rest(query) == Rest(other);
+    public string In(string query) => TableQuery.With(query, TableQuery.Sort + Table, (Descending ? "-" : "") + Column);
 
     /// <summary>Rows in order; what has no figure stands last either way.</summary>
     /// <param name="rows">The rows in the page's own order.</param>
@@ -41,11 +29,5 @@ public sealed record TableSort(string Table, string Column = "", bool Descending
         return [.. Descending ? known.OrderByDescending(by) : known.OrderBy(by), .. rows.Where(r => !IsKnown(by(r)))];
     }
 
-    private static string Rest(string query) =>
-        QueryHelpers.AddQueryString("", Pairs(query).Where(p => !p.Key.StartsWith(Start, StringComparison.Ordinal)));
-
     private static bool IsKnown(IComparable? value) => value is not (null or double.NaN or "");
-
-    private static IEnumerable<KeyValuePair<string, string?>> Pairs(string query) => QueryHelpers.ParseQuery(query)
-        .SelectMany(p => (IEnumerable<string?>)p.Value, (p, value) => KeyValuePair.Create(p.Key, value));
 }
