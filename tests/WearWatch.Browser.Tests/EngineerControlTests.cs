@@ -39,8 +39,10 @@ public sealed class EngineerControlTests(Screen screen)
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("a=Press.*b=%2Aothers"));
         await Assertions.Expect(group.Nth(1)).ToHaveValueAsync("*others");
         await page.GetByLabel("Fitted from").First.FillAsync("2020-01-01");
+        await page.GetByLabel("Fitted from").First.PressAsync("Tab");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("a_from=2020-01-01"));
         await page.GetByLabel("and before").First.FillAsync("2040-01-01");
+        await page.GetByLabel("and before").First.PressAsync("Tab");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("a_to=2040-01-01"));
         Assert.Empty(desk.Complaints);
     }

@@ -103,6 +103,7 @@ public sealed class EngineerMonthTests(Screen screen)
         await group.Nth(1).SelectOptionAsync("A-03");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("b=A-03"));
         await page.GetByLabel("Fitted from").Nth(1).FillAsync(decided.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        await page.GetByLabel("Fitted from").Nth(1).PressAsync("Tab");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("b_from="));
         await page.GetByRole(AriaRole.Heading, new() { NameRegex = new("^B-17 \\(A\\) and A-03, fitted from") }).WaitForAsync();
         var wear = page.GetByRole(AriaRole.Row, new() { NameRegex = new("^Wear rate") });

@@ -18,7 +18,7 @@ public sealed class LiftingControlTests(Screen screen)
     private static readonly (string Name, string Text)[] entry =
     [
         ("Working load limit", "1500"), ("It holds for", "the pair"), ("Certificate number", "77-1204"),
-        ("Certificate of", "2024-02-01"), ("Proof test of", "2024-02-02"), ("Proof load", "1900"),
+        ("Certificate of", "1 Feb 2024"), ("Proof test of", "2 Feb 2024"), ("Proof load", "1900"),
         ("Proof test number", "P-88"), ("Trace mark", "T 4 4"), ("Lifts in a week", "350"), ("Own interval", "6"),
         ("Written scheme of examination", "WS-3, by the works engineer"),
     ];

@@ -113,6 +113,7 @@ public sealed class PlanInputTests(Screen screen)
         foreach (var figure in new[] { "10", "FREQ=MONTHLY;BYDAY=1SA", "night", "40" })
             await Assertions.Expect(stop).ToContainTextAsync(figure);
         await page.GetByLabel("Press: except on").FillAsync("2030-03-02");
+        await page.GetByLabel("Press: except on").PressAsync("Tab");
         await Assertions.Expect(stop).ToContainTextAsync("2 Mar 2030");
         await page.GetByRole(AriaRole.Button, new() { Name = "Remove the shutdown of Press" }).ClickAsync();
         await Assertions.Expect(stop).ToHaveCountAsync(0);

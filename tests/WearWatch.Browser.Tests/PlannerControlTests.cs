@@ -61,8 +61,8 @@ public sealed class PlannerControlTests(Screen screen)
         var change = page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Debarking .*: change") });
         await change.Last.ClickAsync();
         var first = DateOnly.ParseExact(
-            await page.GetByLabel("Begins on").InputValueAsync(), "yyyy-MM-dd", CultureInfo.InvariantCulture);
-        var later = first.AddDays(1).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            await page.GetByLabel("Begins on").InputValueAsync(), "d MMM yyyy", CultureInfo.InvariantCulture);
+        var later = first.AddDays(1).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
         await page.GetByLabel("Begins on").FillAsync(later);
         await page.GetByLabel("Its crew").FillAsync("night");
         await page.GetByRole(AriaRole.Button, new() { Name = "Save shutdown" }).ClickAsync();

@@ -60,10 +60,11 @@ public sealed class Visit : IAsyncDisposable
     public async Task<IReadOnlyList<string>> BarriersAsync()
     {
         // A page that comes alive has no title for a moment: the drawn one goes before the live one comes. One that is drawn once
-        // stays as it is.
+        // stays as it is. Figures of an earlier choice are pale while the next are fetched.
         await Page.WaitForFunctionAsync("""
-            () => document.title !== '' && (!document.querySelector('script[src*="blazor.web"]')
-              || document.body.dataset.enhanceNav === 'false' || document.documentElement.dataset.circuit === 'up')
+            () => document.title !== '' && !document.querySelector('main[aria-busy=true]')
+              && (!document.querySelector('script[src*="blazor.web"]') || document.body.dataset.enhanceNav === 'false'
+                || document.documentElement.dataset.circuit === 'up')
             """);
         await Page.EvaluateAsync(axe);
         return await Page.EvaluateAsync<string[]>("""

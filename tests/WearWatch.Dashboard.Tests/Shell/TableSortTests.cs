@@ -39,9 +39,9 @@ public sealed class TableSortTests
     [InlineData("?by=type&sort-slow=rate", "?by=type&sort-fast=-name", true)]
     [InlineData("?by=type", "?by=line&sort-fast=-name", false)]
     public void An_order_alone_asks_for_nothing_new(string query, string other, bool alone) =>
-        Assert.Equal(alone, TableQuery.IsAllThatDiffers(query, other));
+        Assert.Equal(alone, TableAddress.IsAllThatDiffers(query, other));
 
     [Fact]
     public void A_new_filter_leaves_the_tables_as_they_are_sorted() =>
-        Assert.Equal("?by=type&sort-fast=-name", TableQuery.Keep("?by=line&sort-fast=-name", "?by=type"));
+        Assert.Equal("?by=type&sort-fast=-name", TableAddress.Keep("?by=line&sort-fast=-name", "?by=type"));
 }

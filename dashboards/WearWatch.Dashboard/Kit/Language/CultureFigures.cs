@@ -36,6 +36,9 @@ internal sealed record CultureFigures
     /// <summary>A date, such as <c>d MMM yyyy</c>.</summary>
     public required string DayPattern { get; init; }
 
+    /// <summary>A date as a person types it, such as <c>d.M.yyyy</c>.</summary>
+    public required string TypedDayPattern { get; init; }
+
     /// <summary>A date without its year.</summary>
     public required string DayOfYearPattern { get; init; }
 

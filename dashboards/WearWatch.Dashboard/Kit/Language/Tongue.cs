@@ -8,10 +8,11 @@ namespace WearWatch.Dashboard.Kit.Language;
 /// <param name="Code">Its ISO 639-1 code, the folder's name.</param>
 /// <param name="Name">Its own name for itself.</param>
 /// <param name="Paper">The size of paper for prints.</param>
+/// <param name="TypedDay">How a person types a day, such as <c>d.M.yyyy</c>.</param>
 /// <param name="Culture">How it writes numbers and dates.</param>
 /// <param name="Texts">Its texts by the English ones; empty for English.</param>
 public sealed record Tongue(
-    string Code, string Name, string Paper, CultureInfo Culture, FrozenDictionary<string, string> Texts)
+    string Code, string Name, string Paper, string TypedDay, CultureInfo Culture, FrozenDictionary<string, string> Texts)
 {
     private const string Root = "Languages/";
     private const string Figures = "culture.json";
@@ -71,7 +72,7 @@ public sealed record Tongue(
         var figures = Parse<CultureFigures>(Root + code + "/" + Figures, open);
         var texts = names.Where(n => n.StartsWith($"{Root}{code}/", StringComparison.Ordinal) && !IsFigures(n))
             .SelectMany(n => Parse<Dictionary<string, string>>(n, open)).ToFrozenDictionary();
-        return new Tongue(code, figures.Name, figures.Paper, figures.ToCulture(code), texts);
+        return new Tongue(code, figures.Name, figures.Paper, figures.TypedDayPattern, figures.ToCulture(code), texts);
     }
 
     private static T Parse<T>(string name, Func<string, Stream?> open)

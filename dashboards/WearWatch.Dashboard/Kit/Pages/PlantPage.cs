@@ -69,7 +69,7 @@ public abstract class PlantPage : PagePart
     /// </summary>
     protected void Go(string query, bool inPlace = false) =>
         Navigation.NavigateTo(
-            Shown.AbsolutePath + TableQuery.Keep(Query, query), new NavigationOptions { ReplaceHistoryEntry = inPlace });
+            Shown.AbsolutePath + TableAddress.Keep(Query, query), new NavigationOptions { ReplaceHistoryEntry = inPlace });
 
     protected sealed override void OnInitialized()
     {
@@ -99,7 +99,7 @@ public abstract class PlantPage : PagePart
     {
         var from = Shown;
         shown = address;
-        if (Shown.AbsolutePath == from.AbsolutePath && TableQuery.IsAllThatDiffers(from.Query, Query))
+        if (Shown.AbsolutePath == from.AbsolutePath && TableAddress.IsAllThatDiffers(from.Query, Query))
         {
             StateHasChanged();
             return;

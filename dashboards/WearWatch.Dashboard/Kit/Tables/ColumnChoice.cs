@@ -9,7 +9,7 @@ public sealed record ColumnChoice(string Table, IReadOnlyList<string> Hidden)
 
     /// <summary>Reads it from a query string.</summary>
     public static ColumnChoice Of(string query, string table) => new(
-        table, TableQuery.Read(query, TableQuery.Hide + table).Split(Between, StringSplitOptions.RemoveEmptyEntries));
+        table, TableAddress.Read(query, TableAddress.Hide + table).Split(Between, StringSplitOptions.RemoveEmptyEntries));
 
     /// <summary>Whether a column is hidden.</summary>
     public bool Hides(string column) => Hidden.Contains(column);
@@ -19,5 +19,5 @@ public sealed record ColumnChoice(string Table, IReadOnlyList<string> Hidden)
         this with { Hidden = Hides(column) ? [.. Hidden.Where(c => c != column)] : [.. Hidden, column] };
 
     /// <summary>A query string with this in place of what it says of the table.</summary>
-    public string In(string query) => TableQuery.With(query, TableQuery.Hide + Table, string.Join(Between, Hidden));
+    public string In(string query) => TableAddress.With(query, TableAddress.Hide + Table, string.Join(Between, Hidden));
 }

@@ -9,7 +9,7 @@ public sealed record TableSort(string Table, string Column = "", bool Descending
     /// <summary>Reads it from a query string.</summary>
     public static TableSort Of(string query, string table)
     {
-        var text = TableQuery.Read(query, TableQuery.Sort + table);
+        var text = TableAddress.Read(query, TableAddress.Sort + table);
         return text.StartsWith('-') ? new(table, text[1..], Descending: true) : new(table, text);
     }
 
@@ -17,7 +17,7 @@ public sealed record TableSort(string Table, string Column = "", bool Descending
     public TableSort By(string column) => this with { Column = column, Descending = column == Column && !Descending };
 
     /// <summary>A query string with this in place of what it says of the table.</summary>
-    public string In(string query) => TableQuery.With(query, TableQuery.Sort + Table, (Descending ? "-" : "") + Column);
+    public string In(string query) => TableAddress.With(query, TableAddress.Sort + Table, (Descending ? "-" : "") + Column);
 
     /// <summary>Rows in order; what has no figure stands last either way.</summary>
     /// <param name="rows">The rows in the page's own order.</param>

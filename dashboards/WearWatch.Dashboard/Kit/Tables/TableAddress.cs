@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.WebUtilities;
 namespace WearWatch.Dashboard.Kit.Tables;
 
 /// <summary>The part of an address that says how its tables stand: by what they are sorted, which columns they show.</summary>
-public static class TableQuery
+public static class TableAddress
 {
     /// <summary>What the name of a table's order begins with.</summary>
     internal const string Sort = "sort-";
