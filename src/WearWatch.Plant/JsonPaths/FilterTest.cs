@@ -27,7 +27,7 @@ internal abstract record FilterTest
     }
 
     /// <summary>Whether a query finds anything.</summary>
-    public sealed record Exists(PathQuery Query) : FilterTest
+    public sealed record Exists(PathSteps Query) : FilterTest
     {
         public override bool Holds(JsonElement current, JsonElement root) => Query.Of(current, root).Any();
     }

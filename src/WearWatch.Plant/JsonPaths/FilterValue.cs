@@ -17,14 +17,14 @@ internal abstract record FilterValue
     }
 
     /// <summary>What a query finds: the value where it is exactly one. The function <c>value</c> is the same.</summary>
-    public sealed record Found(PathQuery Query) : FilterValue
+    public sealed record Found(PathSteps Query) : FilterValue
     {
         public override JsonElement? Of(JsonElement current, JsonElement root) =>
             Query.Of(current, root).Take(2).ToList() is [var one] ? one : null;
     }
 
     /// <summary>The function <c>count</c>: how many places a query finds.</summary>
-    public sealed record Count(PathQuery Query) : FilterValue
+    public sealed record Count(PathSteps Query) : FilterValue
     {
         public override JsonElement? Of(JsonElement current, JsonElement root) =>
             JsonSerializer.SerializeToElement(Query.Of(current, root).Count());

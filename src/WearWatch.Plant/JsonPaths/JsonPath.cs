@@ -5,9 +5,9 @@ namespace WearWatch.Plant.JsonPaths;
 /// <summary>A query that finds places in JSON, by RFC 9535, such as <c>$.drive['run hours'][-1]</c>.</summary>
 public sealed class JsonPath
 {
-    private readonly PathQuery query;
+    private readonly PathSteps query;
 
-    private JsonPath(PathQuery query) => this.query = query;
+    private JsonPath(PathSteps query) => this.query = query;
 
     /// <summary>Reads a query.</summary>
     /// <param name="text">The query.</param>

@@ -71,17 +71,17 @@ internal sealed partial class PathReader
         return new FilterValue.Literal(default);
     }
 
-    private PathQuery Query(Part part)
+    private PathSteps Query(Part part)
     {
         if (part.Query is { } query) return query;
         Fail($"a query with @ or $ is missing.");
-        return new PathQuery(FromRoot: true, []);
+        return new PathSteps(FromRoot: true, []);
     }
 
     private Part Operand()
     {
-        if (Take("@")) return new Part(Query: new PathQuery(FromRoot: false, Segments()));
-        if (Take("$")) return new Part(Query: new PathQuery(FromRoot: true, Segments()));
+        if (Take("@")) return new Part(Query: new PathSteps(FromRoot: false, Segments()));
+        if (Take("$")) return new Part(Query: new PathSteps(FromRoot: true, Segments()));
         if (Next is '"' or '\'') return Literal(JsonSerializer.SerializeToElement(Quoted()));
         if (IsIndex) return Literal(Number());
         var name = Function();
@@ -123,5 +123,5 @@ internal sealed partial class PathReader
     }
 
     /// <summary>One side of a comparison, a test, or an argument: what it is, it is by one of these.</summary>
-    private readonly record struct Part(PathQuery? Query = null, FilterValue? Value = null, FilterTest? Test = null);
+    private readonly record struct Part(PathSteps? Query = null, FilterValue? Value = null, FilterTest? Test = null);
 }

@@ -8,10 +8,10 @@ internal sealed partial class PathReader(string text) : PathCursor(text)
 
     private int depth;
 
-    public PathQuery Whole()
+    public PathSteps Whole()
     {
         Want("$");
-        var query = new PathQuery(FromRoot: true, Segments());
+        var query = new PathSteps(FromRoot: true, Segments());
         if (!IsAtEnd) Fail($"a query goes on with . or [");
         return query;
     }

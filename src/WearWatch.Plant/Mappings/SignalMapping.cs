@@ -18,7 +18,7 @@ public sealed class SignalMapping
 
     private const int LongestName = 80;
 
-    private readonly ChainOfWords chain;
+    private readonly ChainNaming chain;
     private readonly JsonPath? value;
     private readonly JsonPath? time;
     private readonly JsonPath? unit;
@@ -26,7 +26,7 @@ public sealed class SignalMapping
     private SignalMapping(SignalMappingRow row, TopicPattern topic, JsonPath? value, JsonPath? time, JsonPath? unit)
     {
         (Row, Topic, this.value, this.time, this.unit) = (row, topic, value, time, unit);
-        chain = new ChainOfWords(row.Chain.Trim(), row.Words);
+        chain = new ChainNaming(row.Chain.Trim(), row.Words);
     }
 
     /// <summary>What was saved, or is to be.</summary>
@@ -44,20 +44,20 @@ public sealed class SignalMapping
         faults = found;
         if (row.Name.Trim() is not { Length: > 0 and <= LongestName })
             found[nameof(row.Name)] = $"A name of 1 to {LongestName} characters.";
-        if (!Kinds.Contains(row.Kind)) found[nameof(row.Kind)] = $"Choose what the signal tells.";
+        if (!Kinds.Contains(row.Kind)) found[nameof(row.Kind)] = $"Choose the kind of signal.";
         if (!double.IsFinite(row.Scale) || row.Scale == 0) found[nameof(row.Scale)] = $"A number other than 0, such as 0.1.";
         if (!double.IsFinite(row.Offset)) found[nameof(row.Offset)] = $"A number, such as 0.";
         var topic = TopicPattern.Read(row.Topic, out var why);
         if (topic is null) found[nameof(row.Topic)] = why;
         else if (FaultOfTopic(row.Source, topic) is { } wrong) found[nameof(row.Topic)] = wrong;
-        else if (new ChainOfWords(row.Chain, row.Words).Fault(topic.Captures) is { IsEmpty: false } lost)
+        else if (new ChainNaming(row.Chain, row.Words).Fault(topic.Captures) is { IsEmpty: false } lost)
             found[nameof(row.Chain)] = lost;
         if (row.Words.Any(w => w.Word.Length == 0 || w.Chain.Length == 0))
             found[nameof(row.Words)] = $"One word a line: word = chain.";
         var isJson = row.Source == SignalSource.MqttJson;
         if (!isJson && row.ValuePath.Length == 0) found[nameof(row.ValuePath)] = $"Name the metric, such as Drive/Hours.";
         var value = isJson ? Path(row.ValuePath, nameof(row.ValuePath)) : null;
-        var time = isJson && row.TimeForm != TimeForm.Arrival ? Path(row.TimePath, nameof(row.TimePath)) : null;
+        var time = isJson && row.TimeForm != TimeNotation.Arrival ? Path(row.TimePath, nameof(row.TimePath)) : null;
         var unit = isJson && row.UnitPath.Length > 0 ? Path(row.UnitPath, nameof(row.UnitPath)) : null;
         return found.Count > 0 ? null : new SignalMapping(row, topic!, value, time, unit);
 

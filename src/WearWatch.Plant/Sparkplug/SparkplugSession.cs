@@ -22,7 +22,7 @@ public sealed class SparkplugSession(SparkplugNodeRow node, List<SparkplugMetric
     public IReadOnlyList<SparkplugMetricRow> Metrics => metrics;
 
     /// <summary>Takes one message, in the order in which they arrive.</summary>
-    public SparkplugOutcome Take(SparkplugTopic topic, SparkplugPayload payload, DateTimeOffset receivedAt)
+    public SparkplugTaken Take(SparkplugTopic topic, SparkplugPayload payload, DateTimeOffset receivedAt)
     {
         switch (topic.Type)
         {
@@ -30,18 +30,18 @@ public sealed class SparkplugSession(SparkplugNodeRow node, List<SparkplugMetric
                 return Born(payload, receivedAt);
             case "NDEATH":
                 if (node.BdSeq is null || payload.BdSeq is null || payload.BdSeq == node.BdSeq) Die(receivedAt);
-                return SparkplugOutcome.Nothing;
+                return SparkplugTaken.Nothing;
             case "DBIRTH":
                 return InOrder(payload, receivedAt) ? Names(topic.Device, payload, receivedAt) : Unborn();
             case "DDEATH":
                 if (InOrder(payload, receivedAt)) Stale(topic.Device);
-                return SparkplugOutcome.Nothing;
+                return SparkplugTaken.Nothing;
             default:
                 return InOrder(payload, receivedAt) ? Data(topic.Device, payload, receivedAt) : Unborn();
         }
     }
 
-    private SparkplugOutcome Born(SparkplugPayload payload, DateTimeOffset receivedAt)
+    private SparkplugTaken Born(SparkplugPayload payload, DateTimeOffset receivedAt)
     {
         if (!node.IsOnline || payload.BdSeq != node.BdSeq) node.Since = receivedAt;
         (node.IsOnline, node.WantsBirth, node.LastAt) = (true, false, receivedAt);
@@ -63,10 +63,10 @@ public sealed class SparkplugSession(SparkplugNodeRow node, List<SparkplugMetric
         foreach (var metric in metrics.Where(m => m.Device == device)) (metric.Alias, metric.IsStale) = (null, true);
     }
 
-    private SparkplugOutcome Unborn()
+    private SparkplugTaken Unborn()
     {
         node.WantsBirth = true;
-        return new SparkplugOutcome([], NotBorn);
+        return new SparkplugTaken([], NotBorn);
     }
 
     /// <summary>Whether the message belongs to a birth that is known. Its number says whether one before it was lost.</summary>
@@ -81,7 +81,7 @@ public sealed class SparkplugSession(SparkplugNodeRow node, List<SparkplugMetric
         return true;
     }
 
-    private SparkplugOutcome Names(string device, SparkplugPayload payload, DateTimeOffset receivedAt)
+    private SparkplugTaken Names(string device, SparkplugPayload payload, DateTimeOffset receivedAt)
     {
         Stale(device);
         var readings = new List<SparkplugReading>();
@@ -94,10 +94,10 @@ public sealed class SparkplugSession(SparkplugNodeRow node, List<SparkplugMetric
             readings.AddRange(Reading(row, metric, payload, receivedAt));
         }
 
-        return new SparkplugOutcome(readings, null);
+        return new SparkplugTaken(readings, null);
     }
 
-    private SparkplugOutcome Data(string device, SparkplugPayload payload, DateTimeOffset receivedAt)
+    private SparkplugTaken Data(string device, SparkplugPayload payload, DateTimeOffset receivedAt)
     {
         var readings = new List<SparkplugReading>();
         Phrase? fault = null;
@@ -110,7 +110,7 @@ public sealed class SparkplugSession(SparkplugNodeRow node, List<SparkplugMetric
             else readings.AddRange(Reading(row, metric, payload, receivedAt));
         }
 
-        return new SparkplugOutcome(readings, fault);
+        return new SparkplugTaken(readings, fault);
     }
 
     private static IEnumerable<SparkplugReading> Reading(

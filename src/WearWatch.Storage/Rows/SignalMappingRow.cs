@@ -26,7 +26,7 @@ public sealed class SignalMappingRow
     /// <summary>JSONPath of the value (RFC 9535), or the metric's name.</summary>
     public required string ValuePath { get; init; }
 
-    public TimeForm TimeForm { get; init; }
+    public TimeNotation TimeForm { get; init; }
 
     /// <summary>JSONPath of the time; empty where the arrival counts.</summary>
     public string TimePath { get; init; } = "";

@@ -5,7 +5,7 @@ namespace WearWatch.Plant.Mappings;
 /// <summary>Which chain a signal is of: a fixed one, or by the words that its topic was captured with.</summary>
 /// <param name="Template">The name, with captures in braces.</param>
 /// <param name="Words">Where the name so made is looked up; empty where it is the chain's own.</param>
-internal sealed record ChainOfWords(string Template, IReadOnlyList<ChainWord> Words)
+internal sealed record ChainNaming(string Template, IReadOnlyList<ChainWord> Words)
 {
     /// <summary>What is wrong with it beside these captures; nothing to say when it is sound.</summary>
     public Phrase Fault(IReadOnlyList<string> captures)

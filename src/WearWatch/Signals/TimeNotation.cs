@@ -1,7 +1,7 @@
 namespace WearWatch.Signals;
 
 /// <summary>How a foreign message tells its time. The numbers are kept in the database: never change one.</summary>
-public enum TimeForm
+public enum TimeNotation
 {
     /// <summary>Not at all: the moment of its arrival counts.</summary>
     Arrival = 0,
