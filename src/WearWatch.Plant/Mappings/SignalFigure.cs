@@ -31,7 +31,8 @@ internal static class SignalFigure
     /// <summary>A time in the form that the mapping names.</summary>
     public static DateTimeOffset? Time(JsonElement found, TimeNotation form)
     {
-        if (form == TimeNotation.Iso8601) return found.ValueKind == JsonValueKind.String ? SenderTime.Read(found.GetString()!) : null;
+        if (form == TimeNotation.Iso8601)
+            return found.ValueKind == JsonValueKind.String ? SenderTime.Read(found.GetString()!) : null;
         if (Number(found, TelemetryKind.RunningCounter) is not { } number) return null;
         var milliseconds = form == TimeNotation.UnixSeconds ? number * 1000 : number;
         return Math.Abs(milliseconds) < 1e14 ? DateTimeOffset.UnixEpoch.AddTicks((long)Math.Round(milliseconds * 10_000)) : null;
