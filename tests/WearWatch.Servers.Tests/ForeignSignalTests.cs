@@ -97,6 +97,35 @@ public sealed class ForeignSignalTests
         Assert.Equal([100, 100.5, 101, 103], told.Distinct().Order());
     }
 
+    [Fact]
+    public async Task What_a_person_listens_to_is_heard_for_a_while_and_nothing_of_it_is_taken_in()
+    {
+        await using var broker = new Mosquitto();
+        await broker.StartAsync(Ct);
+        await using var worker = Worker(broker);
+        await worker.RegisterAsync([], Ct);
+        await worker.StartAsync(Ct);
+        var publisher = new StubbornPublisher(broker.Port);
+        await publisher.PublishAsync([("site/unheard", "0")], Ct);
+        await using var db = worker.Db();
+        var listening = new ListeningRow { Filter = "site/+", Until = TimeProvider.System.GetUtcNow().AddMinutes(1), By = "Ada" };
+        db.Listenings.Add(listening);
+        await db.SaveChangesAsync(Ct);
+        await EventuallyAsync(async () =>
+        {
+            await publisher.PublishAsync([("site/press", "1"), ("other", "2")], Ct);
+            return await db.HeardMessages.AnyAsync(Ct);
+        });
+        Assert.Equal(["site/press"], await db.HeardMessages.Select(h => h.Topic).Distinct().ToListAsync(Ct));
+        db.Listenings.Remove(listening);
+        await db.SaveChangesAsync(Ct);
+        await Task.Delay(TimeSpan.FromSeconds(3), Ct);
+        await publisher.PublishAsync([("site/late", "3")], Ct);
+        await Task.Delay(TimeSpan.FromSeconds(2), Ct);
+        Assert.False(await db.HeardMessages.AnyAsync(h => h.Topic == "site/late", Ct));
+        Assert.Empty(await db.SetAside.ToListAsync(Ct));
+    }
+
     private static WorkerProcess Worker(Mosquitto broker, params (string Key, string Value)[] more) =>
         new(null, [("Mqtt:Server", "127.0.0.1"), ("Mqtt:Port", $"{broker.Port}"), .. more]);
 
@@ -106,7 +135,7 @@ public sealed class ForeignSignalTests
         Version = version,
         Topic = topic,
         ValuePath = "$.run.h",
-        TimeForm = TimeForm.UnixMilliseconds,
+        TimeForm = TimeNotation.UnixMilliseconds,
         TimePath = "$.t",
         Chain = "{machine}",
         IsActive = isActive,

@@ -114,6 +114,14 @@ public sealed class JsonPathTests
         Assert.StartsWith($"Character {place}: ", fault.ToString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("$[?match(@, '.')]", "\"𝄞\"")]
+    [InlineData("$[?match(@, 'a.b')]", "\"axb\"")]
+    [InlineData("$[?search(@, '[.]')]", "\"1.0\"")]
+    [InlineData("$[?match(@, '(?=a).*')]", "")]
+    public void A_pattern_is_an_I_Regexp(string path, string found) =>
+        Assert.Equal(found, string.Join(' ', Find("""["𝄞","a\nb","axb","1.0"]""", path).Select(e => $"\"{e.GetString()}\"")));
+
     [Fact]
     public void A_query_that_nests_without_end_is_refused_and_ends_nothing() =>
         Assert.Null(JsonPath.Read("$" + string.Concat(Enumerable.Repeat("[?@", 20_000)), out _));

@@ -10,14 +10,14 @@ internal static class Mapped
     /// <summary>Hours of <c>site/A/press/C1/hours</c>, in tenths, with their time in Unix seconds.</summary>
     public static SignalMappingRow Row(
         string topic = "site/{line}/+/{machine}/hours", string value = "$.run.tenths", string chain = "{machine}",
-        TelemetryKind kind = TelemetryKind.RunningCounter, TimeForm form = TimeForm.UnixSeconds, int version = 0) => new()
+        TelemetryKind kind = TelemetryKind.RunningCounter, TimeNotation form = TimeNotation.UnixSeconds, int version = 0) => new()
         {
             Name = "Press hours",
             Version = version,
             Topic = topic,
             ValuePath = value,
             TimeForm = form,
-            TimePath = form == TimeForm.Arrival ? "" : "$.t",
+            TimePath = form == TimeNotation.Arrival ? "" : "$.t",
             Kind = kind,
             Scale = kind == TelemetryKind.RunningCounter ? 0.1 : 1,
             Chain = chain,

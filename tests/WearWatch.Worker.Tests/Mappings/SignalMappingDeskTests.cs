@@ -56,7 +56,7 @@ public sealed class SignalMappingDeskTests
     {
         await using var plant = await TestPlant.OpenAsync();
         await plant.AddChainAsync();
-        await Mapped.SaveAsync(plant, Mapped.Row(form: WearWatch.Signals.TimeForm.Arrival));
+        await Mapped.SaveAsync(plant, Mapped.Row(form: WearWatch.Signals.TimeNotation.Arrival));
         var arrived = TestPlant.Start.AddMinutes(-2);
         var message = Sent.Raw("site/A/press/C1/hours", """{"run":{"tenths":10}}""") with { At = arrived };
         var taken = await plant.Get<TelemetryDesk>().TakeAsync([message, message, Sent.Raw("site/A/other", "{}")], Ct);

@@ -22,11 +22,11 @@ public sealed class SignalMappingTests
     }
 
     [Theory]
-    [InlineData(TimeForm.Arrival, "0", "2026-06-01T10:00:00Z")]
-    [InlineData(TimeForm.Iso8601, "\"2026-06-01T09:30:00+02:00\"", "2026-06-01T07:30:00Z")]
-    [InlineData(TimeForm.UnixSeconds, "\"1780300800\"", "2026-06-01T08:00:00Z")]
-    [InlineData(TimeForm.UnixMilliseconds, "1780300800125", "2026-06-01T08:00:00.125Z")]
-    public void Each_form_of_time_is_read(TimeForm form, string told, string at) => Assert.Equal(
+    [InlineData(TimeNotation.Arrival, "0", "2026-06-01T10:00:00Z")]
+    [InlineData(TimeNotation.Iso8601, "\"2026-06-01T09:30:00+02:00\"", "2026-06-01T07:30:00Z")]
+    [InlineData(TimeNotation.UnixSeconds, "\"1780300800\"", "2026-06-01T08:00:00Z")]
+    [InlineData(TimeNotation.UnixMilliseconds, "1780300800125", "2026-06-01T08:00:00.125Z")]
+    public void Each_form_of_time_is_read(TimeNotation form, string told, string at) => Assert.Equal(
         DateTimeOffset.Parse(at, null), Understood(Mapped.Row(form: form), $$"""{"run":{"tenths":10},"t":{{told}}}""").At);
 
     [Theory]
