@@ -106,7 +106,7 @@ internal class PathCursor(string text)
 
         at++;
         return Fault is null ? Parsed(json.Append('"').ToString(), $"this text is not written as in JSON.") is
-            { ValueKind: JsonValueKind.String } value ? value.GetString()! : "" : "";
+        { ValueKind: JsonValueKind.String } value ? value.GetString()! : "" : "";
     }
 
     private JsonElement Parsed(string json, Phrase wanted)

@@ -8,8 +8,18 @@ internal static class SignalUnit
     /// <summary>Of an hour counter: what one of it is in hours.</summary>
     private static readonly Dictionary<string, double> HoursIn = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["h"] = 1, ["hr"] = 1, ["hour"] = 1, ["hours"] = 1, ["min"] = 1 / 60.0, ["minutes"] = 1 / 60.0, ["s"] = 1 / 3600.0,
-        ["sec"] = 1 / 3600.0, ["seconds"] = 1 / 3600.0, ["ms"] = 1 / 3_600_000.0, ["d"] = 24, ["days"] = 24,
+        ["h"] = 1,
+        ["hr"] = 1,
+        ["hour"] = 1,
+        ["hours"] = 1,
+        ["min"] = 1 / 60.0,
+        ["minutes"] = 1 / 60.0,
+        ["s"] = 1 / 3600.0,
+        ["sec"] = 1 / 3600.0,
+        ["seconds"] = 1 / 3600.0,
+        ["ms"] = 1 / 3_600_000.0,
+        ["d"] = 24,
+        ["days"] = 24,
     };
 
     /// <summary>The value in the unit of its kind; null where the unit is none of it.</summary>

@@ -77,8 +77,12 @@ public sealed class SignalMappingTests
     {
         var row = new SignalMappingRow
         {
-            Name = "By words", Topic = "site/{line}/press/{machine}/hours", ValuePath = "$.h", Chain = "{line}-{machine}",
-            Words = [new ChainWord("A-C1", "Kiln drive")], SavedBy = "",
+            Name = "By words",
+            Topic = "site/{line}/press/{machine}/hours",
+            ValuePath = "$.h",
+            Chain = "{line}-{machine}",
+            Words = [new ChainWord("A-C1", "Kiln drive")],
+            SavedBy = "",
         };
         Assert.Equal("Kiln drive", Understood(row, """{"h":5}""").Chain);
         Assert.Contains("lacks the word 'B-C1'", Not(row, """{"h":5}""", "site/B/press/C1/hours"), StringComparison.Ordinal);
@@ -98,8 +102,16 @@ public sealed class SignalMappingTests
 
     private static SignalMappingRow WithUnit(SignalMappingRow row) => new()
     {
-        Name = row.Name, Topic = row.Topic, ValuePath = row.ValuePath, TimeForm = row.TimeForm, TimePath = row.TimePath,
-        UnitPath = "$.u", Kind = row.Kind, Scale = row.Scale, Chain = row.Chain, SavedBy = "",
+        Name = row.Name,
+        Topic = row.Topic,
+        ValuePath = row.ValuePath,
+        TimeForm = row.TimeForm,
+        TimePath = row.TimePath,
+        UnitPath = "$.u",
+        Kind = row.Kind,
+        Scale = row.Scale,
+        Chain = row.Chain,
+        SavedBy = "",
     };
 
     private static TelemetryMessage Understood(SignalMappingRow row, string payload)
