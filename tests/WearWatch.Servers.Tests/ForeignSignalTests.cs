@@ -105,8 +105,8 @@ public sealed class ForeignSignalTests
         await using var worker = Worker(broker);
         await worker.RegisterAsync([], Ct);
         await worker.StartAsync(Ct);
+        await new StubbornPublisher(broker.Port).PublishAsync([("site/unheard", "0")], Ct);
         var publisher = new StubbornPublisher(broker.Port);
-        await publisher.PublishAsync([("site/unheard", "0")], Ct);
         await using var db = worker.Db();
         var listening = new ListeningRow { Filter = "site/+", Until = TimeProvider.System.GetUtcNow().AddMinutes(1), By = "Ada" };
         db.Listenings.Add(listening);
