@@ -49,7 +49,7 @@ public sealed class AppendOnly : SaveChangesInterceptor
             or TelemetryRow
         or RoundHandRow or InspectionRow or PhotoRow or SensorPairRow or SpreadRow or LiftingCardRow or LiftingFileRow
         or AppointmentRow or ExaminationRow or LiftingStepRow or LinkMeasureRow or PartReadingRow or SecurityEventRow
-            or NoticeStepRow;
+            or NoticeStepRow or SignalMappingRow;
 
     // Entries keep the name of their maker, so a maker is switched off or withdrawn, never deleted.
     private static bool IsMaker(EntityEntry entry) => entry.Entity is PersonRow or ApiKeyRow or TabletRow;

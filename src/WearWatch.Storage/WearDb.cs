@@ -184,6 +184,7 @@ public partial class WearDb : DbContext
         PlanTables.Describe(modelBuilder);
         modelBuilder.Entity<JobRunRow>().HasKey(j => j.Job);
         TelemetryTables.Describe(modelBuilder);
+        ForeignTables.Describe(modelBuilder);
         FloorTables.Describe(modelBuilder);
         PeopleTables.Describe(modelBuilder);
         SecurityTables.Describe(modelBuilder);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json;
 
 namespace WearWatch.Plant.Telemetry;
@@ -38,10 +37,8 @@ internal sealed class MessageFields
     public DateTimeOffset Moment(string name)
     {
         if (Take(name, required: true) is not { } field) return default;
-        var text = field.ValueKind == JsonValueKind.String ? field.GetString()! : "";
-        var hasOffset = text.EndsWith('Z') || (text.Length > 6 && text[^6] is '+' or '-' && text[^3] == ':');
-        return hasOffset && DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out var at)
-            ? at.ToUniversalTime()
+        return field.ValueKind == JsonValueKind.String && SenderTime.Read(field.GetString()!) is { } at
+            ? at
             : Wrong(name, $"a time with its offset such as 2026-11-25T06:30:00.125Z", default(DateTimeOffset));
     }
 

@@ -14,7 +14,7 @@ public sealed class SetAsideDesk(IDbContextFactory<WearDb> database, TelemetryDe
         await using var db = await database.CreateDbContextAsync(ct);
         if (await db.SetAside.AsNoTracking().SingleOrDefaultAsync(s => s.Id == id, ct) is not { } row)
             return $"There is no such message.";
-        var taken = await desk.TakeAsync([new Arrival(row.Topic, row.Payload)], ct);
+        var taken = await desk.TakeAsync([new Arrival(row.Topic, row.Payload, row.LastAt)], ct);
         if (taken.SetAside > 0)
             return await db.SetAside.Where(s => s.Id == id).Select(s => s.Reason).SingleAsync(ct);
         await SettleAsync(db, id, Settlement.Released, by, ct);

@@ -12,8 +12,8 @@ namespace WearWatch.Plant.Telemetry;
 /// delivery changes nothing. What cannot be understood or used is set aside in the same transaction and holds nothing up.
 /// </remarks>
 public sealed class TelemetryDesk(
-    IDbContextFactory<WearDb> database, ChainIds chains, TelemetryNews news, IOptions<TelemetryOptions> options,
-    IOptions<InfluxOptions> influx, TimeProvider clock)
+    IDbContextFactory<WearDb> database, ChainIds chains, IForeignSignals foreign, TelemetryNews news,
+    IOptions<TelemetryOptions> options, IOptions<InfluxOptions> influx, TimeProvider clock)
 {
     /// <summary>Clocks of machines may be ahead by so much.</summary>
     public static readonly TimeSpan Ahead = TimeSpan.FromHours(1);
@@ -22,11 +22,18 @@ public sealed class TelemetryDesk(
     public async Task<TelemetryTaken> TakeAsync(IReadOnlyList<Arrival> arrivals, CancellationToken ct = default)
     {
         var now = clock.GetUtcNow();
-        arrivals = [.. arrivals.SelectMany(SeveralMessages.In)];
-        var read = arrivals.Select(a => (Arrival: a, Text: TelemetryText.Read(a))).ToList();
+        // What is ours is read before the transaction, so that nobody waits for that.
+        var read = arrivals.Where(IsOurs).SelectMany(SeveralMessages.In).Select(a => (Arrival: a, Text: TelemetryText.Read(a)))
+            .ToList();
         using var trace = Meters.Traces.StartActivity("take telemetry");
         await using var db = await database.CreateDbContextAsync(ct);
         await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        foreach (var arrival in arrivals.Where(a => !IsOurs(a)))
+        {
+            var texts = await foreign.ReadAsync(db, arrival with { At = arrival.At ?? now }, ct) ?? [TelemetryText.Read(arrival)];
+            read.AddRange(texts.Select(text => (arrival, text)));
+        }
+
         var ids = await chains.FindAsync(
             db, read.Select(r => r.Text).OfType<TelemetryText.Understood>().Select(u => u.Message.Chain), ct);
         var aside = new List<(Arrival, Phrase)>();
@@ -46,12 +53,14 @@ public sealed class TelemetryDesk(
         await SettingAside.KeepAsync(db, aside, now, ct);
         await transaction.CommitAsync(ct);
         Meters.Messages.Count(added.Count, "stored");
-        Meters.Messages.Count(arrivals.Count - added.Count - aside.Count, "known");
+        Meters.Messages.Count(read.Count - added.Count - aside.Count, "known");
         Meters.Messages.Count(aside.Count, "set aside");
         foreach (var row in first.Values.Where(r => added.Contains(r.MessageId))) Meters.Lag.Record((now - row.At).TotalSeconds);
         if (added.Count > 0) news.Tell([.. first.Values.Where(r => added.Contains(r.MessageId))]);
-        return new TelemetryTaken(added.Count, arrivals.Count - added.Count - aside.Count, aside.Count);
+        return new TelemetryTaken(added.Count, read.Count - added.Count - aside.Count, aside.Count);
     }
+
+    private static bool IsOurs(Arrival arrival) => TelemetryTopic.Read(arrival.Topic) is not null;
 
     private static readonly Phrase IdIsUsed = $"This id came before with something else. Every message needs an id of its own.";
 

@@ -297,6 +297,17 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Forecasts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.HeardMessageRow", b =>
+                {
+                    b.Property<string>("Topic").HasColumnType("TEXT");
+                    b.Property<int>("Place").HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<byte[]>("Payload").IsRequired().HasColumnType("BLOB");
+                    b.HasKey("Topic", "Place");
+                    b.HasIndex("At");
+                    b.ToTable("HeardMessages");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.ImportRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -469,6 +480,17 @@ namespace WearWatch.Storage.Migrations
                     b.HasIndex("CorrectsId");
                     b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("LinkMeasures");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ListeningRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("By").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Filter").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("Until").HasColumnType("INTEGER");
+                    b.HasKey("Id");
+                    b.HasIndex("Until");
+                    b.ToTable("Listenings");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MailRow", b =>
@@ -913,6 +935,30 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("SignInTries");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SignalMappingRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Chain").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("IsActive").HasColumnType("INTEGER");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<string>("Name").IsRequired().HasMaxLength(80).HasColumnType("TEXT");
+                    b.Property<double>("Offset").HasColumnType("REAL");
+                    b.Property<long>("SavedAt").HasColumnType("INTEGER");
+                    b.Property<string>("SavedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<double>("Scale").HasColumnType("REAL");
+                    b.Property<int>("Source").HasColumnType("INTEGER");
+                    b.Property<int>("TimeForm").HasColumnType("INTEGER");
+                    b.Property<string>("TimePath").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Topic").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("UnitPath").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("ValuePath").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Version").HasColumnType("INTEGER");
+                    b.Property<string>("Words").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("Name", "Version").IsUnique();
+                    b.ToTable("SignalMappings");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -928,6 +974,43 @@ namespace WearWatch.Storage.Migrations
                     b.HasKey("Id");
                     b.HasIndex("Kind", "Designation").IsUnique();
                     b.ToTable("Spares");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SparkplugMetricRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long?>("Alias").HasColumnType("INTEGER");
+                    b.Property<long>("At").HasColumnType("INTEGER");
+                    b.Property<int?>("ChainId").HasColumnType("INTEGER");
+                    b.Property<int>("DataType").HasColumnType("INTEGER");
+                    b.Property<string>("Device").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("IsStale").HasColumnType("INTEGER");
+                    b.Property<string>("Name").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("NodeId").HasColumnType("INTEGER");
+                    b.Property<string>("Value").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("ChainId");
+                    b.HasIndex("NodeId", "Device", "Name").IsUnique();
+                    b.ToTable("SparkplugMetrics");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SparkplugNodeRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long?>("BdSeq").HasColumnType("INTEGER");
+                    b.Property<long?>("BirthAskedAt").HasColumnType("INTEGER");
+                    b.Property<long?>("BornAt").HasColumnType("INTEGER");
+                    b.Property<string>("Group").IsRequired().HasColumnType("TEXT");
+                    b.Property<bool>("IsOnline").HasColumnType("INTEGER");
+                    b.Property<long>("LastAt").HasColumnType("INTEGER");
+                    b.Property<string>("Node").IsRequired().HasColumnType("TEXT");
+                    b.Property<int?>("Seq").HasColumnType("INTEGER");
+                    b.Property<long?>("Since").HasColumnType("INTEGER");
+                    b.Property<bool>("WantsBirth").HasColumnType("INTEGER");
+                    b.HasKey("Id");
+                    b.HasIndex("WantsBirth");
+                    b.HasIndex("Group", "Node").IsUnique();
+                    b.ToTable("SparkplugNodes");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
@@ -1257,6 +1340,12 @@ namespace WearWatch.Storage.Migrations
             modelBuilder.Entity("WearWatch.Storage.Rows.SessionRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SparkplugMetricRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.SparkplugNodeRow", null).WithMany().HasForeignKey("NodeId").OnDelete(DeleteBehavior.Cascade).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>

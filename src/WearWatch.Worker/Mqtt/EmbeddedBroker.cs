@@ -7,8 +7,10 @@ using System.Text;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
+using MQTTnet;
 using MQTTnet.Protocol;
 using MQTTnet.Server;
+using WearWatch.Plant.Sparkplug;
 using WearWatch.Plant.Telemetry;
 
 namespace WearWatch.Worker.Mqtt;
@@ -19,10 +21,11 @@ namespace WearWatch.Worker.Mqtt;
 /// acknowledges it to the sender, and a sender that got no acknowledgement sends it again.
 /// </remarks>
 public sealed class EmbeddedBroker(
-    TelemetryPump pump, IOptions<MqttOptions> mqtt, IOptions<TelemetryOptions> telemetry, ILogger<EmbeddedBroker> logger)
+    IntakeTopics topics, BrokerVoice voice, IOptions<MqttOptions> mqtt, TimeProvider clock, ILogger<EmbeddedBroker> logger)
         : IHostedService, IDisposable
 {
     private readonly CancellationTokenSource stopping = new();
+    private IDisposable? speaking;
     private MqttServer? server;
 
     /// <summary>The port on which it listens; 0 while it does not.</summary>
@@ -53,12 +56,21 @@ public sealed class EmbeddedBroker(
         server.InterceptingPublishAsync += StoreAsync;
         server.ValidatingConnectionAsync += CheckAsync;
         await server.StartAsync();
+        speaking = voice.By(SayAsync);
+        if (mqtt.Value.SparkplugHostId is { Length: > 0 } host)
+            await SayAsync(new MqttApplicationMessage
+            {
+                Topic = SparkplugTopic.StateOf(host),
+                PayloadSegment = SparkplugState.Payload(isOnline: true, clock.GetUtcNow()),
+                Retain = true,
+            }, cancellationToken);
         logger.BrokerListens(mqtt.Value.EmbeddedAddress, Port);
     }
 
     public async Task StopAsync(CancellationToken cancellationToken)
     {
         await stopping.CancelAsync();
+        speaking?.Dispose();
         // A host may be told to stop twice at once, and the server must not.
         if (Interlocked.Exchange(ref server, null) is not { } running) return;
         await running.StopAsync();
@@ -73,11 +85,11 @@ public sealed class EmbeddedBroker(
 
     private async Task StoreAsync(InterceptingPublishEventArgs publish)
     {
-        if (TelemetryTopic.Read(publish.ApplicationMessage.Topic)?.Plant != telemetry.Value.Plant) return;
         try
         {
-            await pump.StoreAsync(
-                new Arrival(publish.ApplicationMessage.Topic, MqttIntake.Copy(publish.ApplicationMessage)), stopping.Token);
+            await topics.StoreAsync(
+                new Arrival(publish.ApplicationMessage.Topic, MqttIntake.Copy(publish.ApplicationMessage), clock.GetUtcNow()),
+                stopping.Token);
         }
         catch (OperationCanceledException)
         {
@@ -85,6 +97,9 @@ public sealed class EmbeddedBroker(
             publish.CloseConnection = true; // no acknowledgement: the sender keeps the message
         }
     }
+
+    private Task SayAsync(MqttApplicationMessage message, CancellationToken ct) =>
+        server?.InjectApplicationMessage(new InjectedMqttApplicationMessage(message), ct) ?? Task.CompletedTask;
 
     private Task CheckAsync(ValidatingConnectionEventArgs connection)
     {

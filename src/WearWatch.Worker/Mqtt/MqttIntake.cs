@@ -2,8 +2,8 @@ using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
 using MQTTnet;
-using MQTTnet.Formatter;
 using MQTTnet.Protocol;
+using WearWatch.Plant.Sparkplug;
 using WearWatch.Plant.Telemetry;
 
 namespace WearWatch.Worker.Mqtt;
@@ -14,13 +14,15 @@ namespace WearWatch.Worker.Mqtt;
 /// its own, so that an acknowledgement that comes late never meets another message that bears its number by chance.
 /// </remarks>
 public sealed class MqttIntake(
-    TelemetryPump pump, BrokerLink link, IOptions<MqttOptions> mqtt, IOptions<TelemetryOptions> telemetry, TimeProvider clock,
-    ILogger<MqttIntake> logger) : BackgroundService
+    IntakeTopics topics, BrokerLink link, BrokerVoice voice, SparkplugSessions sessions, IOptions<MqttOptions> mqtt,
+    TimeProvider clock, ILogger<MqttIntake> logger) : BackgroundService
 {
     private static readonly TimeSpan FirstWait = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(30);
 
     private readonly MqttClientFactory factory = new();
+
+    private string Host => mqtt.Value.SparkplugHostId;
 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -48,6 +50,7 @@ public sealed class MqttIntake(
     private async Task ConnectedAsync(Action connected, CancellationToken ct)
     {
         using var client = factory.CreateMqttClient();
+        var since = clock.GetUtcNow();
         var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         client.DisconnectedAsync += _ =>
         {
@@ -58,37 +61,49 @@ public sealed class MqttIntake(
         client.ApplicationMessageReceivedAsync += async message =>
         {
             message.AutoAcknowledge = false;
-            var arrival = new Arrival(message.ApplicationMessage.Topic, Copy(message.ApplicationMessage));
-            await pump.OfferAsync(arrival, () => message.AcknowledgeAsync(ct), ct);
+            var arrival = new Arrival(message.ApplicationMessage.Topic, Copy(message.ApplicationMessage), clock.GetUtcNow());
+            await topics.TakeAsync(arrival, () => message.AcknowledgeAsync(ct), ct);
+            // Another process of this host's name may have gone meanwhile and left word that the host is away.
+            if (Host.Length > 0 && arrival.Topic == SparkplugTopic.StateOf(Host) && SparkplugState.IsOffline(arrival.Payload))
+                await client.PublishAsync(State(isOnline: true, since), ct);
         };
-        var answer = await client.ConnectAsync(Options(), ct);
-        await client.SubscribeAsync(factory.CreateSubscribeOptionsBuilder()
-            .WithTopicFilter(Filter(), MqttQualityOfServiceLevel.AtLeastOnce).Build(), ct);
+        var answer = await client.ConnectAsync(Options(since), ct);
+        using var subscriptions = new Subscriptions(topics, client);
+        await subscriptions.FollowAsync(ct);
+        if (Host.Length > 0) await GreetAsync(client, answer.IsSessionPresent, since, ct);
+        using var speaking = voice.By((message, stop) => client.PublishAsync(message, stop));
         connected();
         link.Connected(clock.GetUtcNow());
-        logger.BrokerConnected(mqtt.Value.Server, mqtt.Value.Port, Filter(), answer.IsSessionPresent);
-        await ended.Task.WaitAsync(ct);
+        logger.BrokerConnected(mqtt.Value.Server, mqtt.Value.Port, topics.Own, answer.IsSessionPresent);
+        while (await subscriptions.ChangeAsync(ended.Task, ct)) await subscriptions.FollowAsync(ct);
     }
 
-    private MqttClientOptions Options()
+    /// <summary>Says that the host is there, as edge nodes wait for it to be.</summary>
+    private async Task GreetAsync(IMqttClient client, bool isSessionKept, DateTimeOffset since, CancellationToken ct)
     {
-        var options = factory.CreateClientOptionsBuilder()
-            .WithTcpServer(mqtt.Value.Server, mqtt.Value.Port)
-            .WithProtocolVersion(MqttProtocolVersion.V500)
-            .WithClientId(mqtt.Value.ClientId)
+        if (!isSessionKept) await sessions.ForgetAsync(ct);
+        await client.PublishAsync(State(isOnline: true, since), ct);
+    }
+
+    private MqttClientOptions Options(DateTimeOffset since)
+    {
+        var options = mqtt.Value.Client(mqtt.Value.ClientId)
             .WithCleanStart(false)
             .WithSessionExpiryInterval((uint)mqtt.Value.KeptWhileAway.TotalSeconds)
             .WithReceiveMaximum(mqtt.Value.MostUnacknowledged);
-        if (mqtt.Value.UserName.Length > 0) options.WithCredentials(mqtt.Value.UserName, mqtt.Value.Password);
-        if (mqtt.Value.UseTls) options.WithTlsOptions(tls => tls.UseTls());
-        return options.Build();
+        if (Host.Length == 0) return options.Build();
+        var will = State(isOnline: false, since);
+        return options.WithWillTopic(will.Topic).WithWillPayload(will.Payload.FirstSpan.ToArray()).WithWillRetain()
+            .WithWillQualityOfServiceLevel(will.QualityOfServiceLevel).Build();
     }
 
-    private string Filter()
+    private MqttApplicationMessage State(bool isOnline, DateTimeOffset since) => new()
     {
-        var filter = TelemetryTopic.FilterOf(telemetry.Value.Plant);
-        return mqtt.Value.SharedBy.Length > 0 ? $"$share/{mqtt.Value.SharedBy}/{filter}" : filter;
-    }
+        Topic = SparkplugTopic.StateOf(Host),
+        PayloadSegment = SparkplugState.Payload(isOnline, since),
+        QualityOfServiceLevel = MqttQualityOfServiceLevel.AtLeastOnce,
+        Retain = true,
+    };
 
     /// <summary>The payload for keeps: the library uses its buffer again.</summary>
     internal static byte[] Copy(MqttApplicationMessage message)

@@ -1,5 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using System.Net;
+using MQTTnet;
+using MQTTnet.Formatter;
 
 namespace WearWatch.Worker.Mqtt;
 
@@ -31,6 +33,12 @@ public sealed class MqttOptions : IValidatableObject
     /// </summary>
     public string SharedBy { get; set; } = "";
 
+    /// <summary>
+    /// The name of this host application in Sparkplug B, which turns it on; empty for off. Of several workers one has it.
+    /// </summary>
+    [RegularExpression("[^/+#]*", ErrorMessage = "Mqtt:SparkplugHostId is one level of a topic: without / + #.")]
+    public string SparkplugHostId { get; set; } = "";
+
     /// <summary>So long the broker keeps messages for a worker that is away; an hour to a year.</summary>
     [Range(typeof(TimeSpan), "01:00:00", "365.00:00:00", ConvertValueInInvariantCulture = true,
         ParseLimitsInInvariantCulture = true)]
@@ -58,6 +66,16 @@ public sealed class MqttOptions : IValidatableObject
     /// speaks TLS; empty for clear text.
     /// </summary>
     public string EmbeddedCertificate { get; set; } = "";
+
+    /// <summary>How a client reaches the broker.</summary>
+    internal MqttClientOptionsBuilder Client(string clientId)
+    {
+        var options = new MqttClientOptionsBuilder().WithTcpServer(Server, Port).WithProtocolVersion(MqttProtocolVersion.V500)
+            .WithClientId(clientId);
+        if (UserName.Length > 0) options.WithCredentials(UserName, Password);
+        if (UseTls) options.WithTlsOptions(tls => tls.UseTls());
+        return options;
+    }
 
     /// <summary>What the settings together must not say: what the network reaches asks for a password.</summary>
     public IEnumerable<ValidationResult> Validate(ValidationContext validationContext)

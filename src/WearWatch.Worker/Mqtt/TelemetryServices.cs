@@ -19,6 +19,9 @@ internal static class TelemetryServices
                 "Mqtt:EmbeddedAddress has to be an address such as 127.0.0.1 or 0.0.0.0.")
             .ValidateOnStart();
         services.AddSingleton<BrokerLink>();
+        services.AddSingleton<BrokerVoice>();
+        services.AddSingleton<IntakeTopics>();
+        services.AddSingleton<TopicListener>();
         services.AddSingleton<EmbeddedBroker>();
     }
 
@@ -28,6 +31,8 @@ internal static class TelemetryServices
         services.AddHostedService(p => p.GetRequiredService<TelemetryPump>());
         services.AddHostedService(p => p.GetRequiredService<EmbeddedBroker>());
         services.AddHostedService<MqttIntake>();
+        services.AddHostedService<MappingWatch>();
+        services.AddHostedService(p => p.GetRequiredService<TopicListener>());
         services.AddHostedService<SignalWatch>();
     }
 }

@@ -22,7 +22,7 @@ public sealed class ProjectTests
         ["WearWatch.Storage"] = (["WearWatch"], [.. Hosting, "Microsoft.Data.Sqlite", "Npgsql", "InfluxDB"]),
         ["WearWatch.Plant"] = (
             ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage"],
-            [.. Hosting, "CsvHelper", "Microsoft.AspNetCore.Identity", "MiniExcel", "zxcvbn-core"]),
+            [.. Hosting, "CsvHelper", "Google.Protobuf", "Microsoft.AspNetCore.Identity", "MiniExcel", "zxcvbn-core"]),
         ["WearWatch.Worker"] = (
             ["WearWatch", "WearWatch.Learning", "WearWatch.Planning", "WearWatch.Storage", "WearWatch.Plant",
                 "WearWatch.SensorSim"],

@@ -31,7 +31,11 @@ public sealed class ArrivalsQuery(
         var aside = await waiting.OrderByDescending(s => s.LastAt).Take(AsideShown).ToListAsync(ct);
         var (broker, isWell) = Broker(time);
         return new ArrivalsView(await SourcesAsync(db, now, ct), [.. aside.Select(Row)], await waiting.CountAsync(ct), broker,
-            isWell, await SentOnAsync(db, ct));
+            isWell, await SentOnAsync(db, ct))
+        {
+            Nodes = await db.SparkplugNodes.AsNoTracking().OrderBy(n => n.IsOnline).ThenBy(n => n.Group).ThenBy(n => n.Node)
+                .ToListAsync(ct),
+        };
     }
 
     private async Task<SentOnState?> SentOnAsync(WearDb db, CancellationToken ct)

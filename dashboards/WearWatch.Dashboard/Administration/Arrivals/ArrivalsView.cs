@@ -1,4 +1,5 @@
 using WearWatch.Signals;
+using WearWatch.Storage.Rows;
 
 namespace WearWatch.Dashboard.Administration.Arrivals;
 
@@ -37,6 +38,9 @@ public sealed record ArrivalsView(
     IReadOnlyList<SourceLine> Sources, IReadOnlyList<AsideLine> Aside, int AsideCount, Phrase Broker, bool BrokerIsWell,
     SentOnState? SentOn)
 {
+    /// <summary>Edge nodes of Sparkplug, the dead ones first.</summary>
+    public required IReadOnlyList<SparkplugNodeRow> Nodes { get; init; }
+
     /// <summary>How many sources are late.</summary>
     public int Late => Sources.Count(s => s.LateBy is not null);
 }

@@ -26,7 +26,12 @@ public sealed class SignalsQuery(IDbContextFactory<WearDb> databases, TimeProvid
         var strokes = await db.Telemetry.AsNoTracking().Where(t =>
             t.ChainId == chain.Id && t.Kind == TelemetryKind.Oiling && t.At > yesterday).Select(t => t.Value).ToListAsync(ct);
         return new SignalsView(
-            chain, running, await DriftAsync(db, chain.Id, ct), passes, sensors, (strokes.Count(s => s <= 0), strokes.Count));
+            chain, running, await DriftAsync(db, chain.Id, ct), passes, sensors, (strokes.Count(s => s <= 0), strokes.Count))
+        {
+            Nodes = await db.SparkplugNodes.AsNoTracking()
+                .Where(n => db.SparkplugMetrics.Any(m => m.NodeId == n.Id && m.ChainId == chain.Id))
+                .OrderBy(n => n.Group).ThenBy(n => n.Node).ToListAsync(ct),
+        };
     }
 
     private static async Task<MeterDrift?> DriftAsync(WearDb db, int chainId, CancellationToken ct)

@@ -12,4 +12,8 @@ namespace WearWatch.Dashboard.Engineer.Signals;
 /// <param name="BlockedStrokes">Strokes of the lubricator in the last day of which nothing arrived, and all of them.</param>
 public sealed record SignalsView(
     ChainRow Chain, IReadOnlyList<RunDayRow> Running, MeterDrift? Drift, IReadOnlyList<PassDayRow> Passes, SensorPairRow? Sensors,
-    (int Empty, int All) BlockedStrokes);
+    (int Empty, int All) BlockedStrokes)
+{
+    /// <summary>The edge nodes of Sparkplug that told of the chain, by their mappings.</summary>
+    public required IReadOnlyList<SparkplugNodeRow> Nodes { get; init; }
+}

@@ -320,6 +320,17 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Forecasts");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.HeardMessageRow", b =>
+                {
+                    b.Property<string>("Topic").HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Place").HasColumnType("integer");
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<byte[]>("Payload").IsRequired().HasColumnType("bytea");
+                    b.HasKey("Topic", "Place");
+                    b.HasIndex("At");
+                    b.ToTable("HeardMessages");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.ImportRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
@@ -506,6 +517,19 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasIndex("CorrectsId");
                     b.HasIndex("KeyOwner", "Key").IsUnique();
                     b.ToTable("LinkMeasures");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.ListeningRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<string>("By").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Filter").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("Until").HasColumnType("bigint");
+                    b.HasKey("Id");
+                    b.HasIndex("Until");
+                    b.ToTable("Listenings");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.MailRow", b =>
@@ -988,6 +1012,32 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("SignInTries");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.SignalMappingRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<string>("Chain").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("IsActive").HasColumnType("boolean");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<string>("Name").IsRequired().HasMaxLength(80).HasColumnType("character varying(80)").UseCollation("C");
+                    b.Property<double>("Offset").HasColumnType("double precision");
+                    b.Property<long>("SavedAt").HasColumnType("bigint");
+                    b.Property<string>("SavedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double>("Scale").HasColumnType("double precision");
+                    b.Property<int>("Source").HasColumnType("integer");
+                    b.Property<int>("TimeForm").HasColumnType("integer");
+                    b.Property<string>("TimePath").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Topic").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("UnitPath").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("ValuePath").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Version").HasColumnType("integer");
+                    b.Property<string>("Words").IsRequired().HasColumnType("text");
+                    b.HasKey("Id");
+                    b.HasIndex("Name", "Version").IsUnique();
+                    b.ToTable("SignalMappings");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.SpareRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
@@ -1005,6 +1055,47 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.HasKey("Id");
                     b.HasIndex("Kind", "Designation").IsUnique();
                     b.ToTable("Spares");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SparkplugMetricRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<long?>("Alias").HasColumnType("bigint");
+                    b.Property<long>("At").HasColumnType("bigint");
+                    b.Property<int?>("ChainId").HasColumnType("integer");
+                    b.Property<int>("DataType").HasColumnType("integer");
+                    b.Property<string>("Device").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("IsStale").HasColumnType("boolean");
+                    b.Property<string>("Name").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("NodeId").HasColumnType("integer");
+                    b.Property<string>("Value").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("ChainId");
+                    b.HasIndex("NodeId", "Device", "Name").IsUnique();
+                    b.ToTable("SparkplugMetrics");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SparkplugNodeRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<long?>("BdSeq").HasColumnType("bigint");
+                    b.Property<long?>("BirthAskedAt").HasColumnType("bigint");
+                    b.Property<long?>("BornAt").HasColumnType("bigint");
+                    b.Property<string>("Group").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<bool>("IsOnline").HasColumnType("boolean");
+                    b.Property<long>("LastAt").HasColumnType("bigint");
+                    b.Property<string>("Node").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int?>("Seq").HasColumnType("integer");
+                    b.Property<long?>("Since").HasColumnType("bigint");
+                    b.Property<bool>("WantsBirth").HasColumnType("boolean");
+                    b.HasKey("Id");
+                    b.HasIndex("WantsBirth");
+                    b.HasIndex("Group", "Node").IsUnique();
+                    b.ToTable("SparkplugNodes");
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SpreadRow", b =>
@@ -1350,6 +1441,12 @@ namespace WearWatch.Storage.Migrations.Postgres
             modelBuilder.Entity("WearWatch.Storage.Rows.SessionRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("PersonId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.SparkplugMetricRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict);
+                    b.HasOne("WearWatch.Storage.Rows.SparkplugNodeRow", null).WithMany().HasForeignKey("NodeId").OnDelete(DeleteBehavior.Cascade).IsRequired();
                 });
 
             modelBuilder.Entity("WearWatch.Storage.Rows.SwapRow", b =>
