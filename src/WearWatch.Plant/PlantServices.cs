@@ -18,6 +18,7 @@ using WearWatch.Plant.Signals;
 using WearWatch.Plant.Studies;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Plant.Tracking;
+using WearWatch.Plant.Webhooks;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
@@ -98,6 +99,10 @@ public static class PlantServices
         services.AddSingleton<HandedEntryDesk>();
         services.AddSingleton<MailDesk>();
         services.AddSingleton<MailBox>();
+        services.AddSingleton<WebhookHosts>();
+        services.AddSingleton<WebhookDesk>();
+        services.AddSingleton<WebhookWriter>();
+        services.AddSingleton<WebhookBox>();
         services.AddSingleton<StudyBook>();
         services.AddPeople();
         return services;

@@ -29,6 +29,10 @@ public enum SecurityEventKind
     BackupFailed,
     Restored,
     NotAllowed,
+    WebhookAdded,
+    WebhookChanged,
+    WebhookRemoved,
+    WebhookSecretRenewed,
 }
 
 /// <summary>One line of the security log. Rows are only ever added; after its stated time a line goes.</summary>

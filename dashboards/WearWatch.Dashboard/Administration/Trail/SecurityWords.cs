@@ -33,6 +33,10 @@ internal static class SecurityWords
         SecurityEventKind.BackupFailed => T["backup failed"],
         SecurityEventKind.Restored => T["backup restored"],
         SecurityEventKind.NotAllowed => T["refused for want of a role"],
+        SecurityEventKind.WebhookAdded => T["webhook receiver added"],
+        SecurityEventKind.WebhookChanged => T["webhook receiver changed"],
+        SecurityEventKind.WebhookRemoved => T["webhook receiver removed"],
+        SecurityEventKind.WebhookSecretRenewed => T["webhook secret renewed"],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }
