@@ -23,6 +23,8 @@ public sealed class SortTests(Screen screen, SortedMill mill)
         { "LiftingDuePage", "table", "/lifting", "" },
         { "CriteriaPage", "table", "/lifting/criteria", "" },
         { "SecurityLogPage", "table", "/people/log", "" },
+        { "WebhooksPage", "table", "/webhooks", "" },
+        { "WebhookLogPage", "table", "/webhooks/log", "" },
         { "SourcePanel", "table", "/data-sources", "" },
         { "PastImports", "imports", "/import", "" },
         { "OrdersPage", "months", "/plan/orders", "" },

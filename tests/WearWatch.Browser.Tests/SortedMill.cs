@@ -54,6 +54,7 @@ public sealed class SortedMill : IAsyncDisposable
         foreach (var i in Enumerable.Range(0, chains.Count)) Plan(db, chains, i, now);
         for (var day = 0; day < 3; day++) Send(db, chains, day, now.AddDays(-day - 1));
         await KeepForecastsAsync(db, chains[0].Id);
+        await SortedWebhooks.AddAsync(db, now);
         await db.SaveChangesAsync();
         return address;
     }

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Net.Sockets;
-using WearWatch.Phrases;
 using WearWatch.Plant.Webhooks;
 using WearWatch.Storage.Rows;
 
@@ -51,7 +50,7 @@ public sealed class WebhookClient : IDisposable
         {
             var url = new Uri(address.Url);
             var addresses = await Dns.GetHostAddressesAsync(url.DnsSafeHost, patience.Token);
-            if (addresses.Length == 0 || !addresses.All(hosts.Allows)) return Failed(WebhookHosts.NotAllowed);
+            if (addresses.Length == 0 || !addresses.All(hosts.Allows)) return DeliveryOutcome.Closed;
             using var request = Request(url, address, delivery);
             request.Options.Set(judged, addresses);
             using var answer = await http.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, patience.Token);
@@ -59,11 +58,11 @@ public sealed class WebhookClient : IDisposable
         }
         catch (OperationCanceledException) when (!ct.IsCancellationRequested)
         {
-            return Failed($"No answer came within {PatienceS} seconds.");
+            return DeliveryOutcome.Unanswered(PatienceS);
         }
         catch (Exception e) when (e is HttpRequestException or SocketException or IOException)
         {
-            return Failed($"The receiver was not reached: {e.GetBaseException().Message}");
+            return DeliveryOutcome.Unreached(e.GetBaseException().Message);
         }
     }
 
@@ -84,22 +83,9 @@ public sealed class WebhookClient : IDisposable
 
     private DeliveryOutcome Outcome(HttpResponseMessage answer)
     {
-        var status = (int)answer.StatusCode;
         var asked = answer.Headers.RetryAfter;
-        return status switch
-        {
-            >= 200 and < 300 => new DeliveryOutcome.Taken(status),
-            (int)HttpStatusCode.Gone => new DeliveryOutcome.Unwanted(status),
-            _ => new DeliveryOutcome.Failed(
-                status,
-                status is >= 300 and < 400
-                    ? Phrase.Of($"The receiver answered {status}. Redirects are not followed.")
-                    : $"The receiver answered {status}.",
-                asked?.Delta ?? (asked?.Date - clock.GetUtcNow())),
-        };
+        return DeliveryOutcome.Answered((int)answer.StatusCode, asked?.Delta ?? (asked?.Date - clock.GetUtcNow()));
     }
-
-    private static DeliveryOutcome.Failed Failed(Phrase why) => new(Status: null, why, NotBefore: null);
 
     private static async ValueTask<Stream> ConnectAsync(SocketsHttpConnectionContext context, CancellationToken ct)
     {
