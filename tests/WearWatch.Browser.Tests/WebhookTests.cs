@@ -87,7 +87,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
         await UntilTakenAsync(3);
         Assert.Equal(receiver.All[^1].Id, receiver.All[2].Id);
 
-        await page.GotoAsync(address + "/webhooks");
+        await page.GotoAsync(address + "/people/webhooks");
         await page.GetByRole(AriaRole.Link, new() { Name = "Orders" }).ClickAsync();
         await Button(page, "Renew the secret").ClickAsync();
         Assert.NotEqual(secret, await page.Locator(".new-key").TextContentAsync());
@@ -106,7 +106,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
     {
         await using var phone = await screen.OnPhoneAsync(address: address);
         await SignInAsync(phone.Page);
-        await phone.Page.GotoAsync(address + "/webhooks");
+        await phone.Page.GotoAsync(address + "/people/webhooks");
         await phone.PictureAsync("webhooks-phone");
         Assert.Empty(await phone.BarriersAsync());
         Assert.Empty(await phone.OverTheEdgeAsync());
@@ -119,7 +119,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
 
     private async Task LogAsync(IPage page)
     {
-        await page.GotoAsync(address + "/webhooks");
+        await page.GotoAsync(address + "/people/webhooks");
         await page.GetByRole(AriaRole.Link, new() { Name = "Delivery log" }).ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Delivery log" })).ToBeVisibleAsync();
     }

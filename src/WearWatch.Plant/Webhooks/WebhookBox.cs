@@ -60,13 +60,14 @@ public sealed class WebhookBox(IDbContextFactory<WearDb> databases, PlantNoticeD
             DeliveryOutcome.Failed failed => Wait(at, row, failed, now),
             _ => throw new UnreachableException(),
         };
-        await db.SaveChangesAsync();
-        await transaction.CommitAsync();
         if (trouble is not null)
         {
-            await notices.RaiseAsync(PlantNoticeKind.WebhookStopped, trouble,
+            await notices.RaiseAsync(db, PlantNoticeKind.WebhookStopped, trouble,
                 $"Repair the receiver. Then send again what is missing, on the page Webhooks.", CancellationToken.None);
         }
+
+        await db.SaveChangesAsync();
+        await transaction.CommitAsync();
     }
 
     /// <summary>Sends an event once more, whatever became of it: in its place, before what waits.</summary>

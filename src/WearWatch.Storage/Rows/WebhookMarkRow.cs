@@ -1,6 +1,7 @@
 namespace WearWatch.Storage.Rows;
 
-/// <summary>How far was looked for what webhooks have to say. Ids grow in the order of commits, so nothing comes before it.</summary>
+/// <summary>How far was looked for what webhooks have to say.</summary>
+/// <remarks>Ids grow in the order of commits, so that nothing new comes before it.</remarks>
 public sealed class WebhookMarkRow
 {
     public int Id { get; init; }

@@ -1,8 +1,3 @@
-using System.Net.Mime;
-using System.Security.Cryptography;
-using System.Text;
-using CloudNative.CloudEvents;
-using CloudNative.CloudEvents.SystemTextJson;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Plant.Webhooks;
 using WearWatch.Storage.Rows;
@@ -32,8 +27,8 @@ public sealed class WebhookCarrierTests
         Assert.Equal(9, receiver.All.Count);
         Assert.Equal((await hooked.WrittenAsync()).Select(w => w.EventId), receiver.Taken.Select(t => t.Id));
         Assert.Single(receiver.All.Take(6).Select(a => a.Id).Distinct());
-        Assert.All(receiver.All, a => Assert.Equal(Signature(secret, a), a.Headers["webhook-signature"]));
-        var first = Decoded(receiver.Taken[0]);
+        Assert.All(receiver.All, a => Assert.Equal(ReceivedEvent.Signature(secret, a), a.Headers["webhook-signature"]));
+        var first = ReceivedEvent.Decoded(receiver.Taken[0]);
         Assert.Equal(("wearwatch.notice.raised.v1", receiver.Taken[0].Id, "C1", "/wearwatch"),
             (first.Type, first.Id, first.Subject, first.Source!.ToString()));
         Assert.Equal(TestPlant.Start, first.Time);
@@ -192,17 +187,4 @@ public sealed class WebhookCarrierTests
         using var db = hooked.Plant.Db();
         return db.WebhookDeliveries.AsNoTracking().SingleOrDefault()?.State ?? WebhookState.Waiting;
     }
-
-    /// <summary>The signature as a receiver would work it out by the specification, apart from the code that signs.</summary>
-    private static string Signature(string secret, WebhookReceiver.Arrived arrived)
-    {
-        var key = Convert.FromBase64String(secret.Split('_')[1]);
-        using var mac = new HMACSHA256(key);
-        var text = string.Join('.', arrived.Id, arrived.Headers["webhook-timestamp"], arrived.Body);
-        return "v1," + Convert.ToBase64String(mac.ComputeHash(Encoding.UTF8.GetBytes(text)));
-    }
-
-    /// <summary>The event as the CNCF's own library reads it.</summary>
-    private static CloudEvent Decoded(WebhookReceiver.Arrived arrived) => new JsonEventFormatter().DecodeStructuredModeMessage(
-        Encoding.UTF8.GetBytes(arrived.Body), new ContentType(arrived.Headers["content-type"]), null);
 }
