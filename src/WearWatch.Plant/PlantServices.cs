@@ -20,6 +20,7 @@ using WearWatch.Plant.Sparkplug;
 using WearWatch.Plant.Studies;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Plant.Tracking;
+using WearWatch.Plant.Webhooks;
 using WearWatch.Storage;
 using WearWatch.Storage.Engines;
 using WearWatch.Storage.Rows;
@@ -106,6 +107,10 @@ public static class PlantServices
         services.AddSingleton<HandedEntryDesk>();
         services.AddSingleton<MailDesk>();
         services.AddSingleton<MailBox>();
+        services.AddSingleton<WebhookHosts>();
+        services.AddSingleton<WebhookDesk>();
+        services.AddSingleton<WebhookWriter>();
+        services.AddSingleton<WebhookBox>();
         services.AddSingleton<StudyBook>();
         services.AddPeople();
         return services;

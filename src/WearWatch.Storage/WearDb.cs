@@ -178,6 +178,7 @@ public partial class WearDb : DbContext
         });
         NoticeTables.Describe(modelBuilder);
         MailTables.Describe(modelBuilder);
+        WebhookTables.Describe(modelBuilder);
         modelBuilder.Entity<FleetModelRow>().HasIndex(m => m.Version).IsUnique();
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
         modelBuilder.Entity<ColumnNameRow>().HasIndex(n => new { n.Kind, n.Theirs }).IsUnique();

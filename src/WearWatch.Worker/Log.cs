@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Logging;
+using WearWatch.Phrases;
 
 namespace WearWatch.Worker;
 
@@ -58,4 +59,7 @@ internal static partial class Log
 
     [LoggerMessage(522, LogLevel.Warning, "Mail to {Address} was refused for good by the mail server: {Why}")]
     public static partial void MailRefused(this ILogger logger, string address, string why);
+
+    [LoggerMessage(531, LogLevel.Warning, "Webhook to {Name} was not taken: {Why} Nothing is lost: it waits and is tried again")]
+    public static partial void WebhookNotTaken(this ILogger logger, string name, Phrase why);
 }

@@ -13,6 +13,7 @@ using WearWatch.Worker.Mailing;
 using WearWatch.Worker.Mqtt;
 using WearWatch.Worker.Starting;
 using WearWatch.Worker.Watching;
+using WearWatch.Worker.Webhooks;
 
 namespace WearWatch.Worker;
 
@@ -48,6 +49,7 @@ public static class WearWatchServices
         services.AddTelemetry(section);
         services.AddForwarding(section);
         services.AddMailing(section);
+        services.AddWebhooks(section);
         services.AddWatching(section);
         if ((section.Get<WearWatchOptions>() ?? new WearWatchOptions()) is { Worker: true } options)
             services.AddWork(options, section);
@@ -71,6 +73,7 @@ public static class WearWatchServices
         services.AddTelemetryWork();
         services.AddForwardingWork(section);
         services.AddMailingWork(section);
+        services.AddWebhookWork();
     }
 
     private static DataFolder Folder(IServiceProvider provider) => new(Path.Combine(

@@ -23,6 +23,8 @@ public sealed class SortTests(Screen screen, SortedMill mill)
         { "LiftingDuePage", "table", "/lifting", "" },
         { "CriteriaPage", "table", "/lifting/criteria", "" },
         { "SecurityLogPage", "table", "/people/log", "" },
+        { "WebhooksPage", "table", "/people/webhooks", "" },
+        { "WebhookLogPage", "table", "/people/webhooks/log", "" },
         { "SourcePanel", "table", "/data-sources", "" },
         { "NodePanel", "nodes", "/data-sources", "" },
         { "MappingsPage", "table", "/data-sources/mappings", "" },

@@ -55,6 +55,7 @@ public sealed class SortedMill : IAsyncDisposable
         for (var day = 0; day < 3; day++) Send(db, chains, day, now.AddDays(-day - 1));
         await KeepForecastsAsync(db, chains[0].Id);
         await SeededSignals.AddAsync(db, now);
+        await SortedWebhooks.AddAsync(db, now);
         await db.SaveChangesAsync();
         return address;
     }

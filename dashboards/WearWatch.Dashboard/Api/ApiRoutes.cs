@@ -4,10 +4,11 @@ namespace WearWatch.Dashboard.Api;
 /// <summary>The REST API beside the pages.</summary>
 internal static class ApiRoutes
 {
-    /// <summary>Maps <c>/api/v1</c> and its description at <c>/openapi/v1.json</c>.</summary>
+    /// <summary>Maps <c>/api/v1</c> with its description at <c>/openapi/v1.json</c>, and that of events.</summary>
     public static void MapApi(this IEndpointRouteBuilder app)
     {
         app.MapOpenApi();
+        AsyncApi.Map(app);
         var api = app.MapGroup("/api/v1");
         MeApi.Map(api);
         PlantApi.Map(api);

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.Sending;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -14,8 +15,7 @@ public sealed class MailBox(IDbContextFactory<WearDb> databases, TimeProvider cl
     /// <summary>While somebody sends a mail nobody else does; who dies over it leaves it free after this.</summary>
     private static readonly TimeSpan HeldFor = TimeSpan.FromMinutes(5);
 
-    private static readonly TimeSpan FirstPause = TimeSpan.FromSeconds(30);
-    private static readonly TimeSpan LongestPause = TimeSpan.FromHours(1);
+    private static readonly Backoff backoff = new(TimeSpan.FromSeconds(30), TimeSpan.FromHours(1));
     private static readonly TimeSpan KeptFor = TimeSpan.FromDays(90);
 
     /// <summary>Puts a mail in, and keeps that the person has these notices.</summary>
@@ -86,8 +86,7 @@ public sealed class MailBox(IDbContextFactory<WearDb> databases, TimeProvider cl
     /// <summary>It could not be sent: it is tried again, later and later.</summary>
     public async Task WaitAsync(MailRow mail, string why)
     {
-        var pause = FirstPause * Math.Pow(2, Math.Min(mail.Tries, 20));
-        var next = clock.GetUtcNow() + (pause < LongestPause ? pause : LongestPause);
+        var next = clock.GetUtcNow() + backoff.After(mail.Tries);
         await using var db = await databases.CreateDbContextAsync();
         await db.Mails.Where(m => m.Id == mail.Id).ExecuteUpdateAsync(m => m.SetProperty(x => x.NextTryAt, next)
             .SetProperty(x => x.Tries, mail.Tries + 1).SetProperty(x => x.Fault, why));

@@ -18,6 +18,13 @@ public sealed class PlantNoticeDesk(IDbContextFactory<WearDb> databases, TimePro
     public async Task RaiseAsync(PlantNoticeKind kind, Phrase why, Phrase whatToDo, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
+        await RaiseAsync(db, kind, why, whatToDo, ct);
+        await db.SaveChangesAsync(ct);
+    }
+
+    /// <summary>The same together with what else is kept: it counts when that is saved.</summary>
+    internal async Task RaiseAsync(WearDb db, PlantNoticeKind kind, Phrase why, Phrase whatToDo, CancellationToken ct)
+    {
         var open = await db.PlantNotices.SingleOrDefaultAsync(n => n.Kind == kind && n.EndedAt == null, ct);
         if (open is null)
         {
@@ -31,7 +38,6 @@ public sealed class PlantNoticeDesk(IDbContextFactory<WearDb> databases, TimePro
         }
 
         (open.Why, open.WhatToDo) = (why, whatToDo);
-        await db.SaveChangesAsync(ct);
     }
 
     /// <summary>Ends the open one of a kind, if there is one: its cause is gone.</summary>

@@ -1156,6 +1156,80 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("Walks");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookAddressRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("AddedAt").HasColumnType("INTEGER");
+                    b.Property<string>("AddedBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Failures").HasColumnType("INTEGER");
+                    b.Property<string>("FormerSecret").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("FormerUntil").HasColumnType("INTEGER");
+                    b.Property<bool>("IsPaused").HasColumnType("INTEGER");
+                    b.Property<string>("Kinds").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Lines").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Name").IsRequired().HasMaxLength(80).HasColumnType("TEXT");
+                    b.Property<long>("NextTryAt").HasColumnType("INTEGER");
+                    b.Property<string>("PausedFor").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Secret").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Url").IsRequired().HasMaxLength(2000).HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("Name").IsUnique();
+                    b.ToTable("WebhookAddresses");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookDeliveryRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<int>("AddressId").HasColumnType("INTEGER");
+                    b.Property<string>("Body").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("EndedAt").HasColumnType("INTEGER");
+                    b.Property<string>("EventId").IsRequired().HasMaxLength(80).HasColumnType("TEXT");
+                    b.Property<string>("Fault").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Kind").HasColumnType("INTEGER");
+                    b.Property<int>("State").HasColumnType("INTEGER");
+                    b.Property<int?>("Status").HasColumnType("INTEGER");
+                    b.Property<string>("Subject").IsRequired().HasMaxLength(200).HasColumnType("TEXT");
+                    b.Property<int>("Tries").HasColumnType("INTEGER");
+                    b.Property<long>("WaitsSince").HasColumnType("INTEGER");
+                    b.Property<long>("WrittenAt").HasColumnType("INTEGER");
+                    b.HasKey("Id");
+                    b.HasIndex("EndedAt");
+                    b.HasIndex("AddressId", "EventId").IsUnique();
+                    b.HasIndex("AddressId", "State", "Id");
+                    b.ToTable("WebhookDeliveries");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookMarkRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<long>("EventId").HasColumnType("INTEGER");
+                    b.Property<long>("NoticeId").HasColumnType("INTEGER");
+                    b.HasKey("Id");
+                    b.ToTable("WebhookMarks");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookNoticeRow", b =>
+                {
+                    b.Property<long>("NoticeId").HasColumnType("INTEGER");
+                    b.Property<bool>("Acknowledged").HasColumnType("INTEGER");
+                    b.Property<string>("AssignedTo").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("SnoozedUntil").HasColumnType("INTEGER");
+                    b.Property<bool>("Urgent").HasColumnType("INTEGER");
+                    b.HasKey("NoticeId");
+                    b.ToTable("WebhookNotices");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookStopRow", b =>
+                {
+                    b.Property<string>("WindowId").HasColumnType("TEXT");
+                    b.Property<long>("End").HasColumnType("INTEGER");
+                    b.Property<string>("Line").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("Start").HasColumnType("INTEGER");
+                    b.Property<string>("Swaps").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("WindowId");
+                    b.ToTable("WebhookStops");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
@@ -1381,6 +1455,16 @@ namespace WearWatch.Storage.Migrations
             modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookDeliveryRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.WebhookAddressRow", null).WithMany().HasForeignKey("AddressId").OnDelete(DeleteBehavior.Cascade).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookNoticeRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Cascade).IsRequired();
                 });
 #pragma warning restore 612, 618
         }

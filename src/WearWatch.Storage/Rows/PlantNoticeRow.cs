@@ -13,6 +13,9 @@ public enum PlantNoticeKind
 
     /// <summary>The night's backup failed, or the newest one is old.</summary>
     BackupMissing,
+
+    /// <summary>A receiver of webhooks did not take an event in time, or wants no more.</summary>
+    WebhookStopped,
 }
 
 /// <summary>A notice about no single chain, from its raising to its end. At most one of a kind is open.</summary>

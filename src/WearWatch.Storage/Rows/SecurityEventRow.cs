@@ -32,6 +32,10 @@ public enum SecurityEventKind
     CompanyConnected,
     CompanyDisconnected,
     CompanyWithdrew,
+    WebhookAdded,
+    WebhookChanged,
+    WebhookRemoved,
+    WebhookSecretRenewed,
 }
 
 /// <summary>One line of the security log. Rows are only ever added; after its stated time a line goes.</summary>

@@ -3,15 +3,17 @@ using WearWatch.Plant.Mailing;
 using WearWatch.Plant.People;
 using WearWatch.Plant.Telemetry;
 using WearWatch.Plant.Tracking;
+using WearWatch.Plant.Webhooks;
 
 namespace WearWatch.Worker.Jobs;
 
 /// <summary>
-/// Thins what grows by itself a few times a day: telemetry, forecasts, ended sessions, the security log, mails that are sent.
+/// Thins what grows by itself a few times a day: telemetry, forecasts, ended sessions, the security log, mails and webhooks
+/// that are sent.
 /// </summary>
 public sealed class RegularThinning(
     TelemetryThinning telemetry, ForecastThinning forecasts, SessionDesk sessions, SignInTries tries, SecurityLog log,
-    MailBox mails, JobBook book, ILogger<RegularThinning> logger)
+    MailBox mails, WebhookBox webhooks, JobBook book, ILogger<RegularThinning> logger)
     : RegularJob("thinning", book, logger)
 {
     protected override async Task RunOnceAsync(CancellationToken ct)
@@ -22,5 +24,6 @@ public sealed class RegularThinning(
         await tries.ThinAsync(ct);
         await log.ThinAsync(ct);
         await mails.ThinAsync(ct);
+        await webhooks.ThinAsync(ct);
     }
 }

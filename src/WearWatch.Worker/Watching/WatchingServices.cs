@@ -18,6 +18,7 @@ internal static class WatchingServices
             .AddCheck<BrokerHealth>("broker")
             .AddCheck<SeriesHealth>("time series")
             .AddCheck<MailHealth>("mail")
+            .AddCheck<WebhookHealth>("webhooks")
             .AddCheck<JobsHealth>("jobs");
         if (section["Otlp"] is not { Length: > 0 } collector) return;
         var address = new Uri(collector);

@@ -20,7 +20,8 @@ internal sealed class AccessAnswers(SecurityLog log) : IAuthorizationMiddlewareR
 
     /// <summary>Whether a program asked for an address, where another one is answered in its place.</summary>
     public static bool IsForProgram(HttpContext http, PathString asked) =>
-        asked.StartsWithSegments("/api") || asked.StartsWithSegments("/openapi") || KeySession.TokenOf(http.Request) is not null;
+        asked.StartsWithSegments("/api") || asked.StartsWithSegments("/openapi") || asked.StartsWithSegments("/asyncapi")
+        || KeySession.TokenOf(http.Request) is not null;
 
     public async Task HandleAsync(
         RequestDelegate next, HttpContext context, AuthorizationPolicy policy, PolicyAuthorizationResult authorizeResult)

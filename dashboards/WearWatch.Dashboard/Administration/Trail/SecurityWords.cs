@@ -36,6 +36,10 @@ internal static class SecurityWords
         SecurityEventKind.CompanyConnected => T["company account connected"],
         SecurityEventKind.CompanyDisconnected => T["company account disconnected"],
         SecurityEventKind.CompanyWithdrew => T["no longer in the directory"],
+        SecurityEventKind.WebhookAdded => T["webhook receiver added"],
+        SecurityEventKind.WebhookChanged => T["webhook receiver changed"],
+        SecurityEventKind.WebhookRemoved => T["webhook receiver removed"],
+        SecurityEventKind.WebhookSecretRenewed => T["webhook secret renewed"],
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 }

@@ -1255,6 +1255,86 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("Walks");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookAddressRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<long>("AddedAt").HasColumnType("bigint");
+                    b.Property<string>("AddedBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Failures").HasColumnType("integer");
+                    b.Property<string>("FormerSecret").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("FormerUntil").HasColumnType("bigint");
+                    b.Property<bool>("IsPaused").HasColumnType("boolean");
+                    b.Property<string>("Kinds").IsRequired().HasColumnType("text");
+                    b.Property<string>("Lines").IsRequired().HasColumnType("text");
+                    b.Property<string>("Name").IsRequired().HasMaxLength(80).HasColumnType("character varying(80)").UseCollation("C");
+                    b.Property<long>("NextTryAt").HasColumnType("bigint");
+                    b.Property<string>("PausedFor").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Secret").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Url").IsRequired().HasMaxLength(2000).HasColumnType("character varying(2000)").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("Name").IsUnique();
+                    b.ToTable("WebhookAddresses");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookDeliveryRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<int>("AddressId").HasColumnType("integer");
+                    b.Property<string>("Body").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("EndedAt").HasColumnType("bigint");
+                    b.Property<string>("EventId").IsRequired().HasMaxLength(80).HasColumnType("character varying(80)").UseCollation("C");
+                    b.Property<string>("Fault").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Kind").HasColumnType("integer");
+                    b.Property<int>("State").HasColumnType("integer");
+                    b.Property<int?>("Status").HasColumnType("integer");
+                    b.Property<string>("Subject").IsRequired().HasMaxLength(200).HasColumnType("character varying(200)").UseCollation("C");
+                    b.Property<int>("Tries").HasColumnType("integer");
+                    b.Property<long>("WaitsSince").HasColumnType("bigint");
+                    b.Property<long>("WrittenAt").HasColumnType("bigint");
+                    b.HasKey("Id");
+                    b.HasIndex("EndedAt");
+                    b.HasIndex("AddressId", "EventId").IsUnique();
+                    b.HasIndex("AddressId", "State", "Id");
+                    b.ToTable("WebhookDeliveries");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookMarkRow", b =>
+                {
+                    b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+                    b.Property<long>("EventId").HasColumnType("bigint");
+                    b.Property<long>("NoticeId").HasColumnType("bigint");
+                    b.HasKey("Id");
+                    b.ToTable("WebhookMarks");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookNoticeRow", b =>
+                {
+                    b.Property<long>("NoticeId").HasColumnType("bigint");
+                    b.Property<bool>("Acknowledged").HasColumnType("boolean");
+                    b.Property<string>("AssignedTo").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("SnoozedUntil").HasColumnType("bigint");
+                    b.Property<bool>("Urgent").HasColumnType("boolean");
+                    b.HasKey("NoticeId");
+                    b.ToTable("WebhookNotices");
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookStopRow", b =>
+                {
+                    b.Property<string>("WindowId").HasColumnType("text").UseCollation("C");
+                    b.Property<long>("End").HasColumnType("bigint");
+                    b.Property<string>("Line").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("Start").HasColumnType("bigint");
+                    b.Property<string>("Swaps").IsRequired().HasColumnType("text");
+                    b.HasKey("WindowId");
+                    b.ToTable("WebhookStops");
+                });
+
             modelBuilder.Entity("WearWatch.Storage.Rows.WindowRuleRow", b =>
                 {
                     b.Property<int>("Id").ValueGeneratedOnAdd().HasColumnType("integer");
@@ -1482,6 +1562,16 @@ namespace WearWatch.Storage.Migrations.Postgres
             modelBuilder.Entity("WearWatch.Storage.Rows.WalkRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.ChainRow", null).WithMany().HasForeignKey("ChainId").OnDelete(DeleteBehavior.Restrict).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookDeliveryRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.WebhookAddressRow", null).WithMany().HasForeignKey("AddressId").OnDelete(DeleteBehavior.Cascade).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WebhookNoticeRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Cascade).IsRequired();
                 });
 #pragma warning restore 612, 618
         }

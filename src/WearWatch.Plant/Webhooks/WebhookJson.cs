@@ -1,0 +1,10 @@
+using System.Text.Json.Serialization;
+
+namespace WearWatch.Plant.Webhooks;
+
+/// <summary>The wire shapes of what webhooks say; names as in the API.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower)]
+[JsonSerializable(typeof(NoticeEventJson))]
+[JsonSerializable(typeof(ReplacementEventJson))]
+[JsonSerializable(typeof(StopEventJson))]
+public sealed partial class WebhookJson : JsonSerializerContext;
