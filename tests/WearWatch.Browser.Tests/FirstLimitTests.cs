@@ -67,6 +67,13 @@ public sealed class FirstLimitTests(Screen screen)
         await Assertions.Expect(page.GetByRole(AriaRole.Row, new() { NameRegex = new("^Old chain") }))
             .ToContainTextAsync(", pin diameter");
         Assert.Empty(desk.Complaints);
+
+        await using var phone = await screen.OnPhoneAsync(dark: true, address: desk.Address);
+        await phone.Page.GotoAsync($"{desk.Address}/floor/#/chain/{await IdAsync(host.Services)}");
+        await Assertions.Expect(phone.Page.Locator(".facts")).ToContainTextAsync(new Regex("First at its limit\\s*pin diameter"));
+        await phone.PictureAsync("floor-first-limit-dark");
+        Assert.Equal("", await phone.OverTheEdgeAsync());
+        Assert.Empty(phone.Complaints);
     }
 
     // The links that join a shortened chain are ordered; a strand that runs beside it is shortened, and joined, with it.
@@ -105,6 +112,12 @@ public sealed class FirstLimitTests(Screen screen)
         await desk.PictureAsync("order-shortening");
         Assert.Empty(await desk.BarriersAsync());
         Assert.Empty(desk.Complaints);
+    }
+
+    private static async Task<int> IdAsync(IServiceProvider services)
+    {
+        await using var db = await services.GetRequiredService<IDbContextFactory<WearDb>>().CreateDbContextAsync(Ct);
+        return await db.Chains.Where(c => c.Name == "PINS-1").Select(c => c.Id).SingleAsync(Ct);
     }
 
     private static Task<ImportReport> TakeInAsync(IServiceProvider services)

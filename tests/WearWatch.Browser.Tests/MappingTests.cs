@@ -157,6 +157,24 @@ public sealed class MappingTests(Screen screen)
         Assert.Empty(desk.Complaints);
     }
 
+    [Theory]
+    [InlineData("/data-sources/mappings", "h1")]
+    [InlineData("/data-sources/mapping", "form, .panel")]
+    public async Task On_a_phone_in_German_and_in_the_dark_nothing_is_cut(string path, string whole)
+    {
+        foreach (var (locale, dark) in new[] { ("de", false), ("en", true) })
+        {
+            await using var phone = await screen.OnPhoneAsync(dark: dark, locale: locale);
+            await phone.GoAsync(path);
+            await phone.Page.Locator(whole).First.WaitForAsync();
+            await phone.PictureAsync($"{path.Trim('/').Replace('/', '-')}-phone-{locale}");
+            Assert.Equal("", await phone.OverTheEdgeAsync());
+            Assert.Empty(await LanguageLookTests.CutAsync(phone.Page));
+            Assert.Empty(await phone.BarriersAsync());
+            Assert.Empty(phone.Complaints);
+        }
+    }
+
     private static async Task SaveAsync(IPage page, int version)
     {
         await page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();

@@ -70,6 +70,8 @@ public sealed class SortTests(Screen screen, SortedMill mill)
         await using var colleague = await screen.AtDeskAsync(address: await mill.OpenAsync());
         var same = await OpenAsync(colleague, new Uri(desk.Page.Url).PathAndQuery, name, first);
         await Assertions.Expect(same.Locator("th[aria-sort=descending]")).ToHaveCountAsync(1);
+        if (!(await RowsAsync(table)).SelectMany(r => r).SequenceEqual((await RowsAsync(same)).SelectMany(r => r)))
+            await desk.Page.ReloadAsync(); // the hours of a year go on from one look to the next
         Assert.Equal(await RowsAsync(table), await RowsAsync(same));
         await desk.Page.GoBackAsync();
         await Assertions.Expect(Table(desk.Page, name).Locator("th[aria-sort=ascending]")).ToHaveCountAsync(1);

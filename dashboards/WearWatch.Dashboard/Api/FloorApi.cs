@@ -107,6 +107,7 @@ internal static class FloorApi
             ElongationPct = forecast?.ElongationPct,
             LimitPct = chain.LimitPercent,
             EarlyDate = forecast?.EarlyDate,
+            LimitedBy = forecast is { OutOfUseBy: null, LimitedBy: { } cause } ? T[cause] : null,
             ShortenFrom = forecast?.ShortenFrom,
             ShortenPitches = forecast?.ShortenPitches,
             TensionFrom = forecast?.TensionFrom,

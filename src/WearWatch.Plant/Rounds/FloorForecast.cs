@@ -29,6 +29,9 @@ public sealed record FloorForecast
     /// <summary>The date that nineteen of twenty such chains outlast; null when none is near.</summary>
     public required DateTimeOffset? EarlyDate { get; init; }
 
+    /// <summary>What comes to its limit then, where that is not the length; null for the length.</summary>
+    public Phrase? LimitedBy { get; init; }
+
     /// <summary>The chain's condition.</summary>
     public required Condition Condition { get; init; }
 

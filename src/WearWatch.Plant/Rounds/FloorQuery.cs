@@ -73,6 +73,7 @@ public sealed class FloorQuery(IDbContextFactory<WearDb> databases, PlantSetting
             HoursNow = row.HoursNow,
             LimitPct = row.LimitPct,
             EarlyDate = row.EarlyDate,
+            LimitedBy = row.Sooner?.Cause,
             Condition = row.Condition,
             EarlyHours = forecast.EarlyHours,
             MiddleHours = forecast.MiddleHours,

@@ -54,7 +54,7 @@ public sealed class TelemetryDesk(
         await transaction.CommitAsync(ct);
         Meters.Messages.Count(added.Count, "stored");
         Meters.Messages.Count(read.Count - added.Count - aside.Count, "known");
-        Meters.Messages.Count(aside.Count, "set aside");
+        Meters.Messages.Count(aside.Count, "set_aside");
         foreach (var row in first.Values.Where(r => added.Contains(r.MessageId))) Meters.Lag.Record((now - row.At).TotalSeconds);
         if (added.Count > 0) news.Tell([.. first.Values.Where(r => added.Contains(r.MessageId))]);
         return new TelemetryTaken(added.Count, read.Count - added.Count - aside.Count, aside.Count);

@@ -1,9 +1,10 @@
 using System.CommandLine;
 using WearWatch.Storage.Series.Boards;
+using WearWatch.Worker.Watching;
 
 namespace WearWatch.Worker.Commands;
 
-/// <summary><c>wearwatch boards</c>: ready-made boards over the time series in InfluxDB.</summary>
+/// <summary><c>wearwatch boards</c>: ready-made boards over the time series, and over the program's own figures.</summary>
 internal static class BoardsCommand
 {
     public static Command Make(Screen screen)
@@ -11,7 +12,7 @@ internal static class BoardsCommand
         var folder =
             new Argument<DirectoryInfo>("DIR") { Description = "The folder to write them into; made if it is not there." };
         var command =
-            new Command("boards", "Writes ready-made boards over the telemetry in InfluxDB, as JSON that Grafana imports.")
+            new Command("boards", "Writes ready-made boards over telemetry and the program itself for Grafana, and alert rules.")
         {
             folder,
         };
@@ -19,7 +20,7 @@ internal static class BoardsCommand
         {
             var target = parsed.GetRequiredValue(folder);
             target.Create();
-            foreach (var (name, board) in SeriesBoard.Files)
+            foreach (var (name, board) in SeriesBoard.Files.Concat(WatchBoard.Files))
             {
                 await File.WriteAllTextAsync(Path.Combine(target.FullName, name), board, ct);
                 await screen.Output.WriteLineAsync(Path.Combine(target.ToString(), name));

@@ -29,11 +29,12 @@ public sealed class JobBook(IDbContextFactory<WearDb> database, TimeProvider clo
         }
         catch (Exception e) when (e is not OperationCanceledException || !ct.IsCancellationRequested)
         {
+            Meters.Jobs.Keep(job, clock.GetElapsedTime(began), e);
             await ChangeAsync(job, row => row.Fault = e.Message, ct);
             throw;
         }
 
-        Meters.Jobs.Record(clock.GetElapsedTime(began).TotalSeconds, new KeyValuePair<string, object?>("job", job));
+        Meters.Jobs.Keep(job, clock.GetElapsedTime(began), failure: null);
         await ChangeAsync(job, row => (row.Worker, row.DoneAt) = (Worker, clock.GetUtcNow()), ct);
     }
 

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Diagnostics.HealthChecks;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;
@@ -22,6 +23,7 @@ internal static class WatchingServices
             .AddCheck<JobsHealth>("jobs");
         if (section["Otlp"] is not { Length: > 0 } collector) return;
         var address = new Uri(collector);
+        services.AddSingleton<IHealthCheckPublisher, HealthGauge>();
         services.AddOpenTelemetry()
             .ConfigureResource(resource => resource.AddService(Meters.Name))
             .WithMetrics(metrics => metrics.AddMeter(Meters.Name, "Microsoft.AspNetCore.Hosting", "Npgsql")

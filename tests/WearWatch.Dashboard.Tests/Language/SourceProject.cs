@@ -13,7 +13,7 @@ internal sealed record SourceProject(string Name, CSharpCompilation Compilation)
     public static IReadOnlyList<SourceProject> All { get; } =
     [
         Read("src/WearWatch"), Read("src/WearWatch.Learning"), Read("src/WearWatch.Planning"), Read("src/WearWatch.Plant"),
-        Read("dashboards/WearWatch.Dashboard"),
+        Read("src/WearWatch.Worker"), Read("dashboards/WearWatch.Dashboard"),
     ];
 
     /// <summary>The dashboard.</summary>

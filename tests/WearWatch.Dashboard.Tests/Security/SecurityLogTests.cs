@@ -42,6 +42,16 @@ public sealed class SecurityLogTests : IAsyncLifetime
         Assert.Contains("<td>file imported</td>", some, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Another_kind_leaves_the_list_sorted_and_its_columns_hidden()
+    {
+        var page = await plant.Administrator.Http.GetStringAsync("/people/log?kind=&sort-table=-who&hide-table=about", Ct);
+        var form = page[page.IndexOf("<search>", StringComparison.Ordinal)..page.IndexOf("</search>", StringComparison.Ordinal)];
+        Assert.Contains("name=\"sort-table\" value=\"-who\"", form, StringComparison.Ordinal);
+        Assert.Contains("name=\"hide-table\" value=\"about\"", form, StringComparison.Ordinal);
+        Assert.Equal(1, form.Split("name=\"kind\"").Length - 1);
+    }
+
     [Theory]
     [InlineData("/people/log")]
     [InlineData("/people/log.csv")]

@@ -51,6 +51,10 @@ internal sealed record FloorChainJson
 
     public DateTimeOffset? EarlyDate { get; init; }
 
+    /// <summary>What comes to its limit then, where that is not the length.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? LimitedBy { get; init; }
+
     /// <summary>
     /// When it is to be shortened at the earliest, and by how many pitches; null where that does not come first.
     /// </summary>

@@ -12,8 +12,10 @@ public static class TableAddress
     internal const string Hide = "hide-";
 
     /// <summary>A query string with how all tables stand from another one: a new filter leaves them as they are.</summary>
-    public static string Keep(string from, string query) =>
-        QueryHelpers.AddQueryString(query, Pairs(from).Where(p => IsOfTable(p.Key)));
+    public static string Keep(string from, string query) => QueryHelpers.AddQueryString(query, Of(from));
+
+    /// <summary>What a query string says of how tables stand.</summary>
+    public static IEnumerable<KeyValuePair<string, string?>> Of(string query) => Pairs(query).Where(p => IsOfTable(p.Key));
 
     /// <summary>Whether two query strings ask for the same but for how tables stand.</summary>
     public static bool IsAllThatDiffers(string query, string other) => Rest(query) == Rest(other);

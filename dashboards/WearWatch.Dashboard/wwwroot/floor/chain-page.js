@@ -27,6 +27,7 @@ export function chainPage({ plant, chain }) {
       fact(t`Elongation`, t`${percent(chain.elongation_pct)} of ${percent(chain.limit_pct)}`),
       chain.out_of_use_by && fact(t`Out of use from`, t`${day(chain.out_of_use_by, zone)} at the latest`),
       fact(t`Early date`, chain.early_date ? day(chain.early_date, zone) : t`not in sight`),
+      chain.limited_by && fact(t`First at its limit`, chain.limited_by),
       chain.shorten_from && fact(t`Take out ${chain.shorten_pitches} pitches`, t`from ${day(chain.shorten_from, zone)} on`),
       chain.tension_from && fact(t`Tension anew`, t`from ${day(chain.tension_from, zone)} on`),
       chain.planned_swap && fact(t`Swap planned`, moment(chain.planned_swap, zone)),
