@@ -1,6 +1,6 @@
 using System.CommandLine;
 using WearWatch.Storage.Series.Boards;
-using WearWatch.Worker.Watching;
+using WearWatch.Worker.Watching.Boards;
 
 namespace WearWatch.Worker.Commands;
 

@@ -30,7 +30,7 @@ public sealed partial class RoleWordTests
         ["Words"] = IsStatic,
         ["Text"] = type => !IsComponent(type) && type.Namespace != "WearWatch.Storage.Rows",
         ["Sheet"] = type => PaperFolders.Any(folder => type.Namespace!.EndsWith(folder, StringComparison.Ordinal)),
-        ["Board"] = type => type.Namespace == "WearWatch.Storage.Series.Boards",
+        ["Board"] = type => type.Namespace!.EndsWith(".Boards", StringComparison.Ordinal),
         ["Record"] = type => type.Namespace is "WearWatch.Lives" or "WearWatch.Dashboard.Engineer.Record",
     };
 

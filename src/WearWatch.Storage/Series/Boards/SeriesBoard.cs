@@ -11,7 +11,7 @@ public static class SeriesBoard
     /// <summary>Takes in every chain, also one whose line is not written since it is empty.</summary>
     private const string Any = ".*";
 
-    private static readonly object Source = BoardJson.Chosen(Type);
+    private static readonly object Source = BoardFormat.Chosen(Type);
 
     /// <summary>The boards by the name of their file: one for all chains, and one for a single chain.</summary>
     public static IReadOnlyDictionary<string, string> Files { get; } = new Dictionary<string, string>
@@ -20,14 +20,14 @@ public static class SeriesBoard
         ["chain.json"] = Board("wearwatch-chain", "One chain", panelsInRow: 1, oneChain: true, "now-30d"),
     };
 
-    private static string Board(string uid, string title, int panelsInRow, bool oneChain, string from) => BoardJson.Board(
+    private static string Board(string uid, string title, int panelsInRow, bool oneChain, string from) => BoardFormat.Board(
         (uid, title), "Raw telemetry that WearWatch sends on. Made by: wearwatch boards", from, Variables(oneChain),
-        BoardPicture.All.Select((panel, i) => BoardJson.Panel(
+        BoardPicture.All.Select((panel, i) => BoardFormat.Panel(
             (panel.Title, panel.Note), (panel.Unit, panel.Style), Source, Target(panel), (i, panelsInRow))));
 
     private static object[] Variables(bool oneChain) =>
     [
-        BoardJson.Source(Type),
+        BoardFormat.Source(Type),
         Values("line", "Line", "SHOW TAG VALUES WITH KEY = \"line\"", all: true),
         Values("chain", "Chain", "SHOW TAG VALUES WITH KEY = \"chain\" WHERE \"line\" =~ /^$line$/", all: !oneChain),
     ];

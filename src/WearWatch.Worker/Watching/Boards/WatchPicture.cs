@@ -1,6 +1,6 @@
 using WearWatch.Storage.Series.Boards;
 
-namespace WearWatch.Worker.Watching;
+namespace WearWatch.Worker.Watching.Boards;
 
 /// <summary>A picture of how the program itself does.</summary>
 /// <param name="Title">What it shows.</param>

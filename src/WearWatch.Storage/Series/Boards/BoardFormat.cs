@@ -5,7 +5,7 @@ using System.Text.Json.Serialization;
 namespace WearWatch.Storage.Series.Boards;
 
 /// <summary>The open JSON format of boards (schema version 39) that Grafana imports.</summary>
-public static class BoardJson
+public static class BoardFormat
 {
     private const int SchemaVersion = 39;
 

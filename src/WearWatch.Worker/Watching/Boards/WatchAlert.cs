@@ -1,4 +1,4 @@
-namespace WearWatch.Worker.Watching;
+namespace WearWatch.Worker.Watching.Boards;
 
 /// <summary>A rule by which whoever watches the program is called.</summary>
 /// <param name="Name">Its name.</param>

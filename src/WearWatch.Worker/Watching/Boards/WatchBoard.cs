@@ -1,6 +1,6 @@
 using WearWatch.Storage.Series.Boards;
 
-namespace WearWatch.Worker.Watching;
+namespace WearWatch.Worker.Watching.Boards;
 
 /// <summary>
 /// A ready-made board and rules over the program's own figures, for a collector that hands them to Prometheus: names as the
@@ -11,16 +11,16 @@ internal static class WatchBoard
     private const string Type = "prometheus";
     private const int PanelsInRow = 2;
 
-    private static readonly object Source = BoardJson.Chosen(Type);
+    private static readonly object Source = BoardFormat.Chosen(Type);
 
     /// <summary>The board and the rules by the name of their file. JSON is YAML too, which is what rules are read as.</summary>
     public static IReadOnlyDictionary<string, string> Files { get; } = new Dictionary<string, string>
     {
-        ["watch.json"] = BoardJson.Board(
+        ["watch.json"] = BoardFormat.Board(
             ("wearwatch-watch", "WearWatch itself"), "How the program does. Made by: wearwatch boards", "now-24h",
-            [BoardJson.Source(Type)], WatchPicture.All.Select((picture, i) => BoardJson.Panel(
+            [BoardFormat.Source(Type)], WatchPicture.All.Select((picture, i) => BoardFormat.Panel(
                 (picture.Title, picture.Note), (picture.Unit, picture.Style), Source, Target(picture), (i, PanelsInRow)))),
-        ["alerts.json"] = BoardJson.File(new { groups = new[] { Group } }),
+        ["alerts.json"] = BoardFormat.File(new { groups = new[] { Group } }),
     };
 
     private static object Group => new { name = "wearwatch", rules = WatchAlert.All.Select(Rule) };
