@@ -41,17 +41,17 @@ public sealed class MailDesk(IDbContextFactory<WearDb> databases, PlantClock clo
         return null;
     }
 
-    /// <summary>The mails that are to be written now, each with its person. None to who is switched off.</summary>
+    /// <summary>The mails that are to be written now, each with its person. None to who cannot come in any more.</summary>
     public async Task<IReadOnlyList<(PersonRow Person, MailWishRow Wish, MailDue Due)>> DueAsync(CancellationToken ct = default)
     {
+        var time = await clock.NowAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
         var wishes = await (
             from wish in db.MailWishes.AsNoTracking()
-            join person in db.People.AsNoTracking() on wish.PersonId equals person.Id
-            where wish.Rhythm != MailRhythm.Never && !person.IsOff
+            join person in db.People.AsNoTracking().Where(PersonRow.CanComeIn(time.Now)) on wish.PersonId equals person.Id
+            where wish.Rhythm != MailRhythm.Never
             select new { Wish = wish, Person = person }).ToListAsync(ct);
         if (wishes.Count == 0) return [];
-        var time = await clock.NowAsync(ct);
         var asking = await AskingAsync(db, time.Now, ct);
         var ids = asking.Select(n => n.Notice.Id).ToList();
         var mailed = (await db.MailedNotices.Where(m => ids.Contains(m.NoticeId)).ToListAsync(ct)).ToLookup(m => m.PersonId);

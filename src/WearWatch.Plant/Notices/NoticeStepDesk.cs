@@ -22,8 +22,9 @@ public sealed class NoticeStepDesk(IDbContextFactory<WearDb> databases, PlantNew
     /// <summary>To whom a notice can be given, by name; empty while nobody is set up.</summary>
     public async Task<IReadOnlyList<string>> PeopleAsync(CancellationToken ct)
     {
+        var time = await clock.NowAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
-        return await PeopleAsync(db, ct);
+        return await PeopleAsync(db, time.Now, ct);
     }
 
     /// <summary>Takes a step. Sent again under the same key it changes nothing.</summary>
@@ -101,19 +102,22 @@ public sealed class NoticeStepDesk(IDbContextFactory<WearDb> databases, PlantNew
             NoticeStepKind.Snoozed when step.Until is not { } until || until <= time.Today
                 || until.DayNumber > time.Today.DayNumber + MostDays =>
                 Refused("until", $"Give a day after today, at most {MostDays} days ahead."),
-            NoticeStepKind.Assigned when await FaultOfPersonAsync(db, step.Person.Trim(), ct) is { } fault =>
+            NoticeStepKind.Assigned when await FaultOfPersonAsync(db, step.Person.Trim(), time.Now, ct) is { } fault =>
                 Refused("person", fault),
             _ => null,
         };
 
-    private static async Task<Phrase?> FaultOfPersonAsync(WearDb db, string person, CancellationToken ct) =>
+    private static async Task<Phrase?> FaultOfPersonAsync(
+        WearDb db, string person, DateTimeOffset now, CancellationToken ct) =>
         person.Length == 0 ? null
         : await db.People.AnyAsync(ct)
-            ? (await PeopleAsync(db, ct)).Contains(person) ? null : Phrase.Of($"Nobody of this name deals with chains here.")
+            ? (await PeopleAsync(db, now, ct)).Contains(person)
+                ? null
+                : Phrase.Of($"Nobody of this name deals with chains here.")
             : PersonName.Fault(person);
 
-    private static Task<List<string>> PeopleAsync(WearDb db, CancellationToken ct) => db.People
-        .Where(p => !p.IsOff && (p.Roles & Deals) != PersonRoles.None).OrderBy(p => p.NormalizedUserName)
+    private static Task<List<string>> PeopleAsync(WearDb db, DateTimeOffset now, CancellationToken ct) => db.People
+        .Where(PersonRow.CanComeIn(now)).Where(p => (p.Roles & Deals) != PersonRoles.None).OrderBy(p => p.NormalizedUserName)
         .Select(p => p.UserName!).ToListAsync(ct);
 
     private static IntakeAnswer.Refused Refused(string field, Phrase why) => new([new(field, why)]);

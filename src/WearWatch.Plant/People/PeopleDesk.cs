@@ -165,7 +165,8 @@ public sealed class PeopleDesk(
     private async Task<bool> IsLastAdministratorAsync(PersonRow person)
     {
         if (person.IsOff || !person.Roles.HasFlag(PersonRoles.Administrator)) return false;
-        return !(await AskAsync()).Any(p => p.Id != person.Id && !p.IsOff && p.Roles.HasFlag(PersonRoles.Administrator));
+        var others = (await AskAsync()).Where(p => p.Id != person.Id).AsQueryable().Where(PersonRow.CanComeIn(clock.GetUtcNow()));
+        return !others.Any(p => p.Roles.HasFlag(PersonRoles.Administrator));
     }
 
     private static Phrase Words(IdentityResult result) => Phrase.Join(" ", result.Errors.Select(IdentityWords.Of));

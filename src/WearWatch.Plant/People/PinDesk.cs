@@ -49,8 +49,7 @@ public sealed class PinDesk(
     }
 
     private static IQueryable<PersonRow> WithPin(IQueryable<PersonRow> people, DateTimeOffset now) =>
-        people.Where(p => p.PinHash != null && !p.IsOff && !p.MustChoosePassword
-            && (p.VouchedUntil == null || p.VouchedUntil > now));
+        people.Where(PersonRow.CanComeIn(now)).Where(p => p.PinHash != null && !p.MustChoosePassword);
 
     /// <summary>Whom the PIN let in, or why nobody.</summary>
     /// <param name="Person">The person; null for nobody.</param>

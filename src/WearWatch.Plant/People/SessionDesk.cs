@@ -69,7 +69,7 @@ public sealed class SessionDesk(
         await using var db = await database.CreateDbContextAsync(ct);
         var found = await Open(db).Where(s => s.Id == id && (s.TabletId == null
                 || db.Tablets.Any(t => t.Id == s.TabletId && t.WithdrawnAt == null)))
-            .Join(db.People.AsNoTracking().Where(p => !p.IsOff && (p.VouchedUntil == null || p.VouchedUntil > now)),
+            .Join(db.People.AsNoTracking().Where(PersonRow.CanComeIn(now)),
                 s => s.PersonId, p => p.Id, (Session, Person) => new { Session, Person })
             .SingleOrDefaultAsync(ct);
         return found is null ? null : (found.Session, found.Person);

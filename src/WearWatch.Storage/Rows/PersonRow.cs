@@ -1,3 +1,4 @@
+using System.Linq.Expressions;
 using Microsoft.AspNetCore.Identity;
 
 namespace WearWatch.Storage.Rows;
@@ -43,4 +44,8 @@ public sealed class PersonRow : IdentityUser<int>
 
     /// <summary>Whether the provider of a company account stands for the person no more.</summary>
     public bool IsDisowned(DateTimeOffset now) => VouchedUntil <= now;
+
+    /// <summary>Who can come in at a moment: nobody who is switched off or whose company account counts no more.</summary>
+    public static Expression<Func<PersonRow, bool>> CanComeIn(DateTimeOffset now) =>
+        person => !person.IsOff && (person.VouchedUntil == null || person.VouchedUntil > now);
 }

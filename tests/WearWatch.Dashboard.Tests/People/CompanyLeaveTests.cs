@@ -1,7 +1,11 @@
 using System.Net;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using WearWatch.Plant.Mailing;
+using WearWatch.Plant.Notices;
 using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Dashboard.Tests.People;
 
@@ -31,6 +35,11 @@ public sealed class CompanyLeaveTests : IAsyncLifetime
         await using (var scope = mill.Plant.Services.CreateAsyncScope())
         {
             Assert.Empty(await scope.ServiceProvider.GetRequiredService<PinDesk>().AskAsync(Ct));
+            // Nor is a notice given or mailed to somebody who has left.
+            var notices = scope.ServiceProvider.GetRequiredService<NoticeStepDesk>();
+            Assert.Equal(["Ada"], await notices.PeopleAsync(Ct));
+            Assert.Empty(await MailedToAsync(scope.ServiceProvider, "Pia Lund"));
+            Assert.NotEmpty(await MailedToAsync(scope.ServiceProvider, "Ada"));
         }
 
         var page = $"/people/{(await mill.PersonAsync("22")).Id}";
@@ -124,6 +133,29 @@ public sealed class CompanyLeaveTests : IAsyncLifetime
         await mill.Ada.SendFormAsync(page, "reset", ("Reset.Password", "a chain of links"));
         using var local = new Caller(mill.Plant);
         Assert.Equal(HttpStatusCode.Redirect, (await local.SignInAsync("Ben Amsel", "a chain of links")).StatusCode);
+    }
+
+    /// <summary>The mails that are due to a person who wishes each notice at once, when one was just raised.</summary>
+    private async Task<IReadOnlyList<PersonRow>> MailedToAsync(IServiceProvider services, string name)
+    {
+        await using var db = await mill.OpenAsync();
+        var person = await db.People.SingleAsync(p => p.UserName == name, Ct);
+        db.MailWishes.Add(new() { PersonId = person.Id, Address = "a@mill.example", Rhythm = MailRhythm.AtOnce });
+        db.Chains.Add(new() { Name = $"CHAIN {name}", PitchMm = 25.4 });
+        await db.SaveChangesAsync(Ct);
+        var chain = await db.Chains.SingleAsync(c => c.Name == $"CHAIN {name}", Ct);
+        db.Notices.Add(new()
+        {
+            ChainId = chain.Id,
+            Kind = NoticeKind.LimitNear,
+            Urgent = true,
+            RaisedAt = TimeProvider.System.GetUtcNow(),
+            Why = $"The limit is near.",
+            WhatToDo = $"Plan the swap.",
+        });
+        await db.SaveChangesAsync(Ct);
+        var due = await services.GetRequiredService<MailDesk>().DueAsync(Ct);
+        return [.. due.Select(d => d.Person).Where(p => p.Id == person.Id)];
     }
 
     private static Task<HttpResponseMessage> SayAsync(HttpClient outside, string token) => outside.PostAsync(

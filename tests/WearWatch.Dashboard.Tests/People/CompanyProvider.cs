@@ -40,7 +40,8 @@ public sealed class CompanyProvider : IAsyncDisposable
 
     public async Task StartAsync()
     {
-        var builder = WebApplication.CreateSlimBuilder();
+        // Beside the tests lie the dashboard's settings, and its port is not the provider's.
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = Path.GetTempPath() });
         builder.Logging.ClearProviders();
         builder.WebHost.UseUrls("http://127.0.0.1:0");
         builder.Services.AddOpenIddict().AddServer(Describe);
@@ -52,7 +53,7 @@ public sealed class CompanyProvider : IAsyncDisposable
         server.MapGet("/about", (Delegate)AboutAsync);
         server.MapMethods("/leave", ["GET", "POST"], Leave);
         await server.StartAsync();
-        Address = server.Urls.First() + "/";
+        Address = server.Urls.Single() + "/";
     }
 
     /// <summary>A logout token as the provider sends it (OpenID Connect Back-Channel Logout 1.0, 2.4).</summary>
