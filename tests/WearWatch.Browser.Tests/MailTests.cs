@@ -1,6 +1,5 @@
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
-using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 using WearWatch.Worker.Tests.Mailing;
@@ -10,7 +9,6 @@ namespace WearWatch.Browser.Tests;
 /// <summary>A planner asks for notices by mail, has one, follows its link on another device and signs in there.</summary>
 public sealed class MailTests(Screen screen) : IAsyncLifetime
 {
-    private const string Password = "twelve links of chain";
     private readonly MailReceiver server = new();
     private DashboardHost host = null!;
     private string address = "";
@@ -22,12 +20,7 @@ public sealed class MailTests(Screen screen) : IAsyncLifetime
         server.Start();
         host = new DashboardHost { Settings = [.. server.Settings, ("Mail:Every", "00:00:00.2")] };
         address = host.Listen();
-        await PlantFiles.TakeInAsync(host.Services, "MAIL");
-        await using var db = host.Services.GetRequiredService<Storage.Engines.WearStore>().CreateDbContext();
-        db.Chains.Add(new ChainRow { Name = "LOOSE", PitchMm = 25.4 });
-        await db.SaveChangesAsync(Ct);
-        using var scope = host.Services.CreateScope();
-        await scope.ServiceProvider.GetRequiredService<PeopleDesk>().AddFirstAsync("Ada", Password);
+        await NotifyingPlant.FillAsync(host, "MAIL");
     }
 
     public async ValueTask DisposeAsync()
@@ -99,7 +92,7 @@ public sealed class MailTests(Screen screen) : IAsyncLifetime
     private static async Task FillSignInAsync(IPage page)
     {
         await page.GetByLabel("Your name").FillAsync("Ada");
-        await page.GetByLabel("Password").FillAsync(Password);
+        await page.GetByLabel("Password").FillAsync(NotifyingPlant.Password);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in", Exact = true }).ClickAsync();
     }
 

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
-using WearWatch.Plant.People;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
 using WearWatch.Worker.Tests.Webhooks;
@@ -11,7 +10,6 @@ namespace WearWatch.Browser.Tests;
 /// <summary>An administrator enters a receiver, sees events arrive, fail and arrive again, and takes it away.</summary>
 public sealed class WebhookTests(Screen screen) : IAsyncLifetime
 {
-    private const string Password = "twelve links of chain";
     private readonly WebhookReceiver receiver = new();
     private DashboardHost host = null!;
     private string address = "";
@@ -23,12 +21,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
         receiver.Start();
         host = new DashboardHost { Settings = [("Webhooks:Loopback", "true"), ("Webhooks:Every", "00:00:00.2")] };
         address = host.Listen();
-        await PlantFiles.TakeInAsync(host.Services, "HOOK");
-        await using var db = host.Services.GetRequiredService<Storage.Engines.WearStore>().CreateDbContext();
-        db.Chains.Add(new ChainRow { Name = "LOOSE", PitchMm = 25.4 });
-        await db.SaveChangesAsync(Ct);
-        using var scope = host.Services.CreateScope();
-        await scope.ServiceProvider.GetRequiredService<PeopleDesk>().AddFirstAsync("Ada", Password);
+        await NotifyingPlant.FillAsync(host, "HOOK");
     }
 
     public async ValueTask DisposeAsync()
@@ -128,7 +121,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
     {
         await page.GotoAsync(address + "/people/me");
         await page.GetByLabel("Your name").FillAsync("Ada");
-        await page.GetByLabel("Password").FillAsync(Password);
+        await page.GetByLabel("Password").FillAsync(NotifyingPlant.Password);
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign in", Exact = true }).ClickAsync();
         await page.WaitForURLAsync(address + "/people/me");
     }
