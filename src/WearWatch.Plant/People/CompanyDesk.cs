@@ -90,7 +90,7 @@ public sealed class CompanyDesk(
         }
         catch (DbUpdateException) when (people.Users.Any(p => p.Issuer == who.Issuer && p.Subject == who.Subject))
         {
-            return (await FindAsync(who), null); // came in on two devices at once
+            return (null, CompanyWords.Failed); // came in on two devices at once: the next try finds the person
         }
     }
 

@@ -19,10 +19,11 @@ internal static class CompanySignIn
             .Validate(o => !o.IsOn || o.ClientId.Length > 0, "OpenId:ClientId is missing: the provider's name of this program.")
             .ValidateOnStart();
         services.AddSingleton<CompanyTokens>().AddSingleton<CompanyDoor>();
+        if (string.IsNullOrEmpty(section["Authority"])) return;
         services.AddAuthentication().AddOpenIdConnect(Scheme, _ => { });
         services.AddOptions<OpenIdConnectOptions>(Scheme).Configure<IOptions<OpenIdOptions>>((handler, asked) =>
             Describe(handler, asked.Value));
-        if (!string.IsNullOrEmpty(section["Authority"])) services.AddHostedService<CompanyWatch>();
+        services.AddHostedService<CompanyWatch>();
     }
 
     private static bool IsSafe(string authority) => Uri.TryCreate(authority, UriKind.Absolute, out var address)
@@ -30,10 +31,9 @@ internal static class CompanySignIn
 
     private static void Describe(OpenIdConnectOptions handler, OpenIdOptions asked)
     {
-        // The handler checks its settings at each request, used or not.
-        (handler.Authority, handler.ClientId) = asked.IsOn ? (asked.Authority, asked.ClientId) : ("https://none.invalid", "none");
+        (handler.Authority, handler.ClientId) = (asked.Authority, asked.ClientId);
         handler.ClientSecret = asked.ClientSecret.Length > 0 ? asked.ClientSecret : null;
-        handler.RequireHttpsMetadata = handler.Authority.StartsWith("https", StringComparison.Ordinal);
+        handler.RequireHttpsMetadata = asked.Authority.StartsWith("https", StringComparison.Ordinal);
         (handler.ResponseType, handler.ResponseMode, handler.UsePkce) = ("code", "query", true);
         (handler.CallbackPath, handler.SignInScheme) = ("/people/company/back", IdentityConstants.ExternalScheme);
         handler.SaveTokens = handler.GetClaimsFromUserInfoEndpoint = true;
