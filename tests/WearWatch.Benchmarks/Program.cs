@@ -1,3 +1,4 @@
+using System.Globalization;
 using WearWatch.Benchmarks.Desk;
 using WearWatch.Benchmarks.Entries;
 using WearWatch.Benchmarks.Intake;
@@ -9,8 +10,11 @@ using WearWatch.Benchmarks.Worlds;
 using WearWatch.Benchmarks.Years;
 
 // dotnet run -c Release --project tests/WearWatch.Benchmarks [name ...] [folder ...]; without a name: speed. A folder holds
-// chains.csv, events.csv and readings.csv of a fleet, and slips makes its slips there.
+// chains.csv, events.csv and readings.csv of a fleet, and slips and lengths make their slips there; a number says how many of
+// each, 1,000 without one.
 string[] folders = [.. args.Where(Directory.Exists)];
+string[] numbers = [.. args.Where(a => a.All(char.IsAsciiDigit))];
+var entries = numbers is [var number, ..] ? int.Parse(number, CultureInfo.InvariantCulture) : 1_000;
 (string Name, Func<TextWriter, Task<bool>> Run)[] benchmarks =
 [
     ("speed", output => Task.FromResult(SpeedBenchmark.Run(output))),
@@ -19,14 +23,15 @@ string[] folders = [.. args.Where(Directory.Exists)];
     ("plan", output => PlanBenchmark.RunAsync(output, TimeSpan.FromMinutes(5))),
     ("desk", DeskBenchmark.RunAsync),
     ("passes", output => Task.FromResult(PassBenchmark.Run(output))),
-    ("slips", output => Task.FromResult(SlipBenchmark.Run(output, folders))),
+    ("courses", output => Task.FromResult(PassBenchmark.RunCourses(output))),
+    ("slips", output => Task.FromResult(SlipBenchmark.Run(output, folders, entries))),
     ("moves", output => Task.FromResult(MovesBenchmark.Run(output))),
-    ("lengths", output => Task.FromResult(LengthBenchmark.Run(output))),
+    ("lengths", output => Task.FromResult(LengthBenchmark.Run(output, folders, entries))),
     ("worlds", output => Task.FromResult(WorldsBenchmark.Run(output))),
     ("years", YearsBenchmark.RunAsync),
 ];
 
-string[] asked = args.Except(folders).ToArray() is { Length: > 0 } told ? told : ["speed"];
+string[] asked = args.Except(folders).Except(numbers).ToArray() is { Length: > 0 } told ? told : ["speed"];
 if (asked.Except(benchmarks.Select(b => b.Name)).ToArray() is { Length: > 0 } unknown)
 {
     Console.Error.WriteLine(

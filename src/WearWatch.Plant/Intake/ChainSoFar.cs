@@ -82,17 +82,20 @@ public sealed class ChainSoFar(
     }
 
     /// <summary>
-    /// The question about the length of the last of its readings, as the same entry by a person would raise; null when it fits.
+    /// The question about the length of one of its newest readings, as the same entry by a person would raise, with what came
+    /// after it; null when it fits.
     /// </summary>
+    /// <param name="after">How many of its readings came after that one.</param>
     /// <param name="prior">What is believed of the chain before its first reading.</param>
     /// <param name="plan">When the plant runs.</param>
     /// <param name="onTheLine">Its neighbours on the line.</param>
-    public EntryDoubt? LengthDoubt(WearPrior prior, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine)
+    public EntryDoubt? LengthDoubt(int after, WearPrior prior, ProductionCalendar plan, IEnumerable<ChainSoFar> onTheLine)
     {
-        var last = readings[^1];
-        var known = Known(plan, last.TakenAt) with { Readings = readings[..^1], Prior = prior };
-        if (known.Weigh(last) is not { IsWorthTheNeighbours: true }) return null;
-        return known.Weigh(last, [.. onTheLine.Select(o => o.Known(plan, last.TakenAt))])
+        var (at, newest) = (readings.Count - 1 - after, readings[^1]);
+        var row = readings[at];
+        var known = Known(plan, newest.TakenAt) with { Readings = readings[..at], After = readings[(at + 1)..], Prior = prior };
+        if (known.IsOnTheWay(row) || known.Weigh(row) is not { IsWorthTheNeighbours: true }) return null;
+        return known.Weigh(row, [.. onTheLine.Select(o => o.Known(plan, newest.TakenAt))])
             is { IsDoubted: true, Column: "length" } doubt
             ? doubt
             : null;
@@ -145,6 +148,9 @@ public sealed class ChainSoFar(
         if (MovesHours(happening)) events.Add(happening);
     }
 
+    /// <summary>Takes an event back: it is sent back to whoever told it.</summary>
+    public void TakeBack(ChainEvent happening) => events.Remove(happening);
+
     /// <summary>
     /// Goes on to an event whose counter was taken as set back without record: those after it are weighed from there.
     /// </summary>
@@ -165,10 +171,11 @@ public sealed class ChainSoFar(
         if (readings.Count > 2 * ReadingsThatTell) readings.RemoveRange(0, ReadingsThatTell);
     }
 
-    /// <summary>Takes the last reading back: it waits for a person.</summary>
-    public void TakeBack()
+    /// <summary>Takes one of its newest readings back: it waits for a person.</summary>
+    /// <param name="after">How many of its readings came after that one.</param>
+    public void TakeBack(int after)
     {
-        readings.RemoveAt(readings.Count - 1);
+        readings.RemoveAt(readings.Count - 1 - after);
         LastCounterH = readings.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours;
         LastTakenAt = readings.LastOrDefault(r => r.TakenAt is not null)?.TakenAt;
     }

@@ -16,7 +16,7 @@ namespace WearWatch.Plant.Intake;
 /// </summary>
 /// <remarks>
 /// Of the rows of a file the counters are asked about (<see cref="ChainSoFar"/>), since no track can weigh hours that did not
-/// pass, and the newest length of each chain (<see cref="ReadingsTaking"/>).
+/// pass, and the lengths (<see cref="ReadingsTaking"/>).
 /// </remarks>
 public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModels models, PlantSettings plant)
 {
@@ -28,7 +28,9 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
     /// <summary>Weighs an entry; null when nothing is expected of it yet.</summary>
     /// <param name="chainId">The chain.</param>
     /// <param name="entry">The entry.</param>
-    /// <param name="corrects">The reading that it is to replace: it and what was read after it do not count.</param>
+    /// <param name="corrects">
+    /// The reading that it is to replace: it does not count, and it is weighed amid those before and after that one.
+    /// </param>
     /// <param name="ct">Stops it.</param>
     public async Task<EntryDoubt?> AskAsync(int chainId, Reading entry, long? corrects = null, CancellationToken ct = default)
     {
@@ -38,7 +40,14 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         if ((await RawChain.LoadAsync(db, [chainId], ct)) is not [var chain]) return null;
         if (Gauge.Measure(chain.Card.PitchMm, entry.Pitches, entry.LengthMm, entry.Tool,
             entry.TemperatureC) is GaugeOutcome.Refused) return null;
-        var known = Known(chain, model, calendar, corrects);
+        var around = ReadingsAround.Of(chain, entry.TakenAt, corrects);
+        var known = Known(chain, model, calendar) with
+        {
+            Readings = around.Before,
+            After = [.. around.After.Take(KnownChain.ReadingsAfter)],
+        };
+        // What came after says nothing where it does not go on from what came before.
+        if (known.After.Count > 0 && known.Weigh(entry) is null) known = known with { After = [] };
         return known.Weigh(entry) is { IsWorthTheNeighbours: false } usual
             ? usual
             : known.Weigh(entry, await NeighboursAsync(db, chain, model, calendar, ct));
@@ -81,11 +90,7 @@ public sealed class EntryQuestion(IDbContextFactory<WearDb> database, FleetModel
         return [.. (await RawChain.LoadAsync(db, onTheLine, ct)).Select(n => Known(n, model, calendar))];
     }
 
-    private static KnownChain Known(RawChain chain, FleetModel? model, ProductionCalendar calendar, long? corrects = null) => new(
-        chain.Card,
-        [.. chain.Readings.Take(
-            chain.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).Count())],
-        chain.Events,
-        model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
+    private static KnownChain Known(RawChain chain, FleetModel? model, ProductionCalendar calendar) => new(
+        chain.Card, chain.Readings, chain.Events, model?.PriorFor(chain.CardSeen(calendar)) ?? WearPrior.Broad,
         calendar.Knowing(chain.Ran));
 }

@@ -88,7 +88,8 @@ public sealed class IntakeDesk(
             is { } known)
             return known.Fingerprint == Fingerprint.Of(told) ? await AnswerAsync(db, known, ct) : KeyIsUsed();
 
-        var judgement = ReadingJudge.Judge(told, await SoFarAsync(db, chain.Id, corrects, ct), now, askAboutFalls: true);
+        var judgement = ReadingJudge.Judge(
+            told, await SoFarAsync(db, chain.Id, told.TakenAt, corrects, ct), now, askAboutFalls: true);
         if (judgement is Judgement.Refuse no) return new IntakeAnswer.Refused([new Refusal(no.Column, no.Why)]);
         if (reading.Confirmed && (reading.ByPlanner || judgement is not Judgement.Wait { ForPlanner: true }))
             judgement = new Judgement.Use();
@@ -162,12 +163,13 @@ public sealed class IntakeDesk(
     }
 
     /// <summary>The chain before a reading: before the one that is corrected, else before one that is new.</summary>
-    private static async Task<ChainSoFar> SoFarAsync(WearDb db, int chainId, long? corrects, CancellationToken ct)
+    private static async Task<ChainSoFar> SoFarAsync(
+        WearDb db, int chainId, DateTimeOffset? takenAt, long? corrects, CancellationToken ct)
     {
         var raw = (await RawChain.LoadAsync(db, [chainId], ct)).Single();
-        var before = raw.ReadingRows.TakeWhile(r => corrects is null || (r.Id != corrects && r.CorrectsId != corrects)).ToList();
+        var before = ReadingsAround.Of(raw, takenAt, corrects).Before;
         return new ChainSoFar(
-            raw.Card, [.. raw.Events], before.LastOrDefault(r => r.CounterH is not null)?.CounterH,
+            raw.Card, [.. raw.Events], before.LastOrDefault(r => r.Counter is not null)?.Counter?.Hours,
             before.LastOrDefault(r => r.TakenAt is not null)?.TakenAt);
     }
 

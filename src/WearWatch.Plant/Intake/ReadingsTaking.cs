@@ -10,15 +10,14 @@ namespace WearWatch.Plant.Intake;
 
 /// <summary>Takes readings of a file in.</summary>
 /// <remarks>
-/// Of each chain the newest rows are held until the file is through, since by the newest length the forecast stands: it is asked
-/// about as an entry by a person is, and where it waits, so is the one before it. The others are weighed by the track, with what
-/// came after them.
+/// Of each chain the newest rows are held. A row is asked about when some have come after it, by what came before and after. The
+/// newest length, by which the forecast stands, is asked about when the file is through, as an entry by a person is, and where it
+/// waits, so is the one before it.
 /// </remarks>
 internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, ImportFile file)
 {
-    private const int Held = 3;
-
-    private readonly Dictionary<string, List<(FileItem.Measured Item, string Fingerprint)>> newest = [];
+    /// <summary>The newest rows of each chain, on which no verdict was given yet.</summary>
+    private readonly Dictionary<string, List<HeldRow>> newest = [];
 
     public async Task TakeAsync(WearDb db, IReadOnlyList<FileItem> items, CancellationToken ct)
     {
@@ -36,8 +35,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, ImportFi
                 ImportRun.RefuseUnknown(remarks, item.Line, item.Reading.Chain);
             else if (remarks.IsRepeated(fingerprint, item.Line, isStored: known.Contains(fingerprint)))
             {
-                Release(rows, item.Reading.Chain, leaves: 0);
-                so.Add(item.Reading);
+                Hold(rows, new HeldRow(item, fingerprint, IsStored: true), so);
             }
             else
             {
@@ -52,27 +50,22 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, ImportFi
     /// <summary>Asks about the newest length of each chain and takes the rows that were held.</summary>
     public async Task FinishAsync(WearDb db, CancellationToken ct)
     {
+        // A change of the counter that cannot be is not to make the newest lengths wait.
+        if (newest.Count > 0) run.Events.JudgeUndated();
         var rows = new List<ReadingRow>();
         foreach (var (chain, held) in newest)
         {
             var so = run.SoFar[chain];
-            var waits = new Stack<(FileItem.Measured Item, string Fingerprint, Judgement.Wait Why)>();
-            while (held is [.., var last]
-                && so.LengthDoubt(run.PriorFor(so.Card), run.Calendar, run.OnTheLineOf(so.Card)) is { } doubt)
+            // They are kept in the order in which they were taken, so that rows without dates stay in it.
+            var waits = new Stack<(HeldRow Row, EntryDoubt Why)>();
+            while (held is [.., { IsStored: false } last] && Doubt(so, after: 0) is { } doubt)
             {
-                waits.Push((last.Item, last.Fingerprint, new Judgement.Wait(doubt.Column, doubt.Question)));
-                held.RemoveAt(held.Count - 1);
-                so.TakeBack();
+                waits.Push((last, doubt));
+                TakeBack(held, so, after: 0);
             }
 
-            Release(rows, chain, leaves: 0);
-            foreach (var (item, fingerprint, why) in waits)
-            {
-                remarks.Add(item.Line, why);
-                remarks.Taken--;
-                remarks.Waiting++;
-                Keep(rows, item, fingerprint, why);
-            }
+            Release(rows, held, so, leaves: 0);
+            foreach (var (row, why) in waits) Wait(rows, row, why);
         }
 
         if (run.Stores) await db.AddManyAsync(rows, ct);
@@ -87,10 +80,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, ImportFi
         else remarks.Taken++;
         if (judgement is Judgement.Use)
         {
-            so.Add(item.Reading);
-            if (!newest.TryGetValue(item.Reading.Chain, out var held)) newest[item.Reading.Chain] = held = [];
-            held.Add((item, fingerprint));
-            Release(rows, item.Reading.Chain, leaves: Held);
+            Hold(rows, new HeldRow(item, fingerprint, IsStored: false), so);
         }
         else
         {
@@ -98,11 +88,49 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, ImportFi
         }
     }
 
-    /// <summary>Takes the oldest of the rows that are held of a chain.</summary>
-    private void Release(List<ReadingRow> rows, string chain, int leaves)
+    private void Hold(List<ReadingRow> rows, HeldRow row, ChainSoFar so)
     {
-        if (!newest.TryGetValue(chain, out var held)) return;
-        for (; held.Count > leaves; held.RemoveAt(0)) Keep(rows, held[0].Item, held[0].Fingerprint, new Judgement.Use());
+        so.Add(row.Item.Reading);
+        if (!newest.TryGetValue(so.Card.Name, out var held)) newest[so.Card.Name] = held = [];
+        held.Add(row);
+        Release(rows, held, so, leaves: KnownChain.ReadingsAfter);
+    }
+
+    /// <summary>Keeps the oldest of the rows that are held of a chain, or lets it wait where those after it say so too.</summary>
+    private void Release(List<ReadingRow> rows, List<HeldRow> held, ChainSoFar so, int leaves)
+    {
+        while (held.Count > leaves)
+        {
+            var after = held.Count - 1;
+            if (after > 0 && !held[0].IsStored && Doubt(so, after) is { } doubt)
+            {
+                Wait(rows, held[0], doubt);
+                TakeBack(held, so, after);
+                continue;
+            }
+
+            if (!held[0].IsStored) Keep(rows, held[0].Item, held[0].Fingerprint, new Judgement.Use());
+            held.RemoveAt(0);
+        }
+    }
+
+    private EntryDoubt? Doubt(ChainSoFar so, int after) =>
+        so.LengthDoubt(after, run.PriorFor(so.Card), run.Calendar, run.OnTheLineOf(so.Card));
+
+    private static void TakeBack(List<HeldRow> held, ChainSoFar so, int after)
+    {
+        held.RemoveAt(held.Count - 1 - after);
+        so.TakeBack(after);
+    }
+
+    /// <summary>Lets a row that was taken wait for a person.</summary>
+    private void Wait(List<ReadingRow> rows, HeldRow row, EntryDoubt doubt)
+    {
+        var why = new Judgement.Wait(doubt.Column, doubt.Question);
+        remarks.Add(row.Item.Line, why);
+        remarks.Taken--;
+        remarks.Waiting++;
+        Keep(rows, row.Item, row.Fingerprint, why);
     }
 
     private void Keep(List<ReadingRow> rows, FileItem.Measured item, string fingerprint, Judgement judgement)
@@ -127,4 +155,7 @@ internal sealed class ReadingsTaking(ImportRun run, RemarkList remarks, ImportFi
             ? judgement
             : new Judgement.Wait(doubt.Column, doubt.Question);
     }
+
+    /// <summary>A row that no verdict has been given on; one that is stored already tells of those before it.</summary>
+    private sealed record HeldRow(FileItem.Measured Item, string Fingerprint, bool IsStored);
 }

@@ -57,6 +57,12 @@ public sealed class CounterClock(
 
     private readonly IReadOnlyList<GaugedReading> gauged = GaugedReading.All(card, readings);
 
+    /// <summary>
+    /// Whether what is entered may have happened at any time before as well, as an event without a date: then any counter up to
+    /// the last is as likely.
+    /// </summary>
+    public bool MayBeBefore { get; init; }
+
     /// <summary>The chain's name.</summary>
     public string Chain => card.Name;
 
@@ -71,7 +77,8 @@ public sealed class CounterClock(
     public double? LogDensity(Reading entry)
     {
         if (entry.Counter is null || Place(entry) is not { } place) return null;
-        if (place.SinceLastHours is not { } hours || place.IsPastTheNext) return Impossible;
+        if (place.SinceLastHours is not { } hours || place.IsPastTheNext)
+            return MayBeBefore && entry.Counter.Value.Hours < place.LastH ? -Math.Log(place.LastH) : Impossible;
         var expected = Expect(place, entry.TakenAt);
         return expected.MostH is { } most
             ? place.LastH + hours > most ? Impossible : Math.Log(Dated(hours, expected))

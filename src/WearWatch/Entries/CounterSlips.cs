@@ -39,7 +39,8 @@ internal static class CounterSlips
         Math.Log(chance) + (told.Clock.LogDensity(entry) ?? double.NegativeInfinity));
 
     /// <summary>Only the numbers near to what was expected are worth being weighed: there are a hundred others.</summary>
-    private static bool CanBe(CounterCase told, double counterH) => counterH >= told.Expected.LastH - 1
+    private static bool CanBe(CounterCase told, double counterH) =>
+        counterH >= (told.Clock.MayBeBefore ? 0 : told.Expected.LastH - 1)
         && counterH <= (told.Expected.MostH ?? told.Expected.LastH + 30 * (told.Expected.AboutH - told.Expected.LastH));
 
     /// <summary>The counter of a neighbour was read: what this chain's own showed nobody knows.</summary>

@@ -25,7 +25,7 @@ public sealed record EntryDoubt
     private const double MostDaysToTell = 1500;
 
     /// <summary>Odds of more than this share of the likeliest's are near to it.</summary>
-    private const double NearShare = 0.5;
+    private const double NearShare = 1.0 / 3;
     private const int MostOffered = 2;
 
     private static readonly Phrase Again = $"Please measure again.";

@@ -1,4 +1,3 @@
-using WearWatch.Chains;
 using WearWatch.Gauging;
 using WearWatch.Running;
 using WearWatch.Wear;
@@ -18,33 +17,24 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
     private static readonly Expectation Fresh = Expectation.NewChain;
 
     /// <summary>What is expected of an entry; null when nothing places it among the chain's readings.</summary>
-    /// <param name="card">The chain.</param>
-    /// <param name="readings">Its earlier readings in the order in which they were taken.</param>
-    /// <param name="events">Its events in the order in which they happened.</param>
+    /// <param name="known">The chain as it is known.</param>
     /// <param name="entry">The reading that is being entered; its length does not matter here.</param>
-    /// <param name="prior">What is believed of the chain before its first reading.</param>
-    /// <param name="calendar">When its line runs.</param>
     /// <param name="onTheLine">The clocks of its neighbours on the same line, where they are worth the look.</param>
-    public static ExpectedReading? Of(
-        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry,
-        WearPrior prior, ProductionCalendar calendar, IReadOnlyList<CounterClock>? onTheLine = null)
+    public static ExpectedReading? Of(KnownChain known, Reading entry, IReadOnlyList<CounterClock>? onTheLine = null)
     {
         var others = onTheLine ?? [];
-        var clock = new CounterClock(
-            card, readings, events, calendar, [.. others.SelectMany(o => o.RunsBefore(entry with { Counter = null }))]);
+        var clock = new CounterClock(known.Card, known.Readings, known.Events, known.Calendar,
+            [.. others.SelectMany(o => o.RunsBefore(entry with { Counter = null }))]);
         var counter = CounterEvidence.Of(entry, clock, others);
         if (counter is { Accounts.Count: > 0 })
         {
             counter = counter with
             {
-                Accounts = [.. counter.Accounts.Select(a => a with
-                {
-                    Expected = At(card, readings, events, a.Entry, prior, calendar)?.Expected,
-                })],
+                Accounts = [.. counter.Accounts.Select(a => a with { Expected = At(known, a.Entry)?.Expected })],
             };
         }
 
-        var asTold = At(card, readings, events, entry, prior, calendar);
+        var asTold = At(known, entry);
         return asTold is not null ? asTold with { Alternatives = asTold.Alternatives with { Counter = counter } }
             : counter?.Accounts.FirstOrDefault(a => a.Expected is not null)?.Expected is { } likeliest
                 ? new ExpectedReading(likeliest, new Alternatives { Counter = counter })
@@ -52,28 +42,37 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
     }
 
     /// <summary>What is expected at the hours of an entry, its counter and date taken as they are.</summary>
-    private static ExpectedReading? At(
-        ChainCard card, IReadOnlyList<Reading> readings, IReadOnlyList<ChainEvent> events, Reading entry,
-        WearPrior prior, ProductionCalendar calendar)
+    private static ExpectedReading? At(KnownChain known, Reading entry)
     {
+        var (card, readings, events, prior, calendar) = (known.Card, known.Readings, known.Events, known.Prior, known.Calendar);
         // A stand-in of a likely length takes the entry's place, so that it falls in its place among the lives and hours.
-        var last = ChainHistory.Take(card, readings, events, calendar).Current.Observations is [.., var newest]
+        var earlier = known.After.Count == 0 ? readings : Earlier([.. readings, .. known.After], entry) ?? readings;
+        var last = ChainHistory.Take(card, earlier, events, calendar).Current.Observations is [.., var newest]
             ? newest
             : (Observation?)null;
         var standIn = entry with
         {
             LengthMm = entry.Pitches * card.PitchMm * (1 + (last?.ElongationPercent ?? Fresh.MeanPercent) / 100),
             TemperatureC = null,
-            Place = last is { } read ? readings[read.ReadingIndex].Place : "",
-            Strand = last is { } same ? readings[same.ReadingIndex].Strand : null,
+            Place = last is { } read ? earlier[read.ReadingIndex].Place : "",
+            Strand = last is { } same ? earlier[same.ReadingIndex].Strand : null,
         };
-        var life = ChainHistory.Take(card, [.. readings, standIn], events, calendar).Lives
+        // Another place of the same visit that is more worn would count for both.
+        IReadOnlyList<Reading> all =
+        [
+            .. readings, standIn, .. known.After.Where(r => r.Place == entry.Place && r.Strand == entry.Strand),
+        ];
+        var life = ChainHistory.Take(card, all, events, calendar).Lives
             .FirstOrDefault(l => l.Observations.Any(IsStandIn));
         if (life is null) return null;
 
-        var hours = life.Observations.First(IsStandIn).HoursSinceFitting;
+        var here = life.Observations.ToList().FindIndex(IsStandIn);
+        var hours = life.Observations[here].HoursSinceFitting;
         var before = life with { Observations = [.. life.Observations.Where(o => !IsStandIn(o))] };
-        var expected = TrackAhead.Of(before, prior, hours);
+        Observation[] later = known.After.Count > 0 ? [.. life.Observations.Skip(here + 1)] : [];
+        if (later.Length > 0) before = life with { Observations = [.. life.Observations.Take(here)] };
+        if ((later.Length > 0 ? TrackBetween.Of(before, later, prior, hours) : TrackAhead.Of(before, prior, hours))
+            is not { } expected) return null;
         var growth = expected.GrowthPercent;
         return new ExpectedReading(expected, new Alternatives
         {
@@ -83,7 +82,7 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
             // Fitted at any moment since the last reading, as likely as any other, and worn since as the old one did.
             IfReplaced = new Expectation(
                 Fresh.MeanPercent + growth / 2, Math.Sqrt(Math.Pow(Fresh.StandardDeviationPercent, 2) + growth * growth / 12)),
-            IfCounterWasReset = HoursByCalendar(before, readings, entry, calendar) is { } byCalendar
+            IfCounterWasReset = HoursByCalendar(before, all, entry, calendar) is { } byCalendar
                 && IsFarBehind(before, hours, byCalendar)
                 ? TrackAhead.Of(before, prior, before.Observations[^1].HoursSinceFitting + byCalendar)
                 : null,
@@ -91,6 +90,10 @@ public sealed record ExpectedReading(Expectation Expected, Alternatives Alternat
 
         bool IsStandIn(Observation observation) => observation.ReadingIndex == readings.Count;
     }
+
+    /// <summary>The readings before an entry by their dates, in whatever order they stand; null where one has none.</summary>
+    private static IReadOnlyList<Reading>? Earlier(IReadOnlyList<Reading> readings, Reading entry) =>
+        entry.TakenAt is { } at && readings.All(r => r.TakenAt is not null) ? [.. readings.Where(r => r.TakenAt <= at)] : null;
 
     /// <summary>The count of more than half of the readings; null where there is none.</summary>
     private static int? UsualPitches(IReadOnlyList<Reading> readings) => readings.GroupBy(r => r.Pitches)

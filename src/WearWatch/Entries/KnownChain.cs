@@ -15,10 +15,32 @@ public sealed record KnownChain(
     ChainCard Card, IReadOnlyList<Reading> Readings, IReadOnlyList<ChainEvent> Events, WearPrior Prior,
     ProductionCalendar Calendar)
 {
+    /// <summary>So many readings after it tell of one that stands amid others; one of them may be a slip itself.</summary>
+    public const int ReadingsAfter = 3;
+
+    private const double UsualDeviations = 2;
     private const double OutOfSightDays = 50 * 365.25;
+
+    /// <summary>
+    /// Its next readings after an entry that stands amid others, as a row of a file; empty for one that is the newest.
+    /// </summary>
+    public IReadOnlyList<Reading> After { get; init; } = [];
 
     /// <summary>What is known of its hours, its neighbours not asked.</summary>
     public CounterClock Clock => new(Card, Readings, Events, Calendar);
+
+    /// <summary>
+    /// Whether an entry amid others lies on the way from the one before it to the one after it, so that it needs no look at the
+    /// track.
+    /// </summary>
+    public bool IsOnTheWay(Reading entry)
+    {
+        if (Readings is not [.., var last] || After is not [var next, ..]) return false;
+        if (GaugedReading.All(Card, [last, entry, next])
+            is not [{ Elongation.Percent: var from }, { Elongation: { } here }, { Elongation.Percent: var to }]) return false;
+        var scatter = UsualDeviations * here.ScatterPercent;
+        return here.Percent > Math.Min(from, to) - scatter && here.Percent < Math.Max(from, to) + scatter;
+    }
 
     /// <summary>Weighs an entry; null when nothing is expected of it yet.</summary>
     /// <param name="entry">The entry; one that the gauge does not refuse.</param>
@@ -37,7 +59,9 @@ public sealed record KnownChain(
             ],
         }) with
         { TemperatureOff = UsualTemperature.WhatIsOff(Readings, entry) };
-        return doubt.IsDoubted || !doubt.MayMoveFar ? doubt : doubt with { MovesEarlyDays = EarlyDaysMoved(entry, doubt) };
+        return doubt.IsDoubted || !doubt.MayMoveFar || After.Count > 0
+            ? doubt
+            : doubt with { MovesEarlyDays = EarlyDaysMoved(entry, doubt) };
     }
 
     /// <summary>By how many days the early date comes to lie elsewhere than if the length were what was expected.</summary>
@@ -74,16 +98,33 @@ public sealed record KnownChain(
             Pitches = 1,
             LengthMm = Card.PitchMm,
         };
-        var evidence = CounterEvidence.Of(entry, Clock, [.. (onTheLine ?? []).Select(o => o.Clock)]);
-        // What has no date may have happened at any time before.
-        return happening.At is null && counter.Hours < evidence?.Expected.LastH ? null : evidence;
+        CounterClock[] others = [.. (onTheLine ?? []).Select(o => o.Clock)];
+        if (happening.At is not null) return CounterEvidence.Of(entry, Clock, others);
+
+        // What has no date may have happened at any time before; but where a counter began anew it goes on no further.
+        var beganAnew = BeginsAnew(happening);
+        var evidence = CounterEvidence.Of(
+            entry, new CounterClock(Card, UpToTheEnd(counter), [], Calendar) { MayBeBefore = !beganAnew }, others);
+        return counter.Hours < evidence?.Expected.LastH && !beganAnew ? null : evidence;
     }
+
+    /// <summary>The readings up to the end of that run of counters whose last is nearest to a counter without a date.</summary>
+    private IReadOnlyList<Reading> UpToTheEnd(RunningHours counter)
+    {
+        int[] counted = [.. Enumerable.Range(0, Readings.Count).Where(i => Readings[i].Counter is not null)];
+        var ends = counted.Where((at, i) => i + 1 == counted.Length || Readings[counted[i + 1]].Counter < Readings[at].Counter);
+        var end = ends.OrderBy(at => Math.Abs(Readings[at].Counter!.Value.Hours - counter.Hours)).FirstOrDefault(-1);
+        return [.. Readings.Take(end + 1)];
+    }
+
+    private static bool BeginsAnew(ChainEvent happening) =>
+        happening.Kind == ChainEventKind.MeterReset || happening.CounterAfter < happening.CounterBefore;
 
     private static RunningHours? CounterOf(ChainEvent happening) => happening.CounterBefore
         ?? (happening.Kind is ChainEventKind.Replacement or ChainEventKind.MeterReset ? null : happening.CounterAfter);
 
     private ExpectedReading? Expect(Reading entry, IReadOnlyList<CounterClock> onTheLine) =>
-        ExpectedReading.Of(Card, Readings, Events, entry, Prior, Calendar, onTheLine);
+        ExpectedReading.Of(this, entry, onTheLine);
 
     /// <summary>What this chain would show if the entry were its own; null when nothing says.</summary>
     private NeighbourReading? AsNeighbour(Reading entry, ChainCard told, bool? isToldsCount)

@@ -22,6 +22,9 @@ internal static class LengthSlips
     private const double DigitMissing = 0.002;
     private const double NotAtZero = 0.001;
 
+    /// <summary>Lengths so near to each other come to the same: 0.1 % of elongation, a tape's doubt.</summary>
+    private const double SameLengthShare = 0.001;
+
     /// <summary>A tape whose hook is worn is begun at one of these marks, in millimetres.</summary>
     private static readonly double[] Marks = [10, 100];
 
@@ -54,19 +57,30 @@ internal static class LengthSlips
         }
 
         var meant = Written(entry).ToList();
-        yield return Told(DigitSlip.Swapped, SlipKind.DigitsSwapped, $"two digits swapped", DigitsSwapped);
-        yield return Told(DigitSlip.Missing, SlipKind.DigitMissing, $"a digit left out", DigitMissing);
+        foreach (var swapped in Told(DigitSlip.Swapped, SlipKind.DigitsSwapped, $"two digits swapped", DigitsSwapped))
+            yield return swapped;
+        foreach (var missing in Told(DigitSlip.Missing, SlipKind.DigitMissing, $"a digit left out", DigitMissing))
+            yield return missing;
 
-        // Of the many that may have been meant the one that fits best is told, with the odds of them all: most lie near to it.
-        Account? Told(DigitSlip how, SlipKind kind, Phrase words, double share)
+        // Of the many that may have been meant those that come to the same are one account: the one that fits best, with the
+        // odds of them all.
+        IEnumerable<Account> Told(DigitSlip how, SlipKind kind, Phrase words, double share)
         {
-            var all = meant.Where(m => m.Number.How == how).Select(m => Try(
-                kind, $"{m.Text}, {words}", share * m.Number.Chance, entry.Pitches, m.Mm)).OfType<Account>().ToList();
-            return all.MaxBy(a => a.LogWeight) is { } best
-                ? best with { LogWeight = best.LogWeight + Math.Log(all.Sum(a => Math.Exp(a.LogWeight - best.LogWeight))) }
-                : null;
+            var kept = new List<Account>();
+            foreach (var account in meant.Where(m => m.Number.How == how).Select(m => Try(
+                kind, $"{m.Text}, {words}", share * m.Number.Chance, entry.Pitches, m.Mm)).OfType<Account>()
+                .OrderByDescending(a => a.LogWeight))
+            {
+                var same = kept.FindIndex(k => Math.Abs(k.LengthMm / account.LengthMm - 1) < SameLengthShare);
+                if (same < 0) kept.Add(account);
+                else kept[same] = kept[same] with { LogWeight = Sum(kept[same].LogWeight, account.LogWeight) };
+            }
+
+            return kept;
         }
     }
+
+    private static double Sum(double more, double less) => more + Math.Log(1 + Math.Exp(less - more));
 
     /// <summary>The lengths that may have been meant by the figures as written; none where they are of several.</summary>
     private static IEnumerable<(MeantNumber Number, double Mm, Phrase Text)> Written(Reading entry)

@@ -19,6 +19,8 @@ internal sealed record EventSlip(string Field, string Name, Func<ChainEvent, Ran
         new("taken_at", "month", (e, _) => e with { At = e.At?.AddMonths(-1) }),
         new("taken_at", "year", (e, _) => e with { At = e.At?.AddYears(-1) }),
         new("taken_at", "left out", (e, _) => e.CounterBefore is null && e.CounterAfter is null ? null : e with { At = null }),
+        .. OfCounter("counter_h_before", e => e.CounterBefore, (e, h) => e with { CounterBefore = h })
+            .Where(s => s.Name != "left out").Select(s => s with { Name = s.Name + ", no date", Spoil = Undated(s.Spoil) }),
         new("taken_at", "month, no counter", (e, _) => Uncounted(e) with { At = e.At?.AddMonths(-1) }),
         new("taken_at", "year, no counter", (e, _) => Uncounted(e) with { At = e.At?.AddYears(-1) }),
         new("pitches_out", "anything", (e, chance) =>
@@ -30,6 +32,9 @@ internal sealed record EventSlip(string Field, string Name, Func<ChainEvent, Ran
         new("take_up_mm", "anything", (e, chance) =>
             EventFacts.TellsTakeUp(e.Kind) ? e with { TakeUpMm = chance.Next(100_000) } : null),
     ];
+
+    private static Func<ChainEvent, Random, ChainEvent?> Undated(Func<ChainEvent, Random, ChainEvent?> spoil) =>
+        (e, chance) => spoil(e, chance) is { } spoiled ? spoiled with { At = null } : null;
 
     private static ChainEvent Uncounted(ChainEvent happening) => happening with { CounterBefore = null, CounterAfter = null };
 

@@ -4,8 +4,14 @@ using WearWatch.Gauging;
 namespace WearWatch.Benchmarks.Entries;
 
 /// <summary>Spoils lengths of a fleet, one at a time, and looks whether they are asked about and what is offered.</summary>
-internal static class LengthTrial
+internal sealed class LengthTrial(Func<TrialFleet, TrialChain, int, Reading, EntryDoubt?> ask, int readingsAfter)
 {
+    /// <summary>Entries by a person: the newest of their chain.</summary>
+    public static LengthTrial Typed { get; } = new(SlipTrial.Ask, readingsAfter: 0);
+
+    /// <summary>Rows of a file that others come after.</summary>
+    public static LengthTrial Amid { get; } = new(SlipTrial.AskAmid, readingsAfter: 1);
+
     private const int ReadingsBefore = 4;
     private const double FarOff = 4;
 
@@ -13,20 +19,20 @@ internal static class LengthTrial
     private const double RightShare = 0.001;
 
     /// <summary>Many entries with one slip.</summary>
-    public static LengthCount Of(TrialFleet fleet, LengthSlip slip, int count, int seed)
+    public LengthCount Of(TrialFleet fleet, LengthSlip slip, int count, int seed)
     {
         var chance = new Random(seed);
         int made = 0, far = 0, held = 0, all = 0, first = 0, shown = 0, wrong = 0;
         for (var tries = 0; made < count && tries < 20 * count; tries++)
         {
-            if (Draw(fleet, chance, ReadingsBefore) is not var (chain, i)) continue;
+            if (Draw(fleet, chance, ReadingsBefore, readingsAfter) is not var (chain, i)) continue;
             var right = chain.Readings[i];
             var other = slip.Name == LengthSlip.Neighbour ? OfNeighbour(fleet, chain, i, chance) : null;
             if (slip.Spoil(chain.Card, right, other, chance) is not { } spoiled) continue;
             if (Gauge.Measure(chain.Card.PitchMm, spoiled.Pitches, spoiled.LengthMm, spoiled.Tool)
                 is GaugeOutcome.Refused) continue;
-            if (SlipTrial.Ask(fleet, chain, i, spoiled) is not { } doubt) continue;
             made++;
+            if (ask(fleet, chain, i, spoiled) is not { } doubt) continue;
             if (Math.Abs(doubt.Deviations) > FarOff) far++;
             if (!doubt.IsDoubted) continue;
             all++;
@@ -40,26 +46,26 @@ internal static class LengthTrial
     }
 
     /// <summary>How many ordinary entries are asked about, of how many.</summary>
-    public static (int Held, int Of) Honest(TrialFleet fleet, int count, int seed)
+    public (int Held, int Of) Honest(TrialFleet fleet, int count, int seed)
     {
         var chance = new Random(seed);
         int held = 0, of = 0;
         for (var tries = 0; of < count && tries < 20 * count; tries++)
         {
-            if (Draw(fleet, chance, 1) is not var (chain, i)) continue;
-            if (SlipTrial.Ask(fleet, chain, i, chain.Readings[i]) is not { } doubt) continue;
+            if (Draw(fleet, chance, 1, readingsAfter) is not var (chain, i)) continue;
             of++;
-            if (doubt.IsDoubted) held++;
+            if (ask(fleet, chain, i, chain.Readings[i]) is { IsDoubted: true }) held++;
         }
 
         return (held, of);
     }
 
-    internal static (TrialChain Chain, int Index)? Draw(TrialFleet fleet, Random chance, int readingsBefore)
+    internal static (TrialChain Chain, int Index)? Draw(
+        TrialFleet fleet, Random chance, int readingsBefore, int readingsAfter = 0)
     {
         var chain = fleet.Chains[chance.Next(fleet.Chains.Count)];
-        if (!chain.IsPlain || chain.Readings.Count <= readingsBefore) return null;
-        var i = chance.Next(readingsBefore, chain.Readings.Count);
+        if (!chain.IsPlain || chain.Readings.Count <= readingsBefore + readingsAfter) return null;
+        var i = chance.Next(readingsBefore, chain.Readings.Count - readingsAfter);
         return SlipTrial.IsOrdinary(fleet, chain, i) ? (chain, i) : null;
     }
 

@@ -6,44 +6,28 @@ namespace WearWatch.Benchmarks.Entries;
 /// </summary>
 internal static class SlipBenchmark
 {
-    private const int Entries = 1_000;
+    /// <summary>So many ordinary ones, of which hardly any is to be asked about.</summary>
+    private const int Ordinary = 1_000;
     private const int Seed = 2;
 
-    /// <summary>Prints the shares; whether the bars of docs/method.md are kept.</summary>
+    /// <summary>Prints the shares; whether the bars of docs/gauging.md are kept.</summary>
     /// <param name="output">Where to.</param>
-    /// <param name="folders">Fleets whose files have no dates; none for the mill.</param>
-    public static bool Run(TextWriter output, IReadOnlyList<string> folders)
-    {
-        if (folders.Count > 0)
-        {
-            return folders.Select(f => Run(output, TrialFleet.Folder(f), Path.GetFileName(f), held: 0.9)).ToList()
-                .TrueForAll(kept => kept);
-        }
-
-        var folder = Directory.CreateTempSubdirectory("wearwatch-slips-").FullName;
-        try
-        {
-            // Both run, so that the table is whole also where a bar is missed.
-            var dated = Run(output, TrialFleet.Mill(folder, dated: true), "with dates", held: 0.99);
-            return Run(output, TrialFleet.Mill(folder, dated: false), "without dates", held: 0.9) && dated;
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
+    /// <param name="folders">Fleets; none for the mill.</param>
+    /// <param name="entries">How many of each slip.</param>
+    public static bool Run(TextWriter output, IReadOnlyList<string> folders, int entries) =>
+        TrialFleet.Each(folders, (fleet, title) => Run(output, fleet, title, entries));
 
     /// <summary>A date that is off by a day nothing can tell.</summary>
     private static bool IsHeld(IReadOnlyList<SlipCount> counts, double share) =>
         counts.Sum(c => c.Held) >= share * counts.Sum(c => c.Matter);
 
-    private static bool Run(TextWriter output, TrialFleet fleet, string title, double held)
+    private static bool Run(TextWriter output, TrialFleet fleet, string title, int entries)
     {
-        var (asked, of) = SlipTrial.Honest(fleet, Entries, Seed);
+        var (asked, of) = SlipTrial.Honest(fleet, Ordinary, Seed);
         output.WriteLine(FormattableString.Invariant($"{title}: of {of} ordinary entries {asked} asked about"));
-        var counts = TrialSlip.OfCounters.Select(slip => SlipTrial.Of(fleet, slip, Entries, Seed)).Where(c => c.Made > 0)
-            .ToList();
+        var counts = TrialSlip.OfCounters.AsParallel().AsOrdered()
+            .Select(slip => SlipTrial.Of(fleet, slip, entries, Seed)).Where(c => c.Made > 0).ToList();
         foreach (var count in counts) output.WriteLine(count);
-        return asked < 0.005 * of && IsHeld([.. counts.Where(c => c.Slip != "day")], held);
+        return asked < 0.005 * of && IsHeld([.. counts.Where(c => c.Slip != "day")], fleet.IsDated ? 0.99 : 0.9);
     }
 }

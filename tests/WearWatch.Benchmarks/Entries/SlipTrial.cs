@@ -134,11 +134,15 @@ public static class SlipTrial
     }
 
     /// <summary>As the desk asks: with the neighbours where the entry is unusual.</summary>
-    internal static EntryDoubt? Ask(TrialFleet fleet, TrialChain chain, int i, Reading entry)
-    {
-        var known = chain.At(i, fleet.Calendar);
-        return known.Weigh(entry) is { IsWorthTheNeighbours: false } usual ? usual : known.Weigh(entry, [.. fleet.Chains
+    internal static EntryDoubt? Ask(TrialFleet fleet, TrialChain chain, int i, Reading entry) =>
+        Ask(fleet, chain, chain.At(i, fleet.Calendar), i, entry);
+
+    /// <summary>As the rows of a file are asked about that others come after; null where it lies on the way.</summary>
+    internal static EntryDoubt? AskAmid(TrialFleet fleet, TrialChain chain, int i, Reading entry) =>
+        chain.Amid(i, fleet.Calendar) is var known && known.IsOnTheWay(entry) ? null : Ask(fleet, chain, known, i, entry);
+
+    private static EntryDoubt? Ask(TrialFleet fleet, TrialChain chain, KnownChain known, int i, Reading entry) =>
+        known.Weigh(entry) is { IsWorthTheNeighbours: false } usual ? usual : known.Weigh(entry, [.. fleet.Chains
             .Where(c => c != chain && c.Card.Line.Length > 0 && c.Card.Line == chain.Card.Line)
             .Select(c => c.At(entry, fleet.Calendar, i)).OfType<KnownChain>()]);
-    }
 }

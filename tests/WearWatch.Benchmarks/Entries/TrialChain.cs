@@ -40,6 +40,13 @@ public sealed class TrialChain
     public KnownChain At(int index, ProductionCalendar calendar) =>
         new(Card, Before(index), EventsBefore(Math.Min(index, Readings.Count - 1)), WearPrior.Broad, calendar);
 
+    /// <summary>As it is known where one of its readings stands amid others in a file.</summary>
+    public KnownChain Amid(int index, ProductionCalendar calendar) => At(index, calendar) with
+    {
+        After = [.. Readings.Skip(index + 1).Take(KnownChain.ReadingsAfter)],
+        Events = EventsBefore(Math.Min(index + KnownChain.ReadingsAfter, Readings.Count - 1)),
+    };
+
     /// <summary>As it was known before a reading of another chain; null where nothing was.</summary>
     public KnownChain? At(Reading other, ProductionCalendar calendar, int index)
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using WearWatch.Plant.Folders;
 using WearWatch.Running;
 using WearWatch.SensorSim;
@@ -13,6 +14,9 @@ namespace WearWatch.Benchmarks.Entries;
 public sealed record TrialFleet(
     IReadOnlyList<TrialChain> Chains, ProductionCalendar Calendar, Func<string, int, bool> IsSlip)
 {
+    /// <summary>Whether its readings have dates.</summary>
+    public bool IsDated => Chains[0].IsDated;
+
     private static readonly DateTimeOffset EndsAt = new(2026, 6, 1, 10, 0, 0, TimeSpan.Zero);
 
     /// <summary>The mill of the demonstration, with its dates, or without them.</summary>
@@ -32,8 +36,36 @@ public sealed record TrialFleet(
             (chain, index) => truth[chain][index]);
     }
 
-    /// <summary>A folder of files.</summary>
-    public static TrialFleet Folder(string folder) => new(
-        [.. FleetFolder.Read(folder, EndsAt).Chains.Select(c => new TrialChain(c.Card, c.Readings, c.Events, dated: false))],
-        ProductionCalendar.AlwaysRunning, (_, _) => false);
+    /// <summary>
+    /// A folder of files, in which nothing tells dates; the slips in it are known where its truth lies beside it.
+    /// </summary>
+    public static TrialFleet Folder(string folder)
+    {
+        var truth = Path.Combine(folder, "truth_measurements.csv");
+        var slips = !File.Exists(truth) ? []
+            : File.ReadLines(truth).Skip(1).Select(line => line.Split(','))
+                .Where(row => row[4].Length > 0)
+                .Select(row => (row[0], int.Parse(row[1], CultureInfo.InvariantCulture) - 1)).ToHashSet();
+        return new(
+            [.. FleetFolder.Read(folder, EndsAt).Chains.Select(c => new TrialChain(c.Card, c.Readings, c.Events, dated: false))],
+            ProductionCalendar.AlwaysRunning, (chain, index) => slips.Contains((chain, index)));
+    }
+
+    /// <summary>
+    /// Runs a trial on each of some folders, or on the mill with dates and without; whether it came well out of each.
+    /// </summary>
+    public static bool Each(IReadOnlyList<string> folders, Func<TrialFleet, string, bool> run)
+    {
+        // All run, so that the table is whole also where a bar is missed.
+        if (folders.Count > 0) return folders.Select(f => run(Folder(f), Path.GetFileName(f))).ToList().TrueForAll(kept => kept);
+        var mill = Directory.CreateTempSubdirectory("wearwatch-mill-").FullName;
+        try
+        {
+            return run(Mill(mill, dated: true), "with dates") & run(Mill(mill, dated: false), "without dates");
+        }
+        finally
+        {
+            Directory.Delete(mill, recursive: true);
+        }
+    }
 }

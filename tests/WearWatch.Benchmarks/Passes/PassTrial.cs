@@ -33,7 +33,7 @@ internal static class PassTrial
     /// <param name="runs">How many rigs.</param>
     /// <param name="seed">The first one's seed.</param>
     public static IReadOnlyList<IReadOnlyList<int>> Days(Func<Random, Func<int, double>> movedMm, int days, int runs, int seed) =>
-        [.. Enumerable.Range(seed, runs).Select(run => Refused(movedMm, days, run))];
+        [.. Enumerable.Range(seed, runs).AsParallel().AsOrdered().Select(run => Refused(movedMm, days, run))];
 
     /// <summary>A rig, the sensors as somebody measured them in, and the chain's expectation by tape.</summary>
     public static (PassRig Rig, SensorPair Pair, PassExpectation Tape) Rig(PassScenario scenario, Random random, int seed)

@@ -114,7 +114,7 @@ public sealed class CounterDoubtTests
     public void Recorded_running_takes_the_place_of_the_calendar()
     {
         var ran = Calendar.Knowing(new RunningLog([new(Start.AddMonths(9), Start.AddMonths(10), 100)]));
-        var expected = ExpectedReading.Of(Card, Before, [], Read(10, CounterAt(10)), WearPrior.Broad, ran)!;
+        var expected = ExpectedReading.Of(new(Card, Before, [], WearPrior.Broad, ran), Read(10, CounterAt(10)))!;
 
         Assert.InRange(expected.Alternatives.Counter!.Expected.AboutH, CounterAt(9), CounterAt(9) + 150);
     }
@@ -124,7 +124,7 @@ public sealed class CounterDoubtTests
     {
         IReadOnlyList<Reading> undated = [.. Before.Select(r => r with { TakenAt = null })];
         var entry = Read(10, 10 * CounterAt(10)) with { TakenAt = null };
-        var expected = ExpectedReading.Of(Card with { FittedAt = null }, undated, [], entry, WearPrior.Broad, Calendar)!;
+        var expected = ExpectedReading.Of(new(Card with { FittedAt = null }, undated, [], WearPrior.Broad, Calendar), entry)!;
         var doubt = EntryDoubt.Of(Card, entry, expected.Expected, expected.Alternatives);
 
         Assert.True(doubt.IsDoubted);
@@ -157,10 +157,10 @@ public sealed class CounterDoubtTests
 
     private static EntryDoubt Ask(Reading entry, params CounterClock[] neighbours)
     {
-        var expected = ExpectedReading.Of(Card, Before, [], entry, WearPrior.Broad, Calendar, neighbours)!;
+        var expected = ExpectedReading.Of(new(Card, Before, [], WearPrior.Broad, Calendar), entry, neighbours)!;
         return EntryDoubt.Of(Card, entry, expected.Expected, expected.Alternatives);
     }
 
     private static ExpectedCounter Expected(Reading entry, params CounterClock[] neighbours) =>
-        ExpectedReading.Of(Card, Before, [], entry, WearPrior.Broad, Calendar, neighbours)!.Alternatives.Counter!.Expected;
+        ExpectedReading.Of(new(Card, Before, [], WearPrior.Broad, Calendar), entry, neighbours)!.Alternatives.Counter!.Expected;
 }

@@ -86,7 +86,7 @@ public sealed class ExpectedReadingTests
     }
 
     private static ExpectedReading? Expect(Reading entry, IReadOnlyList<Reading>? earlier = null, params ChainEvent[] events) =>
-        ExpectedReading.Of(Card, earlier ?? Steady, events, entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
+        ExpectedReading.Of(new(Card, earlier ?? Steady, events, WearPrior.Broad, ProductionCalendar.AlwaysRunning), entry);
 
     private static double Deviation(ExpectedReading? expected) => expected!.Expected.StandardDeviationPercent;
 

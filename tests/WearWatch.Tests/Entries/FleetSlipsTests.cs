@@ -46,7 +46,7 @@ public sealed class FleetSlipsTests
             var entry = chain.Readings[i];
             var (slip, truePercent) = chain.Slips.GetValueOrDefault(i, ("", 0));
             var expected = ExpectedReading.Of(
-                chain.Card, believed, chain.Events, entry, WearPrior.Broad, ProductionCalendar.AlwaysRunning);
+                new(chain.Card, believed, chain.Events, WearPrior.Broad, ProductionCalendar.AlwaysRunning), entry);
             Assert.NotNull(expected);
             var doubt = EntryDoubt.Of(chain.Card, entry, expected.Expected, expected.Alternatives);
             yield return new Judged(chain.Card, entry, slip, truePercent, doubt);

@@ -39,8 +39,8 @@ public sealed class AnySlipTests : IDisposable
         foreach (var dated in (bool[])[true, false])
         {
             var fleet = TrialFleet.Mill(folder, dated);
-            var longer = LengthTrial.Of(fleet, LengthSlip.All.Single(s => s.Name == LengthSlip.MoreWorn), 40, Seed);
-            var shorter = LengthTrial.Of(fleet, LengthSlip.All.Single(s => s.Name == LengthSlip.LessWorn), 40, Seed);
+            var longer = LengthTrial.Typed.Of(fleet, LengthSlip.All.Single(s => s.Name == LengthSlip.MoreWorn), 40, Seed);
+            var shorter = LengthTrial.Typed.Of(fleet, LengthSlip.All.Single(s => s.Name == LengthSlip.LessWorn), 40, Seed);
             Assert.True(longer.HeldShare >= 0.9 && shorter.HeldShare >= 0.9, $"{longer}\n{shorter}");
         }
     }
@@ -49,7 +49,7 @@ public sealed class AnySlipTests : IDisposable
     public void The_slips_of_a_length_are_asked_about_and_named()
     {
         var fleet = TrialFleet.Mill(folder, dated: true);
-        var counts = LengthSlip.All.Select(slip => LengthTrial.Of(fleet, slip, Entries, Seed)).ToList();
+        var counts = LengthSlip.All.Select(slip => LengthTrial.Typed.Of(fleet, slip, Entries, Seed)).ToList();
         var named = counts.Where(c => c.Slip is LengthSlip.Swapped or LengthSlip.Missing or LengthSlip.Neighbour).ToList();
 
         Assert.True(named.Sum(c => c.First) >= 0.7 * named.Sum(c => c.HeldOfAll), string.Join('\n', named));
