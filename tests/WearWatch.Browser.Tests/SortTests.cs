@@ -4,7 +4,7 @@ using WearWatch.Browser.Tests.Floor;
 
 namespace WearWatch.Browser.Tests;
 
-/// <summary>Every list turns round by its heads; its order stands in the address, and a colleague sees the same.</summary>
+/// <summary>Every list turns round by its heads and narrows by words; a colleague sees the same by the address.</summary>
 public sealed class SortTests(Screen screen, SortedMill mill)
 {
     /// <summary>The texts of the rows; what spans columns counts in each.</summary>
@@ -76,6 +76,7 @@ public sealed class SortTests(Screen screen, SortedMill mill)
         await desk.Page.GoBackAsync();
         await Assertions.Expect(Table(desk.Page, name).Locator("th[aria-sort=ascending]")).ToHaveCountAsync(1);
         Assert.Empty(await colleague.BarriersAsync());
+        await FindTests.TryAsync(colleague.Page, name);
         Assert.Empty(desk.Complaints);
         Assert.Empty(colleague.Complaints);
     }

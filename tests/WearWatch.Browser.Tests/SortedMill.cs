@@ -115,14 +115,14 @@ public sealed class SortedMill : IAsyncDisposable
             WhatToDo = $"Look at oil and dust.",
             RaisedAt = now.AddDays(-9 * i),
         });
-        db.SecurityEvents.Add(new SecurityEventRow
+        db.SecurityEvents.AddRange(Enumerable.Range(0, 3).Select(n => new SecurityEventRow
         {
-            At = now.AddHours(-i),
+            At = now.AddHours(-i - 3 * n),
             Kind = (SecurityEventKind)i,
             Who = $"Person {2 - i}",
-            About = $"about {i}",
-            Address = $"10.0.0.{9 - i}",
-        });
+            About = $"about {i + 3 * n}",
+            Address = $"10.0.{n}.{9 - i}",
+        }));
     }
 
     /// <summary>What sensors have sent of a day.</summary>

@@ -25,6 +25,12 @@ public sealed record PartsState(IReadOnlyList<PartTrack> Tracks, bool HoldsLoad,
     public Condition SprocketCondition => Tracks.Where(t => t.Part.IsOfSprocket).Select(ConditionOf)
         .DefaultIfEmpty(Condition.NotKnown).MaxBy(c => (int)c);
 
+    /// <summary>
+    /// How much its parts ask for a swap. Worn teeth stop no line, but the next swap takes chain and sprockets together.
+    /// </summary>
+    private Condition SwapCondition =>
+        ChainCondition is not Condition.SwapNow && SprocketsAreWorn ? Condition.PlanASwap : ChainCondition;
+
     /// <summary>Whether the sprockets go with the chain: what is worn two thirds of the way does not last another one.</summary>
     public bool SprocketsAreWorn => SprocketCondition is Condition.PlanASwap or Condition.SwapNow;
 
@@ -45,7 +51,7 @@ public sealed record PartsState(IReadOnlyList<PartTrack> Tracks, bool HoldsLoad,
     /// <summary>How bad a part is.</summary>
     public Condition ConditionOf(PartTrack track) => track.ConditionOf(HoldsLoad, Now);
 
-    /// <summary>The chain's assessment with what its own parts say: the worst governs.</summary>
+    /// <summary>The chain's assessment with what its parts and its teeth say: the worst governs.</summary>
     /// <param name="assessment">The assessment by everything else.</param>
     public Assessment Govern(Assessment assessment)
     {
@@ -57,8 +63,8 @@ public sealed record PartsState(IReadOnlyList<PartTrack> Tracks, bool HoldsLoad,
             told = told with { OutOfUseBy = new[] { assessment.OutOfUseBy, byParts }.Min() };
         }
 
-        return ChainCondition is Condition.PlanASwap or Condition.SwapNow
-            ? told with { Condition = (Condition)Math.Max((int)ChainCondition, (int)assessment.Condition) }
+        return SwapCondition is Condition.PlanASwap or Condition.SwapNow
+            ? told with { Condition = (Condition)Math.Max((int)SwapCondition, (int)assessment.Condition) }
             : told;
     }
 

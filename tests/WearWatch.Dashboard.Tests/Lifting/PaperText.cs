@@ -15,12 +15,16 @@ internal static partial class PaperText
 {
     /// <summary>The text of a PDF, piece by piece in the order in which it is drawn.</summary>
     /// <remarks>Its fonts are inside, with the table from glyphs to characters (ISO 32000-1, 9.10.3).</remarks>
-    public static string OfPdf(byte[] file)
+    public static string OfPdf(byte[] file) => string.Concat(OfPages(file));
+
+    /// <summary>The same, page by page.</summary>
+    public static IReadOnlyList<string> OfPages(byte[] file)
     {
         using var document = PdfReader.Open(new MemoryStream(file), PdfDocumentOpenMode.Import);
-        var text = new StringBuilder();
+        var pages = new List<string>();
         foreach (var page in document.Pages)
         {
+            var text = new StringBuilder();
             Dictionary<char, string>? characters = null;
             var fonts = page.Resources.Elements.GetDictionary("/Font");
             foreach (var step in ContentReader.ReadContent(page).OfType<COperator>())
@@ -31,9 +35,11 @@ internal static partial class PaperText
                     text.Append(characters is null ? drawn.Value
                         : string.Concat(Glyphs(drawn).Select(glyph => characters.GetValueOrDefault(glyph, "?")))).Append(' ');
             }
+
+            pages.Add(text.ToString());
         }
 
-        return text.ToString();
+        return pages;
     }
 
     /// <summary>The text of a spreadsheet (ISO/IEC 29500-1), cell by cell.</summary>

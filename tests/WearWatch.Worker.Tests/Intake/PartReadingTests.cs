@@ -86,7 +86,7 @@ public sealed class PartReadingTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_tooth_that_is_not_worn_reads_nothing_and_asks_for_no_new_chain()
+    public async Task A_tooth_that_is_not_worn_reads_nothing_and_one_that_is_waits_for_the_next_stop()
     {
         var desk = plant.Get<PartDesk>();
         Assert.IsType<IntakeAnswer.Taken>(await desk.TakeAsync(Entry("0", part: "tooth_root", fresh: ""), Ct));
@@ -96,7 +96,7 @@ public sealed class PartReadingTests : IAsyncLifetime
         Assert.False(notice.Urgent);
         Assert.Equal("Replace the sprockets together with the chain.", notice.WhatToDo.ToString());
         await using var db = plant.Db();
-        Assert.Equal(Condition.NotKnown, (await db.Forecasts.AsNoTracking().SingleAsync(f => f.IsLatest, Ct)).Condition);
+        Assert.Equal(Condition.PlanASwap, (await db.Forecasts.AsNoTracking().SingleAsync(f => f.IsLatest, Ct)).Condition);
     }
 
     [Theory]

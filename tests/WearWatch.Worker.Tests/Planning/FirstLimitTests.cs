@@ -5,6 +5,7 @@ using WearWatch.Plant.Intake;
 using WearWatch.Plant.Planning;
 using WearWatch.Plant.Tracking;
 using WearWatch.Storage.Rows;
+using WearWatch.Wear;
 
 namespace WearWatch.Worker.Tests.Planning;
 
@@ -31,6 +32,7 @@ public sealed class FirstLimitTests
 
         var row = await ForecastAsync(plant, id);
         Assert.Equal((cause, takesSprockets), (row.Sooner!.Cause.ToString(), row.Sooner.IsOfSprockets));
+        Assert.Equal(Condition.PlanASwap, row.Condition);
         var reviewed = (await plant.Get<ChainReader>().ReviewAsync(id, Ct))!;
         var track = Assert.Single(reviewed.Parts.Tracks);
         Assert.Equal(track.Ahead!.Forecast.PercentilesHours, row.First.Forecast.PercentilesHours);
@@ -62,6 +64,20 @@ public sealed class FirstLimitTests
         var row = await ForecastAsync(plant, id);
         Assert.True(row.EarlyDate <= TestPlant.Start && row.LateDate <= TestPlant.Start);
         Assert.Equal(1, Assert.Single((await plant.Get<PlanQuery>().AskAsync(Ct)).Input.Tasks).Left.ProbabilityPast(1), 9);
+    }
+
+    // Chain and sprockets go together, at the next stop: teeth alone stop no line.
+    [Fact]
+    public async Task Teeth_at_their_limit_ask_for_a_planned_swap_not_for_one_now()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        var id = await plant.AddChainAsync(more: "family=conveyor pitches=80 sprocket_teeth=12;12");
+        await plant.Desk.TakeReadingAsync(A.Reading(counterH: 500, percent: 0.05, confirmed: true), Ct);
+        Assert.Equal(Condition.WithinLimit, (await ForecastAsync(plant, id)).Condition);
+        await TakeAsync(plant, "tooth_root", 2, 3.1, 0);
+        var row = await ForecastAsync(plant, id);
+        Assert.Equal((Condition.SwapNow, Condition.PlanASwap), (row.SprocketCondition, row.Condition));
+        Assert.True(row.First.IsOfSprockets && row.EarlyDate <= TestPlant.Start);
     }
 
     // A slack is set anew, and asks for no new chain.

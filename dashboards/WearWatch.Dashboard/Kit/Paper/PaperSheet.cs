@@ -14,6 +14,9 @@ internal sealed class PaperSheet : IDisposable
     private const double NameWidth = 165;
     private const double Pad = 4;
 
+    /// <summary>A sentence of so many lines is not broken over two pages.</summary>
+    private const int LinesTogether = 4;
+
     private static readonly Lock FontSetting = new();
 
     private readonly PdfDocument document = new();
@@ -90,7 +93,9 @@ internal sealed class PaperSheet : IDisposable
 
     private void Flow(string words, XFont font, double after)
     {
-        foreach (var piece in Wrap(words, font, width))
+        var pieces = Wrap(words, font, width);
+        if (pieces.Count <= LinesTogether) Room(pieces.Count * font.GetHeight());
+        foreach (var piece in pieces)
         {
             Room(font.GetHeight());
             page.DrawString(piece, font, XBrushes.Black, new XPoint(Margin, y + font.GetHeight() * 0.8));

@@ -17,6 +17,14 @@ public sealed record ListColumn<TRow>(
     {
     }
 
+    /// <summary>
+    /// What is read in a row where <see cref="By"/> is no text, such as a state; null for the text by which it is sorted.
+    /// </summary>
+    public Func<TRow, string?>? Words { get; init; }
+
     /// <summary>Whether its head is heard but not seen, as over buttons that say themselves what they do.</summary>
     public bool IsUnseen { get; init; }
+
+    /// <summary>The text by which a row is found in it; empty for a figure or a date.</summary>
+    public string WordsOf(TRow row) => (Words is null ? By?.Invoke(row) as string : Words(row)) ?? "";
 }
