@@ -29,7 +29,12 @@ internal sealed class PaperSheet : IDisposable
     private double bottom;
     private double y;
 
-    private PaperSheet() => NewPage();
+    private PaperSheet()
+    {
+        // PDFsharp 6.2 leaves the checksum out that ends a compressed stream (RFC 1950); strict readers warn of it.
+        (document.Options.NoCompression, document.Options.CompressContentStreams) = (true, false);
+        NewPage();
+    }
 
     /// <summary>The file of a sheet that was drawn.</summary>
     public static byte[] Write(string title, Action<PaperSheet> draw)
