@@ -128,6 +128,8 @@ public sealed class FilterTests(Screen screen, BigMill mill)
     {
         await using var desk = await ListAsync();
         await desk.Page.GetByLabel("Tension due").SelectOptionAsync(new SelectOptionValue { Label = "within 4 weeks" });
+        await Assertions.Expect(desk.Page).ToHaveURLAsync(new Regex("tension="));
+        await ShowsAsync(desk, ChainFilter.FromQuery(new Uri(desk.Page.Url).Query));
         await desk.Page.Locator(".sort-head", new() { HasText = "Tension by" }).ClickAsync();
         await Assertions.Expect(desk.Page).ToHaveURLAsync(new Regex("tension=.*sort=tension"));
         var asked = ChainFilter.FromQuery(new Uri(desk.Page.Url).Query);

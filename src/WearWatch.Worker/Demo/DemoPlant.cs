@@ -45,12 +45,15 @@ public sealed class DemoPlant(
         return report;
     }
 
-    private async Task<bool> HasAnotherPlantAsync(CancellationToken ct)
+    /// <summary>Whether the register is empty: only then the mill is of use.</summary>
+    public async Task<bool> IsWelcomeAsync(CancellationToken ct = default)
     {
-        if ((await plant.CurrentAsync(ct)).IsDemo) return false;
         await using var db = await database.CreateDbContextAsync(ct);
-        return await db.Chains.AnyAsync(ct);
+        return !await db.Chains.AnyAsync(ct);
     }
+
+    private async Task<bool> HasAnotherPlantAsync(CancellationToken ct) =>
+        !(await plant.CurrentAsync(ct)).IsDemo && !await IsWelcomeAsync(ct);
 
     /// <summary>
     /// Writes the mill's files once and keeps them, so that a load that was broken off goes on with the same mill.

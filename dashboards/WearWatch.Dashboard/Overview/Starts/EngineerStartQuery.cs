@@ -20,7 +20,9 @@ public sealed class EngineerStartQuery(ChangesQuery changes, CostQuery costs, Re
         var forecasts = (await record.ForecastsAsync(madeAgain: false, ct)).Where(f => f.AtShare == HalfOfLife).ToArray();
         return new StartView(
             [
-                new($"{open}", $"chains wear faster than before", "/engineering/changes")
+                new(
+                    $"{open}", Phrase.Counted(open, $"chain wears faster than before", $"chains wear faster than before"),
+                    "/engineering/changes")
                 {
                     Under = Phrase.Counted(judged, $"{judged} alarm to judge", $"{judged} alarms to judge"),
                     Urgent = judged > 0,
@@ -37,7 +39,9 @@ public sealed class EngineerStartQuery(ChangesQuery changes, CostQuery costs, Re
         var each = dearest.Year.PerThousandHours!.Value;
         return new(name, $"costs most for an hour of running", "/engineering/costs?by=type")
         {
-            Under = $"{each:#,0} {costs.Terms.Costs.Money} in 1,000 h, from {dearest.Year.Swaps} swaps",
+            Under = Phrase.Counted(
+                dearest.Year.Swaps, $"{each:#,0} {costs.Terms.Costs.Money} in 1,000 h, from {dearest.Year.Swaps} swap",
+                $"{each:#,0} {costs.Terms.Costs.Money} in 1,000 h, from {dearest.Year.Swaps} swaps"),
         };
     }
 
@@ -45,7 +49,9 @@ public sealed class EngineerStartQuery(ChangesQuery changes, CostQuery costs, Re
     {
         var failed = forecasts.Count(f => f.Score.EndedBeforeInterval);
         return new(failed.ToString(CultureInfo.CurrentCulture),
-            $"forecasts at half of life that failed: the limit came before the early date", "/engineering/record?at=50")
+            Phrase.Counted(
+                failed, $"forecast at half of life that failed: the limit came before the early date",
+                $"forecasts at half of life that failed: the limit came before the early date"), "/engineering/record?at=50")
         {
             Under = $"of {forecasts.Length}; 1 of 20 is to be expected",
             Urgent = forecasts.Length >= 20 && failed > forecasts.Length / 10,

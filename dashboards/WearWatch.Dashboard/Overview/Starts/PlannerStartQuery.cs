@@ -17,20 +17,31 @@ public sealed class PlannerStartQuery(KeptPlan kept, GlanceQuery glance, OrderDe
         return new StartView(
             [
                 NextStop(view),
-                new($"{plant.DueNotPlanned}", $"chains due in {GlanceView.WeeksAhead} weeks and not planned",
+                new(
+                    $"{plant.DueNotPlanned}",
+                    Phrase.Counted(
+                        plant.DueNotPlanned, $"chain due in {GlanceView.WeeksAhead} weeks and not planned",
+                        $"chains due in {GlanceView.WeeksAhead} weeks and not planned"),
                     plant.DueLink(planned: false))
                 {
                     Under = $"{plant.DueAhead - plant.DueNotPlanned} due and planned",
                     Urgent = plant.DueNotPlanned > 0,
                 },
-                new($"{late}", $"orders late", "/plan/orders") { Urgent = late > 0 },
-                new($"{toOrder}", $"parts to order", "/plan/orders")
+                new($"{late}", Phrase.Counted(late, $"order late", $"orders late"), "/plan/orders") { Urgent = late > 0 },
+                new($"{toOrder}", Phrase.Counted(toOrder, $"part to order", $"parts to order"), "/plan/orders")
                 {
                     Under = tooLate > 0 ? Phrase.Of($"{tooLate} only by express") : Phrase.None,
                     Urgent = tooLate > 0,
                 },
-                new($"{begun.Count}", $"swaps begun and not reported", "/plan/done") { Urgent = begun.Count > 0 },
-                new($"{view.Plan.Remarks.Count}", $"conflicts in the plan", "/plan")
+                new(
+                    $"{begun.Count}",
+                    Phrase.Counted(begun.Count, $"swap begun and not reported", $"swaps begun and not reported"), "/plan/done")
+                {
+                    Urgent = begun.Count > 0,
+                },
+                new(
+                    $"{view.Plan.Remarks.Count}",
+                    Phrase.Counted(view.Plan.Remarks.Count, $"conflict in the plan", $"conflicts in the plan"), "/plan")
                 {
                     Urgent = view.Plan.Remarks.Any(r => r.IsOfLoad),
                 },

@@ -14,7 +14,10 @@ public sealed class TechnicianStartQuery(RoundDesk rounds, GlanceQuery glance)
         var overdue = plant.Oil.Count(o => o.Overdue);
         return new StartView(
             [
-                new($"{all - done}", $"tasks left on the round of today", "/rounds")
+                new(
+                    $"{all - done}",
+                    Phrase.Counted(all - done, $"task left on the round of today", $"tasks left on the round of today"),
+                    "/rounds")
                 {
                     Under = $"{done} of {all} done",
                 },
@@ -23,8 +26,15 @@ public sealed class TechnicianStartQuery(RoundDesk rounds, GlanceQuery glance)
                 {
                     Under = r.Person is { } who ? Phrase.Of($"taken by {who}") : $"nobody has it yet",
                 }),
-                new($"{overdue}", $"chains want oil now", "/lubrication") { Urgent = overdue > 0 },
-                new($"{plant.NoticeCounts.Asking}", $"notices that ask for a person", "/notices?standing=asks")
+                new($"{overdue}", Phrase.Counted(overdue, $"chain wants oil now", $"chains want oil now"), "/lubrication")
+                {
+                    Urgent = overdue > 0,
+                },
+                new(
+                    $"{plant.NoticeCounts.Asking}",
+                    Phrase.Counted(
+                        plant.NoticeCounts.Asking, $"notice that asks for a person", $"notices that ask for a person"),
+                    "/notices?standing=asks")
                 {
                     Under = plant.NoticeCounts.Quiet > 0 ? NoticeWords.Quiet(plant.NoticeCounts.Quiet) : Phrase.None,
                 },
