@@ -93,6 +93,7 @@ public static class PlantServices
         services.AddSingleton<PlanInputs>();
         services.AddSingleton<PlanKeeping>();
         services.AddSingleton<AfterStopDesk>();
+        services.AddSingleton<WorkOrderDesk>();
         services.AddSingleton<OrderDesk>();
         services.AddSingleton<PlanVersionDesk>();
         services.AddSingleton<PlanHistory>();

@@ -183,6 +183,7 @@ public partial class WearDb : DbContext
         modelBuilder.Entity<ImportRow>().HasIndex(i => i.ReceivedAt);
         modelBuilder.Entity<ColumnNameRow>().HasIndex(n => new { n.Kind, n.Theirs }).IsUnique();
         PlanTables.Describe(modelBuilder);
+        WorkOrderTables.Describe(modelBuilder);
         modelBuilder.Entity<JobRunRow>().HasKey(j => j.Job);
         TelemetryTables.Describe(modelBuilder);
         ForeignTables.Describe(modelBuilder);

@@ -69,6 +69,7 @@ public static class WearWatchServices
     private static void AddWork(this IServiceCollection services, WearWatchOptions options, IConfiguration section)
     {
         services.AddHostedService<InboxWatcher>();
+        services.AddHostedService<WorkOrderWatch>();
         services.AddTimetable(options);
         services.AddTelemetryWork();
         services.AddForwardingWork(section);

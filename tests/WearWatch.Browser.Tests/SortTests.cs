@@ -33,6 +33,7 @@ public sealed class SortTests(Screen screen, SortedMill mill)
         { "PastImports", "imports", "/import", "" },
         { "OrdersPage", "months", "/plan/orders", "" },
         { "OrderBookPanel", "book", "/plan/orders", "" },
+        { "WorkOrdersPage", "table", "/plan/work-orders", "" },
         { "VersionsPage", "versions", "/plan/versions", "" },
         { "VersionComparison", "differences", "/plan/versions?compare=1", "" },
         { "StopResultsPanel", "stops", "/plan/versions", "" },

@@ -57,6 +57,7 @@ public sealed class SortedMill : IAsyncDisposable
         await SeededSignals.AddAsync(db, now);
         await SortedWebhooks.AddAsync(db, now);
         await db.SaveChangesAsync();
+        await SortedWorkOrders.AddAsync(db, now);
         return address;
     }
 

@@ -25,6 +25,7 @@ internal static class ApiRoutes
         HistoryApi.Map(api);
         OilApi.Map(api);
         PlanApi.Map(api);
+        WorkOrdersApi.Map(api);
         InspectionsApi.Map(api);
         LinkMeasuresApi.Map(api);
         PartReadingsApi.Map(api);

@@ -1,9 +1,11 @@
+using System.Text.Json;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Dashboard.Kit.Paper;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Dashboard.Planner;
 
-/// <summary>The work package of a stop as one PDF with its job cards, and as one book of sheets.</summary>
+/// <summary>The work package of a stop as one PDF with its job cards, as one book of sheets, and for programs.</summary>
 public static class PackageFiles
 {
     public static void MapPackageFiles(this IEndpointRouteBuilder app)
@@ -19,7 +21,18 @@ public static class PackageFiles
                 await PlanFiles.SendAsync("work-package", Tables(view, WorkPackageTable.Of(package)), to, ct);
             else to.StatusCode = StatusCodes.Status404NotFound;
         });
+        app.MapGet("/plan/stop.json", async (string id, KeptPlan kept, CancellationToken ct) =>
+            Find(await kept.AskAsync(ct), id) is { } stop
+                ? Results.File(
+                    JsonSerializer.SerializeToUtf8Bytes(stop, PlanningJson.Default.StopPackageJson), "application/json",
+                    "work-package.json")
+                : Results.NotFound());
+        app.MapGet("/plan/stop.csv", async (string id, KeptPlan kept, CancellationToken ct) =>
+            Find(await kept.AskAsync(ct), id) is { } stop ? PlanFiles.Csv(PackageTable.Of(stop)) : Results.NotFound());
     }
+
+    private static StopPackageJson? Find(KeptPlanView plan, string windowId) =>
+        plan.Packages().FirstOrDefault(p => p.Shutdown == windowId);
 
     private static List<PlanTable> Tables(WorkPackageView view, IReadOnlyList<WorkPackageTable> lists) =>
     [

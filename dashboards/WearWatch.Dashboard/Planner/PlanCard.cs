@@ -40,6 +40,9 @@ public sealed record PlanCard
     /// <summary>Whether a person left a note.</summary>
     public required bool HasNote { get; init; }
 
+    /// <summary>Its work order in another system, in words; null while none was reported.</summary>
+    public required string? Order { get; init; }
+
     /// <summary>Of a chain that holds a load: by when, or from when, it is out of use; null for none.</summary>
     public required string? OutOfUse { get; init; }
 }

@@ -68,7 +68,7 @@ public static class PlanFiles
         _ => new Cell(PlanTable.Text(cell)),
     };
 
-    private static IResult Csv(PlanTable table) =>
+    internal static IResult Csv(PlanTable table) =>
         Results.File(Encoding.UTF8.GetBytes(CsvText(table)), "text/csv; charset=utf-8", table.Name + ".csv");
 
     private static Task SheetAsync(PlanTable table, HttpResponse response, CancellationToken ct) =>

@@ -3,6 +3,7 @@ using WearWatch.Planning.Plans;
 using WearWatch.Planning.Windows;
 using WearWatch.Plant.Planning;
 using WearWatch.Plant.Settings;
+using WearWatch.Plant.WorkOrders;
 
 namespace WearWatch.Dashboard.Planner;
 
@@ -86,6 +87,7 @@ public sealed record PlanGridView(
             Parts = parts.Of(placement),
             LaterCosts = waiting.TryGetValue(placement.Chain, out var change) ? change : null,
             HasNote = place.Note.Length > 0,
+            Order = draft.Picture.Orders.GetValueOrDefault(placement.Chain) is { } order ? T[WorkOrderWords.Of(order)] : null,
             OutOfUse = OutOfUseOf(draft, placement),
         };
     }

@@ -3,6 +3,7 @@ using WearWatch.Chains;
 using WearWatch.Dashboard.Kit.Lifting;
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Planning;
+using WearWatch.Plant.WorkOrders;
 
 namespace WearWatch.Dashboard.Planner;
 
@@ -21,12 +22,12 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
     public static PlanTable Swaps(KeptPlanView view, LiftingStatesView lifting) => new(
         "swaps", ["chain", "line", "position", "chain_type", "pitches", "shutdown_start", "shutdown_end", "limit_early",
             "limit_late", "probability_past_limit", "placing", "note", "out_of_use_by", "out_of_use_from",
-            "holds_load", "lifting", "limited_by"],
+            "holds_load", "lifting", "limited_by", "id"],
         [
             .. view.Plan.Placements.OrderBy(p => p.OutOfUseFrom is null).Select(p => SwapOf(view, p, lifting)),
             .. view.Picture.Input.LoadWarnings.Where(load => !view.Picture.Faces.ContainsKey(load.Chain)).Select(load =>
                 (IReadOnlyList<object?>)[load.Chain, load.Line, "", "", null, null, null, null, null, null, "", "",
-                    load.OutOfUseBy, null, SaidOf(view, load.Chain), Said(lifting[load.Chain]), ""]),
+                    load.OutOfUseBy, null, SaidOf(view, load.Chain), Said(lifting[load.Chain]), "", null]),
         ]);
 
     private static IReadOnlyList<object?> SwapOf(
@@ -34,10 +35,11 @@ public sealed record PlanTable(string Name, IReadOnlyList<string> Head, IReadOnl
     {
         var (chain, window) = (placement.Chain, placement.Window);
         var (face, swap) = (view.Picture.Faces[chain], view.Picture.Swaps.GetValueOrDefault(chain));
-        return [chain, face.Row.Line, face.Row.Position, face.Row.ChainType, face.Row.Pitches, window?.Start, window?.End,
-            face.Early, face.Late, Math.Round(placement.Own.ProbabilityPast, 3), swap?.Placing.ToString() ?? "", swap?.Note ?? "",
-            view.Picture.Input.Tasks.Single(t => t.Chain == chain).OutOfUseBy, placement.OutOfUseFrom, SaidOf(view, chain),
-            Said(lifting[chain]), face.LimitedBy.IsEmpty ? "" : T[face.LimitedBy]];
+        return [chain, face.Row.Line, face.Row.Position, face.Row.ChainType,
+            face.Row.Pitches, window?.Start, window?.End, face.Early, face.Late, Math.Round(placement.Own.ProbabilityPast, 3),
+            swap?.Placing.ToString() ?? "", swap?.Note ?? "", view.Picture.Input.Tasks.Single(t => t.Chain == chain).OutOfUseBy,
+            placement.OutOfUseFrom, SaidOf(view, chain), Said(lifting[chain]), face.LimitedBy.IsEmpty ? "" : T[face.LimitedBy],
+            swap is null ? null : SwapId.Of(swap.Id)];
     }
 
     /// <summary>What stands against the use of a chain that lifts; nothing for another.</summary>

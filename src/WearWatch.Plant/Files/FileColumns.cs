@@ -4,7 +4,7 @@ namespace WearWatch.Plant.Files;
 /// <param name="Kind">The kind.</param>
 /// <param name="All">Every column that is read, in the order in which they are written.</param>
 /// <param name="Required">Those that must be there.</param>
-/// <param name="OneOf">Of these at least one must be there.</param>
+/// <param name="OneOf">Of these at least one must be there; empty for no such choice.</param>
 public sealed record FileColumns(
     FileKind Kind, IReadOnlyList<string> All, IReadOnlyList<string> Required, IReadOnlyList<string> OneOf)
 {
@@ -34,11 +34,14 @@ public sealed record FileColumns(
     public static FileColumns PartReadings { get; } = new(
         FileKind.PartReadings, PartReadingText.Columns, ["chain", "part", "value", "unit"], ["taken_at", "counter_h"]);
 
+    /// <summary>Reports on work orders; see <see cref="WorkOrderText"/>.</summary>
+    public static FileColumns WorkOrders { get; } = new(FileKind.WorkOrders, WorkOrderText.Columns, ["swap", "order_state"], []);
+
     /// <summary>The column of refused rows that says why they were refused; it is not read back.</summary>
     public const string WhyRefused = "why_refused";
 
     /// <summary>The columns of each kind.</summary>
-    public static IReadOnlyList<FileColumns> Each { get; } = [Chains, Readings, Events, LinkMeasures, PartReadings];
+    public static IReadOnlyList<FileColumns> Each { get; } = [Chains, Readings, Events, LinkMeasures, PartReadings, WorkOrders];
 
     /// <summary>The columns of a kind; null for none.</summary>
     public static FileColumns? Of(FileKind? kind) => Each.FirstOrDefault(c => c.Kind == kind);
@@ -48,7 +51,7 @@ public sealed record FileColumns(
     {
         var there = header.ToHashSet();
         foreach (var missing in Required.Where(c => !there.Contains(c))) yield return (missing, $"The column is missing.");
-        if (!OneOf.Any(there.Contains))
+        if (OneOf.Count > 0 && !OneOf.Any(there.Contains))
             yield return (OneOf[0], $"The column is missing: one of {string.Join(", ", OneOf)} is needed.");
     }
 
@@ -56,12 +59,13 @@ public sealed record FileColumns(
     /// <remarks>The header goes first, since files are renamed. A name helps to say what a broken header lacks.</remarks>
     public static FileColumns? Tell(IReadOnlyCollection<string> header, string fileName)
     {
+        if (header.Contains("order_state")) return WorkOrders;
         if (header.Contains("event")) return Events;
         if (header.Contains("length")) return Readings;
         if (header.Contains("one_link") || header.Contains("several_links") || header.Contains("d1")) return LinkMeasures;
         if (header.Contains("part")) return PartReadings;
         if (header.Contains("chain") && (header.Contains("pitch_mm") || header.Contains("chain_type"))) return Chains;
-        return new[] { PartReadings, Readings, Events, Chains, LinkMeasures }.FirstOrDefault(
+        return new[] { PartReadings, Readings, Events, Chains, LinkMeasures, WorkOrders }.FirstOrDefault(
             c => fileName.Replace("_", "", StringComparison.Ordinal).Contains(
                 c.Kind.ToString(), StringComparison.OrdinalIgnoreCase));
     }

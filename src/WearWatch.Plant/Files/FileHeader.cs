@@ -58,8 +58,8 @@ public sealed class FileHeader
         {
             Refuse(rows.Line, Names[0],
                 $"The header is not that of a file that is known. Known are chains (chain, pitch_mm, ...), readings (chain, "
-                + $"taken_at, counter_h, tool, pitches, length, unit), events (chain, event, ...) and links (chain, place, "
-                + $"one_link, ..., unit).");
+                + $"taken_at, counter_h, tool, pitches, length, unit), events (chain, event, ...). Links have (chain, "
+                + $"place, one_link, ..., unit), parts (chain, part, value, unit), work orders (swap, order_state, ...).");
             return;
         }
 

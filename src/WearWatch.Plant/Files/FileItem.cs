@@ -66,6 +66,11 @@ public abstract record FileItem(int Line)
     /// <param name="Told">What was written.</param>
     public sealed record PartMeasured(int Line, PartAsWritten Told) : FileItem(Line);
 
+    /// <summary>What another system says of a work order.</summary>
+    /// <param name="Line">The line in which the row begins, from 1.</param>
+    /// <param name="Told">What was written.</param>
+    public sealed record Ordered(int Line, WorkOrderAsWritten Told) : FileItem(Line);
+
     /// <summary>A row that cannot be read.</summary>
     /// <param name="Line">The line in which the row begins, from 1; 0 stands for the whole file.</param>
     /// <param name="Column">The column that is wrong; empty for the row as a whole.</param>

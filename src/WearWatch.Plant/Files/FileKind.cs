@@ -20,4 +20,7 @@ public enum FileKind
 
     /// <summary>Readings of parts beside the elongation.</summary>
     PartReadings,
+
+    /// <summary>What another system says of the work orders of planned swaps.</summary>
+    WorkOrders,
 }

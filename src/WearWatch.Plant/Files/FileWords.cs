@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using WearWatch.Chains;
 using WearWatch.Chains.Parts;
 using WearWatch.Gauging;
+using WearWatch.Storage.Rows;
 using WearWatch.Units;
 
 namespace WearWatch.Plant.Files;
@@ -32,6 +33,9 @@ public static class FileWords
 
     /// <summary>Parts that are measured beside the elongation.</summary>
     public static FrozenDictionary<string, WearPart> Parts { get; } = Lowered<WearPart>();
+
+    /// <summary>How far a work order is.</summary>
+    public static FrozenDictionary<string, WorkOrderState> WorkOrderStates { get; } = Lowered<WorkOrderState>();
 
     /// <summary>Units of length.</summary>
     public static FrozenDictionary<string, LengthUnit> Units { get; } =

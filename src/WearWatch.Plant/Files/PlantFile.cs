@@ -48,6 +48,7 @@ public sealed class PlantFile(ImportFile file, TimeZoneInfo zone)
             FileKind.Readings => ReadingText.Read(fields) is { } reading ? new FileItem.Measured(rows.Line, reading) : null,
             FileKind.LinkMeasures => LinkMeasureText.Read(fields, rows.Line),
             FileKind.PartReadings => PartReadingText.Read(fields, rows.Line),
+            FileKind.WorkOrders => WorkOrderText.Read(fields, rows.Line),
             _ => EventText.Read(fields) is { } happening ? new FileItem.Happened(rows.Line, happening) : null,
         };
         return item is not null

@@ -9,7 +9,7 @@ using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Intake;
 
-/// <summary>Takes in files of chains, readings, events and measures of links; the same file twice changes nothing.</summary>
+/// <summary>Takes in files of chains, readings, events, measures and work orders; the same file twice changes nothing.</summary>
 /// <remarks>
 /// The register goes first, then events, since a recorded reset explains why a counter falls, then readings; an event that can be
 /// asked about waits for the readings before it (<see cref="HeldEvents"/>).
@@ -106,6 +106,7 @@ public sealed class FileImport(
             FileKind.Events => new EventsTaking(run, remarks, file).TakeAsync,
             FileKind.LinkMeasures => new LinkMeasuresTaking(run, remarks, file).TakeAsync,
             FileKind.PartReadings => new PartReadingsTaking(run, remarks, file).TakeAsync,
+            FileKind.WorkOrders => new WorkOrdersTaking(run, remarks, file).TakeAsync,
             _ => readings.TakeAsync,
         };
         var share = new ReadShare(file);

@@ -51,6 +51,11 @@ public static class Fingerprint
         "part", told.Chain, Text(told.TakenAt), Text(told.CounterH), told.Part, told.Place, told.Value, told.New,
         told.Limit, told.LimitSource, told.Unit.ToString()]);
 
+    /// <summary>The fingerprint of a report on a work order.</summary>
+    public static string Of(WorkOrderAsWritten told) => Hash([
+        "work order", told.Swap, told.Number, told.State.ToString(), Text(told.DoneAt), Text(told.HoursWorked), told.Note,
+        .. told.Material is null ? Nothing : ["material", .. told.Material.Select(m => $"{m.Quantity} {m.Part}")]]);
+
     private static string[] TakeUp(double? mm) => mm is null ? Nothing : ["take-up", Text(mm)];
 
     private static string Hash(params ReadOnlySpan<string> parts) =>

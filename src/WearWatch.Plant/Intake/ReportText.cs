@@ -31,6 +31,7 @@ public static class ReportText
         FileKind.Events => "events",
         FileKind.LinkMeasures => "measures of links",
         FileKind.PartReadings => "readings of parts",
+        FileKind.WorkOrders => "work orders",
         _ => "not one of our files",
     };
 

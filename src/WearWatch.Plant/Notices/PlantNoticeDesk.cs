@@ -44,8 +44,15 @@ public sealed class PlantNoticeDesk(IDbContextFactory<WearDb> databases, TimePro
     public async Task EndAsync(PlantNoticeKind kind, string by, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
+        await EndAsync(db, kind, by, ct);
+        await db.SaveChangesAsync(ct);
+    }
+
+    /// <summary>The same together with what else is kept: it counts when that is saved.</summary>
+    internal async Task EndAsync(WearDb db, PlantNoticeKind kind, string by, CancellationToken ct)
+    {
         if (await db.PlantNotices.SingleOrDefaultAsync(n => n.Kind == kind && n.EndedAt == null, ct) is { } open)
-            await CloseAsync(open.Id, by, ct);
+            (open.EndedAt, open.EndedBy) = (clock.GetUtcNow(), by);
     }
 
     /// <summary>Closes one; what was done about the forecasts stays.</summary>

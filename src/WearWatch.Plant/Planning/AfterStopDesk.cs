@@ -4,6 +4,7 @@ using WearWatch.Planning.Supply;
 using WearWatch.Plant.Files;
 using WearWatch.Plant.Intake;
 using WearWatch.Plant.Settings;
+using WearWatch.Plant.WorkOrders;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 
@@ -14,9 +15,6 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
 {
     /// <summary>For so long a report can be taken back here.</summary>
     public static readonly TimeSpan UndoTime = TimeSpan.FromDays(14);
-
-    /// <summary>A stop that began early is no slip.</summary>
-    private static readonly TimeSpan BeforeTheStop = TimeSpan.FromDays(1);
 
     private readonly SwapLengths lengths = new(desk);
 
@@ -61,14 +59,18 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
         var chain = await db.Chains.SingleAsync(c => c.Id == swap.ChainId, ct);
         var isNew = swap.Outcome != SwapEnd.Done;
         if (isNew && WhenDoubt(swap, told, clock.GetUtcNow()) is { } when) return new IntakeAnswer.Refused([when]);
-        var old = isNew ? await lengths.OldAsync(chain.Name, told, KeyOf(swap), by, ct) : null;
+        var old = isNew ? await lengths.OldAsync(chain.Name, told, SwapReport.KeyOf(swap), by, ct) : null;
         if (old is IntakeAnswer.Refused) return old;
         var answer = await desk.TakeEventAsync(Replaced(chain, swap, told, by), ct);
         if (answer is IntakeAnswer.Taken && told.WithSprockets)
             answer = await desk.TakeEventAsync(NewSprockets(chain, swap, told, by), ct);
-        if (answer is IntakeAnswer.Taken && !isNew) return answer;
-        var fresh = answer is IntakeAnswer.Taken ? await lengths.NewAsync(chain.Name, told, KeyOf(swap), by, ct) : null;
+        if (!isNew) return answer; // told again: the same, or with other facts, which the report that stands refuses
+        var fresh = answer is IntakeAnswer.Taken
+            ? await lengths.NewAsync(chain.Name, told, SwapReport.KeyOf(swap), by, ct)
+            : null;
         if (fresh is IntakeAnswer.Refused) answer = fresh;
+        await db.Entry(swap).ReloadAsync(ct);
+        if (swap.Outcome == SwapEnd.Done) return answer; // reported by another at the same time
         if (answer is not IntakeAnswer.Taken)
         {
             await TakeBackAsync(db, swap, by, "The report of the swap was not taken.", ct);
@@ -77,10 +79,18 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
             return answer;
         }
 
+        await using var transaction = await db.Database.BeginTransactionAsync(ct);
+        await db.Entry(swap).ReloadAsync(ct);
+        if (swap.Outcome == SwapEnd.Done) return answer; // by another just now, who has taken the parts
         if (told.FromStock)
-            swap.PartsTaken = await TakeAsync(db, PartsOf(chain, told.NewPitches, told.WithSprockets), ct);
+        {
+            swap.PartsTaken = await SwapStock.TakeAsync(
+                db, told.Material ?? PartsOf(chain, told.NewPitches, told.WithSprockets), ct);
+        }
+
         (swap.HoursWorked, swap.DoneBy) = (told.HoursWorked, told.DoneBy.Length > 0 ? told.DoneBy : by);
         await EndAsync(db, swap, SwapEnd.Done, told.Note, by, ct);
+        await transaction.CommitAsync(ct);
         return old as IntakeAnswer.Waiting ?? fresh as IntakeAnswer.Waiting ?? answer;
     }
 
@@ -103,11 +113,7 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
         if (await db.Swaps.AnyAsync(s => s.ChainId == swap.ChainId && s.Outcome == SwapEnd.Planned, ct))
             return $"The next swap of this chain is planned already. Take it out of the plan first.";
         await TakeBackAsync(db, swap, by, "The report of the swap was taken back.", ct);
-        foreach (var part in swap.PartsTaken)
-        {
-            if (await SpareAsync(db, part.Kind, part.Designation, ct) is { } spare) spare.InStock += part.Quantity;
-        }
-
+        await SwapStock.PutBackAsync(db, swap.PartsTaken, ct);
         (swap.Outcome, swap.OutcomeNote, swap.OutcomeBy, swap.OutcomeAt) = (SwapEnd.Planned, "", "", null);
         (swap.PartsTaken, swap.Undone, swap.HoursWorked, swap.DoneBy) = ([], swap.Undone + 1, null, "");
         await db.SaveChangesAsync(ct);
@@ -116,23 +122,23 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
 
     /// <summary>A swap is reported in its stop: before it the date has slipped, or it was done without waiting for it.</summary>
     private static Refusal? WhenDoubt(SwapRow swap, SwapDone told, DateTimeOffset now) =>
-        !told.Confirmed && swap.Start is { } start && start <= now && told.At < start - BeforeTheStop
+        !told.Confirmed && swap.Start is { } start && start <= now && told.At < start - WorkOrderConflict.BeforeTheStop
             ? new Refusal(Refusal.ToBeConfirmed, $"The stop began on {start:yyyy-MM-dd}. Was it done on {told.At:yyyy-MM-dd}?")
             : null;
 
     /// <summary>Takes the events and the lengths of a report out of use.</summary>
     private async Task TakeBackAsync(WearDb db, SwapRow swap, string by, string why, CancellationToken ct)
     {
-        string[] keys = [KeyOf(swap), SprocketKeyOf(swap)];
+        string[] keys = [SwapReport.KeyOf(swap), SwapReport.SprocketKeyOf(swap)];
         foreach (var id in await db.Events.Where(e => e.KeyOwner == KeyOwner.Program && keys.Contains(e.Key))
             .Select(e => e.Id).ToListAsync(ct))
             await desk.WithdrawEventAsync(id, by, why, ct);
-        await lengths.WithdrawAsync(db, KeyOf(swap), by, why, ct);
+        await lengths.WithdrawAsync(db, SwapReport.KeyOf(swap), by, why, ct);
     }
 
     private static NewEvent Replaced(ChainRow chain, SwapRow swap, SwapDone told, string by) => new()
     {
-        Key = KeyOf(swap),
+        Key = SwapReport.KeyOf(swap),
         KeyOwner = KeyOwner.Program,
         Told = new ChainEvent
         {
@@ -153,34 +159,11 @@ public sealed class AfterStopDesk(IDbContextFactory<WearDb> databases, IntakeDes
 
     private static NewEvent NewSprockets(ChainRow chain, SwapRow swap, SwapDone told, string by) => new()
     {
-        Key = SprocketKeyOf(swap),
+        Key = SwapReport.SprocketKeyOf(swap),
         KeyOwner = KeyOwner.Program,
         Told = new ChainEvent { Chain = chain.Name, Kind = ChainEventKind.SprocketReplaced, At = told.At },
         ToldBy = by,
     };
-
-    /// <summary>One event a report: what was taken back and reported anew is another one.</summary>
-    private static string KeyOf(SwapRow swap) => swap.Undone == 0 ? $"swap-{swap.Id}" : $"swap-{swap.Id}-{swap.Undone}";
-
-    private static string SprocketKeyOf(SwapRow swap) => KeyOf(swap) + "-sprockets";
-
-    /// <summary>Takes what is there of the parts that are on record; the rest came from elsewhere.</summary>
-    private static async Task<IReadOnlyList<PartTaken>> TakeAsync(WearDb db, IReadOnlyList<PartNeed> needs, CancellationToken ct)
-    {
-        var taken = new List<PartTaken>();
-        foreach (var (part, quantity) in needs)
-        {
-            if (await SpareAsync(db, part.Kind.ToString(), part.Designation, ct) is not { InStock: > 0 } spare) continue;
-            var (kind, there) = (spare.Kind, Math.Min(quantity, spare.InStock));
-            spare.InStock -= there;
-            taken.Add(new PartTaken(kind, part.Designation, there));
-        }
-
-        return taken;
-    }
-
-    private static Task<SpareRow?> SpareAsync(WearDb db, string kind, string designation, CancellationToken ct) =>
-        db.Spares.FirstOrDefaultAsync(s => s.Kind == kind && s.Designation == designation, ct);
 
     private async Task<IReadOnlyList<(SwapRow Swap, ChainRow Chain)>> AskAsync(
         Func<WearDb, IQueryable<SwapRow>> which, CancellationToken ct)

@@ -1,6 +1,7 @@
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
+using WearWatch.Planning.Windows;
 
 namespace WearWatch.Plant.Planning;
 
@@ -18,6 +19,15 @@ public sealed record KeptPlanView(PlanPicture Picture, SwapPlan Plan, IReadOnlyL
     public IReadOnlyList<PartOrder> ToOrder =>
         [.. Orders.Where(o => o.Quantity > 0)
             .OrderBy(o => o.LatestOrder).ThenBy(o => o.Spare.Part.ToString(), StringComparer.Ordinal)];
+
+    /// <summary>The work packages of all coming stops, for other programs; the next stop first.</summary>
+    public IReadOnlyList<StopPackageJson> Packages() =>
+    [
+        .. from stop in Plan.Placements.Select(p => p.Window).OfType<ShutdownWindow>().DistinctBy(w => w.Id)
+           orderby stop.Start, stop.Id
+           let package = WorkPackage.Of(this, stop.Id)
+           select StopPackageJson.Of(PlannedStop.Of(this, package), package),
+    ];
 
     /// <summary>The swap of a chain with all that belongs to it; null when the chain is not in the plan.</summary>
     public SwapJob? JobOf(string chain)

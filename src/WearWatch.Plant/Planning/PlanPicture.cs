@@ -2,6 +2,7 @@ using WearWatch.Chains;
 using WearWatch.Planning.Plans;
 using WearWatch.Planning.Supply;
 using WearWatch.Plant.Settings;
+using WearWatch.Plant.WorkOrders;
 using WearWatch.Storage.Rows;
 
 namespace WearWatch.Plant.Planning;
@@ -17,6 +18,9 @@ public sealed record PlanPicture
 
     /// <summary>The decisions that stand, by the chain's name.</summary>
     public required IReadOnlyDictionary<string, SwapRow> Swaps { get; init; }
+
+    /// <summary>Their work orders in another system, as far as reported, by the chain's name.</summary>
+    public required IReadOnlyDictionary<string, WorkOrder> Orders { get; init; }
 
     /// <summary>From whom parts are usually had, as far as that is known.</summary>
     public required IReadOnlyDictionary<Part, string> Suppliers { get; init; }

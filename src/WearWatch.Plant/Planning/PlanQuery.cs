@@ -5,6 +5,7 @@ using WearWatch.Planning.Supply;
 using WearWatch.Planning.Swaps;
 using WearWatch.Plant.Costs;
 using WearWatch.Plant.Settings;
+using WearWatch.Plant.WorkOrders;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -46,6 +47,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
         };
         var planned = await db.Swaps.AsNoTracking().Where(s => s.Outcome == SwapEnd.Planned)
             .ToDictionaryAsync(s => s.ChainId, ct);
+        var orderOf = await db.PlannedOrdersAsync(ct);
         var terms = await db.SwapTerms.AsNoTracking().ToDictionaryAsync(t => t.ChainId, ct);
         var works = (await db.SwapWorks.AsNoTracking().ToListAsync(ct)).ToDictionary(w => w.Family, PlanRows.ToWork);
         var chains = await (from chain in db.Chains
@@ -77,6 +79,7 @@ public sealed class PlanQuery(IDbContextFactory<WearDb> databases, PlantSettings
             },
             Faces = tasks.ToDictionary(t => t.chain.Name, t => faces[t.chain.Name]),
             Swaps = tasks.Where(t => planned.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => planned[t.chain.Id]),
+            Orders = tasks.Where(t => orderOf.ContainsKey(t.chain.Id)).ToDictionary(t => t.chain.Name, t => orderOf[t.chain.Id]),
             Assumed = tasks.ToDictionary(t => t.chain.Name, t => AssumedOf(
                 t.chain, costs.Id != 0, spares,
                 works.ContainsKey(t.chain.Family) || terms.GetValueOrDefault(t.chain.Id)?.Hours != null)),

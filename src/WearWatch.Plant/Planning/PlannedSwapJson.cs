@@ -1,11 +1,15 @@
 using WearWatch.Planning.Plans;
 using WearWatch.Plant.Files;
+using WearWatch.Plant.WorkOrders;
 
 namespace WearWatch.Plant.Planning;
 
 /// <summary>The swap of a chain in a plan.</summary>
 public sealed record PlannedSwapJson
 {
+    /// <summary>The id of the decision that is saved, such as <c>swap-12</c>; null while none is.</summary>
+    public required string? Id { get; init; }
+
     /// <summary>The chain's name.</summary>
     public required string Chain { get; init; }
 
@@ -66,6 +70,7 @@ public sealed record PlannedSwapJson
         var (face, place) = (draft.Picture.Faces[placement.Chain], draft.PlaceOf(placement.Chain));
         return new PlannedSwapJson
         {
+            Id = draft.Picture.Swaps.GetValueOrDefault(placement.Chain) is { } kept ? SwapId.Of(kept.Id) : null,
             Chain = placement.Chain,
             Line = face.Row.Line,
             Position = face.Row.Position,

@@ -7,4 +7,6 @@ namespace WearWatch.Plant.Planning;
 [JsonSerializable(typeof(PlanJson))]
 [JsonSerializable(typeof(PlanEntryJson))]
 [JsonSerializable(typeof(WhatIfJson))]
+[JsonSerializable(typeof(StopPackageJson))]
+[JsonSerializable(typeof(IReadOnlyList<StopPackageJson>))]
 public sealed partial class PlanningJson : JsonSerializerContext;

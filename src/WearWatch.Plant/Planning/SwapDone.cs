@@ -1,6 +1,8 @@
+using WearWatch.Planning.Supply;
+
 namespace WearWatch.Plant.Planning;
 
-/// <summary>What a person says of a swap that was done.</summary>
+/// <summary>What a person, or the work order's system, says of a swap that was done.</summary>
 /// <param name="At">When.</param>
 /// <param name="CounterH">The hour counter, if it was read.</param>
 /// <param name="Lot">The supplier's lot of the new chain, or empty.</param>
@@ -32,4 +34,7 @@ public sealed record SwapDone(DateTimeOffset At, double? CounterH, string Lot, b
 
     /// <summary>Whether its parts came from the plant's stock.</summary>
     public bool FromStock { get; init; } = true;
+
+    /// <summary>What was used, if it was said; null for what such a swap takes.</summary>
+    public IReadOnlyList<PartNeed>? Material { get; init; }
 }

@@ -26,11 +26,12 @@ internal sealed class SwapLengths(IntakeDesk desk)
     /// <summary>Takes back what was taken under a key, with all that came of it.</summary>
     public async Task WithdrawAsync(WearDb db, string key, string by, string why, CancellationToken ct)
     {
-        foreach (var id in await db.Readings
-            .Where(r => r.KeyOwner == KeyOwner.Program && r.Key.StartsWith(key + "-") && r.CorrectsId == null)
-            .Select(r => r.Id).ToListAsync(ct))
-            await desk.WithdrawAsync(id, by, why, ct);
+        foreach (var id in await Of(db, key).Select(r => r.Id).ToListAsync(ct)) await desk.WithdrawAsync(id, by, why, ct);
     }
+
+    /// <summary>What was taken under a key, as it was told.</summary>
+    public static IQueryable<ReadingRow> Of(WearDb db, string key) =>
+        db.Readings.Where(r => r.KeyOwner == KeyOwner.Program && r.Key.StartsWith(key + "-") && r.CorrectsId == null);
 
     private async Task<IntakeAnswer?> TakeAsync(
         string chain, MeasuredLength? length, SwapDone told, DateTimeOffset at, string key, string by, CancellationToken ct) =>

@@ -33,7 +33,7 @@ internal static class StopNews
             else db.WebhookStops.Remove(old);
         }
 
-        db.WebhookStops.AddRange(planned.Where(p => said.All(s => s.WindowId != p.WindowId)).Select(p => p.Said()));
+        db.WebhookStops.AddRange(planned.Where(p => said.All(s => s.WindowId != p.WindowId)).Select(Said));
         return events;
     }
 
@@ -63,13 +63,17 @@ internal static class StopNews
             .Concat(said.Where(s => s.Start > now && planned.All(p => p.WindowId != s.WindowId))
                 .Select(s => new PlannedStop(s.WindowId, s.Line, s.Start, s.End, none)));
 
+    /// <summary>What is remembered of a stop once it was said.</summary>
+    public static WebhookStopRow Said(PlannedStop stop) =>
+        new() { WindowId = stop.WindowId, Line = stop.Line, Start = stop.Start, End = stop.End, Swaps = stop.Swaps };
+
     private static WebhookEvent Event(PlannedStop stop, KeptPlanView plan, DateTimeOffset now)
     {
         var package = stop.SwapOf.Count == 0 ? null : WorkPackage.Of(plan, stop.WindowId);
         return new WebhookEvent(
             WebhookEvent.IdOf("stop-" + Convert.ToHexStringLower(HashOf(stop.WindowId)), now), WebhookEventKind.StopPlanned, now,
             stop.WindowId, stop.Line,
-            JsonSerializer.SerializeToNode(StopEventJson.Of(stop, package), WebhookJson.Default.StopEventJson)!);
+            JsonSerializer.SerializeToNode(StopPackageJson.Of(stop, package), WebhookJson.Default.StopPackageJson)!);
     }
 
     /// <summary>The id of a shutdown has letters that a header of HTTP cannot hold.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using WearWatch.Plant.Planning;
 
 namespace WearWatch.Plant.Webhooks;
 
@@ -6,5 +7,5 @@ namespace WearWatch.Plant.Webhooks;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.SnakeCaseLower)]
 [JsonSerializable(typeof(NoticeEventJson))]
 [JsonSerializable(typeof(ReplacementEventJson))]
-[JsonSerializable(typeof(StopEventJson))]
+[JsonSerializable(typeof(StopPackageJson))]
 public sealed partial class WebhookJson : JsonSerializerContext;

@@ -17,6 +17,6 @@ internal static class WebhookStart
         mark.EventId = await db.Events.MaxAsync(e => (long?)e.Id, ct) ?? 0;
         var open = await db.Notices.AsNoTracking().Where(n => n.EndedAt == null).ToListAsync(ct);
         db.WebhookNotices.AddRange(open.Select(NoticeNews.Said));
-        db.WebhookStops.AddRange((await StopNews.PlannedAsync(db, now, ct)).Select(s => s.Said()));
+        db.WebhookStops.AddRange((await StopNews.PlannedAsync(db, now, ct)).Select(StopNews.Said));
     }
 }

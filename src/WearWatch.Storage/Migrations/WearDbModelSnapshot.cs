@@ -1247,6 +1247,33 @@ namespace WearWatch.Storage.Migrations
                     b.ToTable("WindowRules");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.WorkOrderReportRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("INTEGER");
+                    b.Property<string>("Conflict").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("DoneAt").HasColumnType("INTEGER");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("TEXT");
+                    b.Property<double?>("HoursWorked").HasColumnType("REAL");
+                    b.Property<string>("Key").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("KeyOwner").HasColumnType("INTEGER");
+                    b.Property<string>("Material").HasColumnType("TEXT");
+                    b.Property<string>("Note").IsRequired().HasColumnType("TEXT");
+                    b.Property<string>("Number").IsRequired().HasColumnType("TEXT");
+                    b.Property<long>("ReceivedAt").HasColumnType("INTEGER");
+                    b.Property<long?>("SettledAt").HasColumnType("INTEGER");
+                    b.Property<string>("SettledBy").IsRequired().HasColumnType("TEXT");
+                    b.Property<int>("Standing").HasColumnType("INTEGER");
+                    b.Property<int>("State").HasColumnType("INTEGER");
+                    b.Property<string>("Swap").IsRequired().HasColumnType("TEXT");
+                    b.Property<long?>("SwapId").HasColumnType("INTEGER");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("TEXT");
+                    b.HasKey("Id");
+                    b.HasIndex("Standing");
+                    b.HasIndex("SwapId");
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
+                    b.ToTable("WorkOrderReports");
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("UserId").OnDelete(DeleteBehavior.Restrict).IsRequired();
@@ -1465,6 +1492,11 @@ namespace WearWatch.Storage.Migrations
             modelBuilder.Entity("WearWatch.Storage.Rows.WebhookNoticeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Cascade).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WorkOrderReportRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.SwapRow", null).WithMany().HasForeignKey("SwapId").OnDelete(DeleteBehavior.Restrict);
                 });
 #pragma warning restore 612, 618
         }

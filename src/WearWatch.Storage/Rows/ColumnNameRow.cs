@@ -5,7 +5,7 @@ public sealed class ColumnNameRow
 {
     public int Id { get; init; }
 
-    /// <summary>What is in such files: Chains, Readings, Events or LinkMeasures.</summary>
+    /// <summary>What is in such files: Chains, Readings, Events, LinkMeasures, PartReadings or WorkOrders.</summary>
     public required string Kind { get; init; }
 
     /// <summary>The column's name there, in small letters.</summary>

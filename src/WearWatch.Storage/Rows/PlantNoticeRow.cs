@@ -16,6 +16,9 @@ public enum PlantNoticeKind
 
     /// <summary>A receiver of webhooks did not take an event in time, or wants no more.</summary>
     WebhookStopped,
+
+    /// <summary>What another system reports of a work order contradicts what is known here.</summary>
+    WorkOrderConflict,
 }
 
 /// <summary>A notice about no single chain, from its raising to its end. At most one of a kind is open.</summary>

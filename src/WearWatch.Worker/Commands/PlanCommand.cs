@@ -17,6 +17,7 @@ internal static class PlanCommand
             PlanProposeCommand.Make(screen),
             PlanShowCommand.Make(screen),
             PlanSaveCommand.Make(screen),
+            PlanPackageCommand.Make(screen),
         }.WithExamples(
             "wearwatch plan show --data ./data",
             "wearwatch plan propose --json > plan.json",

@@ -28,7 +28,7 @@ public sealed class AsyncApiTests(StaffedPlant plant) : IClassFixture<StaffedPla
         var schemas = described["components"]!["schemas"]!;
         Compare(WebhookJson.Default.NoticeEventJson, schemas["notice"]!);
         Compare(WebhookJson.Default.ReplacementEventJson, schemas["replacement"]!);
-        Compare(WebhookJson.Default.StopEventJson, schemas["stop"]!);
+        Compare(WebhookJson.Default.StopPackageJson, schemas["stop"]!);
         Compare(WebhookJson.Default.StopSwapJson, schemas["stop"]!["properties"]!["swaps"]!["items"]!);
         Compare(WebhookJson.Default.StopPickJson, schemas["stop"]!["properties"]!["picks"]!["items"]!);
         Compare(WebhookJson.Default.KitJson, schemas["stop"]!["properties"]!["swaps"]!["items"]!["properties"]!["kit"]!);

@@ -32,6 +32,20 @@ public sealed class AfterStopDeskTests
     }
 
     [Fact]
+    public async Task Reported_once_more_with_other_facts_it_is_refused_and_the_first_report_stands()
+    {
+        await using var mill = await PlannedMill.OpenAsync();
+        await mill.KeepAsync(await mill.ProposedAsync());
+        var (desk, swap) = (mill.Get<AfterStopDesk>(), (await mill.SwapsAsync())[0]);
+        var told = new SwapDone(mill.Now, null, "B-2", Broke: false, TakeUpMm: null, "");
+        await desk.DoneAsync(swap.Id, told, "fitter", Ct);
+        Assert.IsType<IntakeAnswer.Refused>(await desk.DoneAsync(swap.Id, told with { Lot = "B-3" }, "another", Ct));
+        await using var db = mill.Db();
+        Assert.Equal("B-2", Assert.Single(await db.StandingEventsAsync(swap.ChainId, Ct)).Lot);
+        Assert.Equal((SwapEnd.Done, 0), ((await mill.SwapsAsync())[0].Outcome, (await mill.SwapsAsync())[0].Undone));
+    }
+
+    [Fact]
     public async Task A_swap_that_was_not_done_comes_back_into_the_next_plan()
     {
         await using var mill = await PlannedMill.OpenAsync();

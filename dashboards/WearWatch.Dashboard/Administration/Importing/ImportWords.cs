@@ -12,6 +12,7 @@ public static class ImportWords
         FileKind.Events => T["events"],
         FileKind.LinkMeasures => T["measures of links"],
         FileKind.PartReadings => T["readings of parts"],
+        FileKind.WorkOrders => T["work orders"],
         _ => T["not known from its header"],
     };
 }

@@ -31,7 +31,8 @@ public sealed class GlanceQuery(IDbContextFactory<WearDb> databases, PlantClock 
         var open = db.Notices.Where(n => n.EndedAt == null);
         var notices = await NoticeLine.InOrder(NoticeLine.Of(db, open, time.Now)).Take(NoticesShown).ToListAsync(ct);
         var counted = new NoticeCounts(await AttentionAsync(db, time.Now, ct));
-        return GlanceView.Of(chains, notices, counted, await ArrivalsAsync(db, ct), time);
+        var ordered = await NoticeLine.WithOrdersAsync(db, notices, ct);
+        return GlanceView.Of(chains, ordered, counted, await ArrivalsAsync(db, ct), time);
     }
 
     private static Task<List<NoticeAttention>> AttentionAsync(WearDb db, DateTimeOffset now, CancellationToken ct) => (

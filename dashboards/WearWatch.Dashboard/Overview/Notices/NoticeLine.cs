@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Plant.WorkOrders;
 using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -38,6 +39,9 @@ public sealed record NoticeLine
     /// <summary>When the shutdown begins in which the chain's swap is planned; null when none is.</summary>
     public required DateTimeOffset? PlannedSwap { get; init; }
 
+    /// <summary>The work order of that swap in another system; null while none was reported.</summary>
+    public WorkOrder? Order { get; init; }
+
     /// <summary>Whether a person has acknowledged it.</summary>
     public required bool Acknowledged { get; init; }
 
@@ -72,14 +76,22 @@ public sealed record NoticeLine
         .OrderBy(n => n.Acknowledged || n.IsSnoozed).ThenByDescending(n => n.Urgent)
         .ThenBy(n => n.Kind == NoticeKind.LimitNear && n.PlannedSwap != null).ThenByDescending(n => n.RaisedAt);
 
-    /// <summary>Lines with what was done about each.</summary>
+    /// <summary>Lines with what was done about each, and the work orders of their swaps.</summary>
     public static async Task<IReadOnlyList<NoticeLine>> WithStepsAsync(
         WearDb db, IReadOnlyList<NoticeLine> lines, CancellationToken ct)
     {
         var ids = lines.Select(n => n.Id).ToList();
         var steps = (await db.NoticeSteps.AsNoTracking().Where(s => ids.Contains(s.NoticeId)).OrderBy(s => s.Id)
             .ToListAsync(ct)).ToLookup(s => s.NoticeId);
-        return [.. lines.Select(n => n with { Steps = [.. steps[n.Id]] })];
+        return [.. (await WithOrdersAsync(db, lines, ct)).Select(n => n with { Steps = [.. steps[n.Id]] })];
+    }
+
+    /// <summary>Lines with the work orders of the planned swaps.</summary>
+    public static async Task<IReadOnlyList<NoticeLine>> WithOrdersAsync(
+        WearDb db, IReadOnlyList<NoticeLine> lines, CancellationToken ct)
+    {
+        var orders = await db.PlannedOrdersAsync(ct);
+        return [.. lines.Select(n => n with { Order = orders.GetValueOrDefault(n.ChainId) })];
     }
 
     /// <summary>The lines of some notices.</summary>

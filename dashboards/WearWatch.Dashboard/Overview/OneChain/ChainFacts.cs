@@ -2,6 +2,7 @@ using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Links;
 using WearWatch.Lubrication;
 using WearWatch.Parts;
+using WearWatch.Plant.WorkOrders;
 using WearWatch.Running;
 using WearWatch.Storage.Rows;
 using WearWatch.Wear;
@@ -53,6 +54,9 @@ public sealed record ChainFacts
 
     /// <summary>The swap that is planned and not done yet; null for none.</summary>
     public SwapRow? Swap { get; init; }
+
+    /// <summary>The work order of that swap in another system; null while none was reported.</summary>
+    public WorkOrder? Order { get; init; }
 
     public required ProductionCalendar Calendar { get; init; }
 

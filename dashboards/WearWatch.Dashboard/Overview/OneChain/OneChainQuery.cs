@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Overview.Notices;
 using WearWatch.Plant.Settings;
 using WearWatch.Plant.Tracking;
+using WearWatch.Plant.WorkOrders;
 using WearWatch.Storage;
 
 namespace WearWatch.Dashboard.Overview.OneChain;
@@ -39,6 +40,7 @@ public sealed class OneChainQuery(
             Forecasts = forecasts,
             Notices = await NoticesAsync(db, row.Id, time, ct),
             Swap = await db.PlannedSwaps.AsNoTracking().FirstOrDefaultAsync(s => s.ChainId == row.Id, ct),
+            Order = (await db.PlannedOrdersAsync(ct)).GetValueOrDefault(row.Id),
             Calendar = await settings.CalendarAsync(ct),
             OilTerms = await settings.OilTermsAsync(ct),
         };

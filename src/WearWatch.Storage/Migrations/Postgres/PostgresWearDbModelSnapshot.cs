@@ -1354,6 +1354,35 @@ namespace WearWatch.Storage.Migrations.Postgres
                     b.ToTable("WindowRules");
                 });
 
+            modelBuilder.Entity("WearWatch.Storage.Rows.WorkOrderReportRow", b =>
+                {
+                    b.Property<long>("Id").ValueGeneratedOnAdd().HasColumnType("bigint");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<long>("Id"));
+                    b.Property<string>("Conflict").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("DoneAt").HasColumnType("bigint");
+                    b.Property<string>("Fingerprint").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<double?>("HoursWorked").HasColumnType("double precision");
+                    b.Property<string>("Key").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("KeyOwner").HasColumnType("integer");
+                    b.Property<string>("Material").HasColumnType("text");
+                    b.Property<string>("Note").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<string>("Number").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long>("ReceivedAt").HasColumnType("bigint");
+                    b.Property<long?>("SettledAt").HasColumnType("bigint");
+                    b.Property<string>("SettledBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<int>("Standing").HasColumnType("integer");
+                    b.Property<int>("State").HasColumnType("integer");
+                    b.Property<string>("Swap").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.Property<long?>("SwapId").HasColumnType("bigint");
+                    b.Property<string>("ToldBy").IsRequired().HasColumnType("text").UseCollation("C");
+                    b.HasKey("Id");
+                    b.HasIndex("Standing");
+                    b.HasIndex("SwapId");
+                    b.HasIndex("KeyOwner", "Key").IsUnique();
+                    b.ToTable("WorkOrderReports");
+                });
+
             modelBuilder.Entity("Microsoft.AspNetCore.Identity.IdentityUserPasskey<int>", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.PersonRow", null).WithMany().HasForeignKey("UserId").OnDelete(DeleteBehavior.Restrict).IsRequired();
@@ -1572,6 +1601,11 @@ namespace WearWatch.Storage.Migrations.Postgres
             modelBuilder.Entity("WearWatch.Storage.Rows.WebhookNoticeRow", b =>
                 {
                     b.HasOne("WearWatch.Storage.Rows.NoticeRow", null).WithMany().HasForeignKey("NoticeId").OnDelete(DeleteBehavior.Cascade).IsRequired();
+                });
+
+            modelBuilder.Entity("WearWatch.Storage.Rows.WorkOrderReportRow", b =>
+                {
+                    b.HasOne("WearWatch.Storage.Rows.SwapRow", null).WithMany().HasForeignKey("SwapId").OnDelete(DeleteBehavior.Restrict);
                 });
 #pragma warning restore 612, 618
         }

@@ -1,9 +1,8 @@
-using WearWatch.Plant.Planning;
+namespace WearWatch.Plant.Planning;
 
-namespace WearWatch.Plant.Webhooks;
-
-/// <summary>What a webhook says of a planned shutdown: its work package by the saved plan, whole each time.</summary>
-public sealed record StopEventJson
+/// <summary>A planned shutdown for other programs: its work package by the saved plan, whole each time.</summary>
+/// <remarks>The same in webhooks and in files.</remarks>
+public sealed record StopPackageJson
 {
     /// <summary>The shutdown's id; the same as in the plan.</summary>
     public required string Shutdown { get; init; }
@@ -30,7 +29,7 @@ public sealed record StopEventJson
     public required IReadOnlyList<StopPickJson> Picks { get; init; }
 
     /// <summary>A shutdown with its package; without swaps where there is none any more.</summary>
-    internal static StopEventJson Of(PlannedStop stop, WorkPackage? package) => new()
+    public static StopPackageJson Of(PlannedStop stop, WorkPackage? package) => new()
     {
         Shutdown = stop.WindowId,
         Line = stop.Line,

@@ -1,6 +1,4 @@
-using WearWatch.Plant.Planning;
-
-namespace WearWatch.Plant.Webhooks;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>A part that a planned shutdown takes from the store.</summary>
 public sealed record StopPickJson
@@ -21,7 +19,7 @@ public sealed record StopPickJson
     public required IReadOnlyList<string> Numbers { get; init; }
 
     /// <summary>A line of a pick list.</summary>
-    internal static StopPickJson Of(PickLine line) => new()
+    public static StopPickJson Of(PickLine line) => new()
     {
         Part = line.Part.ToString(),
         Unit = line.Part.Unit.ToString(),

@@ -1,6 +1,4 @@
-using WearWatch.Storage.Rows;
-
-namespace WearWatch.Plant.Webhooks;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>A coming shutdown with the decisions that put swaps into it.</summary>
 /// <param name="WindowId">Which shutdown.</param>
@@ -8,13 +6,14 @@ namespace WearWatch.Plant.Webhooks;
 /// <param name="Start">When it begins.</param>
 /// <param name="End">When it is over.</param>
 /// <param name="SwapOf">The decisions, by chain; none when all were called off.</param>
-internal sealed record PlannedStop(
+public sealed record PlannedStop(
     string WindowId, string Line, DateTimeOffset Start, DateTimeOffset End, IReadOnlyDictionary<int, long> SwapOf)
 {
     /// <summary>The decisions in their order.</summary>
     public IReadOnlyList<long> Swaps => [.. SwapOf.Values.Order()];
 
-    /// <summary>What is remembered of it once it was said.</summary>
-    public WebhookStopRow Said() =>
-        new() { WindowId = WindowId, Line = Line, Start = Start, End = End, Swaps = Swaps };
+    /// <summary>The stop of a work package by the saved plan.</summary>
+    public static PlannedStop Of(KeptPlanView plan, WorkPackage package) => new(
+        package.Window.Id, package.Window.Line, package.Window.Start, package.Window.End,
+        package.Steps.Select(s => s.Job.Face.Row).ToDictionary(c => c.Id, c => plan.Picture.Swaps[c.Name].Id));
 }

@@ -1,12 +1,11 @@
-using System.Globalization;
-using WearWatch.Plant.Planning;
+using WearWatch.Plant.WorkOrders;
 
-namespace WearWatch.Plant.Webhooks;
+namespace WearWatch.Plant.Planning;
 
 /// <summary>A swap of a planned shutdown: what becomes a work order elsewhere.</summary>
 public sealed record StopSwapJson
 {
-    /// <summary>Stays the same until the decision changes, such as <c>swap-12</c>.</summary>
+    /// <summary>Stays the same until the decision changes, such as <c>swap-12</c>; reports on the work order name it.</summary>
     public required string Id { get; init; }
 
     /// <summary>The chain's name.</summary>
@@ -40,9 +39,9 @@ public sealed record StopSwapJson
     public required string? Caution { get; init; }
 
     /// <summary>A step of a package.</summary>
-    internal static StopSwapJson Of(WorkPackage package, PackageStep step, long swapId) => new()
+    public static StopSwapJson Of(WorkPackage package, PackageStep step, long swapId) => new()
     {
-        Id = string.Create(CultureInfo.InvariantCulture, $"swap-{swapId}"),
+        Id = SwapId.Of(swapId),
         Chain = step.Job.Face.Row.Name,
         Position = step.Job.Face.Row.Position,
         ChainType = PlanQuery.TypeOf(step.Job.Face.Row),
@@ -52,6 +51,6 @@ public sealed record StopSwapJson
         Together = step.Job.Together,
         Kit = KitJson.Of(step.Job.Face, step.Job.Task.TakesSprockets),
         Note = step.Job.Note,
-        Caution = NoticeEventJson.CautionOf(step.Job.Face.Row),
+        Caution = step.Job.Face.Row.HoldsLoad ? Chains.Caution.LiftingInBrief.ToString() : null,
     };
 }

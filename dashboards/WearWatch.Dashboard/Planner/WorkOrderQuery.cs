@@ -1,0 +1,32 @@
+using Microsoft.EntityFrameworkCore;
+using WearWatch.Storage;
+using WearWatch.Storage.Rows;
+
+namespace WearWatch.Dashboard.Planner;
+
+/// <summary>Asks for what other systems reported of work orders.</summary>
+public sealed class WorkOrderQuery(IDbContextFactory<WearDb> databases)
+{
+    /// <summary>So many are shown at once.</summary>
+    public const int MostShown = 500;
+
+    /// <summary>The reports, the newest first, at most <see cref="MostShown"/>.</summary>
+    /// <param name="standing">Only those that stand so; null for all.</param>
+    /// <param name="chain">Only those on swaps of this chain; null for all.</param>
+    /// <param name="ct">Ends it.</param>
+    public async Task<IReadOnlyList<WorkOrderLine>> AskAsync(WorkOrderStanding? standing, string? chain, CancellationToken ct)
+    {
+        await using var db = await databases.CreateDbContextAsync(ct);
+        var reports =
+            from report in db.WorkOrderReports.AsNoTracking()
+            join swap in db.Swaps on report.SwapId equals swap.Id into swaps
+            from swap in swaps.DefaultIfEmpty()
+            join known in db.Chains on swap.ChainId equals known.Id into chains
+            from known in chains.DefaultIfEmpty()
+            where standing == null || report.Standing == standing
+            where chain == null || known.Name == chain
+            orderby report.Id descending
+            select new { report, known };
+        return [.. (await reports.Take(MostShown).ToListAsync(ct)).Select(r => new WorkOrderLine(r.report, r.known))];
+    }
+}
