@@ -67,15 +67,7 @@ static async Task<int> RunAsync(string[] args)
     builder.Services.AddNoticeMail(builder.Configuration);
     builder.Services.AddSingleton<PlantTypes>();
 
-    builder.Services.AddOpenApi("v1", options =>
-    {
-        options.ShouldInclude = route => route.RelativePath?.StartsWith("api/v1", StringComparison.Ordinal) == true;
-        options.AddDocumentTransformer((document, _, _) =>
-        {
-            (document.Info.Title, document.Info.Version) = ("WearWatch", "v1");
-            return Task.CompletedTask;
-        });
-    });
+    builder.Services.AddApiDescription();
     builder.Services.AddPackedAnswers();
     builder.Services.AddErrorAnswers();
     builder.Services.AddTrustedProxies(builder.Configuration);

@@ -50,6 +50,7 @@ namespace WearWatch.Dashboard.Api;
 [JsonSerializable(typeof(ImportJson))]
 [JsonSerializable(typeof(IReadOnlyList<PastImportJson>))]
 [JsonSerializable(typeof(IReadOnlyList<int>))]
+[JsonSerializable(typeof(IReadOnlyList<string>))]
 [JsonSerializable(typeof(DateTimeOffset?))]
 [JsonSerializable(typeof(double?))]
 [JsonSerializable(typeof(int?))]

@@ -1,4 +1,6 @@
+using System.Text.Json.Nodes;
 using WearWatch.Chains;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Plant.Bench;
 
@@ -9,7 +11,7 @@ namespace WearWatch.Dashboard.Api;
 /// </summary>
 internal static class BenchApi
 {
-    private const int MostAtOnce = 1000;
+    private const int UsualTypes = 100;
 
     public static void Map(IEndpointRouteBuilder api)
     {
@@ -40,7 +42,7 @@ internal static class BenchApi
                 + "place, material, lubrication, dust, interval_h, surroundings_factor.")
             .Produces<ChainOilJson>().ProducesValidationProblem(422);
         bench.MapGet("/chain-types", Types).WithSummary("Chain types, each value with its source and whether it was verified")
-            .WithDescription("find, family and pitch_mm narrow; skip and take cut.").Produces<ChainTypePageJson>()
+            .WithDescription("find, family and pitch_mm narrow.").Produces<ChainTypePageJson>().Produces(304)
             .ProducesValidationProblem(422);
         bench.MapGet("/chain-types/{designation}", OneType).WithSummary("One chain type").Produces<ChainTypeJson>()
             .ProducesProblem(404);
@@ -56,15 +58,17 @@ internal static class BenchApi
 
     private static IResult Oil(HttpRequest request) => Answer(OilBench.Answer(Read(request)), ChainOilJson.Of);
 
-    private static IResult Types(HttpRequest request)
+    private static IResult Types(HttpContext http, [AsParameters] ListWish wish)
     {
-        var asked = Read(request);
+        var asked = Read(http.Request);
         var found = Engineer.Workbench.ChainTypes.TypeSearch.Of(asked).Found;
         var skip = asked.Whole("skip", 0, int.MaxValue) ?? 0;
-        var take = asked.Whole("take", 1, MostAtOnce) ?? 100;
         return asked.Wrong.Count > 0
             ? Problems.Refused(asked.Wrong)
-            : Results.Ok(new ChainTypePageJson(found.Count, skip, [.. found.Skip(skip).Take(take).Select(ChainTypeJson.Of)]));
+            : ListPaging.Of(
+                http, wish with { Take = wish.Take ?? UsualTypes }, [.. found.Skip(skip)], t => ListKey.Of(t.Designation),
+                ChainTypeJson.Of,
+                types => new JsonObject { ["total"] = found.Count, ["skip"] = skip, ["chain_types"] = types });
     }
 
     private static IResult OneType(string designation) => ChainCatalogue.Find(designation) is { } type

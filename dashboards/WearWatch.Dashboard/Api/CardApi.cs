@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -12,8 +13,6 @@ namespace WearWatch.Dashboard.Api;
 
 internal static class CardApi
 {
-    private const int MostChanges = 1000;
-
     public static void Map(IEndpointRouteBuilder api)
     {
         var card = api.MapGroup("/chains/{chain}/master-data").WithTags("Register");
@@ -25,7 +24,7 @@ internal static class CardApi
             .Accepts<CardJson>("application/json").Produces<CardJson>().Produces<CardJson>(201)
             .ProducesProblem(400).ProducesProblem(409).ProducesValidationProblem(422);
         card.MapGet("/changes", ChangesAsync).WithSummary("Who changed what in the master data, when and why, newest first")
-            .Produces<IReadOnlyList<CardChangeJson>>().ProducesProblem(404);
+            .AnswersList<CardChangeJson>().ProducesProblem(404);
     }
 
     private static async Task<IResult> OneAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
@@ -34,13 +33,14 @@ internal static class CardApi
         return await db.FindAsync(chain, ct) is { } row ? Results.Ok(CardJson.Of(row)) : ChainsApi.Unknown(chain);
     }
 
-    private static async Task<IResult> ChangesAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> ChangesAsync(
+        HttpContext http, IDbContextFactory<WearDb> databases, string chain, [AsParameters] ListWish wish, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         var changes = await db.CardChanges.AsNoTracking().Where(c => c.ChainId == row.Id).OrderByDescending(c => c.Id)
-            .Take(MostChanges).ToListAsync(ct);
-        return Results.Ok<IReadOnlyList<CardChangeJson>>([.. changes.Select(ToJson)]);
+            .ToListAsync(ct);
+        return ListPaging.Of(http, wish, changes, c => ListKey.Of(ListKey.Falling(c.Id)), ToJson);
     }
 
     private static async Task<IResult> PutAsync(

@@ -1,6 +1,8 @@
+using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.Lifting;
@@ -14,12 +16,14 @@ namespace WearWatch.Dashboard.Api;
 
 internal static class ChainsApi
 {
-    private const int MostAtOnce = 1000;
+    private const int UsualRows = 100;
 
     public static void Map(IEndpointRouteBuilder api)
     {
         var chains = api.MapGroup("/chains").WithTags("Chains");
-        chains.MapGet("", ListAsync).WithSummary("A part of the list of chains").Produces<ChainPageJson>()
+        chains.MapGet("", ListAsync).WithSummary("A part of the list of chains")
+            .WithDescription("With cursor (empty for the first page) the chains come by name; skip cuts any other order.")
+            .Produces<ChainPageJson>().Produces(304)
             .ProducesValidationProblem(422);
         chains.MapGet("/{chain}", OneAsync).WithSummary("One chain as the register has it").Produces<ChainCardJson>()
             .ProducesProblem(404);
@@ -40,10 +44,13 @@ internal static class ChainsApi
             DateOnly? dueBefore,
         [FromQuery(Name = "tension_before")]
             DateOnly? tensionBefore,
-        string? sort, bool? lifts, bool? descending, int? skip, int? take, HttpContext http, CancellationToken ct)
+        string? sort, bool? lifts, bool? descending, int? skip, [AsParameters] ListWish wish, HttpContext http,
+        CancellationToken ct)
     {
         if (skip is < 0) return Problems.Refused("skip", $"0 or more.");
-        if (take is < 1 or > MostAtOnce) return Problems.Refused("take", $"1 to {MostAtOnce}.");
+        var byName = wish.Cursor is not null;
+        if (byName && (skip is not null || descending is true || Tokens.Read<ChainSort>(sort) is not (null or ChainSort.Name)))
+            return Problems.Refused("cursor", $"By cursor the chains come by name: leave skip, sort and descending out.");
         var told = ConditionWords.Find(condition);
         if (condition is not null && told is null)
             return Problems.Refused("condition", $"One of {string.Join(", ", ConditionWords.All.Select(w => w.Wire))}.");
@@ -64,14 +71,19 @@ internal static class ChainsApi
             Family = ChainFamily.Find(family),
             DueBefore = dueBefore,
             TensionBefore = tensionBefore,
-            Sort = Tokens.Read<ChainSort>(sort) ?? ChainSort.Early,
+            Sort = byName ? ChainSort.Name : Tokens.Read<ChainSort>(sort) ?? ChainSort.Early,
+            After = string.IsNullOrEmpty(wish.Cursor) ? null : ListKey.Read(wish.Cursor)?.First,
             Descending = descending ?? false,
         };
-        var page = await query.AskAsync(filter, skip ?? 0, take ?? 100, ct);
-        if ((skip ?? 0) + page.Rows.Count is var shown && shown < page.Total)
+        var take = Math.Clamp(wish.Take ?? UsualRows, 1, ListWish.Most);
+        var page = await query.AskAsync(filter, skip ?? 0, byName ? take + 1 : take, ct); // one more says that there are more
+        if (!byName && (skip ?? 0) + page.Rows.Count is var shown && shown < page.Total)
             http.Response.Headers.Link = NextPage(http.Request, shown);
         var states = await lifting.AskAsync(ct);
-        return Results.Ok(new ChainPageJson(page.Total, skip ?? 0, [.. page.Rows.Select(row => ToJson(row, states[row.Name]))]));
+        return ListPaging.Of(
+            http, wish with { Take = wish.Take ?? UsualRows }, page.Rows, row => ListKey.Of(row.Name),
+            row => ToJson(row, states[row.Name]),
+            chains => new JsonObject { ["total"] = page.Total, ["skip"] = skip ?? 0, ["chains"] = chains });
     }
 
     /// <summary>The same question from another place on (RFC 8288).</summary>

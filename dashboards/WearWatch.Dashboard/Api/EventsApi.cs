@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -13,7 +14,7 @@ internal static class EventsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         api.MapGet("/chains/{chain}/events", ListAsync).WithTags("Events")
-            .WithSummary("A chain's events, oldest first").Produces<IReadOnlyList<EventJson>>().ProducesProblem(404);
+            .WithSummary("A chain's events, oldest first").AnswersList<EventJson>().ProducesProblem(404);
         api.MapPost("/events", TellAsync).WithTags("Events").WithSummary("Records an event; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<EventEntryJson>("application/json")
@@ -34,12 +35,14 @@ internal static class EventsApi
             ?? ReadingsApi.Answer(await desk.WithdrawEventAsync(id, Maker.Name(who, body.By), body.Why ?? "", ct));
     }
 
-    private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> ListAsync(
+        HttpContext http, IDbContextFactory<WearDb> databases, string chain, [AsParameters] ListWish wish, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
-        var standing = await db.StandingEventsAsync(row.Id, ct);
-        return Results.Ok<IReadOnlyList<EventJson>>([.. standing.Select(e => EventJson.Of(e, chain))]);
+        return ListPaging.Of(
+            http, wish, await db.StandingEventsAsync(row.Id, ct),
+            e => ListKey.Of(ListKey.Rising(e.At ?? e.ReceivedAt), ListKey.Rising(e.Id)), e => EventJson.Of(e, chain));
     }
 
     private static async Task<IResult> TellAsync(

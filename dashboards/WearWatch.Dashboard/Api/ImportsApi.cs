@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Dashboard.Administration.Importing;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.Pages;
@@ -12,30 +13,29 @@ namespace WearWatch.Dashboard.Api;
 
 internal static class ImportsApi
 {
-    private const int PastShown = 100;
-
     public static void Map(IEndpointRouteBuilder api)
     {
         var imports = api.MapGroup("/imports").WithTags("Imports");
         imports.MapGet("", PastAsync).WithSummary("The files taken in last, newest first")
-            .Produces<IReadOnlyList<PastImportJson>>();
+            .AnswersList<PastImportJson>();
         // A foreign page cannot send the Idempotency-Key without asking first, hence no token of our own forms is needed.
-        imports.MapPost("", TakeInAsync).WithSummary("Takes in CSV files as multipart form data; ?preview=true stores nothing")
+        imports.MapPost("", TakeInAsync).WithSummary(
+            "Takes in CSV files as multipart form data; ?preview=true stores nothing; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.KeepRegister)
             .Accepts<IFormFileCollection>("multipart/form-data").Produces<ImportJson>().ProducesProblem(400).DisableAntiforgery()
             .WithFileOf(ChosenFiles.MostBytes);
     }
 
-    private static async Task<IResult> PastAsync(IDbContextFactory<WearDb> databases, CancellationToken ct)
+    private static async Task<IResult> PastAsync(
+        HttpContext http, IDbContextFactory<WearDb> databases, [AsParameters] ListWish wish, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
-        return Results.Ok<IReadOnlyList<PastImportJson>>(
-            await db.Imports.AsNoTracking().OrderByDescending(i => i.Id).Take(PastShown)
-            .Select(i => new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused)
-            {
-                By = i.ToldBy,
-            })
-            .ToListAsync(ct));
+        var past = await db.Imports.AsNoTracking().OrderByDescending(i => i.Id).Select(i => new
+        {
+            i.Id,
+            Json = new PastImportJson(i.FileName, i.ReceivedAt, i.Taken, i.AlreadyKnown, i.Waiting, i.Refused) { By = i.ToldBy },
+        }).ToListAsync(ct);
+        return ListPaging.Of(http, wish, past, i => ListKey.Of(ListKey.Falling(i.Id)), i => i.Json);
     }
 
     private static async Task<IResult> TakeInAsync(HttpRequest request, FileImport import, bool? preview, CancellationToken ct)

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Net.Http.Headers;
 using WearWatch.Chains.Families;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -28,13 +29,12 @@ internal static class InspectionsApi
             .Accepts<byte[]>(Jpeg).Produces<TakenJson>(201).Produces<TakenJson>().ProducesProblem(400).ProducesProblem(409)
             .ProducesValidationProblem(422).WithFileOf(JpegPhoto.MostBytes);
         looks.MapGet("/chains/{chain}/inspections", ListAsync)
-            .WithSummary("The inspections of a chain with their photos, newest first, at most 100")
-            .Produces<IReadOnlyList<InspectionJson>>().ProducesProblem(404);
+            .WithSummary("The inspections of a chain with their photos, newest first")
+            .AnswersList<InspectionJson>().ProducesProblem(404);
         looks.MapGet("/photos/{id:long}", OneAsync).WithSummary("A photo").Produces(200, contentType: Jpeg).ProducesProblem(404);
     }
 
     private const string Jpeg = "image/jpeg";
-    private const int MostLooks = 100;
 
     private static async Task<IResult> TellAsync(
         HttpRequest request, InspectionDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)
@@ -77,17 +77,19 @@ internal static class InspectionsApi
             await desk.TakeAsync(new NewPhoto(photoKey, key, shown, file.ToArray(), Maker.Name(who, by)), ct));
     }
 
-    private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> ListAsync(
+        HttpContext http, IDbContextFactory<WearDb> databases, string chain, [AsParameters] ListWish wish, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         var looks = await db.Looks.AsNoTracking().Where(l => l.ChainId == row.Id).OrderByDescending(l => l.TakenAt)
-            .Take(MostLooks).ToListAsync(ct);
+            .ThenByDescending(l => l.Id).ToListAsync(ct);
         var photos = (await db.Photos.Where(p => p.ChainId == row.Id).Select(p => new { p.LookKey, p.Point, p.Id })
             .ToListAsync(ct)).ToLookup(p => (p.LookKey, p.Point), p => p.Id);
-        return Results.Ok<IReadOnlyList<InspectionJson>>([.. looks.Select(l => new InspectionJson(
-            l.Id, chain, l.TakenAt, l.ToldBy,
-            [.. l.Findings.Select(f => new FindingJson(Tokens.Of(f.Point), f.Found, f.Note, [.. photos[(l.Key, f.Point)]]))]))]);
+        return ListPaging.Of(
+            http, wish, looks, l => ListKey.Of(ListKey.Falling(l.TakenAt), ListKey.Falling(l.Id)),
+            l => new InspectionJson(l.Id, chain, l.TakenAt, l.ToldBy, [.. l.Findings.Select(f =>
+                new FindingJson(Tokens.Of(f.Point), f.Found, f.Note, [.. photos[(l.Key, f.Point)]]))]));
     }
 
     /// <summary>A photo goes out as what it is and nothing else, whatever bytes may have been sent in.</summary>

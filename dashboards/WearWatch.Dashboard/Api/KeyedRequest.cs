@@ -11,7 +11,8 @@ namespace WearWatch.Dashboard.Api;
 internal sealed record KeyedRequest<T>(string Key, T? Body, IResult? Problem)
     where T : class
 {
-    private const int LongestKey = 200;
+    /// <summary>A longer key is none.</summary>
+    public const int LongestKey = 200;
 
     /// <summary>Reads a request.</summary>
     public static async Task<KeyedRequest<T>> ReadAsync(HttpRequest request, JsonTypeInfo<T> shape, CancellationToken ct)

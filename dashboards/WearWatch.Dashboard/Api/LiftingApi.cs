@@ -1,4 +1,5 @@
 using WearWatch.Chains.Families;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.Lifting;
@@ -18,7 +19,7 @@ internal static class LiftingApi
     {
         var lifting = api.MapGroup("/lifting").WithTags("Lifting");
         lifting.MapGet("", ListAsync).WithSummary("All chains that lift, worst first, then by the day of the examination")
-            .Produces<IReadOnlyList<LiftingJson>>();
+            .AnswersList<LiftingJson>();
         lifting.MapGet("/{lifting}", OneAsync).WithSummary("A chain that lifts: state, entry, reports, quarantines and releases")
             .Produces<LiftingChainJson>().ProducesProblem(404);
         Write(lifting.MapPut("/{lifting}/entry", EntryAsync).Accepts<LiftingCardJson>("application/json"), Allowed.KeepRegister,
@@ -40,12 +41,16 @@ internal static class LiftingApi
         route.WithSummary(summary + "; needs an Idempotency-Key").RequireAuthorization(allowed).Produces<TakenJson>(201)
             .Produces<TakenJson>().ProducesProblem(400).ProducesValidationProblem(422);
 
-    private static async Task<IResult> ListAsync(LiftingDueQuery register, CancellationToken ct)
+    private static async Task<IResult> ListAsync(
+        HttpContext http, LiftingDueQuery register, [AsParameters] ListWish wish, CancellationToken ct)
     {
         var view = await register.AskAsync(ct);
-        return Results.Ok<IReadOnlyList<LiftingJson>>(
-            [.. view.Lines.Select(l => LiftingWire.ToJson(l.Chain, l.State, l.Now, l.Interval, view.Time.Today))]);
+        return ListPaging.Of(
+            http, wish, view.Lines, KeyOf, l => LiftingWire.ToJson(l.Chain, l.State, l.Now, l.Interval, view.Time.Today));
     }
+
+    private static ListKey KeyOf(LiftingDueLine line) => ListKey.Of(
+        ListKey.Falling((long)line.Now.Verdict), ListKey.Rising(line.State.ExaminationDue?.DayNumber ?? 0L), line.Chain.Name);
 
     private static async Task<IResult> OneAsync(LiftingQuery register, string lifting, CancellationToken ct)
     {

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -33,7 +34,7 @@ internal static class LinkMeasuresApi
             .ProducesProblem(400).ProducesValidationProblem(422);
         links.MapGet("/chains/{chain}/link-measures", ListAsync)
             .WithSummary("A chain's measures of links that stand, oldest first")
-            .Produces<IReadOnlyList<LinkMeasureJson>>().ProducesProblem(404);
+            .AnswersList<LinkMeasureJson>().ProducesProblem(404);
         links.MapGet("/chains/{chain}/links", StateAsync)
             .WithSummary("What a chain's links say: the worst of three measures, each with its own limit and forecast")
             .Produces<LinkStateJson>().ProducesProblem(404);
@@ -74,13 +75,15 @@ internal static class LinkMeasuresApi
             ?? ReadingsApi.Answer(await desk.WithdrawAsync(id, Maker.Name(who, body.By), body.Why ?? "", ct));
     }
 
-    private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> ListAsync(
+        HttpContext http, IDbContextFactory<WearDb> databases, string chain, [AsParameters] ListWish wish, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         var told = await db.LinkMeasures.AsNoTracking().Where(m => m.ChainId == row.Id).OrderBy(m => m.Id).ToListAsync(ct);
-        return Results.Ok<IReadOnlyList<LinkMeasureJson>>(
-            [.. StandingRows.Standing(told).Select(m => LinkMeasureJson.Of(m, chain))]);
+        return ListPaging.Of(
+            http, wish, StandingRows.Standing(told),
+            m => ListKey.Of(ListKey.Rising(m.TakenAt ?? m.ReceivedAt), ListKey.Rising(m.Id)), m => LinkMeasureJson.Of(m, chain));
     }
 
     private static async Task<IResult> StateAsync(

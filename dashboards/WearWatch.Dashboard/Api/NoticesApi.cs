@@ -1,3 +1,4 @@
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -13,8 +14,7 @@ internal static class NoticesApi
     public static void Map(IEndpointRouteBuilder api)
     {
         var notices = api.MapGroup("/notices").WithTags("Notices");
-        notices.MapGet("", ListAsync).WithSummary("Open notices, or ended ones; urgent ones first, at most 500")
-            .Produces<IReadOnlyList<NoticeJson>>().ProducesValidationProblem(422);
+        notices.MapGet("", ListAsync).WithSummary("Open notices, or ended ones; urgent ones first").AnswersList<NoticeJson>();
         notices.MapPut("/{id:long}/judgement", JudgeAsync).WithSummary("Keeps a person's judgement; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
             .Accepts<JudgementJson>("application/json").Produces(204).ProducesProblem(400).ProducesProblem(404);
@@ -26,8 +26,8 @@ internal static class NoticesApi
     }
 
     private static async Task<IResult> ListAsync(
-        NoticesQuery board, string? kind, string? line, bool? urgent, bool? ended, string? standing, string? assigned,
-        CancellationToken ct)
+        HttpContext http, NoticesQuery board, [AsParameters] ListWish wish, string? kind, string? line, bool? urgent,
+        bool? ended, string? standing, string? assigned, CancellationToken ct)
     {
         if (kind is not null && Tokens.Read<NoticeKind>(kind) is null)
             return Problems.Refused("kind", $"One of {Tokens.All<NoticeKind>()}.");
@@ -42,34 +42,42 @@ internal static class NoticesApi
             Standing = Tokens.Read<NoticeStanding>(standing),
             AssignedTo = assigned,
         };
-        return Results.Ok<IReadOnlyList<NoticeJson>>([.. (await board.AskAsync(filter, ct)).Select(n => new NoticeJson
-        {
-            Id = n.Id,
-            Chain = n.Chain,
-            Line = n.Line,
-            Kind = Tokens.Of(n.Kind),
-            Urgent = n.Urgent,
-            Why = T[n.Why],
-            WhatToDo = T[n.WhatToDo],
-            RaisedAt = n.RaisedAt,
-            EndedAt = n.EndedAt,
-            PlannedSwap = n.PlannedSwap,
-            JudgedReal = n.JudgedReal,
-            JudgedBy = n.JudgedBy,
-            Standing = Tokens.Of(n.Attention.Standing),
-            SnoozedUntil = n.SnoozedUntil,
-            AssignedTo = n.AssignedTo,
-            Steps = [.. n.Steps.Select(s => new NoticeStepJson
-            {
-                Step = Tokens.Of(s.Kind),
-                At = s.At,
-                By = s.By,
-                Person = s.Person,
-                Until = s.Until,
-                Comment = s.Comment,
-            })],
-        })]);
+        return ListPaging.Of(http, wish, await board.AskAsync(filter, ct, int.MaxValue), KeyOf, ToJson);
     }
+
+    /// <summary>As the list is sorted: <see cref="NoticeLine.InOrder"/>.</summary>
+    private static ListKey KeyOf(NoticeLine n) => ListKey.Of(
+        ListKey.NoFirst(n.Acknowledged || n.IsSnoozed), ListKey.NoFirst(!n.Urgent),
+        ListKey.NoFirst(n.Kind == NoticeKind.LimitNear && n.PlannedSwap != null), ListKey.Falling(n.RaisedAt),
+        ListKey.Rising(n.Id));
+
+    private static NoticeJson ToJson(NoticeLine n) => new()
+    {
+        Id = n.Id,
+        Chain = n.Chain,
+        Line = n.Line,
+        Kind = Tokens.Of(n.Kind),
+        Urgent = n.Urgent,
+        Why = T[n.Why],
+        WhatToDo = T[n.WhatToDo],
+        RaisedAt = n.RaisedAt,
+        EndedAt = n.EndedAt,
+        PlannedSwap = n.PlannedSwap,
+        JudgedReal = n.JudgedReal,
+        JudgedBy = n.JudgedBy,
+        Standing = Tokens.Of(n.Attention.Standing),
+        SnoozedUntil = n.SnoozedUntil,
+        AssignedTo = n.AssignedTo,
+        Steps = [.. n.Steps.Select(s => new NoticeStepJson
+        {
+            Step = Tokens.Of(s.Kind),
+            At = s.At,
+            By = s.By,
+            Person = s.Person,
+            Until = s.Until,
+            Comment = s.Comment,
+        })],
+    };
 
     private static async Task<IResult> StepAsync(HttpRequest request, NoticeStepDesk desk, long id, CancellationToken ct)
     {

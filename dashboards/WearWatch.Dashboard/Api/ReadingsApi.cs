@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Claims;
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -18,7 +19,7 @@ internal static class ReadingsApi
     public static void Map(IEndpointRouteBuilder api)
     {
         api.MapGet("/chains/{chain}/readings", ListAsync).WithTags("Readings")
-            .WithSummary("A chain's readings that stand, oldest first").Produces<IReadOnlyList<ReadingJson>>()
+            .WithSummary("A chain's readings that stand, oldest first").AnswersList<ReadingJson>()
             .ProducesProblem(404);
         api.MapPost("/readings", TellAsync).WithTags("Readings").WithSummary("Records a reading; needs an Idempotency-Key")
             .RequireAuthorization(Allowed.MeasureAndDo)
@@ -27,14 +28,19 @@ internal static class ReadingsApi
             .ProducesValidationProblem(422);
     }
 
-    private static async Task<IResult> ListAsync(IDbContextFactory<WearDb> databases, string chain, CancellationToken ct)
+    private static async Task<IResult> ListAsync(
+        HttpContext http, IDbContextFactory<WearDb> databases, string chain, [AsParameters] ListWish wish, CancellationToken ct)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         if (await db.FindAsync(chain, ct) is not { } row) return ChainsApi.Unknown(chain);
         var all = await db.Readings.AsNoTracking().Where(r => r.ChainId == row.Id).OrderBy(r => r.Id).ToListAsync(ct);
         var told = StandingRows.Standing(all).Concat(StandingRows.Waiting(all));
-        return Results.Ok<IReadOnlyList<ReadingJson>>([.. told.Select(r => ReadingJson.Of(r, chain))]);
+        return ListPaging.Of(http, wish, [.. told], KeyOf, r => ReadingJson.Of(r, chain));
     }
+
+    private static ListKey KeyOf(ReadingRow row) => ListKey.Of(
+        ListKey.NoFirst(row.Standing == ReadingStanding.Waiting), ListKey.Rising(row.TakenAt ?? row.ReceivedAt),
+        ListKey.Rising(row.Id));
 
     private static async Task<IResult> TellAsync(
         HttpRequest request, IntakeDesk desk, PlantSettings plant, IDbContextFactory<WearDb> databases, CancellationToken ct)

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using WearWatch.Dashboard.Api.Lists;
 using WearWatch.Dashboard.Api.Wire;
 using WearWatch.Dashboard.Kit.Answers;
 using WearWatch.Dashboard.Kit.People;
@@ -17,10 +18,10 @@ internal static class WorkOrdersApi
     {
         api.MapGet("/plan/packages", PackagesAsync).WithTags("Work orders")
             .WithSummary("The work packages of the coming shutdowns by the saved plan, each swap with its stable id")
-            .Produces<IReadOnlyList<StopPackageJson>>();
+            .AnswersList<StopPackageJson>();
         var orders = api.MapGroup("/work-orders").WithTags("Work orders");
-        orders.MapGet("", ListAsync).WithSummary("What was reported of work orders, the newest first, at most 500")
-            .Produces<IReadOnlyList<WorkOrderJson>>().ProducesValidationProblem(422);
+        orders.MapGet("", ListAsync).WithSummary("What was reported of work orders, the newest first")
+            .AnswersList<WorkOrderJson>();
         orders.MapPost("", ReportAsync).WithSummary("Reports on the work order of a planned swap; needs an Idempotency-Key")
             .WithDescription("A swap that is done is recorded as the replacement of its chain, and its parts leave the stock. "
                 + "What contradicts what is known here is kept as waiting, with why, until a person settles it.")
@@ -33,14 +34,19 @@ internal static class WorkOrdersApi
             .Produces(204).ProducesProblem(400).ProducesValidationProblem(422);
     }
 
-    private static async Task<IResult> PackagesAsync(KeptPlan kept, CancellationToken ct) =>
-        Results.Ok((await kept.AskAsync(ct)).Packages());
+    private static async Task<IResult> PackagesAsync(
+        HttpContext http, KeptPlan kept, [AsParameters] ListWish wish, CancellationToken ct) => ListPaging.Of(
+        http, wish, (await kept.AskAsync(ct)).Packages(), p => ListKey.Of(ListKey.Rising(p.Start), p.Shutdown), p => p);
 
-    private static async Task<IResult> ListAsync(WorkOrderQuery reports, string? standing, string? chain, CancellationToken ct) =>
-        standing is not null && Tokens.Read<WorkOrderStanding>(standing) is null
-            ? Problems.Refused("standing", $"One of {Tokens.All<WorkOrderStanding>()}.")
-            : Results.Ok<IReadOnlyList<WorkOrderJson>>(
-                [.. (await reports.AskAsync(Tokens.Read<WorkOrderStanding>(standing), chain, ct)).Select(WorkOrderJson.Of)]);
+    private static async Task<IResult> ListAsync(
+        HttpContext http, WorkOrderQuery reports, [AsParameters] ListWish wish, string? standing, string? chain,
+        CancellationToken ct)
+    {
+        if (standing is not null && Tokens.Read<WorkOrderStanding>(standing) is null)
+            return Problems.Refused("standing", $"One of {Tokens.All<WorkOrderStanding>()}.");
+        var lines = await reports.AskAsync(Tokens.Read<WorkOrderStanding>(standing), chain, ct, int.MaxValue);
+        return ListPaging.Of(http, wish, lines, l => ListKey.Of(ListKey.Falling(l.Report.Id)), WorkOrderJson.Of);
+    }
 
     private static async Task<IResult> ReportAsync(
         HttpRequest request, WorkOrderDesk desk, IDbContextFactory<WearDb> databases, CancellationToken ct)

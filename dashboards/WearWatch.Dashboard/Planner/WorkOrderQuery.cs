@@ -7,14 +7,16 @@ namespace WearWatch.Dashboard.Planner;
 /// <summary>Asks for what other systems reported of work orders.</summary>
 public sealed class WorkOrderQuery(IDbContextFactory<WearDb> databases)
 {
-    /// <summary>So many are shown at once.</summary>
-    public const int MostShown = 500;
+    /// <summary>So many are read on a page.</summary>
+    private const int OnAPage = 500;
 
-    /// <summary>The reports, the newest first, at most <see cref="MostShown"/>.</summary>
+    /// <summary>The reports, the newest first.</summary>
     /// <param name="standing">Only those that stand so; null for all.</param>
     /// <param name="chain">Only those on swaps of this chain; null for all.</param>
     /// <param name="ct">Ends it.</param>
-    public async Task<IReadOnlyList<WorkOrderLine>> AskAsync(WorkOrderStanding? standing, string? chain, CancellationToken ct)
+    /// <param name="most">How many at most.</param>
+    public async Task<IReadOnlyList<WorkOrderLine>> AskAsync(
+        WorkOrderStanding? standing, string? chain, CancellationToken ct, int most = OnAPage)
     {
         await using var db = await databases.CreateDbContextAsync(ct);
         var reports =
@@ -27,6 +29,6 @@ public sealed class WorkOrderQuery(IDbContextFactory<WearDb> databases)
             where chain == null || known.Name == chain
             orderby report.Id descending
             select new { report, known };
-        return [.. (await reports.Take(MostShown).ToListAsync(ct)).Select(r => new WorkOrderLine(r.report, r.known))];
+        return [.. (await reports.Take(most).ToListAsync(ct)).Select(r => new WorkOrderLine(r.report, r.known))];
     }
 }

@@ -30,9 +30,11 @@ internal static class WorkOrderEntryCheck
         if (told.HoursWorked is { } hours && hours is not (>= 0 and <= MostHours))
             faults.Add(new("hours_worked", $"0 to {MostHours} hours."));
         if (told.Material is { Count: > MostParts }) faults.Add(new("material", $"At most {MostParts} parts."));
-        if (told.Material?.FirstOrDefault(m => m is not { Quantity: > 0 and <= MostOfAPart, Part.Length: > 0
-            and <= RowFields.LongestText }) is { } bad)
+        if (told.Material?.FirstOrDefault(m => !IsPart(m)) is { } bad)
             faults.Add(new("material", $"'{bad.Part}': write a part and a quantity of 1 to {MostOfAPart}."));
         return faults;
     }
+
+    private static bool IsPart(MaterialUsed used) =>
+        used is { Quantity: > 0 and <= MostOfAPart, Part.Length: > 0 and <= RowFields.LongestText };
 }

@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using WearWatch.Chains.Families;
 using WearWatch.Lifting.Examinations;
+using WearWatch.Storage;
 using WearWatch.Storage.Rows;
 using WearWatch.Worker.Demo;
 
@@ -22,6 +23,9 @@ public sealed class DemoMillHost : IAsyncLifetime
 
     public T Get<T>()
         where T : notnull => host.Get<T>();
+
+    /// <summary>Its memory.</summary>
+    public Task<WearDb> OpenAsync() => host.OpenAsync();
 
     public async ValueTask InitializeAsync()
     {

@@ -13,15 +13,20 @@ internal static class Unchanged
     /// <param name="answer">The answer.</param>
     /// <param name="lasting">What of it makes it another one: the answer without the moment at which it was made.</param>
     /// <param name="shape">How it is written.</param>
-    public static IResult Or<T>(HttpContext http, T answer, T lasting, JsonTypeInfo<T> shape)
-    {
-        // Weak: it is packed on its way, so two that are equal are not the same to the byte.
-        var hash = Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(lasting, shape)));
-        var tag = new EntityTagHeaderValue($"\"{hash}\"", isWeak: true);
-        http.Response.GetTypedHeaders().ETag = tag;
-        http.Response.Headers.CacheControl = "private, no-cache";
-        return http.Request.GetTypedHeaders().IfNoneMatch.Any(has => has.Compare(tag, useStrongComparison: false))
+    public static IResult Or<T>(HttpContext http, T answer, T lasting, JsonTypeInfo<T> shape) =>
+        IsKnown(http, JsonSerializer.SerializeToUtf8Bytes(lasting, shape))
             ? Results.StatusCode(StatusCodes.Status304NotModified)
             : Results.Ok(answer);
+
+    /// <summary>Whether the caller has an answer already; sets the answer's tag.</summary>
+    /// <param name="http">The request.</param>
+    /// <param name="lasting">The answer, or what of it makes it another one.</param>
+    public static bool IsKnown(HttpContext http, ReadOnlySpan<byte> lasting)
+    {
+        // Weak: it is packed on its way, so two that are equal are not the same to the byte.
+        var tag = new EntityTagHeaderValue($"\"{Convert.ToHexStringLower(SHA256.HashData(lasting))}\"", isWeak: true);
+        http.Response.GetTypedHeaders().ETag = tag;
+        http.Response.Headers.CacheControl = "private, no-cache";
+        return http.Request.GetTypedHeaders().IfNoneMatch.Any(has => has.Compare(tag, useStrongComparison: false));
     }
 }

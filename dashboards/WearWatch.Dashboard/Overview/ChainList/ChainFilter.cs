@@ -30,6 +30,9 @@ public sealed record ChainFilter
     /// <summary>Only chains whose swap is planned, or only the others; both when not told.</summary>
     public bool? Planned { get; init; }
 
+    /// <summary>Only chains whose names come after this one; null for all.</summary>
+    public string? After { get; init; }
+
     public ChainSort Sort { get; init; }
 
     public bool Descending { get; init; }

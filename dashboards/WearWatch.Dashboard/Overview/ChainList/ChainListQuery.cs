@@ -22,6 +22,7 @@ public sealed class ChainListQuery(IDbContextFactory<WearDb> databases, PlantClo
         await using var db = await databases.CreateDbContextAsync(ct);
         var chains = Narrow(Joined(db), filter, time);
         var total = await chains.CountAsync(ct);
+        if (filter.After is { } after) chains = chains.Where(k => string.Compare(k.Chain.Name, after) > 0);
         var rows = await Sorted(chains, filter).Skip(skip).Take(take).Select(ToRow).ToListAsync(ct);
         return new ChainListView(rows, total);
     }

@@ -74,7 +74,8 @@ public sealed record NoticeLine
     /// </summary>
     public static IQueryable<NoticeLine> InOrder(IQueryable<NoticeLine> lines) => lines
         .OrderBy(n => n.Acknowledged || n.IsSnoozed).ThenByDescending(n => n.Urgent)
-        .ThenBy(n => n.Kind == NoticeKind.LimitNear && n.PlannedSwap != null).ThenByDescending(n => n.RaisedAt);
+        .ThenBy(n => n.Kind == NoticeKind.LimitNear && n.PlannedSwap != null).ThenByDescending(n => n.RaisedAt)
+        .ThenBy(n => n.Id);
 
     /// <summary>Lines with what was done about each, and the work orders of their swaps.</summary>
     public static async Task<IReadOnlyList<NoticeLine>> WithStepsAsync(

@@ -7,10 +7,11 @@ namespace WearWatch.Dashboard.Overview.Notices;
 /// <summary>Asks for notices, with what people did about each.</summary>
 public sealed class NoticesQuery(IDbContextFactory<WearDb> databases, PlantClock clock)
 {
-    private const int Most = 500;
+    /// <summary>So many are read on a page.</summary>
+    private const int OnAPage = 500;
 
-    /// <summary>The notices that a filter leaves, those that ask for a person first, at most 500.</summary>
-    public async Task<IReadOnlyList<NoticeLine>> AskAsync(NoticeFilter filter, CancellationToken ct)
+    /// <summary>The notices that a filter leaves, those that ask for a person first.</summary>
+    public async Task<IReadOnlyList<NoticeLine>> AskAsync(NoticeFilter filter, CancellationToken ct, int most = OnAPage)
     {
         var time = await clock.NowAsync(ct);
         await using var db = await databases.CreateDbContextAsync(ct);
@@ -23,8 +24,8 @@ public sealed class NoticesQuery(IDbContextFactory<WearDb> databases, PlantClock
         var inOrder = NoticeLine.InOrder(lines);
         // Whether a chain lifts is for its family to say, which the database does not know.
         var shown = filter.Standing is { } standing
-            ? (await inOrder.ToListAsync(ct)).Where(n => n.Attention.Standing == standing).Take(Most)
-            : await inOrder.Take(Most).ToListAsync(ct);
+            ? (await inOrder.ToListAsync(ct)).Where(n => n.Attention.Standing == standing).Take(most)
+            : await inOrder.Take(most).ToListAsync(ct);
         return await NoticeLine.WithStepsAsync(db, [.. shown], ct);
     }
 
