@@ -1,4 +1,5 @@
 using System.Globalization;
+using WearWatch.Benchmarks.Decade;
 using WearWatch.Benchmarks.Desk;
 using WearWatch.Benchmarks.Entries;
 using WearWatch.Benchmarks.Intake;
@@ -29,6 +30,7 @@ var entries = numbers is [var number, ..] ? int.Parse(number, CultureInfo.Invari
     ("lengths", output => Task.FromResult(LengthBenchmark.Run(output, folders, entries))),
     ("worlds", output => Task.FromResult(WorldsBenchmark.Run(output))),
     ("years", YearsBenchmark.RunAsync),
+    ("decade", DecadeBenchmark.RunAsync),
 ];
 
 string[] asked = args.Except(folders).Except(numbers).ToArray() is { Length: > 0 } told ? told : ["speed"];

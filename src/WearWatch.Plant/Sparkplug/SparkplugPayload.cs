@@ -90,7 +90,7 @@ public sealed record SparkplugPayload(DateTimeOffset? At, int? Seq, IReadOnlyLis
         {
             switch (WireFormat.GetTagFieldNumber(tag))
             {
-                case PayloadField.MetricName: metric = metric with { Name = input.ReadString() }; break;
+                case PayloadField.MetricName: metric = metric with { Name = SparkplugName.OfMetric(input.ReadString()) }; break;
                 case PayloadField.Alias: metric = metric with { Alias = unchecked((long)input.ReadUInt64()) }; break;
                 case PayloadField.MetricTime: metric = metric with { At = Moment(input.ReadUInt64()) }; break;
                 case PayloadField.DataType: metric = metric with { DataType = (int)input.ReadUInt32() }; break;

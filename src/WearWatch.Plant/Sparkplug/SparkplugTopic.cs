@@ -16,9 +16,12 @@ public sealed record SparkplugTopic(string Group, string Type, string Node, stri
     /// <summary>What a host application subscribes to.</summary>
     public const string Filter = Root + "/#";
 
-    /// <summary>Reads a topic; null when no edge node tells under it, as under those of commands and of hosts.</summary>
+    /// <summary>
+    /// Reads a topic; null when no edge node tells under it, as under those of commands and of hosts, or a name is too long.
+    /// </summary>
     public static SparkplugTopic? Read(string topic) => topic.Split('/') switch
     {
+        var levels when Array.Exists(levels, level => level.Length > SparkplugName.LongestLevel) => null,
         [Root, var group, ("NBIRTH" or "NDEATH" or "NDATA") and var type, var node] => new(group, type, node, ""),
         [Root, var group, ("DBIRTH" or "DDEATH" or "DDATA") and var type, var node, var device] => new(group, type, node, device),
         _ => null,

@@ -79,8 +79,7 @@ public sealed class WearStore : IDbContextFactory<WearDb>
             return;
         }
 
-        await BeforeUpgrade.KeepAsync(db, ct);
-        await db.Database.MigrateAsync(ct);
+        if ((await db.Database.GetPendingMigrationsAsync(ct)).Any()) await SqliteUpgrade.RunAsync(db, ct);
         // Write-ahead logging lets screens read while a file is imported; it stays switched on in the file.
         await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", ct);
     }

@@ -16,6 +16,10 @@ public sealed class Backups(WearStore store, TimeProvider clock)
     public const string Pattern = "wearwatch-*.db";
 
     private const string Moment = "yyyyMMdd-HHmmss";
+    private const string Unfinished = ".unfinished";
+
+    /// <summary>Far longer than a backup takes: what is older was left behind by a process that was killed.</summary>
+    private static readonly TimeSpan mostForOne = TimeSpan.FromDays(1);
 
     /// <summary>Makes a backup and checks it by opening it.</summary>
     /// <param name="folder">Where it goes; made if it is not there.</param>
@@ -26,9 +30,11 @@ public sealed class Backups(WearStore store, TimeProvider clock)
     {
         Directory.CreateDirectory(folder);
         var name = "wearwatch-" + clock.GetUtcNow().UtcDateTime.ToString(Moment, CultureInfo.InvariantCulture) + ".db";
-        var (path, unfinished) = (Path.Combine(folder, name), Path.Combine(folder, name + ".unfinished"));
+        var (path, unfinished) = (Path.Combine(folder, name), Path.Combine(folder, name + Unfinished));
         if (File.Exists(path)) throw new IOException($"{path} is there already.");
-        File.Delete(unfinished);
+        var before = clock.GetUtcNow() - mostForOne;
+        Forget(folder, Pattern, old => File.GetLastWriteTimeUtc(old) < before);
+        Forget(folder, name, _ => true);
         try
         {
             ClosedFile.Make(unfinished);
@@ -41,7 +47,7 @@ public sealed class Backups(WearStore store, TimeProvider clock)
         }
         finally
         {
-            File.Delete(unfinished);
+            Forget(folder, name, _ => true);
         }
     }
 
@@ -67,6 +73,12 @@ public sealed class Backups(WearStore store, TimeProvider clock)
         await using var command = copy.CreateCommand();
         command.CommandText = "PRAGMA journal_mode = DELETE";
         await command.ExecuteNonQueryAsync(ct);
+    }
+
+    /// <summary>Deletes what unfinished backups of such a name have left, with their logs.</summary>
+    private static void Forget(string folder, string name, Func<string, bool> isToGo)
+    {
+        foreach (var left in Directory.EnumerateFiles(folder, name + Unfinished + "*").Where(isToGo)) File.Delete(left);
     }
 
     private static void Thin(string folder, int keep)

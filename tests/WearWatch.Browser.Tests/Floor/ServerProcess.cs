@@ -19,6 +19,16 @@ internal sealed partial class ServerProcess : IAsyncDisposable
 
     public string Address { get; private set; } = "";
 
+    /// <summary>What the system keeps in memory for it, in MB.</summary>
+    public double ResidentMb
+    {
+        get
+        {
+            process!.Refresh();
+            return process.WorkingSet64 / 1e6;
+        }
+    }
+
     /// <summary>The code by which the administrator is set up, as the console shows it.</summary>
     public Task<string> Code => code.Task;
 

@@ -10,7 +10,8 @@ internal static class Mapped
     /// <summary>Hours of <c>site/A/press/C1/hours</c>, in tenths, with their time in Unix seconds.</summary>
     public static SignalMappingRow Row(
         string topic = "site/{line}/+/{machine}/hours", string value = "$.run.tenths", string chain = "{machine}",
-        TelemetryKind kind = TelemetryKind.RunningCounter, TimeNotation form = TimeNotation.UnixSeconds, int version = 0) => new()
+        TelemetryKind kind = TelemetryKind.RunningCounter, TimeNotation form = TimeNotation.UnixSeconds, int version = 0,
+        string unit = "") => new()
         {
             Name = "Press hours",
             Version = version,
@@ -18,6 +19,7 @@ internal static class Mapped
             ValuePath = value,
             TimeForm = form,
             TimePath = form == TimeNotation.Arrival ? "" : "$.t",
+            UnitPath = unit,
             Kind = kind,
             Scale = kind == TelemetryKind.RunningCounter ? 0.1 : 1,
             Chain = chain,

@@ -72,6 +72,25 @@ public sealed class SafekeepingTests
     }
 
     [Fact]
+    public async Task What_a_backup_that_was_killed_left_behind_is_cleared_away_once_it_is_a_day_old()
+    {
+        await using var plant = await TestPlant.OpenAsync();
+        Directory.CreateDirectory(At(plant, "backups"));
+        string[] left = ["wearwatch-20260101-000000.db.unfinished", "wearwatch-20260531-120000.db.unfinished", "notes.txt"];
+        TimeSpan[] ages = [TimeSpan.FromDays(150), TimeSpan.FromHours(22), TimeSpan.FromDays(150)];
+        foreach (var (name, age) in left.Zip(ages))
+        {
+            await File.WriteAllTextAsync(Path.Combine(At(plant, "backups"), name), "half", Ct);
+            File.SetLastWriteTimeUtc(Path.Combine(At(plant, "backups"), name), (TestPlant.Start - age).UtcDateTime);
+        }
+
+        var made = await plant.Get<Backups>().BackUpAsync(At(plant, "backups"), null, Ct);
+        Assert.Equal(
+            [left[2], Path.GetFileName(made.Path), left[1]],
+            Directory.GetFiles(At(plant, "backups")).Select(path => Path.GetFileName(path)).OrderBy(n => n.Length));
+    }
+
+    [Fact]
     public async Task A_damaged_backup_and_a_place_that_is_not_empty_are_refused_with_words()
     {
         await using var plant = await MillAsync();

@@ -99,6 +99,22 @@ public sealed class SparkplugSessionTests
     }
 
     [Fact]
+    public async Task A_name_that_cannot_be_kept_holds_no_message_up()
+    {
+        await using var plant = await MappedAsync();
+        var chance = new Random(1);
+        // Of different characters: a text of one is packed until it fits.
+        var longest = string.Concat(Enumerable.Range(0, 9_000).Select(_ => (char)chance.Next(0x4e00, 0x9fff)));
+        Assert.Equal(new TelemetryTaken(1, 0, 0), await TakeAsync(
+            plant,
+            Of("NBIRTH/N1", At, 0, ("Drive/Hours", 1, 100.0), ("Drive\0", 2, 1.0), (longest, 3, 1.0)),
+            Of($"NBIRTH/{longest}", At, 0, ("Drive/Hours", 1, 100.0))));
+        await using var db = plant.Db();
+        Assert.Equal(["Drive/Hours", "Drive\uFFFD", longest[..400]],
+            await db.SparkplugMetrics.OrderBy(m => m.Alias).Select(m => m.Name).ToListAsync(Ct));
+    }
+
+    [Fact]
     public async Task Births_are_asked_for_once_in_ten_seconds_by_one_process_only()
     {
         await using var plant = await MappedAsync();
