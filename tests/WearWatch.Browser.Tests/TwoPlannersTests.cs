@@ -35,7 +35,7 @@ public sealed class TwoPlannersTests(Screen screen)
         await Assertions.Expect(PlaceOf(late.Page, "P-1", 1)).ToBeVisibleAsync();
         await late.PictureAsync("two-planners");
 
-        await late.Page.GetByRole(AriaRole.Link, new() { Name = "Orders" }).ClickAsync();
+        await late.Page.GetByRole(AriaRole.Link, new() { Name = "Orders", Exact = true }).ClickAsync();
         await Assertions.Expect(late.Page.GetByRole(AriaRole.Alertdialog)).ToContainTextAsync("not saved");
         Assert.Empty(await late.BarriersAsync());
         await late.Page.GetByRole(AriaRole.Button, new() { Name = "Stay on the board" }).ClickAsync();
@@ -44,7 +44,7 @@ public sealed class TwoPlannersTests(Screen screen)
         await Assertions.Expect(PlaceOf(early.Page, "P-1", 1)).ToBeVisibleAsync();
 
         await MoveAsync(late.Page, "P-2", 2);
-        await late.Page.GetByRole(AriaRole.Link, new() { Name = "Orders" }).ClickAsync();
+        await late.Page.GetByRole(AriaRole.Link, new() { Name = "Orders", Exact = true }).ClickAsync();
         await late.Page.GetByRole(AriaRole.Button, new() { Name = "Leave without saving" }).ClickAsync();
         await Assertions.Expect(late.Page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("/plan/orders$"));
         Assert.Empty(early.Complaints);

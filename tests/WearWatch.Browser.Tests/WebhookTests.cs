@@ -51,7 +51,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
         await desk.PictureAsync("webhooks-desk");
         Assert.Empty(await desk.BarriersAsync());
 
-        await page.GetByRole(AriaRole.Link, new() { Name = "Orders" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Orders", Exact = true }).ClickAsync();
         await Assertions.Expect(page.GetByLabel("notice raised")).ToBeCheckedAsync();
         await Assertions.Expect(page.GetByLabel("notice ended")).Not.ToBeCheckedAsync();
         await Assertions.Expect(page.GetByLabel("Pallet line")).ToBeCheckedAsync();
@@ -81,7 +81,7 @@ public sealed class WebhookTests(Screen screen) : IAsyncLifetime
         Assert.Equal(receiver.All[^1].Id, receiver.All[2].Id);
 
         await page.GotoAsync(address + "/people/webhooks");
-        await page.GetByRole(AriaRole.Link, new() { Name = "Orders" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Orders", Exact = true }).ClickAsync();
         await Button(page, "Renew the secret").ClickAsync();
         Assert.NotEqual(secret, await page.Locator(".new-key").TextContentAsync());
         await Button(page, "Remove the receiver").ClickAsync();

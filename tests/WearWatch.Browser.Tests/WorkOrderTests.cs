@@ -92,6 +92,7 @@ public sealed class WorkOrderTests(Screen screen)
         await desk.GoAsync("/notices");
         await Assertions.Expect(page.GetByText("2 reports on work orders contradict what is known here.")).ToBeVisibleAsync();
         await desk.GoAsync("/plan");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Work packages" }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Work orders" }).ClickAsync();
         var open = page.GetByRole(AriaRole.List, new() { Name = "To be settled" });
         await Assertions.Expect(open.GetByText("It was reported here as done on")).ToBeVisibleAsync();

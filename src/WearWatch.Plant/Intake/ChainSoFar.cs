@@ -94,6 +94,8 @@ public sealed class ChainSoFar(
         var (at, newest) = (readings.Count - 1 - after, readings[^1]);
         var row = readings[at];
         var known = Known(plan, newest.TakenAt) with { Readings = readings[..at], After = readings[(at + 1)..], Prior = prior };
+        // What was read after it elsewhere on the chain says nothing of its place.
+        if (after > 0 && !known.After.Any(r => r.Place == row.Place && r.Strand == row.Strand)) return null;
         if (known.IsOnTheWay(row) || known.Weigh(row) is not { IsWorthTheNeighbours: true }) return null;
         return known.Weigh(row, [.. onTheLine.Select(o => o.Known(plan, newest.TakenAt))])
             is { IsDoubted: true, Column: "length" } doubt

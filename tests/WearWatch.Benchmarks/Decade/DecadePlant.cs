@@ -42,8 +42,13 @@ internal sealed class DecadePlant(WearDb db, DateTimeOffset now)
             var row = new ChainRow { Name = $"K-{i:0000}" };
             row.Take(new ChainCard
             {
-                Name = row.Name, Line = $"Line {i % 40:00}", Position = $"drive {i}", ChainType = "16B-1", PitchMm = PitchMm,
-                Pitches = 100, FittedAt = At(0), FittedCounter = new(0), LimitPercent = 3, LimitSetReason = "benchmark",
+                Name = row.Name,
+                Line = $"Line {i % 40:00}",
+                ChainType = "16B-1",
+                PitchMm = PitchMm,
+                Pitches = 100,
+                FittedAt = At(0),
+                FittedCounter = new(0),
             });
             return row;
         }));

@@ -75,7 +75,7 @@ public sealed partial class CommandAdviceTests(LiftingPlantHost plant) : IClassF
         "import" =>
             [$"{folder.FullName} --data {folder.FullName}/plant", $"{folder.FullName} --data {folder.FullName}/plant --json"],
         "plan propose" or "plan show" => [$"--data {plant.DataFolder}", $"--data {plant.DataFolder} --json"],
-        "lifting" => [$"--data {plant.DataFolder}"],
+        "plan packages" or "lifting" => [$"--data {plant.DataFolder}"],
 
         // What these tell is no word about a chain's state: entries as they were told, decisions that were handed in, a server
         // without pages, boards without chains; the demonstration is taken in as import does.

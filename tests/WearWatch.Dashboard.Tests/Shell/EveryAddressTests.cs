@@ -23,11 +23,16 @@ public sealed partial class EveryAddressTests(DemoMillHost mill) : IClassFixture
         ["/api/v1/lubrication"] = "?type=16B-1&speed=1",
         ["/plan/stop.pdf"] = "?id=none",
         ["/plan/stop.xlsx"] = "?id=none",
+        ["/plan/stop.csv"] = "?id=none",
+        ["/plan/stop.json"] = "?id=none",
     };
 
     /// <summary>What there is only once a plan was kept or a row was refused; PlanFilesTests and browser tests do.</summary>
     private static readonly string[] NotThere =
-        ["/plan/card/{chain}/job-card.pdf", "/plan/stop.pdf", "/plan/stop.xlsx", "/import/{id:int}/refused.csv"];
+    [
+        "/plan/card/{chain}/job-card.pdf", "/plan/stop.pdf", "/plan/stop.xlsx", "/plan/stop.csv", "/plan/stop.json",
+        "/import/{id:int}/refused.csv",
+    ];
 
     /// <summary>What only a chain of round links answers.</summary>
     private static readonly string[] OfLinks = ["/api/v1/chains/{chain}/links"];
